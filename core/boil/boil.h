@@ -1,0 +1,56 @@
+#pragma once
+// One shift as it stands: its facts, and the fold over them. A plain value: no clock, no file, no thread.
+#include "core/boil/fact.h"
+#include "core/boil/picture.h"
+
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+namespace panside {
+
+struct State;                                          // core/boil/state.h
+State apply(State state, const Fact& fact);            // facts in the order of their times
+Picture picture(const State& state, Instant now);      // now is not before the last fact
+
+// Names a fact within its shift: the journal's own number, or any that the caller keeps unique.
+using FactId = std::int64_t;
+
+// What a chart draws of the past, kept as facts arrive: one entry a believed pan reading.
+struct RisePoint {
+    Instant at;
+    float rise;      // kelvin above boiling water
+    Trust trust;
+    bool gapBefore;  // nothing was read for so long before it that no line may be drawn across
+};
+
+class Boil {
+public:
+    Boil();
+    ~Boil();
+    Boil(Boil&&) noexcept;
+    Boil& operator=(Boil&&) noexcept;
+
+    // Takes its place in time: a late one makes the fold run again from a kept earlier state.
+    void add(FactId id, Fact fact);
+    // As if it had never been entered. Unknown ids are left alone; true if there was one.
+    bool withdraw(FactId id);
+    // The picture at a moment, from the facts at or before it.
+    Picture pictureAt(Instant now) const;
+
+    struct Entry {
+        FactId id;
+        Fact fact;
+    };
+    const std::vector<Entry>& facts() const;           // by time
+    const std::vector<RisePoint>& rise() const;        // by time, for the chart
+    std::optional<Instant> started() const;            // the first fact's time
+    // How often what is already drawn may have changed (late fact, withdrawal, new offset): redraw all when it moves.
+    std::uint64_t rewritten() const;
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace panside

@@ -1,0 +1,158 @@
+#pragma once
+// The picture: all that a screen or a line of output needs, as a plain value. Views draw it; they compute nothing.
+#include "core/boil/fact.h"
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace panside {
+
+enum class Trust : std::uint8_t { good, doubtful, gone };
+
+// Why a figure is not known, or a reading not believed. Data: whyText() gives the English words, ui/words the person's.
+enum class Reason : std::uint8_t {
+    none,
+    // a reading
+    silent,          // nothing came for `amount` seconds
+    stuck,           // not one last digit moved for `amount` seconds
+    jumping,
+    outsidePhysics,
+    tooFast,
+    inSteamOrFoam,
+    wrongUnit,
+    touchingPan,
+    notYetRead,
+    // a figure
+    noPressure,      // no barometer, and no water check
+    noElevation,     // sea-level pressure is known, the elevation is not
+    noPanReading,
+    panReadingDoubtful,
+    noGradient,      // the rise has not begun to climb
+    fireDying,
+    drawing,
+    notDrawing,
+    notLit,
+    tooFewDraws,
+    stoppedFiring,
+    noTankLevel,
+    tooShort,        // not watched long enough yet
+    noLoadMass,      // wood burnt is not known
+    noPanArea,
+    noSapSugar,
+    notBoiling,
+    shiftEnded,
+    notReached       // more than one future in ten never gets there
+};
+struct Why {
+    std::string_view field;  // the JSON name of the figure, or of the reading
+    Reason reason;
+    double amount = 0;       // seconds, where the reason has a length
+    bool operator==(const Why&) const = default;
+};
+std::string whyText(const Why& why);
+
+// A forecast of a time from now, as quantiles. p90 alone may be missing: more than one future in ten never gets there.
+struct Range {
+    Duration p10, p50;
+    std::optional<Duration> p90;
+    bool operator==(const Range&) const = default;
+};
+
+// Values are kept in logs by name; the order here is the order within one priority's table row.
+enum class Alarm : std::uint8_t {
+    scorch_risk,
+    pan_low,
+    stack_hot,
+    filter_pressure_high,
+    probe_silent,
+    journal_trouble,
+    above_target,
+    draw_overdue,
+    fire_overdue,
+    sap_low,
+    last_load,
+    probe_stuck,
+    reading_implausible,
+    clock_changed
+};
+inline constexpr std::size_t alarmCount = 14;
+enum class Priority : std::uint8_t { high, medium, low };
+// The states of ISA-18.2 / IEC 62682 that show.
+enum class AlarmState : std::uint8_t { normal, unseen, seen, goneUnseen, shelved };
+
+struct AlarmPicture {
+    Alarm alarm;
+    Priority priority;
+    AlarmState state;
+    Instant since;                        // when it began to stand
+    std::optional<Series> series = {};    // which reading, where it is about one
+    std::optional<Duration> left = {};    // time to the harm, where there is a figure
+    bool stands() const { return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved; }
+    bool operator==(const AlarmPicture&) const = default;
+};
+
+struct ReadingPicture {
+    std::optional<double> si;  // the last believable value; none when gone
+    Trust trust = Trust::good;
+    Reason reason = Reason::none;
+    Duration forSoLong{0};     // how long the trust has been so
+    Instant last{};            // when it was last read
+    bool byHand = false;
+    bool operator==(const ReadingPicture&) const = default;
+};
+
+struct Picture {
+    Instant at{};
+
+    std::optional<Pressure> pressure;       // station pressure in use
+    std::optional<Temperature> waterBoils;
+    Duration waterBoilsAge{0};              // age of what it rests on
+    std::optional<Temperature> syrupPan;    // filtered, on the probe's own scale
+    TemperatureDifference probeOffset{};
+    std::optional<TemperatureDifference> rise, targetRise;
+    std::optional<TemperatureDifference> legalRise, heavyRise;  // the band's lower and upper edge
+    std::optional<Temperature> target;
+    std::optional<TemperatureDifference> targetUncertainty;
+    std::optional<Brix> brix;
+    int checks = 0;                         // density checks the mark rests on
+    std::optional<Instant> lastCheck;
+
+    std::optional<Range> drawEta, closeEta;
+    bool drawing = false;
+    std::optional<Instant> drawOpenedAt;
+    int draws = 0;
+
+    std::optional<Duration> fireDue;        // negative: overdue
+    Duration fireInterval{480};
+    bool fireIntervalLearned = false;
+    std::optional<Instant> litAt, lastFired, shutdownAt, endedAt;
+    int loads = 0;
+    std::string turn;                       // whose turn at the fire, if the crew signed on
+    std::vector<std::string> crew;          // on the shift now, in the order they came
+
+    std::optional<VolumeFlow> evaporation;
+    std::optional<Duration> sapLeft;
+    std::optional<Range> lastLoad;          // until the last load should go in
+    std::optional<Volume> keepBack;         // sap to keep for the shutdown
+    std::optional<double> efficiency;
+    std::optional<Volume> sapIn, syrupOut;  // of the shift
+    std::optional<Mass> wood;
+
+    std::vector<AlarmPicture> alarms;       // all that are not normal; highest priority first, then oldest first
+    std::array<std::optional<ReadingPicture>, seriesCount> readings;
+    std::vector<Why> why;
+
+    const std::optional<ReadingPicture>& reading(Series series) const { return readings[static_cast<std::size_t>(series)]; }
+    bool operator==(const Picture&) const = default;
+};
+
+std::string_view nameOf(Alarm alarm);
+std::optional<Alarm> alarmNamed(std::string_view name);
+Priority priorityOf(Alarm alarm);
+std::string_view nameOf(Trust trust);
+
+// The picture as one line of JSON (formats: `panside replay`), without line end, appended to `out`.
+void appendJson(std::string& out, const Picture& picture);
+
+}  // namespace panside

@@ -1,0 +1,71 @@
+#pragma once
+// The shift log as text: RFC 4180, one row a fact. Reading and writing are pure; files are read elsewhere.
+#include "core/boil/fact.h"
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace panside {
+
+// RFC 3339 with Z or a numeric offset, whole seconds to microseconds; nullopt for anything else.
+std::optional<Instant> instantIn(std::string_view text);
+// RFC 3339 with Z, as many decimals as there are (none for a whole second).
+std::string textOf(Instant at);
+
+// What is wrong with a row. Data, not words: sentence() gives the English one, ui/words the person's.
+enum class Slip : std::uint8_t {
+    noHeader,          // the first line is not time,what,value,unit,detail
+    notUtf8,
+    columns,           // not five fields
+    quoting,           // a quote that does not close, or stands where none may
+    time,
+    number,
+    unitMissing,
+    unitUnknown,
+    unitWrong,         // a unit that this reading or setting does not take
+    valueMissing,
+    valueUnwanted,
+    outOfRange,
+    detailPair,        // no key=value where one must be
+    detailValue,       // a key whose value cannot be read
+    settingUnknown,    // a warning: kept
+    whatUnknown,       // a warning: kept
+    empty              // no row at all
+};
+struct Fault {
+    Slip slip;
+    std::size_t line = 0;    // from 1; 0: not of a line
+    std::size_t column = 0;  // from 1, in characters of that line, where the field begins; 0: the whole line
+    std::string field;       // "time", "value", a detail key …
+    std::string given;       // what stood there
+    std::string wanted = {}; // what may stand there ("degC or degF", "0 to 100 brix")
+    bool operator==(const Fault&) const = default;
+};
+bool isWarning(const Fault& fault);
+// One English sentence: `night.csv:128: value "21O.5" is not a number. Write digits with a point, as in 210.5, …`
+std::string sentence(const Fault& fault, std::string_view file);
+
+// One row's five fields, already unquoted, into a fact; an unknown `what` or setting gives an Unknown fact.
+// `time` must be there, unless `now` is given: then an empty time means now.
+std::variant<Fact, Fault> factOf(std::string_view time, std::string_view what, std::string_view value, std::string_view unit,
+                                 std::string_view detail, std::optional<Instant> now = {});
+// One line of a log (without its line end) into a fact. `line` only numbers the fault.
+std::variant<Fact, Fault> factOfLine(std::string_view text, std::size_t line = 1, std::optional<Instant> now = {});
+
+// A fact as one log row, quoted where it must be, without line end.
+std::string rowOf(const Fact& fact);
+inline constexpr std::string_view logHeader = "time,what,value,unit,detail";
+
+struct ReadLog {
+    std::vector<Fact> facts;       // by time, equal times in the order of the file
+    std::vector<Fault> faults;     // what makes the log unfit; facts then holds the good rows
+    std::vector<Fault> warnings;   // unknown names, kept
+};
+// A whole log. Every fault is found, not only the first.
+ReadLog readLog(std::string_view text);
+std::string writeLog(const std::vector<Fact>& facts);
+
+}  // namespace panside
