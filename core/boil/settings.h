@@ -1,0 +1,46 @@
+#pragma once
+#include "core/boil/fact.h"
+
+#include <array>
+
+namespace panside {
+
+// The settings in force, each at its stated default until set.
+class Settings {
+public:
+    void take(const Set& set) { si_[static_cast<std::size_t>(set.key)] = set.si; }
+    // SI, if it was set or has a default.
+    std::optional<double> si(Setting key) const;
+    bool wasSet(Setting key) const { return si_[static_cast<std::size_t>(key)].has_value(); }
+
+    Brix targetDensity() const { return Brix::ofSi(*si(Setting::target_density)); }
+    Brix legalMinimum() const { return Brix::ofSi(*si(Setting::legal_minimum)); }
+    Brix tooHeavy() const { return Brix::ofSi(*si(Setting::too_heavy)); }
+    Pressure pressureOffset() const { return Pressure::ofSi(*si(Setting::pressure_offset)); }
+    TemperatureDifference probeOffset() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset)); }
+    TemperatureDifference probeOffsetSd() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset_sd)); }
+    double woodMoisture() const { return *si(Setting::wood_moisture); }  // fraction, wet basis
+    std::optional<Length> elevation() const { return as<Length>(Setting::elevation); }
+    std::optional<Area> fluePanArea() const { return as<Area>(Setting::flue_pan_area); }
+    std::optional<Area> syrupPanArea() const { return as<Area>(Setting::syrup_pan_area); }
+    std::optional<Length> runningDepth() const { return as<Length>(Setting::running_depth); }
+    std::optional<Volume> feedTankVolume() const { return as<Volume>(Setting::feed_tank_volume); }
+    std::optional<Mass> loadMass() const { return as<Mass>(Setting::load_mass); }
+    std::optional<Pressure> filterLimit() const { return as<Pressure>(Setting::filter_limit); }
+    std::optional<Duration> fireInterval() const { return asDuration(Setting::fire_interval); }  // nullopt: learn it
+    std::optional<Duration> burnOut() const { return asDuration(Setting::burn_out); }            // nullopt: learn it
+
+private:
+    template <class Q>
+    std::optional<Q> as(Setting key) const {
+        const auto value = si(key);
+        return value ? std::optional{Q::ofSi(*value)} : std::nullopt;
+    }
+    std::optional<Duration> asDuration(Setting key) const {
+        const auto value = si(key);
+        return value ? std::optional{Duration{*value}} : std::nullopt;
+    }
+    std::array<std::optional<double>, settingCount> si_;
+};
+
+}  // namespace panside

@@ -1,0 +1,33 @@
+#pragma once
+// The state of the fold: what is believed after the facts so far. A plain value, copied to keep earlier moments, so it
+// stays small (under 16 KB). Each part is a module with two doors:
+//   take(state, fact)            after the parts above it have taken the fact; state.now is the fact's time
+//   show(state, now, picture)    writes its own figures into the picture; may read those of the parts above it
+// A part reads the others through `state` and writes only itself.
+#include "core/boil/balance.h"
+#include "core/boil/course.h"
+#include "core/boil/fact.h"
+#include "core/boil/fire.h"
+#include "core/boil/forecast.h"
+#include "core/boil/mark.h"
+#include "core/boil/sensor.h"
+#include "core/boil/settings.h"
+#include "core/boil/watch.h"
+#include "core/boil/weather.h"
+
+namespace panside {
+
+struct State {
+    Instant now{};        // time of the last fact
+    Settings settings;    // the rig and the day's choices
+    Course course;        // what happened: lit, draws, crew, shutdown
+    Weather weather;      // station pressure, boiling water
+    Sensors sensors;      // each reading: filtered, and how far it is trusted
+    Mark mark;            // what the probe reads too high in this pan; target
+    Fire fire;            // loads and their rhythm
+    Balance balance;      // water, sap, heat
+    DrawForecast forecast;
+    Watch watch;          // alarms and their states
+};
+
+}  // namespace panside
