@@ -10,6 +10,7 @@ namespace panside {
 template <class Self>
 class Amount {
 public:
+    constexpr Amount() = default;  // none of it: zero
     constexpr double si() const { return si_; }
     static constexpr Self ofSi(double si) {
         Self self;
@@ -27,9 +28,6 @@ public:
     friend constexpr Self& operator-=(Self& a, Self b) { return a = a - b; }
     friend constexpr auto operator<=>(Self a, Self b) { return a.si() <=> b.si(); }
     friend constexpr bool operator==(Self a, Self b) { return a.si() == b.si(); }
-
-protected:
-    constexpr Amount() = default;
 
 private:
     double si_ = 0;
