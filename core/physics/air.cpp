@@ -1,5 +1,7 @@
 #include "core/physics/air.h"
 
+#include "core/physics/range.h"
+
 #include <cmath>
 
 namespace panside {
@@ -17,9 +19,9 @@ constexpr double withAir = 4;       // K, how well the column's temperature is k
 constexpr double withoutAir = 10;   // K
 constexpr double reportSpread = 50; // Pa
 
-bool reachable(Length elevation) { return elevation.metre() >= -500 && elevation.metre() <= 5000; }
-bool plausibleAtSeaLevel(Pressure p) { return p.kilopascal() >= 85 && p.kilopascal() <= 110; }
-bool breathable(Temperature t) { return t.celsius() >= -50 && t.celsius() <= 50; }
+bool reachable(Length elevation) { return within(elevation.metre(), -500, 5000); }
+bool plausibleAtSeaLevel(Pressure p) { return within(p.kilopascal(), 85, 110); }
+bool breathable(Temperature t) { return within(t.celsius(), -50, 50); }
 
 double columnTemperature(Length elevation, std::optional<Temperature> air) {
     return air.value_or(Temperature::celsius(0)).kelvin() + lapse / 2 * elevation.metre();

@@ -1,5 +1,6 @@
 #include "core/physics/sugar.h"
 
+#include "core/physics/range.h"
 #include "core/physics/water.h"
 
 #include <cmath>
@@ -7,9 +8,9 @@
 namespace panside {
 namespace {
 
-constexpr double mostSugar = 0.75; // mass fraction
-constexpr double leastPressure = 60e3;
-constexpr double mostPressure = 110e3;
+constexpr double mostSugar = 0.75;   // mass fraction
+constexpr double leastPressure = 60; // kPa
+constexpr double mostPressure = 110;
 
 constexpr double sucroseMolarMass = 342.2965; // g/mol
 constexpr double waterMolarMass = 18.01528;
@@ -33,15 +34,15 @@ double massFraction(double moleFraction) {
 double excess(double x) { return x * x * (1 + x * (a + x * b)); }
 double excessSlope(double x) { return x * (2 + x * (3 * a + x * 4 * b)); }
 
-bool inRange(Pressure pressure) { return pressure.pascal() >= leastPressure && pressure.pascal() <= mostPressure; }
+bool inRange(Pressure pressure) { return within(pressure.kilopascal(), leastPressure, mostPressure); }
 
 } // namespace
 
 std::optional<TemperatureDifference> boilingRise(Brix sugar, Pressure pressure) {
     const double w = sugar.massFraction();
-    if (!(w >= 0 && w <= mostSugar) || !inRange(pressure))
+    if (!within(w, 0, mostSugar) || !inRange(pressure))
         return std::nullopt;
-    const double x = moleFraction(w);
+    const double x = moleFraction(std::fmax(w, 0));
     const double ideal = std::log1p(-x);
     const double strength = q * excess(x);
     const Temperature water = *waterBoilingPoint(pressure);
@@ -54,23 +55,24 @@ std::optional<TemperatureDifference> boilingRise(Brix sugar, Pressure pressure) 
 }
 
 std::optional<Brix> sugarAtRise(TemperatureDifference rise, Pressure pressure) {
-    if (!(rise.kelvin() >= 0 && rise.kelvin() <= 10) || !inRange(pressure))
+    if (!within(rise.kelvin(), 0, 10) || !inRange(pressure))
         return std::nullopt;
-    const Temperature boils = *waterBoilingPoint(pressure) + rise;
+    const Temperature boils = *waterBoilingPoint(pressure) + TemperatureDifference::kelvin(std::fmax(rise.kelvin(), 0));
     const double activity = pressure / *saturationPressure(boils);
+    const double logActivity = std::log(activity);
     const double strength = q / boils.kelvin();
     // Newton from the ideal solution's fraction, which is never too small: the curve is concave, so it comes down to
     // the root.
     double x = 1 - activity;
     for (int turn = 0; turn < 8; ++turn) {
         const double step =
-            (std::log1p(-x) + strength * excess(x) - std::log(activity)) / (-1 / (1 - x) + strength * excessSlope(x));
+            (std::log1p(-x) + strength * excess(x) - logActivity) / (-1 / (1 - x) + strength * excessSlope(x));
         x -= step;
         if (std::abs(step) < 1e-12)
             break;
     }
     const double w = massFraction(x < 0 ? 0 : x);
-    if (w > mostSugar * (1 + 1e-9))
+    if (!within(w, 0, mostSugar))
         return std::nullopt;
     return Brix::massFraction(w);
 }

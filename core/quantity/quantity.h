@@ -152,6 +152,39 @@ public:
     constexpr double kilowatt() const { return si() / 1e3; }
 };
 
+// Energy for each kilogram: a heating value, a latent heat.
+class SpecificEnergy : public Amount<SpecificEnergy> {
+public:
+    static constexpr SpecificEnergy joulePerKilogram(double j) { return ofSi(j); }
+    static constexpr SpecificEnergy kilojoulePerKilogram(double kj) { return ofSi(kj * 1e3); }
+    static constexpr SpecificEnergy megajoulePerKilogram(double mj) { return ofSi(mj * 1e6); }
+    static constexpr SpecificEnergy btuPerPound(double btu) { return ofSi(btu * 2326); }  // International Table, exact
+    constexpr double kilojoulePerKilogram() const { return si() / 1e3; }
+    constexpr double megajoulePerKilogram() const { return si() / 1e6; }
+    constexpr double btuPerPound() const { return si() / 2326; }
+};
+
+// Heat that warms a kilogram by a kelvin.
+class SpecificHeat : public Amount<SpecificHeat> {
+public:
+    static constexpr SpecificHeat kilojoulePerKilogramKelvin(double kj) { return ofSi(kj * 1e3); }
+    constexpr double kilojoulePerKilogramKelvin() const { return si() / 1e3; }
+};
+
+class Voltage : public Amount<Voltage> {
+public:
+    static constexpr Voltage volt(double v) { return ofSi(v); }
+    static constexpr Voltage millivolt(double mv) { return ofSi(mv / 1e3); }
+    constexpr double volt() const { return si(); }
+    constexpr double millivolt() const { return si() * 1e3; }
+};
+
+class Resistance : public Amount<Resistance> {
+public:
+    static constexpr Resistance ohm(double r) { return ofSi(r); }
+    constexpr double ohm() const { return si(); }
+};
+
 // Dissolved sugar by mass: one degree Brix is one gram of sucrose in a hundred grams of solution. A mass fraction inside.
 class Brix : public Amount<Brix> {
 public:
@@ -180,6 +213,10 @@ constexpr Duration operator/(Volume v, VolumeFlow f) { return Duration{v.si() / 
 constexpr Mass operator*(Density d, Volume v) { return Mass::ofSi(d.si() * v.si()); }
 constexpr Volume operator/(Mass m, Density d) { return Volume::ofSi(m.si() / d.si()); }
 constexpr Energy operator*(Power p, Duration d) { return Energy::ofSi(p.si() * d.count()); }
+constexpr Energy operator*(SpecificEnergy e, Mass m) { return Energy::ofSi(e.si() * m.si()); }
+constexpr SpecificEnergy operator*(SpecificHeat c, TemperatureDifference d) {
+    return SpecificEnergy::ofSi(c.si() * d.si());
+}
 constexpr Power operator/(Energy e, Duration d) { return Power::ofSi(e.si() / d.count()); }
 
 }  // namespace panside
