@@ -84,4 +84,14 @@ std::optional<TemperatureDifference> boilingRiseUncertainty(Brix sugar) {
     return TemperatureDifference::kelvin(0.02 + 0.026 * rise->kelvin());
 }
 
+std::optional<Brix> sugarAtRiseUncertainty(TemperatureDifference rise, Pressure pressure,
+                                           TemperatureDifference riseUncertainty) {
+    const auto sugar = sugarAtRise(rise, pressure);
+    if (!sugar || !within(riseUncertainty.kelvin(), 0, 5))
+        return std::nullopt;
+    const Brix step = Brix::degrees(sugar->degrees() > 37 ? -0.1 : 0.1);
+    const double slope = (*boilingRise(*sugar + step, pressure) - *boilingRise(*sugar, pressure)).kelvin() / step.si();
+    return Brix::massFraction(std::hypot(boilingRiseUncertainty(*sugar)->kelvin(), riseUncertainty.kelvin()) / slope);
+}
+
 } // namespace panside

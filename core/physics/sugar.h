@@ -35,4 +35,12 @@ namespace panside {
 // Source     spread of the published values named at boilingRise; invert sugar by Ross's and Norrish's mixing rules
 [[nodiscard]] std::optional<TemperatureDifference> boilingRiseUncertainty(Brix sugar);
 
+// Standard uncertainty of sugarAtRise, for a rise that is itself known so well.
+// Range      as sugarAtRise; the rise's uncertainty 0 to 5 K
+// Outside    nullopt
+// Accuracy   an estimate: both uncertainties over the slope, which is 0.21 K a brix at 66 and 0.02 near water
+// Source     as boilingRiseUncertainty
+[[nodiscard]] std::optional<Brix> sugarAtRiseUncertainty(TemperatureDifference rise, Pressure pressure,
+                                                         TemperatureDifference riseUncertainty);
+
 } // namespace panside
