@@ -1,0 +1,114 @@
+#pragma once
+// What the parts of the journal share; no one else includes it.
+#include "core/journal/journal.h"
+#include "core/journal/writer_lock.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <SQLiteCpp/VariadicBind.h>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <sys/types.h>
+#include <unordered_set>
+
+namespace panside {
+
+// A shift's readings are merged into blocks of so many: large enough that the half-empty last page of each costs
+// little.
+inline constexpr std::int64_t readingsABlock = 16384;
+
+struct Journal::Inside {
+    std::filesystem::path place;
+    JournalOptions options;
+    std::shared_ptr<WriterLock> lock; // none: opened to read
+    std::optional<JournalError> readOnly;
+    std::unique_ptr<SQLite::Database> db;
+    std::filesystem::path copy; // where a copy is read instead, because the folder cannot be written
+    std::int32_t version = 0;
+    std::int64_t loose = 0;        // readings of the open shift in small blocks
+    std::optional<Scribe> scribe;  // of append and its like
+    std::optional<ShiftId> newest; // shift: a file that is to be the same one must have it
+    dev_t device = 0;
+    ino_t node = 0;
+
+    Inside() = default;
+    ~Inside();
+    Inside(const Inside&) = delete;
+    Inside& operator=(const Inside&) = delete;
+    void connect();
+    bool moved() const; // the file at `place` is no longer the one that is open
+};
+
+inline std::int64_t microsOf(Instant at) { return at.time_since_epoch().count(); }
+inline Instant instantOf(std::int64_t micros) { return Instant{std::chrono::microseconds{micros}}; }
+
+// The words for what SQLite threw.
+JournalError errorOf(const SQLite::Exception& error, const std::filesystem::path& place);
+
+template <class Work>
+auto guarded(const std::filesystem::path& place, Work&& work) {
+    try {
+        return work();
+    } catch (const SQLite::Exception& error) {
+        throw errorOf(error, place);
+    }
+}
+
+// Throws unless this connection may write, in the file that lies at its place.
+void requireRight(const Journal::Inside& inside);
+
+// One read transaction: all that is read in it is of the same moment, whatever is written meanwhile.
+class Snapshot {
+public:
+    explicit Snapshot(SQLite::Database& db) : transaction_{db, SQLite::TransactionBehavior::DEFERRED} {}
+
+private:
+    SQLite::Transaction transaction_;
+};
+
+// When a shift's first fact was, and how many of its facts are the settings in force when it began.
+struct Beginning {
+    std::int64_t earliest;
+    std::int32_t opening;
+};
+Beginning beginningOf(const Journal::Inside& inside, ShiftId shift);
+
+// Rows as they lie in the tables; their sums are set and checked here and nowhere else.
+struct FactRow {
+    FactId id;
+    std::int64_t at;
+    std::string row;
+};
+std::int64_t sumOf(ShiftId shift, const FactRow& row);
+std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block);
+bool isPlain(const Fact& fact); // a probe's reading with nothing beside it: packed
+bool isSetRow(std::string_view row);
+
+class FactTable {
+public:
+    explicit FactTable(SQLite::Database& db);
+    void add(ShiftId shift, const FactRow& row);
+
+private:
+    SQLite::Statement insert_;
+};
+class BlockTable {
+public:
+    explicit BlockTable(SQLite::Database& db);
+    void add(ShiftId shift, const std::vector<Channel>& channels, const std::vector<Sample>& samples);
+    void addPacked(ShiftId shift, FactId first, FactId last, std::int64_t count, std::int64_t earliest,
+                   std::int64_t latest, std::string_view data);
+
+private:
+    SQLite::Statement insert_;
+};
+
+// A fact of the fact table. A row that is whole but that this version cannot read is shown as a note, not lost.
+Fact factIn(const std::string& row, std::int64_t at);
+std::unordered_set<FactId> withdrawnIds(SQLite::Database& db, ShiftId shift);
+FactId nextId(SQLite::Database& db, ShiftId shift);
+// Merges the small blocks of a shift into large ones.
+void mergeBlocks(Journal::Inside& inside, ShiftId shift);
+
+} // namespace panside

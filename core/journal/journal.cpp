@@ -1,0 +1,245 @@
+#include "core/journal/journal.h"
+
+#include "core/boil/shift_log.h"
+#include "core/journal/inside.h"
+#include "core/journal/schema.h"
+
+#include <cerrno>
+#include <cstring>
+#include <sqlite3.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace panside {
+namespace fs = std::filesystem;
+namespace {
+
+fs::path beside(const fs::path& place, const char* ending) { return fs::path{place.string() + ending}; }
+
+bool mayWrite(const fs::path& place) { return ::access(place.c_str(), W_OK) == 0; }
+
+void makeFolder(const fs::path& place) {
+    std::error_code error;
+    fs::create_directories(place.parent_path(), error);
+    if (error)
+        throw JournalError{JournalTrouble::noFolder, place.parent_path(), error.message()};
+}
+
+// The right to write, or why there is none.
+void takeRight(Journal::Inside& inside) {
+    const fs::path& place = inside.place;
+    const bool there = fs::exists(place);
+    if (there && !mayWrite(place)) {
+        inside.readOnly.emplace(JournalTrouble::readOnly, place, "the file may not be written");
+        return;
+    }
+    WriterLock::Refusal refusal{};
+    if (auto lock = WriterLock::take(place, refusal)) {
+        inside.lock = std::make_shared<WriterLock>(std::move(*lock));
+        return;
+    }
+    if (refusal.held)
+        inside.readOnly.emplace(JournalTrouble::heldByOther, place, refusal.why);
+    else if (there)
+        inside.readOnly.emplace(JournalTrouble::readOnly, place, "its folder may not be written: " + refusal.why);
+    else
+        throw JournalError{JournalTrouble::noPermission, place.parent_path(), refusal.why};
+}
+
+std::unique_ptr<SQLite::Database> openToWrite(const Journal::Inside& inside) {
+    auto db = std::make_unique<SQLite::Database>(inside.place.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE,
+                                                 inside.options.patienceMs);
+    const auto version = versionOf(*db, inside.place); // before anything is changed
+    db->exec("PRAGMA journal_mode=WAL");
+    db->exec("PRAGMA synchronous=FULL");
+    db->exec("PRAGMA journal_size_limit=16777216");
+    if (inside.options.largestBytes) {
+        const std::int64_t page = db->execAndGet("PRAGMA page_size");
+        db->exec("PRAGMA max_page_count=" + std::to_string(*inside.options.largestBytes / page));
+    }
+    migrate(*db, version);
+    return db;
+}
+
+// A path as part of an SQLite URI.
+std::string escaped(const fs::path& place) {
+    std::string out;
+    for (const char c : place.string()) {
+        if (c == '%' || c == '?' || c == '#') {
+            constexpr std::string_view digits = "0123456789ABCDEF";
+            out += {'%', digits[static_cast<unsigned char>(c) >> 4], digits[static_cast<unsigned char>(c) & 15]};
+        } else {
+            out += c;
+        }
+    }
+    return out;
+}
+
+bool isEmptyOrMissing(const fs::path& place) {
+    std::error_code error;
+    const auto size = fs::file_size(place, error);
+    return error || size == 0;
+}
+
+// SQLite needs a file beside the journal even to read it, once it was written in WAL mode. In a folder that cannot be
+// written it is read without; or, where a crash left facts in the WAL file, from a copy.
+std::unique_ptr<SQLite::Database> openWithoutFolder(Journal::Inside& inside) {
+    if (isEmptyOrMissing(beside(inside.place, "-wal")))
+        return std::make_unique<SQLite::Database>("file:" + escaped(inside.place) + "?immutable=1",
+                                                  SQLite::OPEN_READONLY | SQLite::OPEN_URI, inside.options.patienceMs);
+    std::string folder = (fs::temp_directory_path() / "panside-XXXXXX").string();
+    if (::mkdtemp(folder.data()) == nullptr)
+        throw JournalError{JournalTrouble::cannotRead, inside.place, std::strerror(errno)};
+    inside.copy = folder;
+    const fs::path copy = inside.copy / "journal";
+    fs::copy_file(inside.place, copy);
+    fs::copy_file(beside(inside.place, "-wal"), beside(copy, "-wal"));
+    fs::permissions(copy, fs::perms::owner_read | fs::perms::owner_write);
+    fs::permissions(beside(copy, "-wal"), fs::perms::owner_read | fs::perms::owner_write);
+    return std::make_unique<SQLite::Database>(copy.string(), SQLite::OPEN_READWRITE, inside.options.patienceMs);
+}
+
+std::unique_ptr<SQLite::Database> openToRead(Journal::Inside& inside) {
+    try {
+        auto db =
+            std::make_unique<SQLite::Database>(inside.place.string(), SQLite::OPEN_READONLY, inside.options.patienceMs);
+        versionOf(*db, inside.place); // the first read: only now does SQLite look for its other files
+        return db;
+    } catch (const SQLite::Exception& error) {
+        if (error.getErrorCode() != SQLITE_CANTOPEN && error.getErrorCode() != SQLITE_READONLY)
+            throw;
+        return openWithoutFolder(inside);
+    }
+}
+
+// Back again after it had gone: only if it is the journal that went, not another with its name.
+void requireSame(const Journal::Inside& old) {
+    if (!fs::exists(old.place))
+        throw JournalError{JournalTrouble::gone, old.place};
+    inspectFile(old.place, false);
+    Journal::Inside seen;
+    seen.place = old.place;
+    seen.options = old.options;
+    seen.connect();
+    if (old.newest && seen.newest != old.newest)
+        throw JournalError{JournalTrouble::gone, old.place, "another journal lies in its place"};
+}
+
+} // namespace
+
+JournalError errorOf(const SQLite::Exception& error, const fs::path& place) {
+    const auto as = [&](JournalTrouble trouble) { return JournalError{trouble, place, error.what()}; };
+    std::error_code ignored;
+    switch (error.getErrorCode()) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return JournalError{JournalTrouble::locked, place};
+    case SQLITE_FULL:
+        return JournalError{JournalTrouble::diskFull, place};
+    case SQLITE_READONLY:
+        return as(JournalTrouble::readOnly);
+    case SQLITE_NOTADB:
+    case SQLITE_CORRUPT:
+        return as(JournalTrouble::damaged);
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+        return as(JournalTrouble::noPermission);
+    case SQLITE_CANTOPEN:
+        return as(fs::exists(place, ignored) ? JournalTrouble::noPermission : JournalTrouble::gone);
+    case SQLITE_IOERR:
+        if (!fs::exists(place, ignored))
+            return as(JournalTrouble::gone);
+        return as(error.getExtendedErrorCode() == SQLITE_IOERR_READ ||
+                          error.getExtendedErrorCode() == SQLITE_IOERR_SHORT_READ
+                      ? JournalTrouble::cannotRead
+                      : JournalTrouble::cannotWrite);
+    default:
+        // A table that should be there is not, or a row does not fit: the file is not what it says it is.
+        return as(JournalTrouble::damaged);
+    }
+}
+
+Journal::Inside::~Inside() {
+    db.reset();
+    std::error_code ignored;
+    if (!copy.empty())
+        fs::remove_all(copy, ignored);
+}
+
+void Journal::Inside::connect() {
+    guarded(place, [this] {
+        db = lock ? openToWrite(*this) : openToRead(*this);
+        version = versionOf(*db, place);
+        // A large shift is read in one sweep: no need to keep more of the file than this in memory.
+        db->exec("PRAGMA cache_size=-4096");
+        SQLite::Statement query{*db, "SELECT max(id) FROM shift"};
+        if (query.executeStep() && !query.isColumnNull(0))
+            newest = instantOf(query.getColumn(0).getInt64());
+    });
+    struct stat info {};
+    if (::stat(place.c_str(), &info) == 0) {
+        device = info.st_dev;
+        node = info.st_ino;
+    }
+}
+
+bool Journal::Inside::moved() const {
+    struct stat info {};
+    return ::stat(place.c_str(), &info) != 0 || info.st_dev != device || info.st_ino != node;
+}
+
+std::string Shift::name() const { return textOf(id); }
+
+Journal::Journal(std::unique_ptr<Inside> inside) : inside_{std::move(inside)} {}
+Journal::~Journal() = default;
+Journal::Journal(Journal&&) noexcept = default;
+Journal& Journal::operator=(Journal&&) noexcept = default;
+
+Journal Journal::open(const fs::path& place, Access access, JournalOptions options) {
+    auto inside = std::make_unique<Inside>();
+    std::error_code error;
+    inside->place = fs::weakly_canonical(fs::absolute(place), error);
+    if (error)
+        inside->place = fs::absolute(place);
+    inside->options = options;
+    inspectFile(inside->place, access == Access::write);
+    if (access == Access::write) {
+        makeFolder(inside->place);
+        takeRight(*inside);
+    } else {
+        inside->readOnly.emplace(JournalTrouble::readOnly, inside->place, "it was opened to read");
+    }
+    inside->connect();
+    return Journal{std::move(inside)};
+}
+
+Journal Journal::beside() const {
+    auto inside = std::make_unique<Inside>();
+    inside->place = inside_->place;
+    inside->options = inside_->options;
+    inside->lock = inside_->lock;
+    inside->readOnly = inside_->readOnly;
+    inside->connect();
+    return Journal{std::move(inside)};
+}
+
+void Journal::reopen() {
+    const Inside& old = *inside_;
+    requireSame(old);
+    auto inside = std::make_unique<Inside>();
+    inside->place = old.place;
+    inside->options = old.options;
+    if (old.lock && old.lock->isOn(old.place))
+        inside->lock = old.lock;
+    else
+        takeRight(*inside);
+    if (!inside->lock)
+        throw JournalError{*inside->readOnly};
+    inside->connect();
+    inside_ = std::move(inside);
+}
+
+const fs::path& Journal::place() const { return inside_->place; }
+const std::optional<JournalError>& Journal::readOnly() const { return inside_->readOnly; }
+
+} // namespace panside

@@ -1,0 +1,206 @@
+#include "core/boil/shift_log.h"
+#include "core/journal/inside.h"
+#include "core/journal/reading_stream.h"
+
+#include <algorithm>
+
+namespace panside {
+
+Fact factIn(const std::string& row, std::int64_t at) {
+    auto read = factOfLine(row);
+    if (auto* fact = std::get_if<Fact>(&read))
+        return std::move(*fact);
+    return Fact{instantOf(at), Note{row}};
+}
+
+std::unordered_set<FactId> withdrawnIds(SQLite::Database& db, ShiftId shift) {
+    SQLite::Statement query{db, "SELECT fact FROM withdrawal WHERE shift=?"};
+    query.bind(1, microsOf(shift));
+    std::unordered_set<FactId> ids;
+    while (query.executeStep())
+        ids.insert(query.getColumn(0).getInt64());
+    return ids;
+}
+
+Beginning beginningOf(const Journal::Inside& inside, ShiftId shift) {
+    SQLite::Statement query{*inside.db,
+                            "SELECT opening, ifnull((SELECT min(at) FROM fact WHERE shift=?1), id),"
+                            " ifnull((SELECT min(earliest) FROM block WHERE shift=?1), id) FROM shift WHERE id=?1"};
+    query.bind(1, microsOf(shift));
+    if (!query.executeStep())
+        throw JournalError{JournalTrouble::noSuchShift, inside.place, textOf(shift)};
+    return {std::min(query.getColumn(1).getInt64(), query.getColumn(2).getInt64()), query.getColumn(0).getInt()};
+}
+
+namespace {
+
+constexpr const char* shiftQuery =
+    "SELECT id, live, (SELECT open FROM turn WHERE shift=shift.id ORDER BY number DESC LIMIT 1)"
+    " FROM shift ORDER BY id";
+
+// A shift's rows of the fact table, by time.
+class FactStream {
+public:
+    FactStream(const Journal::Inside& inside, ShiftId shift)
+        : place_{inside.place}, shift_{shift}, beginning_{beginningOf(inside, shift)},
+          // The settings in force stand before everything, also before what was entered later as having happened
+          // earlier.
+          query_{*inside.db, "SELECT id, at, row, sum FROM fact WHERE shift=?1"
+                             " ORDER BY CASE WHEN id<=?2 THEN ?3 ELSE at END, id"} {
+        query_.bind(1, microsOf(shift));
+        query_.bind(2, beginning_.opening);
+        query_.bind(3, beginning_.earliest);
+    }
+    bool next() {
+        if (!query_.executeStep())
+            return false;
+        FactRow row{query_.getColumn(0).getInt64(), query_.getColumn(1).getInt64(), query_.getColumn(2).getString()};
+        if (sumOf(shift_, row) != query_.getColumn(3).getInt64())
+            throw JournalError{JournalTrouble::damaged, place_, "a fact of the shift " + textOf(shift_)};
+        id = row.id;
+        fact = factIn(row.row, row.at);
+        if (id <= beginning_.opening)
+            fact.at = instantOf(beginning_.earliest);
+        return true;
+    }
+    FactId id = 0;
+    Fact fact;
+
+private:
+    const std::filesystem::path& place_;
+    ShiftId shift_;
+    Beginning beginning_;
+    SQLite::Statement query_;
+};
+
+Shift shiftIn(const SQLite::Statement& query) {
+    return {instantOf(query.getColumn(0).getInt64()), query.getColumn(2).getInt() != 0,
+            query.getColumn(1).getInt() == 0};
+}
+
+} // namespace
+
+std::vector<Shift> Journal::shifts() const {
+    return guarded(place(), [&] {
+        SQLite::Statement query{*inside_->db, shiftQuery};
+        std::vector<Shift> shifts;
+        while (query.executeStep())
+            shifts.push_back(shiftIn(query));
+        return shifts;
+    });
+}
+
+std::optional<Shift> Journal::openShift() const {
+    std::optional<Shift> open;
+    for (const Shift& shift : shifts())
+        if (shift.open && !shift.imported)
+            open = shift;
+    return open;
+}
+
+Shift Journal::shiftNamed(std::string_view name) const {
+    std::vector<Shift> fitting;
+    const auto instant = instantIn(name);
+    for (const Shift& shift : shifts()) {
+        if (shift.id == instant || shift.name() == name)
+            return shift;
+        if (!name.empty() && shift.name().starts_with(name))
+            fitting.push_back(shift);
+    }
+    if (fitting.size() != 1)
+        throw JournalError{JournalTrouble::noSuchShift, place(), std::string{name}};
+    return fitting.front();
+}
+
+void Journal::visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor) const {
+    guarded(place(), [&] {
+        const Snapshot snapshot{*inside_->db};
+        const auto withdrawn = withdrawnIds(*inside_->db, shift);
+        FactStream rows{*inside_, shift};
+        ReadingStream readings{*inside_, shift};
+        bool row = rows.next();
+        bool reading = readings.next();
+        const auto give = [&](FactId id, const Fact& fact) {
+            return (!withdrawn.empty() && withdrawn.contains(id)) || visitor(id, fact);
+        };
+        while (row || reading) {
+            const bool rowFirst =
+                row && (!reading || std::pair{rows.fact.at, rows.id} < std::pair{readings.at(), readings.id()});
+            if (!(rowFirst ? give(rows.id, rows.fact) : give(readings.id(), readings.fact())))
+                return;
+            (rowFirst ? row : reading) = rowFirst ? rows.next() : readings.next();
+        }
+    });
+}
+
+std::vector<Boil::Entry> Journal::facts(ShiftId shift) const {
+    std::vector<Boil::Entry> facts;
+    visit(shift, [&](FactId id, const Fact& fact) {
+        facts.push_back({id, fact});
+        return true;
+    });
+    return facts;
+}
+
+std::vector<Journal::Withdrawn> Journal::withdrawn(ShiftId shift) const {
+    return guarded(place(), [&] {
+        const Snapshot snapshot{*inside_->db};
+        std::vector<Withdrawn> withdrawn;
+        SQLite::Statement query{*inside_->db, "SELECT w.fact, w.at, w.by, f.row, f.at FROM withdrawal w JOIN fact f"
+                                              " ON f.shift=w.shift AND f.id=w.fact WHERE w.shift=? ORDER BY w.id"};
+        query.bind(1, microsOf(shift));
+        while (query.executeStep())
+            withdrawn.push_back(
+                {{query.getColumn(0).getInt64(), factIn(query.getColumn(3).getString(), query.getColumn(4).getInt64())},
+                 instantOf(query.getColumn(1).getInt64()),
+                 query.getColumn(2).getString()});
+        return withdrawn;
+    });
+}
+
+std::vector<Track> Journal::tracks(ShiftId shift) const {
+    return guarded(place(), [&] {
+        const Snapshot snapshot{*inside_->db};
+        beginningOf(*inside_, shift);
+        return tracksOf(*inside_, shift);
+    });
+}
+
+Standing Journal::standing() const {
+    return guarded(place(), [&] {
+        const Snapshot snapshot{*inside_->db};
+        Standing standing;
+        for (const Shift& shift : shifts()) {
+            standing.taken.push_back(shift.id);
+            if (!shift.imported) {
+                standing.shift = shift.id;
+                standing.open = shift.open;
+            }
+        }
+        std::int64_t since = INT64_MIN;
+        if (standing.shift) {
+            since = microsOf(*standing.shift);
+            standing.next = nextId(*inside_->db, *standing.shift);
+            const auto withdrawn = withdrawnIds(*inside_->db, *standing.shift);
+            FactStream rows{*inside_, *standing.shift};
+            while (rows.next()) {
+                if (withdrawn.contains(rows.id))
+                    continue;
+                if (const auto* set = std::get_if<Set>(&rows.fact.what))
+                    standing.settings.push_back({rows.fact.at, rows.id, *set});
+                if (std::holds_alternative<ShiftEnd>(rows.fact.what))
+                    standing.endedBy = rows.id;
+            }
+        }
+        SQLite::Statement query{*inside_->db, "SELECT row, at FROM carried WHERE at>=? ORDER BY id"};
+        query.bind(1, since);
+        while (query.executeStep()) {
+            const Fact fact = factIn(query.getColumn(0).getString(), query.getColumn(1).getInt64());
+            if (const auto* set = std::get_if<Set>(&fact.what))
+                standing.carried.push_back({fact.at, 0, *set});
+        }
+        return standing;
+    });
+}
+
+} // namespace panside

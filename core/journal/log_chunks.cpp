@@ -1,0 +1,73 @@
+#include "core/journal/log_chunks.h"
+
+#include <algorithm>
+#include <istream>
+
+namespace panside {
+namespace {
+
+constexpr std::size_t chunkSize = 1U << 18;
+// A quote that never closes would make one row of the whole rest: it is cut off here and found to be a fault.
+constexpr std::size_t longestRow = 1U << 24;
+
+// Where the last row that is whole ends (after its line end); npos: nowhere. A line end within quotes ends no row.
+std::size_t lastRowEnd(const std::string& text) {
+    if (text.find('"') == std::string::npos)
+        return text.rfind('\n');
+    std::size_t end = std::string::npos;
+    bool quoted = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        quoted ^= text[i] == '"';
+        if (text[i] == '\n' && !quoted)
+            end = i;
+    }
+    return end;
+}
+
+} // namespace
+
+bool LogChunks::fill() {
+    const auto before = text_.size();
+    text_.resize(before + chunkSize);
+    log_.read(text_.data() + before, chunkSize);
+    const auto got = static_cast<std::size_t>(log_.gcount());
+    text_.resize(before + got);
+    bytes_ += got;
+    return got == chunkSize;
+}
+
+std::optional<ReadLog> LogChunks::next() {
+    std::string rest;
+    while (true) {
+        const bool more = log_ && fill();
+        if (!more)
+            break;
+        auto end = lastRowEnd(text_);
+        if (end == std::string::npos && text_.size() > longestRow)
+            end = text_.rfind('\n');
+        if (end == std::string::npos)
+            continue;
+        rest = text_.substr(end + 1);
+        text_.resize(end + 1);
+        break;
+    }
+    if (text_.empty() && !first_)
+        return std::nullopt;
+    const auto lines = static_cast<std::size_t>(std::count(text_.begin(), text_.end(), '\n'));
+    if (!first_)
+        text_.insert(0, std::string{logHeader} + "\n");
+    ReadLog read = readLog(text_);
+    if (!first_) {
+        // A piece of empty lines is no fault in the midst of a log.
+        std::erase_if(read.faults, [](const Fault& fault) { return fault.slip == Slip::empty; });
+        for (auto* faults : {&read.faults, &read.warnings})
+            for (Fault& fault : *faults)
+                fault.line += fault.line == 0 ? 0 : linesBefore_ - 1;
+    }
+    linesBefore_ += lines;
+    first_ = false;
+    text_ = std::move(rest);
+    return read;
+}
+
+} // namespace panside

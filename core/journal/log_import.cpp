@@ -1,0 +1,218 @@
+#include "core/journal/log_import.h"
+
+#include "core/journal/hash.h"
+#include "core/journal/inside.h"
+#include "core/journal/log_chunks.h"
+
+#include <algorithm>
+#include <bit>
+#include <fmt/format.h>
+
+namespace panside {
+namespace {
+
+// A log on its way in: readings packed as they come, so that little is held until all of it is known to be sound.
+class Staged {
+public:
+    void add(Fact fact) {
+        digest_.add(fact);
+        first_ = digest_.facts == 1 ? fact.at : std::min(first_, fact.at);
+        if (std::holds_alternative<ShiftEnd>(fact.what))
+            ended_ = ended_ ? std::min(*ended_, fact.at) : fact.at;
+        if (std::holds_alternative<Lit>(fact.what))
+            lit_ = lit_ ? std::max(*lit_, fact.at) : fact.at;
+        const FactId id = next_++;
+        if (!isPlain(fact)) {
+            rows_.push_back({id, microsOf(fact.at), rowOf(fact)});
+            return;
+        }
+        const auto& reading = std::get<Reading>(fact.what);
+        samples_.push_back({id, fact.at, reading.si, channelIndex(channels_, reading)});
+        if (static_cast<std::int64_t>(samples_.size()) == readingsABlock)
+            pack();
+    }
+    void pack() {
+        if (samples_.empty())
+            return;
+        const auto byTime = [](const Sample& a, const Sample& b) { return a.at < b.at; };
+        const auto [earliest, latest] = std::minmax_element(samples_.begin(), samples_.end(), byTime);
+        blocks_.push_back({samples_.front().id, samples_.back().id, static_cast<std::int64_t>(samples_.size()),
+                           microsOf(earliest->at), microsOf(latest->at), packed(channels_, samples_)});
+        samples_.clear();
+        channels_.clear();
+    }
+    void keep(SQLite::Database& db, ShiftId shift) const {
+        SQLite::Transaction transaction{db, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement insert{db, "INSERT INTO shift(id, live, opening) VALUES(?,0,0)"};
+        insert.bind(1, microsOf(shift));
+        insert.exec();
+        SQLite::Statement turn{db, "INSERT INTO turn(shift, number, open) VALUES(?,1,0)"};
+        turn.bind(1, microsOf(shift));
+        turn.exec();
+        FactTable facts{db};
+        for (const FactRow& row : rows_)
+            facts.add(shift, row);
+        BlockTable blocks{db};
+        for (const Block& block : blocks_)
+            blocks.addPacked(shift, block.first, block.last, block.count, block.earliest, block.latest, block.data);
+        transaction.commit();
+    }
+    const Digest& digest() const { return digest_; }
+    Instant first() const { return first_; }
+    bool isTwo() const { return ended_ && lit_ && *lit_ > *ended_; }
+    std::optional<Instant> ended() const { return ended_; }
+    std::optional<Instant> lit() const { return lit_; }
+
+private:
+    struct Block {
+        FactId first, last;
+        std::int64_t count, earliest, latest;
+        std::string data;
+    };
+    Digest digest_;
+    Instant first_{};
+    std::optional<Instant> ended_, lit_;
+    FactId next_ = 1;
+    std::vector<FactRow> rows_;
+    std::vector<Channel> channels_;
+    std::vector<Sample> samples_;
+    std::vector<Block> blocks_;
+};
+
+void take(std::vector<Fault>& from, std::vector<Fault>& into, std::uint64_t& count, std::size_t most) {
+    count += from.size();
+    for (Fault& fault : from)
+        if (into.size() < most)
+            into.push_back(std::move(fault));
+}
+
+// The shift of the journal that begins when this one does.
+std::optional<ShiftId> twinOf(const Journal& journal, Instant first) {
+    for (const Shift& shift : journal.shifts())
+        if (beginningOf(journal.inside(), shift.id).earliest == microsOf(first))
+            return shift.id;
+    return std::nullopt;
+}
+
+ShiftId freeName(const Journal& journal, Instant first) {
+    const auto shifts = journal.shifts();
+    ShiftId name = first;
+    while (std::any_of(shifts.begin(), shifts.end(), [&](const Shift& shift) { return shift.id == name; }))
+        name += std::chrono::microseconds{1};
+    return name;
+}
+
+} // namespace
+
+void Digest::add(const Fact& fact) {
+    ++facts;
+    if (!isPlain(fact)) {
+        sum += hashOf(rowOf(fact));
+        return;
+    }
+    const auto& reading = std::get<Reading>(fact.what);
+    std::uint64_t hash =
+        mixed(static_cast<std::uint64_t>(microsOf(fact.at))) ^ std::bit_cast<std::uint64_t>(reading.si);
+    hash = mixed(hash) ^ (static_cast<std::uint64_t>(reading.series) << 8) ^ static_cast<std::uint64_t>(reading.unit);
+    sum += reading.probe.empty() ? mixed(hash) : hashOf(reading.probe, hash);
+}
+
+Digest digestOf(const Journal& journal, ShiftId shift) {
+    Digest digest;
+    journal.visit(shift, [&](FactId, const Fact& fact) {
+        digest.add(fact);
+        return true;
+    });
+    return digest;
+}
+
+Imported importLog(Journal& journal, std::istream& log, const ImportOptions& options) {
+    requireRight(journal.inside());
+    Imported imported;
+    Staged staged;
+    LogChunks chunks{log};
+    while (auto chunk = chunks.next()) {
+        take(chunk->faults, imported.faults, imported.faultCount, options.most);
+        take(chunk->warnings, imported.warnings, imported.warningCount, options.most);
+        if (imported.faultCount == 0)
+            for (Fact& fact : chunk->facts)
+                staged.add(std::move(fact));
+        if (options.goOn && !options.goOn(chunks.bytes())) {
+            imported.outcome = ImportOutcome::cancelled;
+            return imported;
+        }
+    }
+    staged.pack();
+    imported.facts = staged.digest().facts;
+    if (imported.faultCount > 0)
+        return imported;
+    if (staged.isTwo()) {
+        imported.outcome = ImportOutcome::twoShifts;
+        imported.endedAt = *staged.ended();
+        imported.litAgain = *staged.lit();
+        return imported;
+    }
+    return guarded(journal.place(), [&] {
+        if (const auto twin = twinOf(journal, staged.first())) {
+            imported.shift = *twin;
+            const Digest there = digestOf(journal, *twin);
+            imported.factsThere = there.facts;
+            imported.outcome = there == staged.digest() ? ImportOutcome::alreadyThere : ImportOutcome::differs;
+            return imported;
+        }
+        imported.shift = freeName(journal, staged.first());
+        staged.keep(*journal.inside().db, imported.shift);
+        imported.outcome = ImportOutcome::added;
+        return imported;
+    });
+}
+
+bool exportLog(const Journal& journal, ShiftId shift, const std::function<void(std::string_view)>& piece,
+               const std::function<bool(std::uint64_t facts)>& goOn) {
+    constexpr std::size_t pieceSize = 1U << 18;
+    std::string text{logHeader};
+    text += '\n';
+    std::uint64_t facts = 0;
+    bool whole = true;
+    journal.visit(shift, [&](FactId, const Fact& fact) {
+        text += rowOf(fact);
+        text += '\n';
+        ++facts;
+        if (text.size() < pieceSize)
+            return true;
+        piece(text);
+        text.clear();
+        whole = !goOn || goOn(facts);
+        return whole;
+    });
+    if (whole)
+        piece(text);
+    return whole;
+}
+
+std::string sentence(const Imported& imported, std::string_view file) {
+    switch (imported.outcome) {
+    case ImportOutcome::added:
+        return fmt::format("{}: added as shift {}, {} facts.", file, textOf(imported.shift), imported.facts);
+    case ImportOutcome::alreadyThere:
+        return fmt::format("{}: already there as shift {}; nothing was added.", file, textOf(imported.shift));
+    case ImportOutcome::faulty:
+        return fmt::format("{}: {} fault{}, nothing was imported.", file, imported.faultCount,
+                           imported.faultCount == 1 ? "" : "s");
+    case ImportOutcome::differs:
+        return fmt::format("{}: a shift that begins at the same time is there, {}, with other facts ({} there, {} in "
+                           "the log); nothing "
+                           "was imported. Import it into another journal to compare them.",
+                           file, textOf(imported.shift), imported.factsThere, imported.facts);
+    case ImportOutcome::twoShifts:
+        return fmt::format(
+            "{}: two shifts in one log: shift_end at {}, then lit at {}; nothing was imported. Split the log "
+            "between the two.",
+            file, textOf(imported.endedAt), textOf(imported.litAgain));
+    case ImportOutcome::cancelled:
+        return fmt::format("{}: stopped; nothing was imported.", file);
+    }
+    return {};
+}
+
+} // namespace panside

@@ -1,0 +1,106 @@
+#include "core/journal/reading_stream.h"
+
+#include "core/boil/shift_log.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace panside {
+namespace {
+
+[[noreturn]] void throwDamaged(const Journal::Inside& inside, ShiftId shift) {
+    throw JournalError{JournalTrouble::damaged, inside.place, "readings of the shift " + textOf(shift)};
+}
+
+bool inOrder(const Track& track) { return std::is_sorted(track.at.begin(), track.at.end()); }
+
+// The long way, where readings were withdrawn or came in another order than that of their times.
+std::vector<Track> sortedTracks(const Journal::Inside& inside, ShiftId shift) {
+    const auto withdrawn = withdrawnIds(*inside.db, shift);
+    ReadingStream readings{inside, shift};
+    std::vector<Track> tracks;
+    std::vector<Channel> channels;
+    while (readings.next()) {
+        if (withdrawn.contains(readings.id()))
+            continue;
+        const auto& reading = std::get<Reading>(readings.fact().what);
+        const auto channel = channelIndex(channels, reading);
+        if (channel == tracks.size())
+            tracks.push_back({channels[channel], {}, {}});
+        tracks[channel].at.push_back(readings.at());
+        tracks[channel].si.push_back(reading.si);
+    }
+    return tracks;
+}
+
+} // namespace
+
+std::string blockData(const Journal::Inside& inside, ShiftId shift, FactId first) {
+    SQLite::Statement query{*inside.db, "SELECT data, sum FROM block WHERE shift=? AND first=?"};
+    SQLite::bind(query, microsOf(shift), first);
+    if (!query.executeStep())
+        throwDamaged(inside, shift);
+    std::string data = query.getColumn(0).getString();
+    if (sumOf(shift, first, data) != query.getColumn(1).getInt64())
+        throwDamaged(inside, shift);
+    return data;
+}
+
+ReadingStream::ReadingStream(const Journal::Inside& inside, ShiftId shift) : inside_{inside}, shift_{shift} {
+    SQLite::Statement query{*inside.db, "SELECT first, earliest FROM block WHERE shift=? ORDER BY earliest, first"};
+    query.bind(1, microsOf(shift));
+    while (query.executeStep())
+        blocks_.push_back({query.getColumn(0).getInt64(), instantOf(query.getColumn(1).getInt64())});
+}
+
+void ReadingStream::load() {
+    unpacked_.samples.erase(unpacked_.samples.begin(),
+                            unpacked_.samples.begin() + static_cast<std::ptrdiff_t>(position_));
+    position_ = 0;
+    if (!unpack(blockData(inside_, shift_, blocks_[block_].first), unpacked_))
+        throwDamaged(inside_, shift_);
+    ++block_;
+    const auto before = [](const Sample& a, const Sample& b) { return std::tie(a.at, a.id) < std::tie(b.at, b.id); };
+    if (!std::is_sorted(unpacked_.samples.begin(), unpacked_.samples.end(), before))
+        std::sort(unpacked_.samples.begin(), unpacked_.samples.end(), before);
+}
+
+bool ReadingStream::next() {
+    if (begun_)
+        ++position_;
+    begun_ = true;
+    // A later block may hold what belongs before the next sample here, or beside it with a lower number.
+    while (block_ < blocks_.size() &&
+           (position_ == unpacked_.samples.size() || unpacked_.samples[position_].at >= blocks_[block_].earliest))
+        load();
+    return position_ < unpacked_.samples.size();
+}
+
+const Fact& ReadingStream::fact() {
+    while (facts_.size() < unpacked_.channels.size()) {
+        const Channel& channel = unpacked_.channels[facts_.size()];
+        facts_.push_back(Fact{{}, Reading{channel.series, 0, channel.unit, channel.probe}});
+    }
+    Fact& fact = facts_[sample().channel];
+    fact.at = sample().at;
+    std::get<Reading>(fact.what).si = sample().si;
+    return fact;
+}
+
+std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift) {
+    SQLite::Statement query{*inside.db, "SELECT data, sum, first FROM block WHERE shift=? ORDER BY first"};
+    query.bind(1, microsOf(shift));
+    std::vector<Track> tracks;
+    while (query.executeStep()) {
+        const auto column = query.getColumn(0);
+        const std::string_view data{static_cast<const char*>(column.getBlob()),
+                                    static_cast<std::size_t>(column.getBytes())};
+        if (sumOf(shift, query.getColumn(2).getInt64(), data) != query.getColumn(1).getInt64() || !unpack(data, tracks))
+            throwDamaged(inside, shift);
+    }
+    if (!withdrawnIds(*inside.db, shift).empty() || !std::all_of(tracks.begin(), tracks.end(), inOrder))
+        return sortedTracks(inside, shift);
+    return tracks;
+}
+
+} // namespace panside

@@ -1,0 +1,54 @@
+#pragma once
+#include "core/journal/change.h"
+
+#include <optional>
+
+namespace panside {
+
+// Where the journal stands: what a scribe must know to go on.
+struct Standing {
+    struct Setting {
+        Instant at;
+        FactId id;
+        Set set;
+    };
+    std::optional<ShiftId> shift; // the latest shift begun here
+    bool open = false;
+    FactId next = 1;               // number of the shift's next fact
+    FactId endedBy = 0;            // its shift_end, 0 if none
+    std::vector<Setting> settings; // of that shift
+    std::vector<Setting> carried;  // for shifts to come, since it began
+    std::vector<ShiftId> taken;    // shifts there are
+};
+
+// Turns facts as they come into changes to the journal: begins and ends shifts, numbers the facts, and gives a new
+// shift the settings in force. Pure: no file, no clock. The first fact begins a shift; shift_end, or close(), ends it.
+class Scribe {
+public:
+    explicit Scribe(Standing standing) : now_{std::move(standing)} {}
+
+    struct Kept {
+        ShiftId shift;
+        FactId id;
+        std::vector<Boil::Entry> opening; // of a shift that this fact began: to be folded before it
+    };
+    Kept keep(Fact fact, std::vector<Change>& changes);
+    // A fact of the latest shift; false if there is none of that number. Withdrawing its shift_end opens it again.
+    bool withdraw(FactId fact, Instant at, std::string by, std::vector<Change>& changes);
+    // The same in any shift, also one that has ended; 0: the journal will number it.
+    FactId keepIn(ShiftId shift, Fact fact, std::vector<Change>& changes);
+    void withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string by, std::vector<Change>& changes);
+    void close(std::vector<Change>& changes);
+    // A setting made between shifts, or an offset learned: the next shift begins with it.
+    void carry(Fact setting, std::vector<Change>& changes);
+
+    std::optional<ShiftId> openShift() const { return now_.open ? now_.shift : std::nullopt; }
+    // The settings a shift would begin with now, by key.
+    std::vector<Set> inForce() const;
+
+private:
+    std::vector<Boil::Entry> begin(Instant at, std::vector<Change>& changes);
+    Standing now_;
+};
+
+} // namespace panside
