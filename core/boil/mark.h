@@ -16,6 +16,9 @@ public:
 
     TemperatureDifference offset(Instant now) const;
     TemperatureDifference offsetSd(Instant now) const;
+
+private:
+    TemperatureDifference offset_{}, sd_ = TemperatureDifference::kelvin(0.3);
 };
 
 }  // namespace panside

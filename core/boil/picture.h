@@ -151,6 +151,8 @@ std::string_view nameOf(Alarm alarm);
 std::optional<Alarm> alarmNamed(std::string_view name);
 Priority priorityOf(Alarm alarm);
 std::string_view nameOf(Trust trust);
+// Puts an alarm in its place: highest priority first, then oldest first. For those that no fact tells of (journal_trouble).
+void insertAlarm(Picture& picture, const AlarmPicture& alarm);
 
 // The picture as one line of JSON (formats: `panside replay`), without line end, appended to `out`.
 void appendJson(std::string& out, const Picture& picture);

@@ -1,30 +1,109 @@
 #pragma once
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
+#include "core/boil/vocabulary.h"
 
 #include <array>
+#include <string>
+#include <vector>
 
 namespace panside {
 
 struct State;
 
-// One reading as it comes in: freed of spikes and noise, and how far it can be believed.
+// One probe as it comes in: freed of spikes and noise, and how far it can be believed.
+class Probe {
+public:
+    explicit Probe(std::string name) : name_{std::move(name)} {}
+
+    void take(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove);
+
+    const std::string& name() const { return name_; }
+    bool byHand() const { return name_ == "hand"; }
+    std::optional<Instant> last() const { return last_; }
+    double spacing() const;   // seconds between its samples, usually; 0: not known yet
+    Instant silentAt() const; // when it will have been silent for too long
+    bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
+    bool stuck() const { return stuck_; }
+    // Since when it has been outside physics, or changed faster than it can; nullopt: it is not.
+    std::optional<Instant> implausibleSince() const { return implausibleSince_; }
+    Instant unchangedSince() const { return unchangedSince_; }
+
+    Trust trust(Instant now) const;
+    Reason reason(Instant now) const;
+    Instant reasonSince(Instant now) const;
+    bool hasValue() const { return started_; }
+    double value() const { return x_; }
+    double slope() const { return v_; } // SI a second
+    double noise() const;               // standard deviation of a sample about the value, SI
+    Instant believedAt() const { return believedAt_; }
+
+private:
+    void countGap(Instant at);
+    void watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove);
+    void refuse(Reason reason, double si, Instant at);
+    void pend(const ReadingRow& row, double si, Instant at, double gate);
+    void start(double si, double slope, Instant at);
+    void follow(const ReadingRow& row, double si, Instant at);
+
+    struct Sample {
+        double si = 0;
+        Instant at{};
+    };
+    static constexpr std::size_t gapCount = 5, pendCount = 4;
+
+    std::string name_;
+    std::optional<Instant> last_, implausibleSince_;
+    std::array<float, gapCount> gaps_{};
+    std::uint32_t samples_ = 0;
+    // the filter: value, slope, variance of a sample about it
+    bool started_ = false;
+    double x_ = 0, v_ = 0, variance_ = 0;
+    std::uint32_t followed_ = 0;
+    Instant believedAt_{};
+    // samples that do not fit, waiting to be borne out or forgotten
+    std::array<Sample, pendCount> pending_{};
+    std::uint8_t pendings_ = 0;
+    Instant pendingSince_{};
+    Reason refusal_ = Reason::none;
+    Instant settledAt_{}; // after a jump that no pan can make: believed again from here on
+    float spikes_ = 0;    // share of spikes among the last samples
+    bool jumping_ = false;
+    Instant jumpingSince_{};
+    // the last digit
+    double lastSi_ = 0;
+    Instant unchangedSince_{};
+    std::uint32_t unchanged_ = 0;
+    float longestHold_ = 0;
+    bool fine_ = false; // steps finer than 0.1 were seen
+    bool stuck_ = false;
+};
+
+// One reading: the probe that gives it, and those that stand in for it.
 class Sensor {
 public:
     struct Filtered {
-        double si;      // the believed value
-        double noise;   // standard deviation of what was taken away, SI
-        Instant at;     // of the last believed sample
+        double si;    // the believed value
+        double noise; // standard deviation of what was taken away, SI
+        Instant at;   // of the last believed sample
+        double slope; // SI a second, as filtered
     };
     // The last believed value; nullopt if there was none, or it is gone.
     std::optional<Filtered> value(Instant now) const;
     Trust trust(Instant now) const;
     Reason reason(Instant now) const;
-    std::optional<Instant> lastRead() const { return last_; }
+    std::optional<Instant> lastRead() const;
+    bool byHand(Instant now) const;
+
+    const std::vector<Probe>& probes() const { return probes_; }
+    // The one that is believed now; nullptr when nothing was ever read.
+    const Probe* active(Instant now) const;
 
 private:
-    std::optional<Instant> last_;
-    double si_ = 0;
+    friend class Sensors;
+    Probe& probe(const std::string& name);
+
+    std::vector<Probe> probes_;
 };
 
 class Sensors {
@@ -32,9 +111,11 @@ public:
     void take(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
     const Sensor& of(Series series) const { return sensors_[static_cast<std::size_t>(series)]; }
+    // Is a pan boiling, as far as its own probe tells?
+    bool boiling(const State& state, Instant now) const;
 
 private:
     std::array<Sensor, seriesCount> sensors_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -33,7 +33,10 @@ enum class Slip : std::uint8_t {
     detailValue,       // a key whose value cannot be read
     settingUnknown,    // a warning: kept
     whatUnknown,       // a warning: kept
-    empty              // no row at all
+    empty,             // no row at all
+    detailUnknown,     // a warning: a key this version does not know, kept
+    alarmUnknown,      // a warning: an alarm of another version, kept
+    implausible        // a warning: a reading that cannot be true here; kept, and doubted by the engine
 };
 struct Fault {
     Slip slip;
@@ -42,6 +45,7 @@ struct Fault {
     std::string field;       // "time", "value", a detail key …
     std::string given;       // what stood there
     std::string wanted = {}; // what may stand there ("degC or degF", "0 to 100 brix")
+    std::string meant = {};  // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
     bool operator==(const Fault&) const = default;
 };
 bool isWarning(const Fault& fault);

@@ -21,13 +21,16 @@ struct State {
     Instant now{};        // time of the last fact
     Settings settings;    // the rig and the day's choices
     Course course;        // what happened: lit, draws, crew, shutdown
-    Weather weather;      // station pressure, boiling water
     Sensors sensors;      // each reading: filtered, and how far it is trusted
+    Weather weather;      // station pressure, boiling water
     Mark mark;            // what the probe reads too high in this pan; target
     Fire fire;            // loads and their rhythm
     Balance balance;      // water, sap, heat
     DrawForecast forecast;
     Watch watch;          // alarms and their states
 };
+
+// apply() in place.
+void absorb(State& state, const Fact& fact);
 
 }  // namespace panside

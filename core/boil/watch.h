@@ -2,17 +2,44 @@
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
 
+#include <array>
+
 namespace panside {
 
 struct State;
 
-// The alarms and their states (ISA-18.2): raised and returned to normal follow from the fold, seen and shelved are facts.
+// The alarms and their states (ISA-18.2): raised and returned to normal follow from the fold, seen and shelved are
+// facts. Each alarm has a slot; the alarms about a reading have one for each reading. A slot is judged when a fact that
+// it looks at comes, and at the moments at which the clock alone can change it, so that it begins and ends at its own
+// time whenever somebody looks.
 class Watch {
 public:
-    // Time passes up to `state.now` with nothing new: what stands by the clock alone begins or ends here.
+    // Time passes up to `until`, it included, with nothing new: what stands by the clock alone begins or ends here.
     void pass(const State& state, Instant until);
     void take(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
+
+    static constexpr std::size_t slotCount = alarmCount + 3 * seriesCount;
+
+private:
+    struct Slot {
+        AlarmState alarm = AlarmState::normal;
+        bool holds = false;     // the condition, apart from its delay
+        Instant turned{};       // when `holds` last changed
+        Instant since{};        // when it began to stand
+        Instant shelvedUntil{}; // long ago: not shelved
+        Instant wake = Instant::max();
+        bool stands = false;
+    };
+    void judge(const State& state, std::size_t index, Instant at);
+    void judgeAll(const State& state, Instant at);
+    void setNext();
+    template <class Change>
+    void forName(const std::string& name, Change change);
+
+    std::array<Slot, slotCount> slots_;
+    Instant next_ = Instant::max();
+    bool ended_ = false;
 };
 
-}  // namespace panside
+} // namespace panside

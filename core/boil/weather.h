@@ -6,27 +6,35 @@ namespace panside {
 
 struct State;
 
-// Station pressure and the boiling point of water: from a barometer at the pan, from a weather report with the elevation,
-// or, where there is neither, from the last water check.
+// Station pressure and the boiling point of water: from a barometer at the pan, from a weather report with the
+// elevation, or, where there is neither, from the last water check. Where there are several, the one that is least
+// uncertain now.
 class Weather {
 public:
     void take(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
     struct Boiling {
-        std::optional<Pressure> pressure;      // none when it rests on a water check
+        std::optional<Pressure> pressure; // none when it rests on a water check
         Temperature waterBoils;
-        TemperatureDifference uncertainty;     // standard, grown with age
-        Instant from;                          // when what it rests on was read
-        Pressure forModel;                     // the pressure at which water boils so: for the rise model
+        TemperatureDifference uncertainty; // standard, grown with age
+        Instant from;                      // when what it rests on was read
+        Pressure forModel;                 // the pressure at which water boils so: for the rise model
     };
     // nullopt where there is neither barometer nor water check; `why` says which reason.
     std::optional<Boiling> boiling(Instant now) const;
     Reason why() const { return why_; }
 
 private:
-    std::optional<Boiling> boiling_;
+    void takeBarometer(const State& state, Instant at);
+    void takeReport(const State& state);
+    void takeCheck(const WaterCheck& check, Instant at);
+
+    // A source's word, its uncertainty as it was when given.
+    std::optional<Boiling> barometer_, report_, check_;
+    std::optional<Pressure> reported_; // at sea level, as the report gave it
+    Instant reportedAt_{};
     Reason why_ = Reason::noPressure;
 };
 
-}  // namespace panside
+} // namespace panside

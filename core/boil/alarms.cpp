@@ -1,0 +1,162 @@
+#include "core/boil/alarms.h"
+
+#include "core/boil/state.h"
+#include "core/physics/sugar.h"
+
+#include <algorithm>
+#include <array>
+
+namespace panside {
+namespace {
+
+// The rise as it is now, and the rise at a density; nullopt where either cannot be known or believed.
+struct RiseAgainst {
+    double rise, mark;
+};
+std::optional<RiseAgainst> riseAgainst(const State& state, Brix density, Instant now) {
+    const auto pan = state.sensors.of(Series::syrup_pan).value(now);
+    const auto water = state.weather.boiling(now);
+    if (!pan || !water || state.sensors.of(Series::syrup_pan).trust(now) != Trust::good)
+        return std::nullopt;
+    const auto mark = boilingRise(density, water->forModel);
+    if (!mark)
+        return std::nullopt;
+    return RiseAgainst{pan->si - state.mark.offset(now).kelvin() - water->waterBoils.kelvin(), mark->kelvin()};
+}
+
+constexpr double riseDeadband = 0.05; // kelvin
+
+Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
+    if (state.course.drawing() || state.course.endedAt)
+        return {};
+    const auto against = riseAgainst(state, state.settings.targetDensity(), now);
+    return {against && against->rise > against->mark - (standing ? riseDeadband : 0)};
+}
+
+Condition drawOverdue(const State& state, Series, Instant now, bool standing) {
+    if (!state.course.drawing())
+        return {};
+    const auto against = riseAgainst(state, state.settings.legalMinimum(), now);
+    return {against && against->rise < against->mark + (standing ? riseDeadband : 0)};
+}
+
+Condition panLow(const State& state, Series, Instant now, bool standing) {
+    const auto depth = state.settings.runningDepth();
+    const auto level = state.sensors.of(Series::pan_level).value(now);
+    if (!depth || !level || state.sensors.of(Series::pan_level).trust(now) != Trust::good)
+        return {};
+    return {level->si < (standing ? 0.55 : 0.5) * depth->metre()};
+}
+
+Condition stackHot(const State& state, Series, Instant now, bool standing) {
+    const auto stack = state.sensors.of(Series::stack).value(now);
+    if (!stack || state.sensors.of(Series::stack).trust(now) != Trust::good)
+        return {};
+    return {stack->si > Temperature::celsius(standing ? 580 : 600).kelvin()};
+}
+
+Condition filterPressureHigh(const State& state, Series, Instant now, bool standing) {
+    const auto limit = state.settings.filterLimit();
+    const auto pressure = state.sensors.of(Series::filter_pressure).value(now);
+    return {limit && pressure && pressure->si > limit->pascal() * (standing ? 0.95 : 1)};
+}
+
+Condition probeSilent(const State& state, Series series, Instant now, bool) {
+    Condition condition;
+    for (const Probe& probe : state.sensors.of(series).probes()) {
+        if (probe.byHand() || !probe.last())
+            continue;
+        if (probe.silent(now))
+            condition.holds = true;
+        else
+            condition.changes = std::min(condition.changes.value_or(Instant::max()), probe.silentAt());
+    }
+    return condition;
+}
+
+Condition probeStuck(const State& state, Series series, Instant now, bool) {
+    for (const Probe& probe : state.sensors.of(series).probes())
+        if (probe.stuck() && !probe.silent(now))
+            return {true};
+    return {};
+}
+
+Condition readingImplausible(const State& state, Series series, Instant now, bool) {
+    Condition condition;
+    for (const Probe& probe : state.sensors.of(series).probes())
+        if (probe.implausibleSince() && !probe.silent(now)) {
+            const Instant from = *probe.implausibleSince() + Duration{5};
+            if (now >= from)
+                condition.holds = true;
+            else
+                condition.changes = from;
+        }
+    return condition;
+}
+
+Condition fireOverdue(const State& state, Series, Instant now, bool) {
+    const auto due = state.fire.due(state);
+    if (!due)
+        return {};
+    return now >= *due ? Condition{true} : Condition{false, due};
+}
+
+Condition clockChanged(const State& state, Series, Instant now, bool) {
+    if (!state.course.clockSteppedAt)
+        return {};
+    const Instant until = *state.course.clockSteppedAt + Duration{600};
+    return now < until ? Condition{true, until} : Condition{};
+}
+
+Condition never(const State&, Series, Instant, bool) { return {}; }
+
+constexpr std::uint16_t bit(Series series) { return static_cast<std::uint16_t>(1U << static_cast<unsigned>(series)); }
+constexpr std::uint16_t bits(auto... series) { return static_cast<std::uint16_t>((bit(series) | ... | 0U)); }
+constexpr std::uint16_t panAndAir = bits(Series::syrup_pan, Series::pressure, Series::sea_level_pressure);
+
+using enum Series;
+constexpr std::array<AlarmRow, alarmCount> table{{
+    {Alarm::scorch_risk, "scorch_risk", Priority::high, 0, 10, false, bits(syrup_pan, pan_level, feed_flow, tank_level),
+     scorchRisk},
+    {Alarm::pan_low, "pan_low", Priority::high, 10, 2, false, bits(pan_level), panLow},
+    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 10, false, bits(stack), stackHot},
+    {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, false, bits(filter_pressure),
+     filterPressureHigh},
+    {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, true, 0, probeSilent},
+    {Alarm::journal_trouble, "journal_trouble", Priority::high, 0, 0, false, 0, never},
+    {Alarm::above_target, "above_target", Priority::medium, 20, 5, false, panAndAir, aboveTarget},
+    {Alarm::draw_overdue, "draw_overdue", Priority::medium, 20, 2, false, panAndAir, drawOverdue},
+    {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
+    {Alarm::sap_low, "sap_low", Priority::medium, 0, 60, false, bits(tank_level), never},
+    {Alarm::last_load, "last_load", Priority::medium, 0, 60, false, bits(tank_level), never},
+    {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, true, 0, probeStuck},
+    {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, true, 0, readingImplausible},
+    {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, false, 0, clockChanged},
+}};
+
+constexpr bool inOrder() {
+    for (std::size_t i = 0; i < table.size(); ++i)
+        if (static_cast<std::size_t>(table[i].alarm) != i)
+            return false;
+    return true;
+}
+static_assert(inOrder());
+
+} // namespace
+
+const AlarmRow& rowOf(Alarm alarm) { return table[static_cast<std::size_t>(alarm)]; }
+std::string_view nameOf(Alarm alarm) { return rowOf(alarm).name; }
+Priority priorityOf(Alarm alarm) { return rowOf(alarm).priority; }
+
+Priority priorityOf(Alarm alarm, Series series) {
+    return alarm == Alarm::probe_silent && series == Series::syrup_pan ? Priority::high : priorityOf(alarm);
+}
+
+std::optional<Alarm> alarmNamed(std::string_view name) {
+    for (const AlarmRow& row : table)
+        if (row.name == name)
+            return row.alarm;
+    return std::nullopt;
+}
+
+} // namespace panside

@@ -1,0 +1,35 @@
+#pragma once
+// What each alarm stands for: one pure function of the state and a moment, and one row of the table.
+#include "core/boil/fact.h"
+#include "core/boil/picture.h"
+
+#include <span>
+
+namespace panside {
+
+struct State;
+
+// What an alarm's function says. Its delay is not in it: that is counted from when it first holds.
+struct Condition {
+    bool holds = false;
+    std::optional<Instant> changes = {}; // when the clock alone may change it
+    std::optional<Duration> left = {};   // time to the harm
+};
+
+struct AlarmRow {
+    Alarm alarm;
+    std::string_view name;
+    Priority priority;
+    double delay;          // seconds it must hold before it stands
+    double release;        // seconds it must not hold before it is gone
+    bool perReading;       // one for each reading
+    std::uint16_t looksAt; // bits of Series: which readings can change it (events always can)
+    // `standing`: it stands now, so that the limit at which it ends may be another than that at which it begins.
+    Condition (*judge)(const State& state, Series series, Instant now, bool standing);
+};
+const AlarmRow& rowOf(Alarm alarm);
+Priority priorityOf(Alarm alarm, Series series);
+
+Condition scorchRisk(const State& state, Series, Instant now, bool standing);
+
+} // namespace panside

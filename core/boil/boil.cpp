@@ -1,0 +1,149 @@
+#include "core/boil/boil.h"
+
+#include "core/boil/state.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace panside {
+namespace {
+
+// Moments kept to fold again from. At one an interval a shift of twelve hours keeps 144.
+constexpr std::chrono::minutes keepEvery{5};
+
+} // namespace
+
+struct Boil::Inside {
+    struct Kept {
+        std::size_t folded = 0; // how many facts are in it
+        std::size_t rises = 0;  // how long the trace was
+        State state;
+    };
+    std::vector<Entry> facts;
+    std::unordered_map<FactId, Instant> times;
+    std::vector<Kept> kept = std::vector<Kept>(1); // the first is the state before any fact
+    State state;
+    std::size_t folded = 0; // facts that `state` holds
+    std::vector<RisePoint> trace;
+    std::uint64_t rewritten = 0;
+
+    void fold(const Fact& fact);
+    void foldAll() {
+        while (folded < facts.size())
+            fold(facts[folded].fact);
+    }
+    // What follows the first `count` facts is to be folded again.
+    void backTo(std::size_t count);
+    void traceRise(const Fact& fact);
+    std::vector<Entry>::iterator find(FactId id);
+};
+
+void Boil::Inside::fold(const Fact& fact) {
+    if (folded > kept.back().folded && fact.at - kept.back().state.now >= keepEvery)
+        kept.push_back({folded, trace.size(), state});
+    absorb(state, fact);
+    ++folded;
+    traceRise(fact);
+}
+
+void Boil::Inside::traceRise(const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    if (!reading || reading->series != Series::syrup_pan)
+        return;
+    const Sensor& pan = state.sensors.of(Series::syrup_pan);
+    const auto value = pan.value(fact.at);
+    const auto water = state.weather.boiling(fact.at);
+    if (!value || !water || value->at != fact.at)
+        return;
+    const double rise = value->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin();
+    const bool gap = trace.empty() ||
+                     secondsBetween(trace.back().at, fact.at) > std::max(30.0, 3.5 * pan.active(fact.at)->spacing());
+    trace.push_back({fact.at, static_cast<float>(rise), pan.trust(fact.at), gap});
+}
+
+void Boil::Inside::backTo(std::size_t count) {
+    if (count >= folded)
+        return;
+    ++rewritten;
+    while (kept.back().folded > count)
+        kept.pop_back();
+    state = kept.back().state;
+    folded = kept.back().folded;
+    trace.resize(kept.back().rises);
+}
+
+std::vector<Boil::Entry>::iterator Boil::Inside::find(FactId id) {
+    const auto at = times.find(id);
+    if (at == times.end())
+        return facts.end();
+    auto entry = std::lower_bound(facts.begin(), facts.end(), at->second,
+                                  [](const Entry& one, Instant time) { return one.fact.at < time; });
+    while (entry != facts.end() && entry->id != id)
+        ++entry;
+    return entry;
+}
+
+Boil::Boil() : inside_{std::make_unique<Inside>()} {}
+Boil::~Boil() = default;
+Boil::Boil(Boil&&) noexcept = default;
+Boil& Boil::operator=(Boil&&) noexcept = default;
+
+void Boil::add(FactId id, Fact fact) {
+    auto& facts = inside_->facts;
+    inside_->times[id] = fact.at;
+    // Those of equal times stand in the order of their ids, so that it does not matter in which order they were added.
+    const auto later = [](const Entry& a, const Entry& b) {
+        return a.fact.at != b.fact.at ? a.fact.at < b.fact.at : a.id < b.id;
+    };
+    Entry entry{id, std::move(fact)};
+    if (facts.empty() || !later(entry, facts.back())) {
+        facts.push_back(std::move(entry));
+    } else {
+        const auto place = std::upper_bound(facts.begin(), facts.end(), entry, later);
+        inside_->backTo(static_cast<std::size_t>(place - facts.begin()));
+        facts.insert(place, std::move(entry));
+    }
+}
+
+bool Boil::withdraw(FactId id) {
+    const auto entry = inside_->find(id);
+    if (entry == inside_->facts.end())
+        return false;
+    inside_->backTo(static_cast<std::size_t>(entry - inside_->facts.begin()));
+    inside_->facts.erase(entry);
+    inside_->times.erase(id);
+    return true;
+}
+
+Picture Boil::pictureAt(Instant now) const {
+    auto& inside = *inside_;
+    inside.foldAll();
+    if (inside.facts.empty() || inside.facts.back().fact.at <= now)
+        return picture(inside.state, now);
+    // A moment of the past: from the kept state before it.
+    const auto end = std::upper_bound(inside.facts.begin(), inside.facts.end(), now,
+                                      [](Instant time, const Entry& one) { return time < one.fact.at; });
+    const auto count = static_cast<std::size_t>(end - inside.facts.begin());
+    auto from = inside.kept.rbegin();
+    while (from->folded > count)
+        ++from;
+    State state = from->state;
+    for (std::size_t i = from->folded; i < count; ++i)
+        absorb(state, inside.facts[i].fact);
+    return picture(state, now);
+}
+
+const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
+
+const std::vector<RisePoint>& Boil::rise() const {
+    inside_->foldAll();
+    return inside_->trace;
+}
+
+std::optional<Instant> Boil::started() const {
+    return inside_->facts.empty() ? std::nullopt : std::optional{inside_->facts.front().fact.at};
+}
+
+std::uint64_t Boil::rewritten() const { return inside_->rewritten; }
+
+} // namespace panside

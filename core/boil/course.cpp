@@ -1,0 +1,54 @@
+#include "core/boil/course.h"
+
+#include <algorithm>
+
+namespace panside {
+
+void Course::take(const State&, const Fact& fact) {
+    if (!begun)
+        begun = fact.at;
+    std::visit(Overloaded{
+                   [&](const Lit&) {
+                       // Lit twice is one fire: the first time counts, unless the crew had stopped firing in between.
+                       if (!litAt || shutdownAt)
+                           litAt = fact.at;
+                       shutdownAt.reset();
+                   },
+                   [&](const Fired&) { ++loads; },
+                   [&](const DrawOpened&) {
+                       if (!openedAt)
+                           openedAt = fact.at;
+                   },
+                   [&](const DrawClosed&) {
+                       if (openedAt)
+                           ++draws;
+                       openedAt.reset();
+                       closedAt = fact.at;
+                   },
+                   [&](const PanSwapped&) { swappedAt = fact.at; },
+                   [&](const Crew& change) {
+                       std::erase(crew, change.off);
+                       if (!fact.by.empty() && fact.by != change.off &&
+                           std::find(crew.begin(), crew.end(), fact.by) == crew.end())
+                           crew.push_back(fact.by);
+                   },
+                   [&](const Shutdown&) { shutdownAt = fact.at; },
+                   [&](const ShiftEnd&) { endedAt = fact.at; },
+                   [&](const ClockStep&) { clockSteppedAt = fact.at; },
+                   [](const auto&) {},
+               },
+               fact.what);
+}
+
+void Course::show(const State&, Instant, Picture& picture) const {
+    picture.drawing = drawing();
+    picture.drawOpenedAt = openedAt;
+    picture.draws = draws;
+    picture.litAt = litAt;
+    picture.shutdownAt = shutdownAt;
+    picture.endedAt = endedAt;
+    picture.loads = loads;
+    picture.crew = crew;
+}
+
+} // namespace panside

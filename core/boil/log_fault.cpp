@@ -1,0 +1,92 @@
+// What is wrong with a row, in one English sentence: where, what, and what to do.
+#include "core/boil/shift_log.h"
+
+#include <fmt/format.h>
+
+namespace panside {
+namespace {
+
+std::string what(const Fault& fault) {
+    const auto& [slip, line, column, field, given, wanted, meant] = fault;
+    switch (slip) {
+    case Slip::noHeader:
+        return fmt::format("the first line is \"{}\". A shift log begins with the line {}.", given, logHeader);
+    case Slip::notUtf8:
+        return "the text is not UTF-8. Save it as UTF-8 and try again.";
+    case Slip::columns:
+        return fmt::format(
+            "the row has {} field{}, not five. Write time,what,value,unit,detail, with nothing between the "
+            "commas where there is nothing to say.",
+            given, given == "1" ? "" : "s");
+    case Slip::quoting:
+        return "a double quote does not close, or stands where none may. Put the whole field in double quotes and "
+               "double "
+               "those inside it.";
+    case Slip::time:
+        return given.empty() ? fmt::format("the time is missing. Write {}.", wanted)
+                             : fmt::format("\"{}\" is not a time. Write {}, with at most six decimals.", given, wanted);
+    case Slip::number:
+        return fmt::format(
+            "{} \"{}\" is not a number. Write digits with a point, as in 210.5, or leave the field empty "
+            "where the row needs none.",
+            field, given);
+    case Slip::unitMissing:
+        return fmt::format("the number has no unit. Write {}.", wanted);
+    case Slip::unitUnknown:
+        return fmt::format("unit \"{}\" is not known. Write {}.", given, wanted);
+    case Slip::unitWrong:
+        return wanted.empty() ? fmt::format("unit \"{}\" stands where no unit belongs. Leave it empty.", given)
+                              : fmt::format("unit \"{}\" cannot stand here. Write {}.", given, wanted);
+    case Slip::valueMissing:
+        return fmt::format("the {} is missing. Write {}.", field, wanted);
+    case Slip::valueUnwanted:
+        return fmt::format("value \"{}\" stands where none belongs. Leave it empty.", given);
+    case Slip::outOfRange:
+        return fmt::format("{} {} cannot be: it must be {}.{}", field, given, wanted,
+                           meant.empty() ? "" : fmt::format(" Was {} meant?", meant));
+    case Slip::detailPair:
+        return fmt::format("detail \"{}\" cannot be read. Write {}.", given, wanted);
+    case Slip::detailValue:
+        return fmt::format("{}=\"{}\" cannot be read. Write {}.", field, given, wanted);
+    case Slip::settingUnknown:
+        return fmt::format("the setting in \"{}\" is not known; kept, and without effect.", given);
+    case Slip::whatUnknown:
+        return fmt::format("\"{}\" is not known; kept, and without effect.", given);
+    case Slip::empty:
+        return "there is no row in it.";
+    case Slip::detailUnknown:
+        return fmt::format("\"{}\" is not known here; kept, and without effect.", given);
+    case Slip::alarmUnknown:
+        return fmt::format("there is no alarm \"{}\"; kept, and without effect.", given);
+    case Slip::implausible:
+        return fmt::format("{} {} cannot be true; kept, and not believed.{}", wanted, given,
+                           meant.empty() ? "" : fmt::format(" Was {} meant?", meant));
+    }
+    return {};
+}
+
+} // namespace
+
+bool isWarning(const Fault& fault) {
+    switch (fault.slip) {
+    case Slip::settingUnknown:
+    case Slip::whatUnknown:
+    case Slip::detailUnknown:
+    case Slip::alarmUnknown:
+    case Slip::implausible:
+        return true;
+    default:
+        return false;
+    }
+}
+
+std::string sentence(const Fault& fault, std::string_view file) {
+    std::string where{file};
+    if (fault.line > 0)
+        where += fmt::format(":{}", fault.line);
+    if (fault.column > 0)
+        where += fmt::format(":{}", fault.column);
+    return where + ": " + what(fault);
+}
+
+} // namespace panside

@@ -1,0 +1,430 @@
+// One row of the shift log into a fact, or what is wrong with it.
+#include "core/boil/detail.h"
+#include "core/boil/picture.h"
+#include "core/boil/shift_log.h"
+#include "core/boil/vocabulary.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <vector>
+
+namespace panside {
+namespace {
+
+struct Row {
+    std::string_view time, what, value, unit, detail;
+};
+
+// An event's value: the one or two units it may have and between which values it is taken (SI; Baumé as written).
+struct Form {
+    std::array<Unit, 2> units;
+    double lowest, highest;
+};
+constexpr std::array<Unit, 2> only(Unit unit) { return {unit, unit}; }
+
+std::string oneOf(const auto& units) {
+    std::string out;
+    for (const Unit unit : units)
+        if (out != nameOf(unit))
+            out += (out.empty() ? "" : " or ") + std::string{nameOf(unit)};
+    return out;
+}
+
+std::string rangeText(double lowest, double highest, Unit unit) {
+    std::string text = fmt::format("{:.5g} to {:.5g}", fromSi(lowest, unit), fromSi(highest, unit));
+    return unit == Unit::none ? text : text + " " + std::string{nameOf(unit)};
+}
+
+// Reads one row; the first fault met is kept and all that follows comes to nothing.
+class RowReader {
+public:
+    explicit RowReader(const Row& row) : row_{row} {}
+    std::variant<Fact, Fault> read(std::optional<Instant> now);
+
+private:
+    void fail(Slip slip, std::string_view field, std::string_view given, std::string wanted = {},
+              std::string meant = {}) {
+        if (!fault_)
+            fault_ = Fault{slip, 0, 0, std::string{field}, std::string{given}, std::move(wanted), std::move(meant)};
+    }
+    std::optional<double> number(std::string_view field, std::string_view text);
+    std::optional<Unit> unit(auto takes, const std::string& wanted);
+    void checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form);
+    std::optional<Written> value(const Form& form, bool required);
+    void noValue();
+
+    template <class Q>
+    std::optional<Said<Q>> said(const std::optional<Written>& written) {
+        if (!written)
+            return std::nullopt;
+        if constexpr (std::is_same_v<Q, Temperature>)
+            return Said<Q>{Temperature::kelvin(written->si()), written->unit};
+        else
+            return Said<Q>{Q::ofSi(written->si()), written->unit};
+    }
+    std::optional<Said<Temperature>> temperature(std::string_view key, double lowest, double highest);
+    std::optional<double> plainOrIn(std::string_view key, Unit unit, double lowest, double highest);
+    std::string text(std::string_view key) { return detail_.take(key).value_or(""); }
+
+    std::optional<What> what();
+    What reading(Series series);
+    What fired();
+    What densityCheck();
+    What sapIn();
+    What crew();
+    What alarm(bool shelved);
+    What set();
+    What asUnknown() const {
+        return Unknown{std::string{row_.what}, std::string{row_.value}, std::string{row_.unit},
+                       std::string{row_.detail}};
+    }
+
+    const Row& row_;
+    Detail detail_;
+    std::optional<Fault> fault_;
+};
+
+std::optional<double> RowReader::number(std::string_view field, std::string_view text) {
+    const auto number = numberIn(text);
+    if (!number)
+        fail(Slip::number, field, text);
+    return number;
+}
+
+std::optional<Unit> RowReader::unit(auto takes, const std::string& wanted) {
+    if (row_.unit.empty()) {
+        if (takes(Unit::none))
+            return Unit::none;
+        fail(Slip::unitMissing, "unit", "", wanted);
+        return std::nullopt;
+    }
+    const auto unit = unitNamed(row_.unit);
+    if (!unit)
+        fail(Slip::unitUnknown, "unit", row_.unit, wanted);
+    else if (!takes(*unit))
+        fail(Slip::unitWrong, "unit", row_.unit, wanted);
+    else
+        return unit;
+    return std::nullopt;
+}
+
+// What was probably meant by a number that cannot be: the same in another of the units that may stand there, or, for a
+// density, a ten that was lost (7 for 67).
+std::string probablyMeant(std::string_view given, double number, Unit unit, const Form& form) {
+    if (unit == Unit::brix && number >= 0 && number < 10 && toSi(number + 60, unit) <= form.highest &&
+        form.lowest > toSi(10, Unit::brix))
+        return fmt::format("{:.4g} brix", number + 60);
+    for (const Unit other : form.units)
+        if (other != unit && other != Unit::none && toSi(number, other) >= form.lowest &&
+            toSi(number, other) <= form.highest)
+            return fmt::format("{} {}", given, nameOf(other));
+    if (toSi(number / 10, unit) >= form.lowest && toSi(number / 10, unit) <= form.highest)
+        return fmt::format("{:.6g} {}", number / 10, nameOf(unit));
+    return {};
+}
+
+void RowReader::checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form) {
+    const double si = toSi(value, unit);
+    // Half a last digit of a limit written in another unit is no fault.
+    const double slack = 1e-9 * (form.highest - form.lowest);
+    if (si < form.lowest - slack || si > form.highest + slack)
+        fail(Slip::outOfRange, field, given, rangeText(form.lowest, form.highest, unit),
+             probablyMeant(given, value, unit, form));
+}
+
+std::optional<Written> RowReader::value(const Form& form, bool required) {
+    if (row_.value.empty()) {
+        if (required)
+            fail(Slip::valueMissing, "value", "", oneOf(form.units));
+        return std::nullopt;
+    }
+    const auto written = number("value", row_.value);
+    const auto takes = [&form](Unit unit) {
+        for (const Unit one : form.units)
+            if (one == unit)
+                return true;
+        return false;
+    };
+    const auto in = written ? unit(takes, oneOf(form.units)) : std::nullopt;
+    if (!in)
+        return std::nullopt;
+    checkRange("value", row_.value, *written, *in, form);
+    return Written{*written, *in};
+}
+
+void RowReader::noValue() {
+    if (!row_.value.empty())
+        fail(Slip::valueUnwanted, "value", row_.value);
+    else if (!row_.unit.empty())
+        fail(Slip::unitWrong, "unit", row_.unit);
+}
+
+std::optional<Said<Temperature>> RowReader::temperature(std::string_view key, double lowest, double highest) {
+    const auto given = detail_.take(key);
+    if (!given)
+        return std::nullopt;
+    const auto written = writtenIn(*given);
+    if (!written || dimensionOf(written->unit) != Dimension::temperature) {
+        fail(Slip::detailValue, key, *given, "a number and degC or degF, as in 98.9degC");
+        return std::nullopt;
+    }
+    const Form form{
+        {Unit::degC, Unit::degF}, Temperature::celsius(lowest).kelvin(), Temperature::celsius(highest).kelvin()};
+    checkRange(key, *given, written->number, written->unit, form);
+    return Said<Temperature>{Temperature::kelvin(written->si()), written->unit};
+}
+
+// A detail that has one unit only, which need not be written: brix=2.1, moisture=20.
+std::optional<double> RowReader::plainOrIn(std::string_view key, Unit unit, double lowest, double highest) {
+    const auto given = detail_.take(key);
+    if (!given)
+        return std::nullopt;
+    auto plain = numberIn(*given);
+    if (const auto written = writtenIn(*given); !plain && written && written->unit == unit)
+        plain = written->number;
+    if (!plain) {
+        fail(Slip::detailValue, key, *given, fmt::format("a number of {}", nameOf(unit)));
+        return std::nullopt;
+    }
+    checkRange(key, *given, *plain, unit, Form{only(unit), lowest, highest});
+    return toSi(*plain, unit);
+}
+
+What RowReader::reading(Series series) {
+    const auto written = number("value", row_.value);
+    if (row_.value.empty()) {
+        fault_.reset();
+        fail(Slip::valueMissing, "value", "", "a number");
+    }
+    const auto takes = [series](Unit unit) { return takesUnit(series, unit); };
+    const auto wanted = [series] {
+        std::vector<Unit> units;
+        for (const Unit unit : {Unit::degC, Unit::degF, Unit::kPa, Unit::hPa, Unit::inHg, Unit::psi, Unit::mm, Unit::in,
+                                Unit::L, Unit::gal, Unit::Lph, Unit::galph})
+            if (takesUnit(series, unit))
+                units.push_back(unit);
+        return oneOf(units);
+    };
+    std::optional<Unit> in = unitNamed(row_.unit);
+    if (!in || !takes(*in))
+        in = unit(takes, wanted());
+    if (!written || !in)
+        return Reading{};
+    Reading reading{series, toSi(*written, *in), *in, {}};
+    // Nothing is colder than absolute zero, and no air has less pressure than none. All else is for the engine to
+    // doubt.
+    const Dimension dimension = rowOf(series).dimension;
+    const bool absolute =
+        dimension == Dimension::temperature || (dimension == Dimension::pressure && series != Series::filter_pressure);
+    if (absolute && reading.si < 0)
+        fail(Slip::outOfRange, "value", row_.value, fmt::format("more than {:.6g} {}", fromSi(0, *in), nameOf(*in)));
+    if (!row_.detail.empty())
+        reading.probe = text("probe");
+    return reading;
+}
+
+What RowReader::fired() {
+    Fired fired;
+    fired.load = said<Mass>(value({{Unit::kg, Unit::lb}, 0, 400}, false));
+    fired.wood = text("wood");
+    fired.moisture = plainOrIn("moisture", Unit::percent, 0, 0.80);
+    fired.fire = text("fire");
+    if (const auto inferred = detail_.take("inferred")) {
+        fired.inferred = *inferred == "yes";
+        if (*inferred != "yes" && *inferred != "no")
+            fail(Slip::detailValue, "inferred", *inferred, "yes");
+    }
+    return fired;
+}
+
+What RowReader::densityCheck() {
+    // Hot syrup reads a hydrometer 7 to 8 brix low, so the lower limit is far below syrup (common practice, no source).
+    const bool baume = row_.unit == "baume";
+    const Form brix{{Unit::brix, Unit::baume}, 0.20, 0.80};
+    const Form degreesBaume{only(Unit::baume), 11, 43};
+    const auto written = value(baume ? degreesBaume : brix, true);
+    DensityCheck check{};
+    check.reading = written ? written->number : 0;
+    check.unit = written ? written->unit : Unit::brix;
+    if (baume && fault_ && fault_->slip == Slip::outOfRange && written && written->number >= 20 &&
+        written->number <= 80)
+        fault_->meant = fmt::format("{} brix", row_.value);
+    if (const auto with = detail_.take("with")) {
+        if (*with == "refractometer")
+            check.with = Instrument::refractometer;
+        else if (*with != "hydrometer")
+            fail(Slip::detailValue, "with", *with, "hydrometer or refractometer");
+    }
+    check.cup = temperature("temp", -5, 110);
+    check.scale = temperature("cal", 0, 105);
+    if (const auto drawn = detail_.take("drawn")) {
+        check.drawn = instantIn(*drawn);
+        if (!check.drawn)
+            fail(Slip::detailValue, "drawn", *drawn, "a time as in 2025-03-14T18:00:00Z");
+    }
+    return check;
+}
+
+What RowReader::sapIn() {
+    SapIn sap{};
+    if (const auto volume = said<Volume>(value({{Unit::L, Unit::gal}, 0, 100}, true)))
+        sap.volume = *volume;
+    if (const auto sugar = plainOrIn("brix", Unit::brix, 0, 0.50))
+        sap.sugar = Brix::ofSi(*sugar);
+    sap.temperature = temperature("temp", -10, 100);
+    sap.from = text("from");
+    return sap;
+}
+
+What RowReader::crew() {
+    noValue();
+    return Crew{text("off")};
+}
+
+What RowReader::alarm(bool shelved) {
+    std::optional<Written> minutes;
+    if (shelved)
+        minutes = value({only(Unit::min), 0, 43200}, true);
+    else
+        noValue();
+    std::string name = text("name");
+    if (name.empty())
+        fail(Slip::detailPair, "detail", row_.detail, "name=ALARM");
+    if (!shelved)
+        return AlarmSeen{std::move(name)};
+    return AlarmShelved{std::move(name), Duration{minutes ? minutes->si() : 0}};
+}
+
+What RowReader::set() {
+    const std::string name = text("key");
+    if (name.empty())
+        fail(Slip::detailPair, "detail", row_.detail, "key=SETTING");
+    const auto key = settingNamed(name);
+    if (!key)
+        return asUnknown();
+    const SettingRow& setting = panside::rowOf(*key);
+    const auto takes = [key](Unit unit) { return takesUnit(*key, unit); };
+    Form form{only(setting.exported), setting.lowest, setting.highest};
+    for (int i = 0; i <= static_cast<int>(Unit::ohm); ++i)
+        if (const auto one = static_cast<Unit>(i); one != setting.exported && takes(one))
+            form.units[1] = one;
+    const std::string wanted = oneOf(form.units);
+    if (row_.value.empty()) {
+        fail(Slip::valueMissing, "value", "", wanted);
+        return Set{};
+    }
+    const auto written = number("value", row_.value);
+    const auto in = written ? unit(takes, wanted) : std::nullopt;
+    if (!in)
+        return Set{};
+    checkRange("value", row_.value, *written, *in, form);
+    return Set{*key, toSi(*written, *in), *in};
+}
+
+std::optional<What> RowReader::what() {
+    const auto plain = [this](What what) {
+        noValue();
+        return what;
+    };
+    const std::string_view name = row_.what;
+    if (name == "lit")
+        return plain(Lit{});
+    if (name == "fired")
+        return fired();
+    if (name == "draw_open")
+        return plain(DrawOpened{});
+    if (name == "draw_close") {
+        const auto volume = said<Volume>(value({{Unit::L, Unit::gal}, 0, 2}, false));
+        return DrawClosed{volume, text("to")};
+    }
+    if (name == "density_check")
+        return densityCheck();
+    if (name == "water_check") {
+        // Plain water boils between 83 and 101 degC in any sugarhouse; a careless probe is a few degrees off.
+        const auto boiled = said<Temperature>(value({{Unit::degC, Unit::degF}, 343.15, 383.15}, true));
+        return WaterCheck{boiled.value_or(Said<Temperature>{Temperature::kelvin(0), Unit::degC}), text("probe")};
+    }
+    if (name == "sap_in")
+        return sapIn();
+    if (name == "pan_swapped")
+        return plain(PanSwapped{});
+    if (name == "defoamer") {
+        const auto drops = value({only(Unit::none), 0, 10000}, false);
+        return Defoamer{drops ? std::optional{drops->number} : std::nullopt};
+    }
+    if (name == "crew")
+        return crew();
+    if (name == "shutdown")
+        return plain(Shutdown{});
+    if (name == "shift_end")
+        return plain(ShiftEnd{});
+    if (name == "alarm_seen" || name == "alarm_shelved")
+        return alarm(name == "alarm_shelved");
+    if (name == "clock_step") {
+        const auto by = value({only(Unit::s), -1e11, 1e11}, true);
+        return ClockStep{Duration{by ? by->number : 0}};
+    }
+    if (name == "set")
+        return set();
+    return std::nullopt;
+}
+
+std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
+    const auto at = row_.time.empty() && now ? now : instantIn(row_.time);
+    if (!at)
+        return Fault{Slip::time, 0, 0, "time", std::string{row_.time}, "a time as in 2025-03-14T18:00:00Z"};
+    Fact fact{*at, Unknown{}};
+    if (row_.what.empty())
+        return Fault{Slip::valueMissing, 0, 0, "what", "", "a reading or an event"};
+    if (row_.what == "note") {
+        noValue();
+        if (fault_)
+            return *fault_;
+        NoteDetail note = noteIn(row_.detail);
+        fact.what = Note{std::move(note.text)};
+        fact.by = std::move(note.by);
+        fact.entered = instantIn(note.entered);
+        return fact;
+    }
+    const auto series = seriesNamed(row_.what);
+    if (!row_.detail.empty()) {
+        // Of a row that this version does not know the detail is none of our business.
+        if (const auto bad = detail_.read(row_.detail))
+            fail(Slip::detailPair, "detail", *bad, "key=value, each key once, with ; between");
+    }
+    if (series) {
+        fact.what = reading(*series);
+    } else if (auto event = what()) {
+        fact.what = std::move(*event);
+    } else {
+        fact.what = asUnknown();
+        return fact;
+    }
+    if (std::holds_alternative<Unknown>(fact.what) && !fault_)
+        return fact;
+    if (!row_.detail.empty()) {
+        fact.by = text("by");
+        if (const auto entered = detail_.take("entered")) {
+            fact.entered = instantIn(*entered);
+            if (!fact.entered)
+                fail(Slip::detailValue, "entered", *entered, "a time as in 2025-03-14T18:00:00Z");
+        }
+        fact.extra = detail_.rest();
+    }
+    if (const auto* crew = std::get_if<Crew>(&fact.what); crew && crew->off.empty() && fact.by.empty())
+        fail(Slip::detailPair, "detail", row_.detail, "by=NAME or off=NAME");
+    if (fault_)
+        return std::move(*fault_);
+    return fact;
+}
+
+} // namespace
+
+std::variant<Fact, Fault> factOf(std::string_view time, std::string_view what, std::string_view value,
+                                 std::string_view unit, std::string_view detail, std::optional<Instant> now) {
+    const Row row{time, what, value, unit, detail};
+    return RowReader{row}.read(now);
+}
+
+} // namespace panside

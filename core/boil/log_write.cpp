@@ -1,0 +1,198 @@
+// A fact as a row of the shift log: what reading it again turns back into the same fact, to the last bit.
+#include "core/boil/detail.h"
+#include "core/boil/shift_log.h"
+#include "core/boil/vocabulary.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+std::string numberText(double number, int digits) {
+    std::array<char, 40> buffer{};
+    const auto end =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), number, std::chars_format::general, digits).ptr;
+    return {buffer.data(), end};
+}
+
+// The shortest number in the unit that reads back as the same SI value: what was typed, where it was typed.
+std::string numberFor(double si, Unit unit) {
+    const double number = fromSi(si, unit);
+    for (const int digits : {12, 15, 17})
+        if (std::string text = numberText(number, digits); toSi(*numberIn(text), unit) == si)
+            return text;
+    // The way there and back may miss by a last bit or two.
+    double up = number, down = number;
+    for (int step = 0; step < 8; ++step) {
+        up = std::nextafter(up, HUGE_VAL);
+        down = std::nextafter(down, -HUGE_VAL);
+        for (const double near : {up, down})
+            if (toSi(near, unit) == si)
+                return numberText(near, 17);
+    }
+    return numberText(number, 17);
+}
+
+struct Fields {
+    std::string what, value, unit, detail;
+
+    void put(double si, Unit in) {
+        value = numberFor(si, in);
+        unit = nameOf(in);
+    }
+    void pair(std::string_view key, std::string_view text) {
+        if (!text.empty())
+            appendPair(detail, key, text);
+    }
+    template <class Q>
+    void putSaid(const std::optional<Said<Q>>& said) {
+        if (said)
+            put(said->value.si(), said->unit);
+    }
+    void temperature(std::string_view key, const std::optional<Said<Temperature>>& said) {
+        if (said)
+            pair(key, numberFor(said->value.kelvin(), said->unit) + std::string{nameOf(said->unit)});
+    }
+};
+
+Fields fieldsOf(const What& what) {
+    Fields row;
+    std::visit(Overloaded{
+                   [&](const Reading& reading) {
+                       row.what = rowOf(reading.series).name;
+                       row.put(reading.si, reading.unit);
+                       row.pair("probe", reading.probe);
+                   },
+                   [&](const Lit&) { row.what = "lit"; },
+                   [&](const Fired& fired) {
+                       row.what = "fired";
+                       row.putSaid(fired.load);
+                       row.pair("wood", fired.wood);
+                       if (fired.moisture)
+                           row.pair("moisture", numberFor(*fired.moisture, Unit::percent));
+                       row.pair("fire", fired.fire);
+                       row.pair("inferred", fired.inferred ? "yes" : "");
+                   },
+                   [&](const DrawOpened&) { row.what = "draw_open"; },
+                   [&](const DrawClosed& closed) {
+                       row.what = "draw_close";
+                       row.putSaid(closed.volume);
+                       row.pair("to", closed.to);
+                   },
+                   [&](const DensityCheck& check) {
+                       row.what = "density_check";
+                       row.value = numberFor(check.reading, Unit::none);
+                       row.unit = nameOf(check.unit);
+                       row.pair("with", check.with == Instrument::refractometer ? "refractometer" : "");
+                       row.temperature("temp", check.cup);
+                       row.temperature("cal", check.scale);
+                       if (check.drawn)
+                           row.pair("drawn", textOf(*check.drawn));
+                   },
+                   [&](const WaterCheck& check) {
+                       row.what = "water_check";
+                       row.put(check.boiledAt.value.kelvin(), check.boiledAt.unit);
+                       row.pair("probe", check.probe);
+                   },
+                   [&](const SapIn& sap) {
+                       row.what = "sap_in";
+                       row.put(sap.volume.value.si(), sap.volume.unit);
+                       if (sap.sugar)
+                           row.pair("brix", numberFor(sap.sugar->si(), Unit::brix));
+                       row.temperature("temp", sap.temperature);
+                       row.pair("from", sap.from);
+                   },
+                   [&](const PanSwapped&) { row.what = "pan_swapped"; },
+                   [&](const Defoamer& defoamer) {
+                       row.what = "defoamer";
+                       if (defoamer.drops)
+                           row.put(*defoamer.drops, Unit::none);
+                   },
+                   [&](const Crew& crew) {
+                       row.what = "crew";
+                       row.pair("off", crew.off);
+                   },
+                   [&](const Shutdown&) { row.what = "shutdown"; },
+                   [&](const ShiftEnd&) { row.what = "shift_end"; },
+                   [&](const AlarmSeen& seen) {
+                       row.what = "alarm_seen";
+                       row.pair("name", seen.name);
+                   },
+                   [&](const AlarmShelved& shelved) {
+                       row.what = "alarm_shelved";
+                       row.put(seconds(shelved.span), Unit::min);
+                       row.pair("name", shelved.name);
+                   },
+                   [&](const ClockStep& step) {
+                       row.what = "clock_step";
+                       row.put(seconds(step.by), Unit::s);
+                   },
+                   [&](const Note&) { row.what = "note"; },
+                   [&](const Set& set) {
+                       row.what = "set";
+                       row.put(set.si, set.unit);
+                       row.pair("key", rowOf(set.key).name);
+                   },
+                   [&](const Unknown& unknown) {
+                       row = {unknown.what, unknown.value, unknown.unit, unknown.detail};
+                   },
+               },
+               what);
+    return row;
+}
+
+void appendField(std::string& out, std::string_view field) {
+    if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
+        out.append(field);
+        return;
+    }
+    out += '"';
+    for (const char c : field) {
+        if (c == '"')
+            out += '"';
+        out += c;
+    }
+    out += '"';
+}
+
+void appendRow(std::string& out, const Fact& fact) {
+    Fields row = fieldsOf(fact.what);
+    const std::string entered = fact.entered ? textOf(*fact.entered) : std::string{};
+    if (const auto* note = std::get_if<Note>(&fact.what)) {
+        row.detail = noteDetail({note->text, fact.by, entered});
+    } else if (!std::holds_alternative<Unknown>(fact.what)) {
+        if (!fact.extra.empty())
+            row.detail += (row.detail.empty() ? "" : ";") + fact.extra;
+        row.pair("by", fact.by);
+        row.pair("entered", entered);
+    }
+    out += textOf(fact.at);
+    for (const std::string* field : {&row.what, &row.value, &row.unit, &row.detail}) {
+        out += ',';
+        appendField(out, *field);
+    }
+}
+
+} // namespace
+
+std::string rowOf(const Fact& fact) {
+    std::string out;
+    appendRow(out, fact);
+    return out;
+}
+
+std::string writeLog(const std::vector<Fact>& facts) {
+    std::string out;
+    out.reserve(48 * (facts.size() + 1));
+    out.append(logHeader);
+    out += '\n';
+    for (const Fact& fact : facts) {
+        appendRow(out, fact);
+        out += '\n';
+    }
+    return out;
+}
+
+} // namespace panside

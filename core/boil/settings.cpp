@@ -1,0 +1,36 @@
+#include "core/boil/settings.h"
+
+namespace panside {
+
+std::optional<double> Settings::si(Setting key) const {
+    if (const auto& set = si_[static_cast<std::size_t>(key)])
+        return set;
+    switch (key) {
+    case Setting::target_density:
+        return 0.669;
+    case Setting::legal_minimum:
+        return 0.660;
+    case Setting::too_heavy:
+        return 0.689;
+    case Setting::wood_moisture:
+        return 0.20;
+    case Setting::pressure_offset:
+    case Setting::probe_offset:
+        return 0.0;
+    case Setting::probe_offset_sd:
+        return 0.3;
+    case Setting::elevation:
+    case Setting::flue_pan_area:
+    case Setting::syrup_pan_area:
+    case Setting::running_depth:
+    case Setting::feed_tank_volume:
+    case Setting::load_mass:
+    case Setting::fire_interval:
+    case Setting::burn_out:
+    case Setting::filter_limit:
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace panside

@@ -1,0 +1,44 @@
+// The fold: each part takes the fact in turn, and shows its own figures.
+#include "core/boil/state.h"
+
+#include "core/boil/boil.h"
+
+namespace panside {
+
+void absorb(State& state, const Fact& fact) {
+    // What the clock brings at the very moment of the fact waits for the fact: it may be what was missed.
+    state.watch.pass(state, fact.at - std::chrono::microseconds{1});
+    state.now = fact.at;
+    if (const auto* set = std::get_if<Set>(&fact.what))
+        state.settings.take(*set);
+    state.course.take(state, fact);
+    state.sensors.take(state, fact);
+    state.weather.take(state, fact);
+    state.mark.take(state, fact);
+    state.fire.take(state, fact);
+    state.balance.take(state, fact);
+    state.forecast.take(state, fact);
+    state.watch.take(state, fact);
+}
+
+State apply(State state, const Fact& fact) {
+    absorb(state, fact);
+    return state;
+}
+
+Picture picture(const State& state, Instant now) {
+    Picture picture;
+    picture.at = now;
+    picture.why.reserve(16);
+    state.course.show(state, now, picture);
+    state.sensors.show(state, now, picture);
+    state.weather.show(state, now, picture);
+    state.mark.show(state, now, picture);
+    state.fire.show(state, now, picture);
+    state.balance.show(state, now, picture);
+    state.forecast.show(state, now, picture);
+    state.watch.show(state, now, picture);
+    return picture;
+}
+
+} // namespace panside

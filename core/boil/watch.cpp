@@ -1,0 +1,136 @@
+#include "core/boil/watch.h"
+
+#include "core/boil/alarms.h"
+#include "core/boil/state.h"
+
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+constexpr std::array perReading{Alarm::probe_silent, Alarm::probe_stuck, Alarm::reading_implausible};
+
+struct Place {
+    Alarm alarm;
+    Series series;
+    bool aboutReading;
+};
+constexpr Place placeOf(std::size_t index) {
+    if (index < alarmCount)
+        return {static_cast<Alarm>(index), Series::syrup_pan, false};
+    const std::size_t i = index - alarmCount;
+    return {perReading[i / seriesCount], static_cast<Series>(i % seriesCount), true};
+}
+
+} // namespace
+
+void Watch::setNext() {
+    next_ = Instant::max();
+    for (const Slot& slot : slots_)
+        next_ = std::min(next_, slot.wake);
+}
+
+void Watch::judge(const State& state, std::size_t index, Instant at) {
+    const Place place = placeOf(index);
+    const AlarmRow& row = rowOf(place.alarm);
+    Slot& slot = slots_[index];
+    const Condition condition = row.judge(state, place.series, at, slot.stands);
+    if (condition.holds != slot.holds) {
+        slot.holds = condition.holds;
+        slot.turned = at;
+    }
+    const Instant settles = slot.turned + Duration{slot.holds ? row.delay : row.release};
+    if (slot.stands != slot.holds && at >= settles) {
+        slot.stands = slot.holds;
+        if (slot.stands) {
+            slot.since = at;
+            slot.alarm = AlarmState::unseen;
+        } else {
+            slot.alarm = slot.alarm == AlarmState::unseen ? AlarmState::goneUnseen : AlarmState::normal;
+        }
+    }
+    slot.wake = condition.changes.value_or(Instant::max());
+    if (slot.stands != slot.holds)
+        slot.wake = std::min(slot.wake, settles);
+}
+
+void Watch::judgeAll(const State& state, Instant at) {
+    for (std::size_t i = 0; i < slotCount; ++i)
+        judge(state, i, at);
+}
+
+void Watch::pass(const State& state, Instant until) {
+    while (next_ <= until && !ended_) {
+        const Instant at = next_;
+        for (std::size_t i = 0; i < slotCount; ++i)
+            if (slots_[i].wake <= at) {
+                judge(state, i, at);
+                // A slot must not ask for the moment it has just been judged at.
+                if (slots_[i].wake <= at)
+                    slots_[i].wake = at + Duration{1};
+            }
+        setNext();
+    }
+}
+
+template <class Change>
+void Watch::forName(const std::string& name, Change change) {
+    const auto alarm = alarmNamed(name);
+    for (std::size_t i = 0; i < slotCount; ++i)
+        if (alarm && placeOf(i).alarm == *alarm)
+            change(slots_[i]);
+}
+
+void Watch::take(const State& state, const Fact& fact) {
+    if (ended_)
+        return;
+    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        const auto series = static_cast<std::size_t>(reading->series);
+        for (std::size_t i = 0; i < alarmCount; ++i)
+            if ((rowOf(static_cast<Alarm>(i)).looksAt & (1U << series)) != 0)
+                judge(state, i, fact.at);
+        for (std::size_t i = 0; i < perReading.size(); ++i)
+            judge(state, alarmCount + i * seriesCount + series, fact.at);
+    } else {
+        judgeAll(state, fact.at);
+    }
+    if (const auto* seen = std::get_if<AlarmSeen>(&fact.what))
+        forName(seen->name, [](Slot& slot) {
+            if (slot.alarm == AlarmState::unseen)
+                slot.alarm = AlarmState::seen;
+            if (slot.alarm == AlarmState::goneUnseen)
+                slot.alarm = AlarmState::normal;
+        });
+    if (const auto* shelved = std::get_if<AlarmShelved>(&fact.what);
+        shelved && shelved->name != nameOf(Alarm::scorch_risk))
+        forName(shelved->name, [&](Slot& slot) { slot.shelvedUntil = fact.at + shelved->span; });
+    if (std::holds_alternative<ShiftEnd>(fact.what)) {
+        *this = Watch{};
+        ended_ = true;
+    }
+    setNext();
+}
+
+void Watch::show(const State& state, Instant now, Picture& picture) const {
+    Watch after = *this;
+    after.pass(state, now);
+    for (std::size_t i = 0; i < slotCount; ++i) {
+        const Slot& slot = after.slots_[i];
+        if (slot.alarm == AlarmState::normal)
+            continue;
+        const Place place = placeOf(i);
+        AlarmPicture shown{place.alarm, priorityOf(place.alarm, place.series), slot.alarm, slot.since};
+        if (now < slot.shelvedUntil) {
+            if (!slot.stands)
+                continue;
+            shown.state = AlarmState::shelved;
+        }
+        if (place.aboutReading)
+            shown.series = place.series;
+        if (place.alarm == Alarm::scorch_risk)
+            shown.left = rowOf(place.alarm).judge(state, place.series, now, true).left;
+        insertAlarm(picture, shown);
+    }
+}
+
+} // namespace panside

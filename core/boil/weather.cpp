@@ -1,0 +1,120 @@
+#include "core/boil/weather.h"
+
+#include "core/boil/state.h"
+#include "core/physics/air.h"
+#include "core/physics/water.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// How fast a word about the pressure ages: a front moves it by some 0.1 kPa an hour, and 0.028 K goes with 0.1 kPa
+// (common practice, no source). A careful look at boiling water is good to about a tenth of a degree.
+constexpr double kelvinPerHour = 0.03;
+constexpr double barometerPascal = 30, checkKelvin = 0.1;
+
+double aged(const Weather::Boiling& boiling, Instant now) {
+    const double hours = std::max(0.0, secondsBetween(boiling.from, now)) / 3600;
+    return std::hypot(boiling.uncertainty.kelvin(), kelvinPerHour * hours);
+}
+
+// By how much the boiling point moves with a pressure.
+double kelvinFor(Pressure pressure, Pressure step) {
+    const auto a = waterBoilingPoint(pressure), b = waterBoilingPoint(pressure + step);
+    return a && b ? (*b - *a).kelvin() : 0;
+}
+
+std::optional<Weather::Boiling> boilingAt(Pressure pressure, Pressure uncertainty, Instant from) {
+    const auto boils = waterBoilingPoint(pressure);
+    if (!boils)
+        return std::nullopt;
+    return Weather::Boiling{pressure, *boils, TemperatureDifference::kelvin(kelvinFor(pressure, uncertainty)), from,
+                            pressure};
+}
+
+} // namespace
+
+void Weather::takeBarometer(const State& state, Instant at) {
+    const auto read = state.sensors.of(Series::pressure).value(at);
+    if (!read)
+        return;
+    const Pressure pressure = Pressure::pascal(read->si) - state.settings.pressureOffset();
+    if (auto boiling = boilingAt(pressure, Pressure::pascal(barometerPascal), read->at))
+        barometer_ = boiling;
+}
+
+void Weather::takeReport(const State& state) {
+    const auto elevation = state.settings.elevation();
+    if (!reported_ || !elevation)
+        return;
+    std::optional<Temperature> air;
+    if (const auto read = state.sensors.of(Series::air).value(state.now);
+        read && secondsBetween(read->at, state.now) < 3 * 3600)
+        air = Temperature::kelvin(read->si);
+    const auto station = stationFromSeaLevel(*reported_, *elevation, air);
+    const auto uncertainty = stationFromSeaLevelUncertainty(*reported_, *elevation, air);
+    if (station && uncertainty)
+        report_ = boilingAt(*station, *uncertainty, reportedAt_);
+}
+
+void Weather::takeCheck(const WaterCheck& check, Instant at) {
+    const Temperature boiled = check.boiledAt.value;
+    if (const auto pressure = saturationPressure(boiled))
+        check_ = Boiling{std::nullopt, boiled, TemperatureDifference::kelvin(checkKelvin), at, *pressure};
+}
+
+void Weather::take(const State& state, const Fact& fact) {
+    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        if (reading->series == Series::pressure)
+            takeBarometer(state, fact.at);
+        if (reading->series == Series::sea_level_pressure) {
+            if (const auto read = state.sensors.of(Series::sea_level_pressure).value(fact.at)) {
+                reported_ = Pressure::pascal(read->si);
+                reportedAt_ = read->at;
+            }
+            takeReport(state);
+        } else if (reading->series == Series::air) {
+            takeReport(state);
+        }
+    } else if (const auto* check = std::get_if<WaterCheck>(&fact.what)) {
+        takeCheck(*check, fact.at);
+    } else if (const auto* set = std::get_if<Set>(&fact.what)) {
+        // The rig made known later makes what was read before count.
+        if (set->key == Setting::elevation)
+            takeReport(state);
+        if (set->key == Setting::pressure_offset)
+            takeBarometer(state, fact.at);
+    } else {
+        return;
+    }
+    why_ = reported_ && !state.settings.elevation() ? Reason::noElevation : Reason::noPressure;
+}
+
+std::optional<Weather::Boiling> Weather::boiling(Instant now) const {
+    const std::optional<Boiling>* best = nullptr;
+    for (const auto* source : {&barometer_, &report_, &check_})
+        if (*source && (!best || aged(**source, now) < aged(**best, now)))
+            best = source;
+    if (!best)
+        return std::nullopt;
+    Boiling boiling = **best;
+    boiling.uncertainty = TemperatureDifference::kelvin(aged(boiling, now));
+    return boiling;
+}
+
+void Weather::show(const State&, Instant now, Picture& picture) const {
+    const auto water = boiling(now);
+    if (!water) {
+        picture.why.push_back({"pressureKPa", why_});
+        picture.why.push_back({"waterBoilsC", why_});
+        return;
+    }
+    picture.pressure = water->pressure;
+    picture.waterBoils = water->waterBoils;
+    picture.waterBoilsAge = Duration{secondsBetween(water->from, now)};
+    if (!water->pressure)
+        picture.why.push_back({"pressureKPa", why_});
+}
+
+} // namespace panside

@@ -1,0 +1,49 @@
+#pragma once
+// Engine tests read like a log: rows in, pictures out. Times are seconds after noon.
+#include "core/boil/boil.h"
+#include "core/boil/replay.h"
+#include "core/boil/shift_log.h"
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace panside::test {
+
+inline const Instant noon = instantIn("2025-03-14T12:00:00Z").value();
+
+// A log being written.
+class Rows {
+public:
+    Rows& add(double at, std::string_view row) {
+        auto fact = factOfLine(textOf(noon + Duration{at}) + "," + std::string{row});
+        if (const auto* fault = std::get_if<Fault>(&fact))
+            ADD_FAILURE() << sentence(*fault, std::string{row});
+        else
+            facts.push_back(std::get<Fact>(std::move(fact)));
+        return *this;
+    }
+    Rows& read(double at, std::string_view series, double value, std::string_view unit, std::string_view detail = "") {
+        return add(at, fmt::format("{},{:.3f},{},{}", series, value, unit, detail));
+    }
+    Boil boil() const {
+        Boil boil;
+        FactId id = 0;
+        for (const Fact& fact : facts)
+            boil.add(id++, fact);
+        return boil;
+    }
+    Picture at(double time) const { return boil().pictureAt(noon + Duration{time}); }
+
+    std::vector<Fact> facts;
+};
+
+inline bool stands(const Picture& picture, Alarm alarm) {
+    return std::any_of(picture.alarms.begin(), picture.alarms.end(),
+                       [alarm](const AlarmPicture& one) { return one.alarm == alarm && one.stands(); });
+}
+
+} // namespace panside::test
