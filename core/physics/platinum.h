@@ -10,8 +10,7 @@ namespace panside {
 // Range      -200 to 850 degC
 // Outside    nullopt
 // Accuracy   every printed digit (0.01 ohm) of the standard's table. An element of class A is within 0.35 K at 100
-// degC, of class
-//            B within 0.80 K; the leads come on top of it: 0.38 ohm more reads 1 K too high
+//            degC, of class B within 0.80 K; the leads come on top of it: 0.38 ohm more reads 1 K too high
 // Source     IEC 60751:2008, the Callendar-Van Dusen equation
 [[nodiscard]] std::optional<Resistance> platinumResistance(Temperature temperature);
 

@@ -15,7 +15,7 @@ struct Rule {
 };
 constexpr Rule revised[] = {{66.0, 87.1}, {66.5, 87.7}, {66.9, 88.2}};
 
-bool isSap(Brix sap) { return within(sap.degrees(), 0.2, 15); }
+bool isSap(Brix sap) { return within(sap.degrees(), 0.2, 30); }
 
 } // namespace
 

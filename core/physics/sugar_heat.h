@@ -10,8 +10,7 @@ namespace panside {
 // Range      0 to 75 brix, 0 to 110 degC
 // Outside    nullopt
 // Accuracy   1 percent to 10 brix; in syrup published formulas differ by 0.25 kJ/(kg K), 10 percent. The higher one was
-// taken:
-//            two independent families agree with it within 1 percent, and it meets water within 0.5 percent
+//            taken: two independent families agree with it within 1 percent, and it meets water within 0.5 percent
 // Source     Bubnik et al., Sugar Technologists Manual (1995), after Llano (2005), for pure sucrose
 [[nodiscard]] std::optional<SpecificHeat> sugarHeatCapacity(Brix sugar, Temperature temperature);
 
@@ -23,9 +22,11 @@ namespace panside {
 [[nodiscard]] std::optional<SpecificEnergy> heatToBoilAway(Temperature feed, Pressure pressure);
 
 // Heat that turns sap into syrup: sap warmed to where water boils, water boiled off there, the syrup left warmed to its
-// own boil. Range      0 <= sap < syrup <= 75 brix, feed 0 degC to boiling, 60 to 110 kPa, any mass of sap Outside
-// nullopt Accuracy   1 percent: the heat of dilution (0.5 percent) is left out. Practice spends 2 to 2.5 times as much
-// in the fire Source     heat balance with latentHeat, sugarHeatCapacity and boilingRise
+// own boil.
+// Range      0 <= sap < syrup <= 75 brix, feed 0 degC to boiling, 60 to 110 kPa, any mass of sap Outside nullopt
+// Accuracy   1 percent: the heat of dilution (0.5 percent) is left out. Practice spends 2 to 2.5 times as much in the
+//            fire
+// Source     heat balance with latentHeat, sugarHeatCapacity and boilingRise
 [[nodiscard]] std::optional<Energy> heatToConcentrate(Mass sap, Brix from, Brix to, Temperature feed,
                                                       Pressure pressure);
 

@@ -33,7 +33,8 @@ namespace panside {
 // Range      0 to 110 degC
 // Outside    nullopt
 // Accuracy   0.25 kJ/kg (0.01 percent) of IAPWS-95. From syrup it is dearer by the heat of dilution, less than 0.5
-// percent Source     Clapeyron's equation with IAPWS SR1-86(1992) for the volumes and the slope of the vapour pressure
+//            percent
+// Source     Clapeyron's equation with IAPWS SR1-86(1992) for the volumes and the slope of the vapour pressure
 [[nodiscard]] std::optional<SpecificEnergy> latentHeat(Temperature temperature);
 
 } // namespace panside

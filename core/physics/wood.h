@@ -39,7 +39,8 @@ std::optional<Wood> woodNamed(std::string_view name);
 // Range      moisture 0 to 60 percent, wet basis
 // Outside    nullopt
 // Accuracy   5 percent: published values of dry wood lie from 8500 to 8660 Btu/lb for hardwoods, about 9000 for
-// resinous ones Source     8600 and 9000 Btu/lb, USDA Forest Products Laboratory
+//            resinous ones
+// Source     8600 and 9000 Btu/lb, USDA Forest Products Laboratory
 [[nodiscard]] std::optional<SpecificEnergy> higherHeat(const Wood& wood, WetBasis moisture);
 
 // The same, steam gone up the stack (net, lower heating value): what a pan can ever have of it.
@@ -54,12 +55,15 @@ std::optional<Wood> woodNamed(std::string_view name);
 // Outside    nullopt
 // Accuracy   15 percent: stacks hold 70 to 90 cubic feet of wood, and trees differ
 // Source     specific gravity on green volume, Wood Handbook, USDA Forest Products Laboratory 2010; solid volume:
-// common practice
+//            common practice
 [[nodiscard]] std::optional<Mass> cordMass(const Wood& wood, WetBasis moisture);
 
 // Mass of a face cord: a stack of 4 x 8 ft, one stick deep. It is a different amount wherever sticks are cut
-// differently. Range      as cordMass; sticks of 6 to 48 inches Outside    nullopt Accuracy   as cordMass Source     as
-// cordMass, by the share of 48 inches
+// differently.
+// Range      as cordMass; sticks of 6 to 48 inches
+// Outside    nullopt
+// Accuracy   as cordMass
+// Source     as cordMass, by the share of 48 inches
 [[nodiscard]] std::optional<Mass> faceCordMass(const Wood& wood, WetBasis moisture, Length stick);
 
 } // namespace panside

@@ -1,0 +1,88 @@
+#include "core/physics/reckon.h"
+
+#include "core/physics/reckon_kinds.h"
+
+#include <array>
+
+namespace panside {
+namespace {
+
+constexpr Parameter stationPressure{"pressure", "station pressure, as a barometer at the pan reads it", "98.7kPa"};
+constexpr Parameter seaLevel{"sea-level", "mean sea level pressure of a weather report", "1016hPa"};
+constexpr Parameter altimeter{"altimeter", "altimeter setting of an airfield", "30.05inHg"};
+constexpr Parameter elevation{"elevation", "elevation of the pan, with --sea-level or --altimeter", "300m"};
+constexpr Parameter outsideAir{"air", "outside air, with --sea-level (0 degC if left out)", "-2degC"};
+
+constexpr std::array boilingParameters{stationPressure, seaLevel, altimeter, elevation, outsideAir};
+constexpr std::array targetParameters{stationPressure,
+                                      seaLevel,
+                                      altimeter,
+                                      elevation,
+                                      outsideAir,
+                                      Parameter{"density", "density of the syrup", "66.9brix"},
+                                      Parameter{"rise", "how far it boils above water", "7.2degF"}};
+constexpr std::array densityParameters{Parameter{"density", "sugar of the solution", "66.9brix", true},
+                                       Parameter{"temp", "its temperature", "20degC", true}};
+constexpr std::array refractionParameters{Parameter{"index", "refractive index as read", "1.4580"},
+                                          Parameter{"temp", "temperature of the prism", "18degC"},
+                                          Parameter{"density", "sugar of the solution", "66.9brix"}};
+constexpr std::array baumeParameters{
+    Parameter{"density", "sugar of the solution", "66.9brix"},
+    Parameter{"baume", "reading of the Baume scale", "36baume"},
+    Parameter{"cal", "temperature that the scale was made for (20degC if left out)", "60degF"}};
+constexpr std::array cupParameters{Parameter{"reading", "what the hydrometer shows", "59.1brix", true},
+                                   Parameter{"temp", "temperature in the cup", "211degF", true},
+                                   Parameter{"cal", "temperature that its scale was made for", "60degF", true},
+                                   Parameter{"volume", "how much syrup there is", "10gal"},
+                                   Parameter{"target", "density wanted (66.9brix if left out)", "66.9brix"},
+                                   Parameter{"sap", "sugar of what thins it (plain water if left out)", "2brix"}};
+constexpr std::array sapParameters{Parameter{"sap", "sugar of the sap", "2brix", true},
+                                   Parameter{"density", "density of the syrup", "66.9brix", true},
+                                   Parameter{"volume", "how much syrup is wanted", "5gal"}};
+constexpr std::array blendParameters{Parameter{"part", "volume and density of a part", "10gal@68.9brix", true, true}};
+constexpr std::array thermocoupleParameters{
+    Parameter{"type", "K, J or T", "K", true}, Parameter{"mv", "voltage as measured", "4.096mV"},
+    Parameter{"temp", "temperature", "104.2degC"},
+    Parameter{"junction", "temperature of its other end (0degC if left out)", "22degC"}};
+constexpr std::array platinumParameters{Parameter{"ohm", "resistance", "139.9ohm"},
+                                        Parameter{"temp", "temperature", "104.2degC"}};
+constexpr std::array woodParameters{Parameter{"wood", "species, or hardwood, or softwood", "sugar-maple", true},
+                                    Parameter{"moisture", "water over the whole mass (wet basis)", "20percent", true}};
+constexpr std::array shutdownParameters{Parameter{"area", "area of the pans", "24ft2", true},
+                                        Parameter{"depth", "depth to add before the fire is left", "2in", true},
+                                        Parameter{"rate", "water boiled off at full fire", "60gal/h", true},
+                                        Parameter{"burn-out", "from the last load to a dead fire", "45min", true}};
+
+constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters},
+                           Kind{"target", "Where syrup boils", targetParameters},
+                           Kind{"cup", "Hydrometer in a hot cup", cupParameters},
+                           Kind{"sap", "Sap for syrup", sapParameters},
+                           Kind{"blend", "Blend", blendParameters},
+                           Kind{"density", "Weight of a litre", densityParameters},
+                           Kind{"refraction", "Refractometer", refractionParameters},
+                           Kind{"baume", "Baume", baumeParameters},
+                           Kind{"wood", "Firewood", woodParameters},
+                           Kind{"shutdown", "Sap to keep back", shutdownParameters},
+                           Kind{"thermocouple", "Thermocouple", thermocoupleParameters},
+                           Kind{"rtd", "Platinum probe", platinumParameters}};
+using Sum = Outcome (*)(Reader&);
+constexpr std::array<Sum, kinds.size()> sums{reckonBoiling, reckonTarget,   reckonCup,          reckonSap,
+                                             reckonBlend,   reckonDensity,  reckonRefraction,   reckonBaume,
+                                             reckonWood,    reckonShutdown, reckonThermocouple, reckonPlatinum};
+
+} // namespace
+
+std::span<const Kind> reckonKinds() { return kinds; }
+
+Outcome reckon(std::string_view kind, const Arguments& arguments) {
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+        if (kinds[i].name == kind) {
+            Reader in{kinds[i], arguments};
+            if (in.refused())
+                return in.refusal();
+            return sums[i](in);
+        }
+    return Refusal{true, {}, std::string{kind}, {say("there is no such sum.")}};
+}
+
+} // namespace panside

@@ -1,0 +1,20 @@
+#pragma once
+// Each sum: its arguments read, its answer put together.
+#include "core/physics/reckon_reader.h"
+
+namespace panside {
+
+Outcome reckonBoiling(Reader& in);
+Outcome reckonTarget(Reader& in);
+Outcome reckonDensity(Reader& in);
+Outcome reckonRefraction(Reader& in);
+Outcome reckonBaume(Reader& in);
+Outcome reckonCup(Reader& in);
+Outcome reckonSap(Reader& in);
+Outcome reckonBlend(Reader& in);
+Outcome reckonThermocouple(Reader& in);
+Outcome reckonPlatinum(Reader& in);
+Outcome reckonWood(Reader& in);
+Outcome reckonShutdown(Reader& in);
+
+} // namespace panside

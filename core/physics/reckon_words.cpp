@@ -1,0 +1,54 @@
+#include "core/physics/reckon_words.h"
+
+#include <array>
+#include <charconv>
+
+namespace panside {
+namespace {
+
+std::string written(double value, std::chars_format format, int precision) {
+    std::array<char, 400> room{};
+    const auto result = std::to_chars(room.data(), room.data() + room.size(), value, format, precision);
+    return {room.data(), result.ptr};
+}
+
+} // namespace
+
+std::string english(const Sentence& sentence) {
+    std::string text;
+    for (std::size_t i = 0; i < sentence.text.size(); ++i) {
+        const char c = sentence.text[i];
+        const std::size_t part =
+            i + 1 < sentence.text.size() ? static_cast<std::size_t>(sentence.text[i + 1] - '1') : 9;
+        if (c == '%' && part < sentence.parts.size()) {
+            text += sentence.parts[part];
+            ++i;
+        } else
+            text += c;
+    }
+    return text;
+}
+
+std::string number(double value, int decimals) {
+    std::string text = written(value, std::chars_format::fixed, decimals);
+    if (text.find_first_of("123456789") == std::string::npos && text.front() == '-')
+        text.erase(0, 1);
+    return text;
+}
+
+std::string plain(double value, int digits) { return written(value, std::chars_format::general, digits); }
+
+Sentence sayTemperature(Temperature t) {
+    return say("%1 °C (%2 °F)", {number(t.celsius(), 2), number(t.fahrenheit(), 1)});
+}
+Sentence sayDifference(TemperatureDifference d) {
+    return say("%1 °C (%2 °F)", {number(d.kelvin(), 2), number(d.fahrenheit(), 2)});
+}
+Sentence sayPressure(Pressure p) {
+    return say("%1 kPa (%2 inHg)", {number(p.kilopascal(), 2), number(p.inchesOfMercury(), 2)});
+}
+Sentence sayVolume(Volume v) { return say("%1 L (%2 gal)", {number(v.litre(), 2), number(v.gallon(), 2)}); }
+Sentence sayMass(Mass m) { return say("%1 kg (%2 lb)", {number(m.kilogram(), 0), number(m.pound(), 0)}); }
+Sentence saySugar(Brix b) { return say("%1 °Brix", {number(b.degrees(), 2)}); }
+
+} // namespace panside

@@ -1,0 +1,31 @@
+#pragma once
+// Words of the sums. English with %1, %2 ... for the numbers, so that a screen can say the same in another language.
+#include "core/quantity/quantity.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace panside {
+
+struct Sentence {
+    std::string_view text;
+    std::vector<std::string> parts;
+};
+inline Sentence say(std::string_view text, std::vector<std::string> parts = {}) { return {text, std::move(parts)}; }
+std::string english(const Sentence& sentence);
+
+// A number with so many decimals and a point; never "-0.00".
+std::string number(double value, int decimals);
+// A number with so many significant digits at most, without trailing zeros.
+std::string plain(double value, int digits = 6);
+
+// An amount in the world's unit and in the trade's.
+Sentence sayTemperature(Temperature t);
+Sentence sayDifference(TemperatureDifference d);
+Sentence sayPressure(Pressure p);
+Sentence sayVolume(Volume v);
+Sentence sayMass(Mass m);
+Sentence saySugar(Brix b);
+
+} // namespace panside
