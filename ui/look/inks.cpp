@@ -1,0 +1,104 @@
+#include "ui/look/inks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+Inks day() {
+    return {.ground = QColor{"#e4e3de"},
+            .panel = QColor{"#f5f4f0"},
+            .key = QColor{"#dcdad3"},
+            .word = QColor{"#1c2022"},
+            .quiet = QColor{"#51585c"},
+            .line = QColor{"#767c7f"},
+            .faint = QColor{"#d3d2cc"},
+            .trace = QColor{"#17485c"},
+            .band = QColor{"#6f7a7f"},
+            .shade = QColor{"#dfe2e0"},
+            .high = QColor{"#a81c17"},
+            .medium = QColor{"#7d4d00"},
+            .low = QColor{"#57427f"},
+            .onAlarm = QColor{"#fffdf8"}};
+}
+
+// Warm and dim: no colour here is brighter than a third of white, and none is blue.
+Inks night() {
+    return {.ground = QColor{"#0f0c09"},
+            .panel = QColor{"#18130f"},
+            .key = QColor{"#2a221b"},
+            .word = QColor{"#b9a184"},
+            .quiet = QColor{"#928068"},
+            .line = QColor{"#796a57"},
+            .faint = QColor{"#2b241d"},
+            .trace = QColor{"#c09a63"},
+            .band = QColor{"#7b6a55"},
+            .shade = QColor{"#251d16"},
+            .high = QColor{"#d8543c"},
+            .medium = QColor{"#bd8a35"},
+            .low = QColor{"#b0809a"},
+            .onAlarm = QColor{"#0f0c09"}};
+}
+
+double linear(double channel) {
+    return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+}  // namespace
+
+const QColor& Inks::of(Priority priority) const {
+    switch (priority) {
+    case Priority::high:
+        return high;
+    case Priority::medium:
+        return medium;
+    case Priority::low:
+        break;
+    }
+    return low;
+}
+
+const Inks& inksOf(Look look) {
+    static const Inks dayInks = day(), nightInks = night();
+    return look == Look::day ? dayInks : nightInks;
+}
+
+QPalette paletteOf(Look look) {
+    const Inks& inks = inksOf(look);
+    QPalette palette;
+    palette.setColor(QPalette::Window, inks.ground);
+    palette.setColor(QPalette::WindowText, inks.word);
+    palette.setColor(QPalette::Base, inks.panel);
+    palette.setColor(QPalette::AlternateBase, inks.shade);
+    palette.setColor(QPalette::Text, inks.word);
+    palette.setColor(QPalette::PlaceholderText, inks.quiet);
+    palette.setColor(QPalette::Button, inks.key);
+    palette.setColor(QPalette::ButtonText, inks.word);
+    palette.setColor(QPalette::BrightText, inks.high);
+    palette.setColor(QPalette::Light, inks.panel);
+    palette.setColor(QPalette::Midlight, inks.faint);
+    palette.setColor(QPalette::Mid, inks.line);
+    palette.setColor(QPalette::Dark, inks.line);
+    palette.setColor(QPalette::Shadow, inks.ground);
+    palette.setColor(QPalette::Highlight, inks.trace);
+    palette.setColor(QPalette::HighlightedText, inks.panel);
+    palette.setColor(QPalette::Link, inks.trace);
+    palette.setColor(QPalette::LinkVisited, inks.trace);
+    palette.setColor(QPalette::ToolTipBase, inks.panel);
+    palette.setColor(QPalette::ToolTipText, inks.word);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, inks.line);
+    return palette;
+}
+
+double luminance(const QColor& colour) {
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+    const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+    return (light + 0.05) / (dark + 0.05);
+}
+
+}  // namespace panside

@@ -1,0 +1,39 @@
+#pragma once
+// Physical sizes on the screen's own resolution: what a gloved hand must hit and a tired eye must read is meant in
+// millimetres, never in pixels.
+class QScreen;
+class QWidget;
+
+namespace panside {
+
+// Sizes in millimetres. Letters and digits are measured as a capital or a digit stands: foot to top.
+namespace mm {
+inline constexpr double target = 12;       // what a glove presses
+inline constexpr double chiefDigits = 20;  // the one number of a card
+inline constexpr double sentenceBar = 17;
+inline constexpr double fromAfar = 9;      // the sentence, the other figures: read from two metres
+inline constexpr double words = 4;         // at the hand's distance
+inline constexpr double smallWords = 3;    // scales and marks of the chart
+inline constexpr double gap = 2;
+inline constexpr double frame = 2.5;       // the frame that an alarm flashes
+}  // namespace mm
+
+class Measure {
+public:
+    static constexpr double usualDpi = 96;
+    // A screen that gives no size, or one that no screen has (under 40 or over 400 dots an inch), is taken for 96 dpi.
+    explicit constexpr Measure(double dpi = usualDpi) : dpi_{dpi >= 40 && dpi <= 400 ? dpi : usualDpi} {}
+    // Projectors, virtual machines and some panels state nonsense; then the desktop's own (logical) resolution counts.
+    static Measure of(const QScreen& screen);
+    static Measure of(const QWidget& widget);
+
+    constexpr double dpi() const { return dpi_; }
+    constexpr int px(double millimetres) const { return static_cast<int>(millimetres * dpi_ / 25.4 + 0.5); }
+    constexpr double millimetres(int pixels) const { return pixels * 25.4 / dpi_; }
+    bool operator==(const Measure&) const = default;
+
+private:
+    double dpi_;
+};
+
+}  // namespace panside

@@ -1,0 +1,41 @@
+#pragma once
+// The edge where SI becomes what a person reads. One choice of units, one formatter for all screens.
+#include "core/quantity/quantity.h"
+#include "core/quantity/unit.h"
+
+#include <QString>
+
+namespace panside {
+
+// Gallons and degrees Fahrenheit, or litres and degrees Celsius: nobody in the trade mixes them.
+enum class Units { us, metric };
+
+// A number and its unit as read, with the decimal sign of the person's language.
+struct Figure {
+    QString number;
+    QString unit;
+    QString text() const;  // "215.8 °F", never broken between the two
+    bool operator==(const Figure&) const = default;
+};
+
+Figure figure(Temperature temperature, Units units, int decimals = 1);
+Figure figure(TemperatureDifference step, Units units, int decimals = 1);
+Figure figure(Pressure pressure, Units units);        // inHg or kPa: the barometer
+Figure gaugeFigure(Pressure pressure, Units units);   // psi or kPa: the filter press
+Figure figure(Volume volume, Units units);            // three digits' worth
+Figure figure(VolumeFlow flow, Units units);
+Figure figure(Mass mass, Units units);
+Figure figure(Length depth, Units units);             // in or mm: a depth of sap
+Figure figure(Brix sugar);
+
+// The unit that a number typed on a screen is meant in.
+Unit unitOf(Dimension dimension, Units units);
+// A unit as people write it ("°F", "gal/h"): the symbol is the same in every language.
+QString symbolOf(Unit unit);
+
+// A span of time: "40 s", "12 min", "1 h 45".
+QString spanText(Duration span);
+// A count-down: "3:40", "1:02:09"; the sign is left away.
+QString countdownText(Duration span);
+
+}  // namespace panside

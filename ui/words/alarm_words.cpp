@@ -1,0 +1,163 @@
+#include "ui/words/alarm_words.h"
+
+#include "ui/look/units.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("AlarmWords", text); }
+
+// Probes are named by what they read: a person thinks "the stack probe", not a channel.
+QString probe(const AlarmPicture& alarm) {
+    return alarm.series ? readingName(*alarm.series) : tr(QT_TRANSLATE_NOOP("AlarmWords", "a probe"));
+}
+
+QString scorchLine(const AlarmPicture& alarm) {
+    if (!alarm.left)
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan is about to scorch"));
+    if (alarm.left->count() <= 0)
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan is scorching"));
+    return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan scorches in %1")).arg(spanText(*alarm.left));
+}
+
+QString sapLine(const AlarmPicture& alarm) {
+    return alarm.left ? tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap for %1 more")).arg(spanText(*alarm.left))
+                      : tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap is running short"));
+}
+
+}  // namespace
+
+QString alarmName(Alarm alarm) {
+    switch (alarm) {
+    case Alarm::scorch_risk:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "scorch risk"));
+    case Alarm::pan_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "syrup pan low"));
+    case Alarm::stack_hot:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "stack hot"));
+    case Alarm::filter_pressure_high:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "filter pressure high"));
+    case Alarm::probe_silent:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "probe silent"));
+    case Alarm::journal_trouble:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "nothing can be kept"));
+    case Alarm::above_target:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "over the target"));
+    case Alarm::draw_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "draw still open"));
+    case Alarm::fire_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "firing overdue"));
+    case Alarm::sap_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "sap low"));
+    case Alarm::last_load:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "last load"));
+    case Alarm::probe_stuck:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "probe stuck"));
+    case Alarm::reading_implausible:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "reading not believable"));
+    case Alarm::clock_changed:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "clock moved"));
+    }
+    return {};
+}
+
+QString alarmLine(const AlarmPicture& alarm) {
+    switch (alarm.alarm) {
+    case Alarm::scorch_risk:
+        return scorchLine(alarm);
+    case Alarm::pan_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan is half empty"));
+    case Alarm::stack_hot:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The stack is hotter than it should be"));
+    case Alarm::filter_pressure_high:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Filter press over its limit"));
+    case Alarm::probe_silent:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "No reading: %1")).arg(probe(alarm));
+    case Alarm::journal_trouble:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The log cannot be kept"));
+    case Alarm::above_target:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Over the target, draw shut"));
+    case Alarm::draw_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Draw open, syrup too light"));
+    case Alarm::fire_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The fire wants wood"));
+    case Alarm::sap_low:
+        return sapLine(alarm);
+    case Alarm::last_load:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The next load should be the last"));
+    case Alarm::probe_stuck:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not moving: %1")).arg(probe(alarm));
+    case Alarm::reading_implausible:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not to be believed: %1")).arg(probe(alarm));
+    case Alarm::clock_changed:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The computer's clock was moved"));
+    }
+    return {};
+}
+
+QString alarmFirst(const AlarmPicture& alarm) {
+    switch (alarm.alarm) {
+    case Alarm::scorch_risk:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "flood the pan with sap, close the draw, damp the fire"));
+    case Alarm::pan_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "look at the pan, open the feed, have cold sap at hand"));
+    case Alarm::stack_hot:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "shut the draught, look at roof jack and rafters, do not fire"));
+    case Alarm::filter_pressure_high:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "stop the pump, let the pressure off before you open the press"));
+    case Alarm::probe_silent:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "watch the pan itself, then look at plug, cable and box"));
+    case Alarm::journal_trouble:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "write on paper, then look at the disk: full or pulled out"));
+    case Alarm::above_target:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "open the draw and check the density"));
+    case Alarm::draw_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "close the draw and check the density"));
+    case Alarm::fire_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "fire, gloves on, or press Fired if it is done"));
+    case Alarm::sap_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "bring sap, or stop firing while it still covers the pans"));
+    case Alarm::last_load:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep the sap that is left to cover the pans"));
+    case Alarm::probe_stuck:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer, then look at the probe and its box"));
+    case Alarm::reading_implausible:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer, then see where the probe sits"));
+    case Alarm::clock_changed:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "nothing to do: intervals did not jump"));
+    }
+    return {};
+}
+
+QString priorityWord(Priority priority) {
+    switch (priority) {
+    case Priority::high:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "urgent"));
+    case Priority::medium:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "soon"));
+    case Priority::low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "to know"));
+    }
+    return {};
+}
+
+QString stateWord(AlarmState state) {
+    switch (state) {
+    case AlarmState::normal:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "over"));
+    case AlarmState::unseen:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "not yet seen"));
+    case AlarmState::seen:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "seen"));
+    case AlarmState::goneUnseen:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "gone, not yet seen"));
+    case AlarmState::shelved:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "shelved"));
+    }
+    return {};
+}
+
+}  // namespace panside

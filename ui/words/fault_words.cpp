@@ -1,0 +1,81 @@
+#include "ui/words/fault_words.h"
+
+#include <QCoreApplication>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("FaultWords", text); }
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+QString where(const Fault& fault, const QString& file) {
+    if (fault.line == 0)
+        return file;
+    const QString line = QString::number(fault.line);
+    return fault.column == 0 ? QStringLiteral("%1:%2").arg(file, line)
+                             : QStringLiteral("%1:%2:%3").arg(file, line, QString::number(fault.column));
+}
+
+// What is wrong and what to do. %1 the field, %2 what stood there, %3 what may stand there.
+QString said(const Fault& fault) {
+    switch (fault.slip) {
+    case Slip::noHeader:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "the first line is not the heading of a shift log. "
+                                                  "Begin with time,what,value,unit,detail."));
+    case Slip::notUtf8:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "the text is not UTF-8. Save the file as UTF-8 and try again."));
+    case Slip::columns:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "the row does not have five fields. Write time, what, value, unit and "
+                                                  "detail, empty ones too, with commas between."));
+    case Slip::quoting:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a quotation mark is not closed, or stands inside a field. "
+                                                  "Put the whole field in quotation marks and double those inside."));
+    case Slip::time:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a time. Write it as 2026-03-14T18:42:00Z."));
+    case Slip::number:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 “%2” is not a number. Write digits with a point, as in 210.5, "
+                                                  "or leave the field empty."));
+    case Slip::unitMissing:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 has a number without its unit. Write %3 beside it."));
+    case Slip::unitUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a unit. Write %3."));
+    case Slip::unitWrong:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” does not measure %1. Write %3."));
+    case Slip::valueMissing:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 needs a value and has none. Write one, or remove the row."));
+    case Slip::valueUnwanted:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 takes no value, and “%2” stands there. Leave the field empty."));
+    case Slip::outOfRange:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 “%2” cannot be. It lies in %3: look at digits and unit."));
+    case Slip::detailPair:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a pair. Write key=value, with a semicolon between pairs."));
+    case Slip::detailValue:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” cannot be read as %1. Write %3."));
+    case Slip::settingUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "no setting is called “%2”. The row is kept and changes nothing."));
+    case Slip::whatUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "nothing is called “%2”. The row is kept and changes nothing."));
+    case Slip::empty:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
+    }
+    return {};
+}
+
+}  // namespace
+
+QString faultWords(const Fault& fault, const QString& file) {
+    QString sentence = said(fault);
+    // The three are put in at one go: what was given may itself contain a per cent sign and a digit.
+    const QString parts[] = {text(fault.field), text(fault.given), text(fault.wanted)};
+    QString filled;
+    for (qsizetype i = 0; i < sentence.size(); ++i) {
+        const bool mark = sentence[i] == u'%' && i + 1 < sentence.size() && sentence[i + 1] >= u'1' && sentence[i + 1] <= u'3';
+        if (mark)
+            filled += parts[sentence[++i].unicode() - u'1'];
+        else
+            filled += sentence[i];
+    }
+    return where(fault, file) + QStringLiteral(": ") + filled;
+}
+
+}  // namespace panside
