@@ -1,0 +1,86 @@
+#include "ui/board/across_view.h"
+
+#include "ui/board/card.h"
+#include "ui/board/sentence_bar.h"
+
+#include <QPainter>
+#include <algorithm>
+
+namespace panside {
+
+AcrossView::AcrossView(QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("acrossView"));
+    setAttribute(Qt::WA_OpaquePaintEvent);
+}
+
+void AcrossView::wear(const Dress& dress) {
+    dress_ = dress;
+    update();
+}
+
+void AcrossView::display(const SentenceView& sentence, const std::array<CardView, 3>& cards) {
+    if (sentence == sentence_ && cards == cards_)
+        return;
+    sentence_ = sentence;
+    cards_ = cards;
+    setAccessibleName(sentence.wrong);
+    update();
+}
+
+void AcrossView::setFlash(bool on) {
+    flash_ = on;
+    update();
+}
+
+void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardView& card) const {
+    const Inks& inks = dress_.inks();
+    const int title = place.height() / 8, below = place.height() / 5;
+    painter.setPen(card.tone == Tone::calm ? inks.quiet : inkOf(card.tone, inks));
+    drawFitted(painter, QRect{place.left(), place.top(), place.width(), title}, Qt::AlignCenter,
+               letteringOfPixels(title * 0.5, true), card.title);
+    const QRect number{place.left(), place.top() + title, place.width(), place.height() - title - below};
+    double digits = number.height() * 0.9;
+    const int wide = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
+    digits *= std::min(1.0, static_cast<double>(number.width()) / std::max(1, wide));
+    const int taken = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
+    const QRect centred = number.adjusted((number.width() - taken) / 2, 0, 0, 0);
+    painter.setPen(card.doubt.isEmpty() && card.reason.isEmpty() ? inkOf(card.tone, inks) : inks.quiet);
+    drawPieces(&painter, centred, card.chief, digits, digits * 0.4);
+    if (!card.doubt.isEmpty())
+        painter.fillRect(QRect{centred.left(), number.center().y(), taken, std::max(3, static_cast<int>(digits / 16))}, inks.word);
+    painter.setPen(inks.word);
+    const QString words = !card.doubt.isEmpty() ? card.doubt : card.reason.isEmpty() ? card.beside : card.reason;
+    drawFitted(painter, QRect{place.left(), place.bottom() - below, place.width(), below}, Qt::AlignCenter,
+               letteringOfPixels(below * 0.45), words, 2);
+}
+
+void AcrossView::paintEvent(QPaintEvent*) {
+    const Inks& inks = dress_.inks();
+    QPainter painter{this};
+    const QColor ink = inkOf(sentence_.tone, inks);
+    const bool full = sentence_.tone != Tone::calm && sentence_.flashing && flash_;
+    painter.fillRect(rect(), inks.panel);
+    const int edge = dress_.px(4);
+    const QRect inside = rect().adjusted(edge, edge, -edge, -edge);
+    const bool wide = inside.width() >= inside.height();
+    QRect sentence{inside.left(), inside.top(), inside.width(), inside.height() * 3 / 10};
+    if (full)
+        painter.fillRect(QRect{0, 0, width(), sentence.bottom()}, ink);
+    painter.setPen(full ? inks.onAlarm : sentence_.tone == Tone::calm ? inks.word : ink);
+    if (sentence_.tone != Tone::calm) {
+        const double side = sentence.height() * 0.5;
+        drawPriority(painter, QRectF{sentence.left() * 1.0, sentence.center().y() - side / 2, side, side}, sentence_.tone,
+                     full ? inks.onAlarm : ink);
+        sentence.setLeft(sentence.left() + static_cast<int>(side * 1.3));
+    }
+    const QString said = sentence_.first.isEmpty() ? sentence_.wrong : sentence_.wrong + QStringLiteral(": ") + sentence_.first;
+    drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true), said, 3);
+    const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(), inside.bottom() - sentence.bottom() - edge};
+    for (int i = 0; i < 3; ++i) {
+        const QRect place = wide ? QRect{numbers.left() + i * numbers.width() / 3, numbers.top(), numbers.width() / 3 - edge, numbers.height()}
+                                 : QRect{numbers.left(), numbers.top() + i * numbers.height() / 3, numbers.width(), numbers.height() / 3 - edge};
+        drawNumber(painter, place, cards_[static_cast<std::size_t>(i)]);
+    }
+}
+
+}  // namespace panside

@@ -1,0 +1,68 @@
+#include "ui/board/card_view.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Cards", text); }
+
+long long wholeMinutes(Duration span) { return std::llround(std::max(0.0, span.count()) / 60); }
+
+// Both ends in the unit of the larger: "9 to 16 min", "0:50 to 1:30", "1 h 20 to 2 h 05".
+QString endOf(Duration end, Duration larger) {
+    if (larger.count() < 180)
+        return countdownText(Duration{std::round(std::max(0.0, end.count()) / 5) * 5});
+    const auto minutes = wholeMinutes(end);
+    if (larger.count() < 5400)
+        return QString::number(minutes);
+    return QStringLiteral("%1:%2").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{u'0'});
+}
+
+QString unitOfEnd(Duration larger) {
+    const bool inHours = larger.count() >= 5400;
+    return inHours ? tr(QT_TRANSLATE_NOOP("Cards", "h")) : tr(QT_TRANSLATE_NOOP("Cards", "min"));
+}
+
+}  // namespace
+
+std::vector<Piece> countdownPieces(Duration left, bool toTheSecond) {
+    const double size = std::abs(left.count());
+    const QString minutesWord = tr(QT_TRANSLATE_NOOP("Cards", "min"));
+    if (toTheSecond && size < 3600)
+        return {{countdownText(Duration{std::floor(size)})}};
+    const auto minutes = std::llround(size / 60);
+    if (minutes < 90)
+        return {{QString::number(minutes)}, {minutesWord, true}};
+    return {{QString::number(minutes / 60)},
+            {tr(QT_TRANSLATE_NOOP("Cards", "h")), true},
+            {QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'})}};
+}
+
+QString rangeText(const Range& range) {
+    const Duration larger = range.p90.value_or(range.p50);
+    const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
+    if (!range.p90)
+        return tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit);
+    const QString high = endOf(*range.p90, larger);
+    if (low == high)
+        return tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit);
+    return tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit);
+}
+
+QString CardView::spoken() const {
+    QStringList words{title};
+    QString number;
+    for (const Piece& piece : chief)
+        number += piece.text + u' ';
+    words << number.trimmed() << doubt << beside << reason << figure;
+    for (const QString& line : lines)
+        words << line;
+    words.removeAll(QString{});
+    return words.join(QStringLiteral(", "));
+}
+
+}  // namespace panside

@@ -1,0 +1,63 @@
+// When is the next firing, and whose turn it is.
+#include "ui/board/card_view.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("FireCard", text); }
+
+QString turn(const Picture& picture) {
+    return picture.turn.empty() ? QString{}
+                                : tr(QT_TRANSLATE_NOOP("FireCard", "turn: %1")).arg(QString::fromStdString(picture.turn));
+}
+
+QString rhythm(const Picture& picture) {
+    const QString every = spanText(picture.fireInterval);
+    return picture.fireIntervalLearned ? tr(QT_TRANSLATE_NOOP("FireCard", "every %1, learned tonight")).arg(every)
+                                       : tr(QT_TRANSLATE_NOOP("FireCard", "every %1")).arg(every);
+}
+
+QString loads(const Picture& picture, Units units) {
+    QString line = QCoreApplication::translate("FireCard", "%n load(s)", nullptr, picture.loads);
+    if (picture.wood)
+        line += QStringLiteral(", ") + figure(*picture.wood, units).text();
+    if (picture.lastFired) {
+        const QString ago = spanText(Duration{secondsBetween(*picture.lastFired, picture.at)});
+        line += QStringLiteral(" · ") + tr(QT_TRANSLATE_NOOP("FireCard", "the last %1 ago")).arg(ago);
+    }
+    return line;
+}
+
+}  // namespace
+
+CardView fireCard(const Picture& picture, Units units) {
+    CardView view;
+    view.title = tr(QT_TRANSLATE_NOOP("FireCard", "TO THE NEXT FIRING"));
+    view.actions = {picture.litAt ? Action::fired : Action::fireLit};
+    if (!picture.fireDue) {
+        view.chief = dash;
+        view.reason = whyNot(picture, "fireDueS");
+        if (view.reason.isEmpty())
+            view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
+                                             : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));
+    } else if (picture.fireDue->count() < 0) {
+        view.title = tr(QT_TRANSLATE_NOOP("FireCard", "FIRE NOW, OVERDUE BY"));
+        view.chief = countdownPieces(Duration{std::ceil(-picture.fireDue->count())}, true);
+        view.tone = Tone::medium;
+    } else {
+        view.chief = countdownPieces(*picture.fireDue, true);
+    }
+    view.figure = turn(picture);
+    if (picture.litAt) {
+        if (picture.fireDue)
+            view.lines.push_back(rhythm(picture));
+        view.lines.push_back(loads(picture, units));
+    }
+    return view;
+}
+
+}  // namespace panside

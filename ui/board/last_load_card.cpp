@@ -1,0 +1,77 @@
+// How much longer we boil, and when we stop firing.
+#include "ui/board/card_view.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("LastLoadCard", text); }
+
+bool callsForTheLast(const Picture& picture) {
+    return std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
+        return (one.alarm == Alarm::last_load || one.alarm == Alarm::sap_low) && one.stands();
+    });
+}
+
+QString sapFigure(const Picture& picture) {
+    return picture.sapLeft ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap for %1")).arg(spanText(*picture.sapLeft)) : QString{};
+}
+
+QString boiledOff(const Picture& picture, Units units) {
+    if (!picture.evaporation)
+        return {};
+    const QString rate = figure(*picture.evaporation, units).text();
+    if (!picture.efficiency)
+        return tr(QT_TRANSLATE_NOOP("LastLoadCard", "boils off %1")).arg(rate);
+    return tr(QT_TRANSLATE_NOOP("LastLoadCard", "boils off %1, %2 % of the wood's heat"))
+        .arg(rate, QString::number(qRound(*picture.efficiency * 100)));
+}
+
+QString account(const Picture& picture, Units units) {
+    QString line;
+    if (picture.sapIn)
+        line = tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap in %1")).arg(figure(*picture.sapIn, units).text());
+    if (picture.syrupOut) {
+        const QString out = tr(QT_TRANSLATE_NOOP("LastLoadCard", "syrup %1")).arg(figure(*picture.syrupOut, units).text());
+        line = line.isEmpty() ? out : line + QStringLiteral(" · ") + out;
+    }
+    return line;
+}
+
+}  // namespace
+
+CardView lastLoadCard(const Picture& picture, Units units) {
+    CardView view;
+    view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "TO THE LAST LOAD"));
+    view.actions = {Action::sapIn};
+    if (picture.litAt && !picture.shutdownAt)
+        view.actions.push_back(Action::stopFiring);
+    if (picture.shutdownAt) {
+        view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "FIRING STOPPED, WATCH THE PANS"));
+        view.chief = countdownPieces(Duration{secondsBetween(*picture.shutdownAt, picture.at)}, false);
+        view.beside = tr(QT_TRANSLATE_NOOP("LastLoadCard", "ago"));
+    } else if (picture.lastLoad) {
+        view.chief = countdownPieces(picture.lastLoad->p50, false);
+        view.beside = rangeText(*picture.lastLoad);
+    } else {
+        view.chief = dash;
+        view.reason = whyNot(picture, "lastLoad");
+        if (view.reason.isEmpty())
+            view.reason = whyNot(picture, "sapLeftS");
+    }
+    view.figure = sapFigure(picture);
+    if (picture.keepBack && !picture.shutdownAt)
+        view.lines.push_back(
+            tr(QT_TRANSLATE_NOOP("LastLoadCard", "keep %1 back to cover the pans")).arg(figure(*picture.keepBack, units).text()));
+    view.lines.push_back(boiledOff(picture, units));
+    view.lines.push_back(account(picture, units));
+    std::erase(view.lines, QString{});
+    if (callsForTheLast(picture))
+        view.tone = Tone::medium;
+    return view;
+}
+
+}  // namespace panside

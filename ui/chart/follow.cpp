@@ -1,0 +1,20 @@
+#include "ui/chart/shift_trace.h"
+
+namespace panside {
+
+bool ShiftTrace::follow(const Boil& boil) {
+    const auto& facts = boil.facts();
+    const auto& rises = boil.rise();
+    if (rewritten_ != boil.rewritten() || facts.size() < factsTaken_ || rises.size() < risesTaken_) {
+        forgetFacts();
+        rewritten_ = boil.rewritten();
+    }
+    const bool any = facts.size() > factsTaken_ || rises.size() > risesTaken_;
+    for (; factsTaken_ < facts.size(); ++factsTaken_)
+        take(facts[factsTaken_].fact);
+    for (; risesTaken_ < rises.size(); ++risesTaken_)
+        take(rises[risesTaken_]);
+    return any;
+}
+
+}  // namespace panside

@@ -1,0 +1,52 @@
+#pragma once
+// The chart, drawn. Functions of what is shown and of where; they keep nothing.
+#include "ui/chart/shift_trace.h"
+#include "ui/chart/time_scale.h"
+#include "ui/look/dress.h"
+#include "ui/look/units.h"
+
+#include <QRect>
+#include <memory>
+
+class QPainter;
+
+namespace panside {
+
+// A field of the chart: a rectangle, its time across and its values up.
+struct Plot {
+    QRect area;
+    TimeScale time;
+    double low = 0, high = 1;  // values at the lower and upper edge
+    double y(double value) const { return area.bottom() - (value - low) / (high - low) * (area.height() - 1); }
+};
+
+// Another shift, laid under this one from the moment each fire was lit.
+struct Laid {
+    std::shared_ptr<ShiftTrace> trace;
+    QString name;
+};
+
+struct ChartScene {
+    const ShiftTrace& trace;
+    const Picture& picture;
+    const std::vector<Laid>& under;
+    Dress dress;
+    Units units = Units::us;
+    bool future = true;  // false: a shift that is over, in review
+    std::optional<Instant> pointed;
+};
+
+// The field of the rise, and under the same time the field of the fire.
+void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot);
+void drawFire(QPainter& painter, const ChartScene& scene, const QRect& area, const TimeScale& time);
+// Scales: the rise and, beside it, the degrees the probe would show; hours and minutes below.
+void drawRiseScale(QPainter& painter, const ChartScene& scene, const Plot& plot, const QRect& gutter);
+void drawTimeScale(QPainter& painter, const ChartScene& scene, const TimeScale& time, const QRect& row);
+
+// A thinned series as strokes: parted at gaps, dotted where it is in doubt, absent where it is gone.
+void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, const QColor& ink, double width,
+                std::int64_t shift = 0);
+// The kelvins at the lower and upper edge that show the band, and whatever rises above it.
+std::pair<double, double> riseRange(const ChartScene& scene, const TimeScale& time);
+
+}  // namespace panside

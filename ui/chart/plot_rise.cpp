@@ -1,0 +1,238 @@
+#include "ui/chart/plot.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("RiseChart", text); }
+
+// Slanting hairlines: the band is known by its texture, by day and by night and to whoever sees no colours.
+QBrush texture(const Dress& dress) {
+    const int side = std::max(6, dress.px(2));
+    QPixmap tile{side, side};
+    tile.fill(Qt::transparent);
+    QPainter painter{&tile};
+    painter.setRenderHint(QPainter::Antialiasing);
+    QColor ink = dress.inks().band;
+    ink.setAlphaF(0.6F);
+    painter.setPen(QPen{ink, 1});
+    painter.drawLine(QPointF{-1.0, side + 1.0}, QPointF{side + 1.0, -1.0});
+    painter.drawLine(QPointF{-1.0, 1.0}, QPointF{1.0, -1.0});
+    painter.drawLine(QPointF{side - 1.0, side + 1.0}, QPointF{side + 1.0, side - 1.0});
+    return QBrush{tile};
+}
+
+double nowX(const ChartScene& scene, const Plot& plot) {
+    const double right = plot.area.right() + 1.0;
+    return scene.future ? std::clamp(plot.time.x(scene.picture.at), static_cast<double>(plot.area.left()), right) : right;
+}
+
+// A level line: firm in the past, broken in the future.
+void level(QPainter& painter, const ChartScene& scene, const Plot& plot, double value, QPen pen) {
+    const double y = plot.y(value), now = nowX(scene, plot);
+    painter.setPen(pen);
+    painter.drawLine(QPointF{static_cast<double>(plot.area.left()), y}, QPointF{now, y});
+    pen.setStyle(Qt::CustomDashLine);
+    pen.setDashPattern({3, 5});
+    painter.setPen(pen);
+    painter.drawLine(QPointF{now, y}, QPointF{plot.area.right() + 1.0, y});
+}
+
+void drawBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    const Picture& picture = scene.picture;
+    if (!picture.targetRise)
+        return;
+    const double target = picture.targetRise->kelvin();
+    const double legal = picture.legalRise ? picture.legalRise->kelvin() : target;
+    const double heavy = picture.heavyRise ? picture.heavyRise->kelvin() : target;
+    const Inks& inks = scene.dress.inks();
+    const QRectF band{QPointF{static_cast<double>(plot.area.left()), plot.y(heavy)},
+                      QPointF{plot.area.right() + 1.0, plot.y(legal)}};
+    painter.fillRect(band, texture(scene.dress));
+    level(painter, scene, plot, heavy, QPen{inks.band, 1});
+    level(painter, scene, plot, legal, QPen{inks.band, 1});
+    level(painter, scene, plot, target, QPen{inks.word, scene.dress.px(0.4) * 1.0});
+}
+
+void drawDraws(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    for (const auto& draw : scene.trace.draws()) {
+        const double from = plot.time.x(draw.opened), to = plot.time.x(draw.closed.value_or(scene.picture.at));
+        if (to < plot.area.left() || from > plot.area.right())
+            continue;
+        const QRectF shade{from, static_cast<double>(plot.area.top()), std::max(2.0, to - from), plot.area.height() * 1.0};
+        painter.fillRect(shade.intersected(plot.area), scene.dress.inks().shade);
+    }
+}
+
+// From the reading now to the band: a wedge between one in ten and nine in ten, its middle a broken line.
+void drawFan(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    const Picture& picture = scene.picture;
+    const auto& eta = picture.drawing ? picture.closeEta : picture.drawEta;
+    if (!scene.future || !eta || !picture.rise || !picture.targetRise || eta->p50.count() <= 0)
+        return;
+    const double target = plot.y(picture.targetRise->kelvin()), rise = plot.y(picture.rise->kelvin());
+    const QPointF start{nowX(scene, plot), rise};
+    const auto meets = [&](Duration in) { return QPointF{plot.time.x(picture.at + in), target}; };
+    QPainterPath wedge{start};
+    wedge.lineTo(meets(eta->p10));
+    if (eta->p90) {
+        wedge.lineTo(meets(*eta->p90));
+    } else {  // some futures never get there: the wedge stays open
+        wedge.lineTo(plot.area.right() + 1.0, target);
+        wedge.lineTo(plot.area.right() + 1.0, rise);
+    }
+    wedge.closeSubpath();
+    QColor ink = scene.dress.inks().trace;
+    ink.setAlphaF(0.25F);
+    painter.fillPath(wedge, ink);
+    QPen pen{scene.dress.inks().trace, scene.dress.px(0.5) * 1.0, Qt::CustomDashLine, Qt::FlatCap};
+    pen.setDashPattern({2, 2});
+    painter.setPen(pen);
+    painter.drawLine(start, meets(eta->p50));
+}
+
+void drawUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    const auto mine = scene.trace.litAt() ? scene.trace.litAt() : scene.trace.begun();
+    if (!mine)
+        return;
+    const Inks& inks = scene.dress.inks();
+    for (const Laid& laid : scene.under) {
+        const auto lit = laid.trace->litAt() ? laid.trace->litAt() : laid.trace->begun();
+        if (!lit)
+            continue;
+        const std::int64_t shift = (*mine - *lit).count() / plot.time.column.count();
+        drawSeries(painter, laid.trace->rise(), plot, inks.line, 1, shift);
+    }
+}
+
+void diamond(QPainter& painter, QPointF at, double size, const QBrush& brush) {
+    painter.setBrush(brush);
+    painter.drawPolygon(QPolygonF{{at.x(), at.y() - size}, {at.x() + size, at.y()}, {at.x(), at.y() + size}, {at.x() - size, at.y()}});
+}
+
+// Each kind of fact has a shape of its own: it is told apart without colour, and named by pointing.
+void drawMark(QPainter& painter, const ChartScene& scene, const Plot& plot, const Fact& fact) {
+    const Dress& dress = scene.dress;
+    const Inks& inks = dress.inks();
+    const double x = plot.time.x(fact.at), floor = plot.area.bottom() + 1.0, top = plot.area.top() + dress.px(2.2);
+    const double size = dress.px(1.5);
+    painter.setPen(QPen{inks.word, std::max(1.0, dress.px(0.35) * 1.0)});
+    painter.setBrush(Qt::NoBrush);
+    const auto above = [&](auto paint) { paint(QPointF{x, top}); };
+    std::visit(Overloaded{[&](const Fired& fired) {  // a tick on the floor; short where nobody pressed
+                              painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
+                          },
+                          [&](const Lit&) {
+                              painter.setBrush(inks.word);
+                              painter.drawPolygon(QPolygonF{{x - size, floor}, {x + size, floor}, {x, floor - dress.px(5)}});
+                          },
+                          [&](const DensityCheck&) {
+                              if (scene.trace.rise().size() == 0)
+                                  return;
+                              const auto near = scene.trace.rise().nearest(fact.at);
+                              diamond(painter, {x, std::clamp(plot.y(near.value), top, floor)}, size * 1.2, inks.panel);
+                          },
+                          [&](const WaterCheck&) { painter.drawEllipse(QPointF{x, plot.y(0)}, size, size); },
+                          [&](const SapIn&) {
+                              above([&](QPointF at) {
+                                  painter.drawPolygon(
+                                      QPolygonF{{at.x() - size, at.y() - size}, {at.x() + size, at.y() - size}, {at.x(), at.y() + size}});
+                              });
+                          },
+                          [&](const PanSwapped&) {
+                              above([&](QPointF at) {
+                                  painter.drawLine(at + QPointF{-size, -size}, at + QPointF{size, size});
+                                  painter.drawLine(at + QPointF{-size, size}, at + QPointF{size, -size});
+                              });
+                          },
+                          [&](const Defoamer&) { painter.drawEllipse(QPointF{x, floor - dress.px(1.5)}, size / 2, size / 2); },
+                          [&](const Note&) { above([&](QPointF at) { painter.drawRect(QRectF{at.x() - size, at.y() - size / 2, 2 * size, size}); }); },
+                          [&](const Crew&) { above([&](QPointF at) { painter.drawEllipse(at, size, size); }); },
+                          [&](const Shutdown&) {
+                              painter.drawLine(QPointF{x - size, floor - dress.px(4)}, QPointF{x + size, floor - dress.px(4)});
+                              painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(4)});
+                          },
+                          [](const auto&) {}},
+               fact.what);
+}
+
+void drawMarks(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    for (const Fact& fact : scene.trace.events()) {
+        const double x = plot.time.x(fact.at);
+        if (x >= plot.area.left() && x <= plot.area.right())
+            drawMark(painter, scene, plot, fact);
+    }
+}
+
+// Where the reading stands now; hollow when it is not to be believed.
+void drawHead(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    const Picture& picture = scene.picture;
+    if (!scene.future || !picture.rise)
+        return;
+    const auto& pan = picture.reading(Series::syrup_pan);
+    const bool believed = !pan || pan->trust == Trust::good;
+    const Inks& inks = scene.dress.inks();
+    const double y = std::clamp(plot.y(picture.rise->kelvin()), plot.area.top() * 1.0, plot.area.bottom() * 1.0);
+    painter.setPen(QPen{inks.trace, std::max(1.0, scene.dress.px(0.4) * 1.0)});
+    painter.setBrush(believed ? inks.trace : inks.panel);
+    painter.drawEllipse(QPointF{nowX(scene, plot), y}, scene.dress.px(1.1), scene.dress.px(1.1));
+}
+
+void drawNow(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    if (!scene.future)
+        return;
+    const double x = plot.time.x(scene.picture.at);
+    if (x < plot.area.left() || x > plot.area.right())
+        return;
+    painter.setPen(QPen{scene.dress.inks().word, 1});
+    painter.drawLine(QPointF{x, plot.area.top() * 1.0}, QPointF{x, plot.area.bottom() + 1.0});
+}
+
+void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    if (!scene.picture.targetRise)
+        return;
+    const QString name = tr(QT_TRANSLATE_NOOP("RiseChart", "syrup"));
+    const QFont font = scene.dress.letters(mm::smallWords);
+    const QFontMetrics metrics{font};
+    const int high = metrics.height(), wide = metrics.horizontalAdvance(name) + scene.dress.px(2);
+    const double edge = scene.picture.heavyRise ? plot.y(scene.picture.heavyRise->kelvin()) : plot.y(scene.picture.targetRise->kelvin());
+    painter.setFont(font);
+    painter.setPen(scene.dress.inks().quiet);
+    painter.drawText(QRectF{plot.area.left() + scene.dress.px(1.0) * 1.0, edge - high, wide * 1.0, high * 1.0},
+                     Qt::AlignLeft | Qt::AlignBottom, name);
+}
+
+}  // namespace
+
+std::pair<double, double> riseRange(const ChartScene& scene, const TimeScale& time) {
+    const double target = scene.picture.targetRise ? scene.picture.targetRise->kelvin() : 4;
+    const double heavy = scene.picture.heavyRise ? scene.picture.heavyRise->kelvin() : target + 0.5;
+    double high = heavy + 0.22 * target;
+    for (const auto& column : scene.trace.rise().columns())
+        if (column.index >= time.firstColumn && column.trust == Trust::good)
+            high = std::max(high, std::min(column.greatest + 0.2, 25.0));
+    return {-0.35, high};
+}
+
+void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    painter.save();
+    painter.setClipRect(plot.area);
+    painter.setRenderHint(QPainter::Antialiasing);
+    drawDraws(painter, scene, plot);
+    drawBand(painter, scene, plot);
+    drawUnder(painter, scene, plot);
+    drawFan(painter, scene, plot);
+    nameTheBand(painter, scene, plot);
+    drawSeries(painter, scene.trace.rise(), plot, scene.dress.inks().trace, std::max(1.5, scene.dress.px(0.55) * 1.0));
+    drawMarks(painter, scene, plot);
+    drawNow(painter, scene, plot);
+    drawHead(painter, scene, plot);
+    painter.restore();
+}
+
+}  // namespace panside

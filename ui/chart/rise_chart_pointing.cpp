@@ -1,0 +1,145 @@
+// Pointing, zooming and panning: by hand, by wheel, by two fingers and by keys.
+#include "ui/chart/rise_chart.h"
+
+#include "ui/words/fact_words.h"
+#include "ui/words/reading_words.h"
+
+#include <QGestureEvent>
+#include <QKeyEvent>
+#include <QPinchGesture>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double shortestSpan = 120, longestSpan = 4 * 86400;  // seconds
+constexpr double step = 1.5;                                   // one press of + or -
+
+}  // namespace
+
+void RiseChart::zoom(double factor) {
+    const double span = span_.value_or(usualSpan()).count() / factor;
+    span_ = Duration{std::clamp(span, shortestSpan, longestSpan)};
+    rescale();
+    update();
+}
+
+void RiseChart::pan(double share) {
+    const Duration by{span_.value_or(usualSpan()).count() * share};
+    const Instant moved = anchor_.value_or(picture_.at) + by;
+    if (moved >= picture_.at)
+        anchor_.reset();
+    else
+        anchor_ = std::max(moved, trace_.begun().value_or(moved));
+    rescale();
+    update();
+}
+
+void RiseChart::backToNow() {
+    span_.reset();
+    anchor_.reset();
+    pointAt(std::nullopt);
+    rescale();
+    update();
+}
+
+bool RiseChart::press(const QKeyEvent& event) {
+    const bool shift = event.modifiers().testFlag(Qt::ShiftModifier);
+    switch (event.key()) {
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        zoom(step);
+        return true;
+    case Qt::Key_Minus:
+        zoom(1 / step);
+        return true;
+    case Qt::Key_Left:
+        shift ? movePointer(-dress_.px(2)) : pan(-0.25);
+        return true;
+    case Qt::Key_Right:
+        shift ? movePointer(dress_.px(2)) : pan(0.25);
+        return true;
+    case Qt::Key_Home:
+        backToNow();
+        return true;
+    default:
+        return false;
+    }
+}
+
+void RiseChart::movePointer(int pixels) {
+    const double from = pointed_ ? time_.x(*pointed_) : time_.x(picture_.at);
+    pointAt(time_.at(std::clamp(from + pixels, time_.left * 1.0, time_.left + time_.width - 1.0)));
+}
+
+void RiseChart::pointAt(std::optional<Instant> moment) {
+    if (moment == pointed_)
+        return;
+    pointed_ = moment;
+    emit pointedAt(pointedWords());
+    redrawSoon();
+}
+
+QString RiseChart::pointedWords() const {
+    if (!pointed_)
+        return {};
+    QStringList words{trace_.clock().hourAndMinute(*pointed_)};
+    const double near = static_cast<double>(time_.column.count()) * 1e-6 * dress_.px(2);  // seconds that 2 mm hold
+    if (!whole_ && *pointed_ > picture_.at) {
+        words << tr("not yet: forecast only");
+        return words.join(QStringLiteral(" · "));
+    }
+    if (trace_.rise().size() > 0) {
+        const auto sample = trace_.rise().nearest(*pointed_);
+        if (std::abs(secondsBetween(sample.at, *pointed_)) > std::max(near, 15.0) || sample.trust == Trust::gone)
+            words << tr("nothing was read");
+        else
+            words << tr("rise %1").arg(figure(TemperatureDifference::kelvin(sample.value), units_).text())
+                  << trustWord(sample.trust);
+    }
+    if (trace_.stack().size() > 0) {
+        const auto sample = trace_.stack().nearest(*pointed_);
+        if (std::abs(secondsBetween(sample.at, *pointed_)) <= std::max(near, 15.0))
+            words << tr("stack %1").arg(figure(Temperature::kelvin(sample.value), units_, 0).text());
+    }
+    for (const Fact& fact : trace_.events())
+        if (std::abs(secondsBetween(fact.at, *pointed_)) <= near)
+            words << trace_.clock().hourAndMinute(fact.at) + u' ' + factWords(fact, units_);
+    return words.join(QStringLiteral(" · "));
+}
+
+void RiseChart::wheelEvent(QWheelEvent* event) {
+    const double notches = event->angleDelta().y() / 120.0;
+    if (event->modifiers().testFlag(Qt::ShiftModifier))
+        pan(-notches * 0.1);
+    else
+        zoom(std::pow(1.2, notches));
+    event->accept();
+}
+
+void RiseChart::mouseMoveEvent(QMouseEvent* event) {
+    const double x = event->position().x();
+    if (x < time_.left || x >= time_.left + time_.width)
+        pointAt(std::nullopt);
+    else
+        pointAt(time_.at(x));
+}
+
+void RiseChart::mousePressEvent(QMouseEvent* event) { mouseMoveEvent(event); }
+void RiseChart::mouseDoubleClickEvent(QMouseEvent*) { backToNow(); }
+
+void RiseChart::leaveEvent(QEvent*) { pointAt(std::nullopt); }
+
+bool RiseChart::event(QEvent* event) {
+    if (event->type() == QEvent::Gesture) {
+        if (auto* pinch = static_cast<QPinchGesture*>(static_cast<QGestureEvent*>(event)->gesture(Qt::PinchGesture))) {
+            zoom(pinch->scaleFactor());
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+}  // namespace panside

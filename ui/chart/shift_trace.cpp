@@ -1,0 +1,83 @@
+#include "ui/chart/shift_trace.h"
+
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+constexpr double evaporationEvery = 10;  // seconds between two values kept: it moves slowly
+
+}  // namespace
+
+void ShiftTrace::take(const Fact& fact) {
+    if (!begun_)
+        begun_ = fact.at;
+    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        if (reading->series == Series::stack)
+            takeStack(fact.at, *reading);
+        return;
+    }
+    if (std::holds_alternative<Set>(fact.what) || std::holds_alternative<Unknown>(fact.what))
+        return;
+    if (const auto* step = std::get_if<ClockStep>(&fact.what))
+        clock_.moved(fact.at, step->by);
+    if (std::holds_alternative<Lit>(fact.what) && !litAt_)
+        litAt_ = fact.at;
+    if (std::holds_alternative<DrawOpened>(fact.what) && (draws_.empty() || draws_.back().closed))
+        draws_.push_back({fact.at, std::nullopt});
+    if (std::holds_alternative<DrawClosed>(fact.what) && !draws_.empty() && !draws_.back().closed)
+        draws_.back().closed = fact.at;
+    events_.push_back(fact);
+}
+
+void ShiftTrace::take(const RisePoint& point) { rise_.add({point.at, point.rise, point.trust, point.gapBefore}); }
+
+void ShiftTrace::take(const Picture& picture) {
+    if (!picture.evaporation)
+        return;
+    const double since = lastEvaporation_ ? secondsBetween(*lastEvaporation_, picture.at) : 1e9;
+    if (since < evaporationEvery)
+        return;
+    const bool gap = lastEvaporation_ && since > 12 * evaporationEvery;
+    evaporation_.add({picture.at, static_cast<float>(picture.evaporation->si()), Trust::good, gap});
+    lastEvaporation_ = picture.at;
+}
+
+// A probe that was silent for 10 s or 3 of its usual spacings leaves a gap; readings typed in are joined up to 20 min.
+void ShiftTrace::takeStack(Instant at, const Reading& reading) {
+    const double since = lastStack_ ? secondsBetween(*lastStack_, at) : 0;
+    const double allowed = reading.byHand() ? 1200.0 : std::max(10.0, 3 * stackSpacing_);
+    const bool gap = lastStack_ && since > allowed;
+    if (lastStack_ && !gap)
+        stackSpacing_ = stackSpacing_ == 0 ? since : 0.9 * stackSpacing_ + 0.1 * since;
+    stack_.add({at, static_cast<float>(reading.si), Trust::good, gap});
+    lastStack_ = at;
+}
+
+void ShiftTrace::forgetFacts() {
+    rise_.clear();
+    stack_.clear();
+    events_.clear();
+    draws_.clear();
+    begun_.reset();
+    litAt_.reset();
+    lastStack_.reset();
+    stackSpacing_ = 0;
+    clock_.forget();
+    factsTaken_ = risesTaken_ = 0;
+}
+
+void ShiftTrace::clear() {
+    forgetFacts();
+    evaporation_.clear();
+    lastEvaporation_.reset();
+    rewritten_.reset();
+}
+
+void ShiftTrace::setColumn(std::chrono::microseconds span) {
+    rise_.setColumn(span);
+    stack_.setColumn(span);
+    evaporation_.setColumn(span);
+}
+
+}  // namespace panside

@@ -1,0 +1,53 @@
+#pragma once
+// What the chart draws of a shift: the thinned readings, and what was done and said. Grows as facts arrive.
+#include "core/boil/boil.h"
+#include "ui/chart/thinned.h"
+#include "ui/look/wall_clock.h"
+
+#include <optional>
+#include <vector>
+
+namespace panside {
+
+class ShiftTrace {
+public:
+    struct Draw {
+        Instant opened;
+        std::optional<Instant> closed;
+    };
+
+    // Takes what is new in the boil since the last time; everything, when what was drawn may have changed.
+    // True if there was anything.
+    bool follow(const Boil& boil);
+    // The same by hand: in the order of time.
+    void take(const Fact& fact);
+    void take(const RisePoint& point);
+    // What no fact says and only a picture knows: water boiled off, one value each few seconds.
+    void take(const Picture& picture);
+    void clear();
+    void setColumn(std::chrono::microseconds span);
+
+    const Thinned& rise() const { return rise_; }          // kelvin
+    const Thinned& stack() const { return stack_; }        // kelvin
+    const Thinned& evaporation() const { return evaporation_; }  // cubic metre a second
+    const std::vector<Fact>& events() const { return events_; }  // all that are not readings, by time
+    const std::vector<Draw>& draws() const { return draws_; }
+    std::optional<Instant> litAt() const { return litAt_; }
+    std::optional<Instant> begun() const { return begun_; }
+    const WallClock& clock() const { return clock_; }
+
+private:
+    void takeStack(Instant at, const Reading& reading);
+    void forgetFacts();
+
+    Thinned rise_, stack_, evaporation_;
+    std::vector<Fact> events_;
+    std::vector<Draw> draws_;
+    std::optional<Instant> begun_, litAt_, lastStack_, lastEvaporation_;
+    double stackSpacing_ = 0;  // seconds, usual
+    WallClock clock_;
+    std::size_t factsTaken_ = 0, risesTaken_ = 0;
+    std::optional<std::uint64_t> rewritten_;
+};
+
+}  // namespace panside

@@ -1,0 +1,12 @@
+#pragma once
+// A fact as a person would say it: what a sheet is about to write, what undo takes back, what stands at a mark of the chart.
+#include "core/boil/fact.h"
+#include "ui/look/units.h"
+
+#include <QString>
+
+namespace panside {
+
+QString factWords(const Fact& fact, Units units);  // "fired, 40 lb oak"; without the time
+
+}  // namespace panside
