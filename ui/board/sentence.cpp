@@ -92,7 +92,7 @@ SentenceView sentence(const Picture& picture) {
         return view;
     }
     view.tone = toneOf(shown->priority);
-    view.alarm = std::string{nameOf(shown->alarm)};
+    view.alarm = shown->alarm;
     view.flashing = shown->state == AlarmState::unseen || shown->state == AlarmState::goneUnseen;
     view.canBeSeen = view.flashing;
     view.wrong = alarmLine(*shown);

@@ -15,7 +15,7 @@ struct SentenceView {
     Tone tone = Tone::calm;
     bool flashing = false;   // not yet seen
     bool canBeSeen = false;  // the key that says so is shown
-    std::string alarm;       // the log's name of the alarm shown, empty on a calm boil
+    std::optional<Alarm> alarm;  // the one shown; none on a calm boil
     bool operator==(const SentenceView&) const = default;
 };
 
