@@ -126,6 +126,7 @@ struct Picture {
     std::optional<Duration> fireDue;        // negative: overdue
     Duration fireInterval{480};
     bool fireIntervalLearned = false;
+    bool lastFiredInferred = false;         // nobody pressed: the stack showed it
     std::optional<Instant> litAt, lastFired, shutdownAt, endedAt;
     int loads = 0;
     std::string turn;                       // whose turn at the fire, if the crew signed on
