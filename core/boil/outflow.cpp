@@ -1,0 +1,86 @@
+#include "core/boil/outflow.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double window = 30 * 60;
+constexpr double leastSpan = 10 * 60;
+constexpr double longestSpan = 3 * 3600;
+// A rise over this is sap coming in: a mark on a tank is read to about a gallon (common practice, no source).
+constexpr double leastJump = 4;
+constexpr double readingError = 2;  // litres, of one bin, where the readings themselves cannot tell
+
+}  // namespace
+
+void Outflow::take(Instant at, Volume level) {
+    last_ = at;
+    const double litre = level.litre();
+    if (count_ > 0 && begun_ && secondsBetween(*begun_, at) < width.count()) {
+        Bin& bin = bins_[(count_ - 1) % kept];
+        if (litre - bin.litre < leastJump) {
+            ++bin.samples;
+            bin.litre += (litre - bin.litre) / bin.samples;
+            bin.at = bin.at + Duration{secondsBetween(bin.at, at) / bin.samples};
+            return;
+        }
+    }
+    const bool jumped = count_ > 0 && litre - back(0).litre > leastJump;
+    bins_[count_ % kept] = {.at = at, .litre = litre, .samples = 1, .jumped = jumped};
+    ++count_;
+    begun_ = at;
+}
+
+void Outflow::forget() {
+    count_ = 0;
+    begun_.reset();
+}
+
+std::optional<Outflow::Rate> Outflow::rate(Instant now) const {
+    // Sums about each stretch's own mean: a stretch ends where sap came in, all share one slope.
+    double xx = 0, xy = 0, yy = 0;
+    int bins = 0, stretches = 0;
+    Instant from = now;
+    const std::size_t reach = std::min(count_, kept);
+    std::size_t i = 0;
+    while (i < reach) {
+        double n = 0, meanX = 0, meanY = 0, sxx = 0, sxy = 0, syy = 0;
+        bool more = true;
+        while (more && i < reach) {
+            const Bin& bin = back(i);
+            const double x = secondsBetween(bin.at, now);
+            // Readings by hand come seldom: then three of them reach further back.
+            if (x > window && (bins + n >= 3 || x > longestSpan)) {
+                i = reach;
+                break;
+            }
+            ++n;
+            const double dx = x - meanX, dy = bin.litre - meanY;
+            meanX += dx / n;
+            meanY += dy / n;
+            sxx += dx * (x - meanX);
+            sxy += dx * (bin.litre - meanY);
+            syy += dy * (bin.litre - meanY);
+            from = bin.at;
+            more = !bin.jumped;
+            ++i;
+        }
+        xx += sxx;
+        xy += sxy;
+        yy += syy;
+        bins += static_cast<int>(n);
+        ++stretches;
+    }
+    if (xx <= 0 || secondsBetween(from, now) < leastSpan)
+        return std::nullopt;
+    const double slope = xy / xx;  // litres a second; x counts backwards, so a fall is positive
+    const int freedom = bins - stretches - 1;
+    const double scatter = freedom > 2 ? std::sqrt(std::max(yy - slope * xy, 0.0) / freedom) : readingError;
+    // Neighbouring bins share the float's cycle and the fire's, so they are not independent: twice the plain error.
+    const double sd = 2 * std::max(scatter, 0.2) / std::sqrt(xx);
+    return Rate{.litrePerHour = slope * 3600, .sd = sd * 3600, .from = from};
+}
+
+}  // namespace panside

@@ -1,0 +1,42 @@
+#pragma once
+#include "core/quantity/quantity.h"
+
+#include <array>
+#include <optional>
+
+namespace panside {
+
+// How fast a level falls, from its readings of the last half hour in bins of half a minute (longer where they come seldom).
+// A rise is sap coming in: the bins in which it happened tell nothing of the outflow and are left out.
+class Outflow {
+public:
+    struct Rate {
+        double litrePerHour;
+        double sd;
+        Instant from;  // begin of what it rests on
+    };
+    void take(Instant at, Volume level);
+    // Nothing before this counts any more.
+    void forget();
+    // nullopt where less than ten minutes have been seen.
+    std::optional<Rate> rate(Instant now) const;
+    std::optional<Instant> last() const { return last_; }
+
+private:
+    struct Bin {
+        Instant at;         // mean time
+        double litre = 0;   // mean level
+        int samples = 0;
+        bool jumped = false;  // sap came in between the bin before and this one
+    };
+    static constexpr std::size_t kept = 72;
+    static constexpr Duration width{30};
+
+    const Bin& back(std::size_t i) const { return bins_[(count_ - 1 - i) % kept]; }
+
+    std::array<Bin, kept> bins_{};
+    std::size_t count_ = 0;
+    std::optional<Instant> begun_, last_;
+};
+
+}  // namespace panside
