@@ -1,6 +1,9 @@
 #include "core/boil/balance.h"
 
 #include "core/boil/state.h"
+#include "core/physics/sap.h"
+#include "core/physics/sugar_heat.h"
+#include "core/physics/water.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,20 +11,16 @@
 namespace panside {
 namespace {
 
-constexpr double usualSyrup = 0.669 * 1.328;      // kg of sugar in a litre of syrup of 66.9 brix at 20 degC (ICUMSA density)
-constexpr double sapDensity = 1.006;              // kg/L at 2 brix, 20 degC (ICUMSA)
-constexpr double waterDensity = 0.998;            // kg/L at 20 degC: litres of water boiled off are cold litres
-constexpr double latentHeat = 2.2565;             // MJ/kg near 100 degC (IAPWS-95)
-constexpr double sapHeat = 4.15e-3;               // MJ/kg K
 constexpr Temperature usualFeed = Temperature::celsius(4);
+constexpr Brix usualSap = Brix::degrees(2);
 constexpr Duration usualBurnOut{45 * 60};
 // Within so much of boiling water something boils.
 constexpr auto nearBoiling = TemperatureDifference::kelvin(1.5);
 // How wrong a balance over the tank is apart from the readings: pans not quite at level, hot and cold litres.
 constexpr double balanceError = 0.015;
 
-// Of the sap that flows in, the share that leaves as syrup in the long run.
-double syrupShare(double sugar) { return sapDensity * sugar / usualSyrup; }
+// Litres of water boiled off are cold litres.
+constexpr Temperature cold = Temperature::celsius(20);
 
 }  // namespace
 
@@ -91,6 +90,12 @@ void Balance::noteEvaporation(const State& state, Instant now) {
     notedAt_ = now;
 }
 
+double Balance::syrupShare(const State& state) const {
+    const Brix sap = sugarKnown_ > 0 ? Brix::massFraction(sugarMass_ / sugarKnown_) : usualSap;
+    const auto ratio = sapPerSyrup(sap, state.settings.targetDensity());
+    return ratio ? 1 / *ratio : 0;
+}
+
 std::optional<Balance::Rate> Balance::sapUse(Instant now) const {
     const auto tank = tank_.rate(now), feed = feed_.rate(now);
     if (!tank || tank->litrePerHour < 0)
@@ -116,7 +121,7 @@ double Balance::drawn(Instant since, Instant until, int& missing) const {
     return litre;
 }
 
-std::optional<Balance::Rate> Balance::evaporationFromSap(Instant now) const {
+std::optional<Balance::Rate> Balance::evaporationFromSap(const State& state, Instant now) const {
     const auto use = sapUse(now);
     if (!use)
         return std::nullopt;
@@ -126,7 +131,7 @@ std::optional<Balance::Rate> Balance::evaporationFromSap(Instant now) const {
     const double litre = drawn(from, now, missing);
     const double hours = secondsBetween(from, now) / 3600;
     // A draw is replaced by sap at once. One without a measure is taken at its share in the long run.
-    const double syrup = missing ? syrupShare(sapSugar()) * use->litrePerHour : litre / hours;
+    const double syrup = missing ? syrupShare(state) * use->litrePerHour : litre / hours;
     return Rate{std::max(use->litrePerHour - syrup, 0.0), std::hypot(use->sd, balanceError * use->litrePerHour)};
 }
 
@@ -141,13 +146,12 @@ std::optional<Balance::Rate> Balance::evaporationFromDraws(const State& state, I
     const double hours = secondsBetween(from, until) / 3600;
     if (missing || hours <= 0 || secondsBetween(until, now) > 2 * 3600 * hours)
         return std::nullopt;
-    const double sugar = usualSyrup * state.settings.targetDensity().massFraction() / 0.669;
-    const double sapPerSyrup = sugar / (sapDensity * sapSugar());
-    return Rate{litre / hours * (sapPerSyrup - 1), 0.15 * litre / hours * sapPerSyrup};
+    const double sap = 1 / syrupShare(state);
+    return Rate{litre / hours * (sap - 1), 0.15 * litre / hours * sap};
 }
 
 std::optional<Balance::Rate> Balance::evaporation(const State& state, Instant now) const {
-    const auto sap = evaporationFromSap(now), draws = evaporationFromDraws(state, now);
+    const auto sap = evaporationFromSap(state, now), draws = evaporationFromDraws(state, now);
     if (!sap || !draws)
         return sap ? sap : draws;
     const double a = 1 / (sap->sd * sap->sd), b = 1 / (draws->sd * draws->sd);
@@ -174,7 +178,7 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> rate,
     const auto level = state.sensors.of(Series::tank_level).value(now);
     auto use = sapUse(now);
     if (!use && rate)
-        use = Rate{rate->litrePerHour / (1 - syrupShare(sapSugar())), rate->sd};
+        use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
     if (!level || !use || use->litrePerHour <= 1) {
         picture.why.push_back({"sapLeftS", !level ? Reason::noTankLevel : Reason::tooShort});
         return;
@@ -190,12 +194,12 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> rate,
         return;
     const Area area = flue.value_or(Area{}) + syrup.value_or(Area{});
     const Duration burnOut = state.settings.burnOut().value_or(usualBurnOut);
-    // The pans raised by their running depth again, and half the rate while the fire burns out (trade manuals' rule).
-    const Volume keep = area * *depth + 0.5 * (VolumeFlow::litrePerHour(rate->litrePerHour) * burnOut);
+    // The pans are raised by their running depth again before the fire burns out.
+    const auto keep = sapToKeepBack(area, *depth, VolumeFlow::litrePerHour(rate->litrePerHour), burnOut);
     picture.keepBack = keep;
-    if (!state.course.firing())
+    if (!keep || !state.course.firing())
         return;
-    const auto until = [&](double perHour) { return Duration{std::max(litre - keep.litre(), 0.0) / perHour * 3600}; };
+    const auto until = [&](double perHour) { return Duration{std::max(litre - keep->litre(), 0.0) / perHour * 3600}; };
     const double spread = 1.2816 * std::hypot(use->sd, 0.05 * use->litrePerHour);
     picture.lastLoad = Range{.p10 = until(use->litrePerHour + spread),
                              .p50 = until(use->litrePerHour),
@@ -225,11 +229,14 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
         return because(Reason::notLit);
     const auto boils = state.weather.boiling(now);
     const auto feed = state.sensors.of(Series::feed).value(now);
-    const Temperature cold = feed ? Temperature::kelvin(feed->si) : sapTemperature_.value_or(usualFeed);
-    const double warming = sapHeat * ((boils ? boils->waterBoils : Temperature::celsius(100)) - cold).kelvin();
-    const double sapPerWater = sapDensity / waterDensity / (1 - syrupShare(sapSugar()));
-    const double heat = litre * waterDensity * (latentHeat + warming * sapPerWater);
-    picture.efficiency = heat / burnt->lowerHeat.megajoule();
+    const Temperature sapIs = feed ? Temperature::kelvin(feed->si) : sapTemperature_.value_or(usualFeed);
+    const Pressure pressure = boils ? boils->forModel : Pressure::kilopascal(101.325);
+    const auto away = heatToBoilAway(sapIs, pressure);
+    const auto water = waterDensity(cold);
+    if (!away || !water)
+        return because(Reason::outsidePhysics);
+    const Energy heat = *away * (*water * Volume::litre(litre));
+    picture.efficiency = heat / burnt->lowerHeat;
 }
 
 }  // namespace panside

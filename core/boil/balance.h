@@ -34,7 +34,7 @@ private:
     std::optional<Rate> sapUse(Instant now) const;
     // Litres drawn since, by measure; `missing` counts the draws without one.
     double drawn(Instant since, Instant until, int& missing) const;
-    std::optional<Rate> evaporationFromSap(Instant now) const;
+    std::optional<Rate> evaporationFromSap(const State& state, Instant now) const;
     std::optional<Rate> evaporationFromDraws(const State& state, Instant now) const;
     std::optional<Rate> evaporation(const State& state, Instant now) const;
     void takeReading(const State& state, const Reading& reading, Instant at);
@@ -42,7 +42,8 @@ private:
     void noteEvaporation(const State& state, Instant now);
     void showEnd(const State& state, Instant now, std::optional<Rate> rate, Picture& picture) const;
     void showEfficiency(const State& state, Instant now, Picture& picture) const;
-    double sapSugar() const { return sugarKnown_ > 0 ? sugarMass_ / sugarKnown_ : 0.02; }
+    // Of the sap that flows in, the share that leaves as syrup in the long run.
+    double syrupShare(const State& state) const;
 
     Outflow tank_;
     Outflow feed_;              // the feed meter, summed up

@@ -1,11 +1,11 @@
 #include "core/boil/fire.h"
 
 #include "core/boil/state.h"
+#include "core/physics/wood.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <string_view>
 
 namespace panside {
 namespace {
@@ -15,16 +15,11 @@ constexpr Duration sameLoad{100};
 // Rhythms a wood fire can have (common practice: loads every 4 to 15 min, trade manuals).
 constexpr Duration shortest{3 * 60}, longest{20 * 60};
 
-bool isSoftwood(std::string_view wood) {
-    constexpr std::array names{"softwood", "pine", "spruce", "fir", "hemlock", "larch", "tamarack", "cedar", "slab"};
-    return std::any_of(names.begin(), names.end(),
-                       [&](std::string_view name) { return wood.find(name) != std::string_view::npos; });
-}
-
-// Lower heating value as fired; 20.0 and 20.9 MJ/kg dry, 6 % hydrogen, 2.443 MJ/kg of latent heat at 25 degC.
-double lowerMegajoulesPerKilogram(bool soft, double moisture) {
-    const double higherDry = soft ? 20.9 : 20.0;
-    return (higherDry - 2.443 * 9 * 0.06) * (1 - moisture) - 2.443 * moisture;
+// What a kilogram gives as fired. A wood that is not known by name is taken for mixed hardwood.
+double lowerHeatOf(const std::string& name, double moisture) {
+    const Wood wood = woodNamed(name).value_or(woods().front());
+    const auto heat = lowerHeat(wood, WetBasis{moisture});
+    return heat ? heat->si() : 0;
 }
 
 template <std::size_t N>
@@ -46,9 +41,8 @@ void Fire::take(const State& state, const Fact& fact) {
         takeLoad(state,
                  {.at = fact.at,
                   .mass = fired->load ? fired->load->value.kilogram() : -1,
-                  .moisture = fired->moisture.value_or(state.settings.woodMoisture()),
+                  .lowerHeat = lowerHeatOf(fired->wood, fired->moisture.value_or(state.settings.woodMoisture())),
                   .inferred = fired->inferred,
-                  .soft = isSoftwood(fired->wood),
                   .fire = fired->fire},
                  fact.by);
     }
@@ -113,9 +107,9 @@ void Fire::inferLoad(const State& state, Instant now) {
     if (!known && (loads_.empty() || loads_.back().at < *opened) && !(state.course.litAt && *state.course.litAt > *opened))
         takeLoad(state,
                  {.at = *opened,
-                  .moisture = state.settings.woodMoisture(),
+                  // The same wood as the load before it.
+                  .lowerHeat = loads_.empty() ? lowerHeatOf({}, state.settings.woodMoisture()) : loads_.back().lowerHeat,
                   .inferred = true,
-                  .soft = !loads_.empty() && loads_.back().soft,
                   .fire = {}},
                  {});
 }
@@ -170,7 +164,7 @@ std::optional<Fire::Burnt> Fire::burnt(const State& state, Instant from, Instant
             return std::nullopt;
         const double burnt = mass * (end - begin) / length;
         sum.wood += Mass::kilogram(burnt);
-        sum.lowerHeat += Energy::megajoule(burnt * lowerMegajoulesPerKilogram(load.soft, load.moisture));
+        sum.lowerHeat += Energy::joule(burnt * load.lowerHeat);
     }
     return sum;
 }

@@ -41,10 +41,9 @@ public:
 private:
     struct Load {
         Instant at;
-        double mass = -1;  // kg, less than zero: not known
-        double moisture;   // fraction, wet basis
-        bool inferred;
-        bool soft;         // softwood
+        double mass = -1;      // kg, less than zero: not known
+        double lowerHeat = 0;  // J/kg as fired
+        bool inferred = false;
         std::string fire;
     };
     static constexpr std::size_t loadsKept = 24;
