@@ -12,25 +12,12 @@ namespace {
 
 // Wood Handbook, USDA Forest Products Laboratory 2010: oven-dry mass on green volume (recalled; sugar maple's was also
 // seen). The mixed piles are means of the usual firewoods below them.
-constexpr std::array<Wood, 18> table{{
-    {"hardwood", false, 0.54},
-    {"softwood", true, 0.36},
-    {"sugar-maple", false, 0.56},
-    {"red-maple", false, 0.49},
-    {"beech", false, 0.56},
-    {"yellow-birch", false, 0.55},
-    {"white-birch", false, 0.48},
-    {"white-ash", false, 0.55},
-    {"red-oak", false, 0.56},
-    {"white-oak", false, 0.60},
-    {"black-cherry", false, 0.47},
-    {"elm", false, 0.46},
-    {"aspen", false, 0.35},
-    {"basswood", false, 0.32},
-    {"hemlock", true, 0.38},
-    {"white-pine", true, 0.34},
-    {"larch", true, 0.49},
-    {"balsam-fir", true, 0.33},
+constexpr std::array<Wood, 19> table{{
+    {"hardwood", false, 0.54}, {"softwood", true, 0.36},      {"sugar-maple", false, 0.56},  {"red-maple", false, 0.49},
+    {"beech", false, 0.56},    {"yellow-birch", false, 0.55}, {"white-birch", false, 0.48},  {"white-ash", false, 0.55},
+    {"red-oak", false, 0.56},  {"white-oak", false, 0.60},    {"black-cherry", false, 0.47}, {"elm", false, 0.46},
+    {"aspen", false, 0.35},    {"basswood", false, 0.32},     {"hemlock", true, 0.38},       {"white-pine", true, 0.34},
+    {"spruce", true, 0.37},    {"larch", true, 0.49},         {"balsam-fir", true, 0.33},
 }};
 
 constexpr SpecificEnergy hardwoodHeat = SpecificEnergy::btuPerPound(8600);
