@@ -43,8 +43,8 @@ void Balance::take(const State& state, const Fact& fact) {
             syrupOut_ += litre;
         else
             ++unmeasured_;
-    } else if (std::holds_alternative<Lit>(fact.what)) {
-        // What left the tank before the fire was lit filled the pans.
+    } else if (std::holds_alternative<Lit>(fact.what) || std::holds_alternative<Shutdown>(fact.what)) {
+        // What leaves the tank before the fire is lit, or when the pans are raised for the burn-out, is not boiled off.
         tank_.forget();
         feed_.forget();
     }
