@@ -55,6 +55,12 @@ QString said(const Fault& fault) {
         return tr(QT_TRANSLATE_NOOP("FaultWords", "no setting is called “%2”. The row is kept and changes nothing."));
     case Slip::whatUnknown:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "nothing is called “%2”. The row is kept and changes nothing."));
+    case Slip::detailUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not known here. It is kept and changes nothing."));
+    case Slip::alarmUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "no alarm is called “%2”. The row is kept and changes nothing."));
+    case Slip::implausible:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%3 %2 cannot be true. It is kept and not believed."));
     case Slip::empty:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
     }
@@ -75,6 +81,8 @@ QString faultWords(const Fault& fault, const QString& file) {
         else
             filled += sentence[i];
     }
+    if (!fault.meant.empty())
+        filled += u' ' + tr(QT_TRANSLATE_NOOP("FaultWords", "Was %1 meant?")).arg(text(fault.meant));
     return where(fault, file) + QStringLiteral(": ") + filled;
 }
 
