@@ -8,6 +8,8 @@
 #include <ostream>
 
 namespace panside {
+using namespace sums;
+
 namespace {
 
 constexpr int done = 0;

@@ -4,7 +4,7 @@
 
 #include <array>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr Parameter stationPressure{"pressure", "station pressure, as a barometer at the pan reads it", "98.7kPa"};
@@ -85,4 +85,4 @@ Outcome reckon(std::string_view kind, const Arguments& arguments) {
     return Refusal{true, {}, std::string{kind}, {say("there is no such sum.")}};
 }
 
-} // namespace panside
+} // namespace panside::sums

@@ -11,7 +11,7 @@
 #include <variant>
 #include <vector>
 
-namespace panside {
+namespace panside::sums {
 
 struct Figure {
     std::string_view field;      // its name in JSON; empty: for people only
@@ -54,4 +54,4 @@ using Arguments = std::vector<std::pair<std::string, std::string>>; // name, as 
 using Outcome = std::variant<Answer, Refusal>;
 Outcome reckon(std::string_view kind, const Arguments& arguments);
 
-} // namespace panside
+} // namespace panside::sums

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr double leastKilopascal = 50;
@@ -153,4 +153,4 @@ Outcome reckonTarget(Reader& in) {
                              {number(rise->kelvin(), 2), number(sugar.degrees(), 2)})});
 }
 
-} // namespace panside
+} // namespace panside::sums

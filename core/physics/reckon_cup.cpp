@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr std::string_view hotCup =
@@ -103,4 +103,4 @@ Outcome reckonCup(Reader& in) {
                   .caution = hotCup};
 }
 
-} // namespace panside
+} // namespace panside::sums

@@ -3,7 +3,7 @@
 #include "core/physics/sap.h"
 #include "core/physics/wood.h"
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr std::string_view fireCaution =
@@ -78,4 +78,4 @@ Outcome reckonShutdown(Reader& in) {
                   .caution = coverPans};
 }
 
-} // namespace panside
+} // namespace panside::sums

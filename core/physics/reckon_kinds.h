@@ -2,7 +2,7 @@
 // Each sum: its arguments read, its answer put together.
 #include "core/physics/reckon_reader.h"
 
-namespace panside {
+namespace panside::sums {
 
 Outcome reckonBoiling(Reader& in);
 Outcome reckonTarget(Reader& in);
@@ -17,4 +17,4 @@ Outcome reckonPlatinum(Reader& in);
 Outcome reckonWood(Reader& in);
 Outcome reckonShutdown(Reader& in);
 
-} // namespace panside
+} // namespace panside::sums

@@ -3,7 +3,7 @@
 #include "core/physics/reckon_kinds.h"
 #include "core/physics/sap.h"
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr Temperature cold = Temperature::celsius(20);
@@ -98,4 +98,4 @@ Outcome reckonBlend(Reader& in) {
         .caution = testAgain};
 }
 
-} // namespace panside
+} // namespace panside::sums

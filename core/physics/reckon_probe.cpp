@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr std::string_view trimIt =
@@ -114,4 +114,4 @@ Outcome reckonPlatinum(Reader& in) {
         .caution = trimIt};
 }
 
-} // namespace panside
+} // namespace panside::sums

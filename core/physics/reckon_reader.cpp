@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 std::vector<Unit> unitsLike(Unit like) {
@@ -218,4 +218,4 @@ std::optional<double> Reader::bareNumber(std::string_view name, double low, doub
     return value;
 }
 
-} // namespace panside
+} // namespace panside::sums

@@ -3,7 +3,7 @@
 #include "core/physics/reckon.h"
 #include "core/quantity/unit.h"
 
-namespace panside {
+namespace panside::sums {
 
 // What an argument may be, told in one unit.
 struct Span {
@@ -51,4 +51,4 @@ private:
     std::optional<Refusal> refusal_;
 };
 
-} // namespace panside
+} // namespace panside::sums

@@ -5,7 +5,7 @@
 #include "core/physics/sugar_density.h"
 #include "core/physics/water.h"
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 constexpr Temperature cold = Temperature::celsius(20);
@@ -100,4 +100,4 @@ Outcome reckonBaume(Reader& in) {
         .caution = pureSugar};
 }
 
-} // namespace panside
+} // namespace panside::sums

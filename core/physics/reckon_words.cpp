@@ -3,7 +3,7 @@
 #include <array>
 #include <charconv>
 
-namespace panside {
+namespace panside::sums {
 namespace {
 
 std::string written(double value, std::chars_format format, int precision) {
@@ -51,4 +51,4 @@ Sentence sayVolume(Volume v) { return say("%1 L (%2 gal)", {number(v.litre(), 2)
 Sentence sayMass(Mass m) { return say("%1 kg (%2 lb)", {number(m.kilogram(), 0), number(m.pound(), 0)}); }
 Sentence saySugar(Brix b) { return say("%1 °Brix", {number(b.degrees(), 2)}); }
 
-} // namespace panside
+} // namespace panside::sums

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace panside {
+namespace panside::sums {
 
 struct Sentence {
     std::string_view text;
@@ -28,4 +28,4 @@ Sentence sayVolume(Volume v);
 Sentence sayMass(Mass m);
 Sentence saySugar(Brix b);
 
-} // namespace panside
+} // namespace panside::sums
