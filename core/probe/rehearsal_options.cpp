@@ -19,10 +19,11 @@ RehearsalRig anyRig(rehearsal::Dice& dice) {
     rig.flueArea = Area::squareFoot(area * (1 - front));
     rig.syrupArea = Area::squareFoot(area * front);
     rig.flueSections = dice.whole(2, 4);
-    rig.syrupSections = dice.whole(3, 5);
+    rig.syrupChannels = dice.whole(3, 5);
+    rig.mixes = Duration{dice.uniform(30, 120)};
     rig.depth = Length::inch(dice.uniform(1.1, 2.0));
     rig.flues = Length::inch(dice.uniform(4, 7));
-    rig.rate = VolumeFlow::gallonPerHour(area * size.gallonsPerFoot * dice.uniform(0.7, 1.3));
+    rig.rate = VolumeFlow::gallonPerHour(area * size.gallonsPerFoot * dice.uniform(0.75, 1.4));
     rig.syrupShare = dice.uniform(0.09, 0.17);
     rig.efficiency = dice.uniform(0.44, 0.64);
     rig.archTime = std::chrono::minutes{dice.whole(25, 50)};
@@ -37,7 +38,7 @@ RehearsalOptions anyBoil(std::uint64_t seed) {
     boil.rig = anyRig(dice);
     boil.us = dice.chance(0.5);
     boil.sap.sugar = Brix::degrees(std::round(10 * std::clamp(dice.normal(2.3, 0.8), 1.0, 5.0)) / 10);
-    boil.sap.sweetLeft = dice.uniform(0.4, 1.0);
+    boil.sap.sweetLeft = dice.uniform(0.5, 1.0);
     boil.fire.interval = std::chrono::seconds{15 * dice.whole(22, 44)};
     boil.fire.intervalScatter = dice.uniform(0.05, 0.15);
     boil.fire.loadScatter = dice.uniform(0.06, 0.18);
@@ -68,9 +69,9 @@ RehearsalOptions anyBoil(std::uint64_t seed) {
     boil.crew.checks = dice.uniform(0.2, 0.6);
     boil.crew.glassBias = dice.normal(0, 0.12);
     boil.crew.glassScatter = 0.12;
-    boil.crew.heavy = dice.uniform(0.05, 0.2);
+    boil.crew.heavy = dice.uniform(0.08, 0.25);
     boil.crew.slow = Duration{dice.uniform(10, 40)};
-    boil.crew.closesUnder = dice.uniform(0.15, 0.8);
+    boil.crew.closesUnder = dice.uniform(0.1, 0.7);
     const double rate = boil.rig.rate.litrePerHour();
     boil.sap.atStart = Volume::litre(std::round(rate * 6.5));
     boil.rig.tank = Volume::litre(std::round(rate * 8));

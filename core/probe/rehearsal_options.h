@@ -12,7 +12,8 @@ namespace panside {
 struct RehearsalRig {
     Area flueArea = Area::squareFoot(18);
     Area syrupArea = Area::squareFoot(6);
-    int flueSections = 3, syrupSections = 4;         // from the float to the draw-off
+    int flueSections = 3, syrupChannels = 4;         // from the float to the draw-off
+    Duration mixes{60};                              // how slowly the boil evens out a channel of the syrup pan
     Length depth = Length::inch(1.5);                // running, in the syrup pan and over the flues
     Length flues = Length::inch(5);                  // liquid between the flues, as if it stood under the flue pan
     VolumeFlow rate = VolumeFlow::gallonPerHour(60); // boiled off when fired as it should be

@@ -6,23 +6,33 @@
 
 namespace panside::rehearsal {
 
+namespace {
+constexpr std::size_t channelParts = 3;
+}
+
 double Pans::Section::volume() const { return mass() / (1000.0 * hotDensity(share())); }
 
 Pans::Pans(const RehearsalRig& rig, double sapSugar, double sweetLeft, double celsius)
-    : flues_{static_cast<std::size_t>(rig.flueSections)}, flueArea_{rig.flueArea.squareMetre()},
-      syrupArea_{rig.syrupArea.squareMetre()}, belowFlues_{rig.flues.metre()}, wanted_{rig.depth.metre()},
-      nominal_{rig.rate.si() * 1000 * (evaporationHeat + 4.1e3 * 94)} {
-    const auto count = static_cast<std::size_t>(rig.flueSections + rig.syrupSections);
+    : flues_{static_cast<std::size_t>(rig.flueSections)}, mixes_{seconds(rig.mixes)},
+      flueArea_{rig.flueArea.squareMetre()}, syrupArea_{rig.syrupArea.squareMetre()}, belowFlues_{rig.flues.metre()},
+      wanted_{rig.depth.metre()}, nominal_{rig.rate.si() * 1000 * (evaporationHeat + 4.1e3 * 94)} {
+    const auto count = flues_ + channelParts * static_cast<std::size_t>(rig.syrupChannels);
     for (std::size_t i = 0; i < count; ++i) {
         const bool flue = i < flues_;
         // What yesterday left, evened out overnight: sweet behind, half way to syrup in front.
-        const double front = flue ? 0.0 : (static_cast<double>(i - flues_) + 1) / rig.syrupSections;
+        const double front = flue ? 0.0
+                                  : (static_cast<double>(i - flues_) + 1) /
+                                        static_cast<double>(channelParts * static_cast<std::size_t>(rig.syrupChannels));
         const double sugar = sapSugar + sweetLeft * (flue ? 2.2 * sapSugar : 0.22 + 0.26 * front);
-        const double volume =
-            flue ? flueArea_ * (wanted_ + belowFlues_) / rig.flueSections : syrupArea_ * wanted_ / rig.syrupSections;
+        const double volume = flue
+                                  ? flueArea_ * (wanted_ + belowFlues_) / rig.flueSections
+                                  : syrupArea_ * wanted_ /
+                                        static_cast<double>(channelParts * static_cast<std::size_t>(rig.syrupChannels));
         const double mass = volume * 1000 * coldDensity(sugar);
         sections_.push_back({mass * (1 - sugar), mass * sugar, celsius});
-        heatShare_.push_back(flue ? (1 - rig.syrupShare) / rig.flueSections : rig.syrupShare / rig.syrupSections);
+        heatShare_.push_back(
+            flue ? (1 - rig.syrupShare) / rig.flueSections
+                 : rig.syrupShare / static_cast<double>(channelParts * static_cast<std::size_t>(rig.syrupChannels)));
     }
 }
 
@@ -151,8 +161,11 @@ void Pans::flow(double dt, const Surroundings& around) {
     const double calm = std::clamp(1 - boilsOff_ / 0.3, 0.0, 1.0);
     const double flood = std::clamp((syrupDepth() - wanted_) / 0.01, 0.0, 2.0);
     for (std::size_t i = 0; i + 1 < sections_.size(); ++i)
-        if (i + 1 != flues_)
-            swap(i, i + 1, sections_[i + 1].volume() * dt * (0.00006 + 0.0006 * calm + 0.0008 * flood));
+        if (i + 1 != flues_) {
+            const bool channel = i >= flues_ && (i + 1 - flues_) % channelParts != 0;
+            const double boil = channel ? (1 - 0.7 * calm) / mixes_ : 0.00006;
+            swap(i, i + 1, sections_[i + 1].volume() * dt * (boil + 0.0006 * calm + 0.0008 * flood));
+        }
 }
 
 } // namespace panside::rehearsal

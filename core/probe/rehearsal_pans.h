@@ -1,5 +1,7 @@
 #pragma once
-// The rehearsal's pans: a chain of sections from the float to the draw-off, each well stirred by its own boil.
+// The rehearsal's pans: a chain of sections from the float to the draw-off, each well stirred by its own boil. A
+// channel of the syrup pan is three of them that even out in a minute or so, so that what a draw pulls forward comes to
+// the probe.
 #include "core/probe/rehearsal_options.h"
 
 #include <vector>
@@ -53,7 +55,7 @@ private:
     std::vector<Section> sections_;
     std::vector<double> heatShare_;
     std::size_t flues_;
-    double flueArea_, syrupArea_, belowFlues_, wanted_, nominal_;
+    double mixes_, flueArea_, syrupArea_, belowFlues_, wanted_, nominal_;
     double feedFlow_ = 0;
     double fed_ = 0, evaporated_ = 0, drawn_ = 0, drawnSugar_ = 0, flux_ = 0, boilsOff_ = 0, heatTaken_ = 0;
 };

@@ -31,7 +31,7 @@ void Plant::loadWood(double kilogram, double doorSeconds) {
 
 void Plant::openDraw() {
     const double section =
-        options_.rig.syrupArea.squareMetre() * options_.rig.depth.metre() / options_.rig.syrupSections;
+        options_.rig.syrupArea.squareMetre() * options_.rig.depth.metre() / options_.rig.syrupChannels;
     drawFlow_ = section / dice_.uniform(150, 320);
     drawnLitres_ = 0;
 }

@@ -1,0 +1,18 @@
+#pragma once
+// The boils that the forecast is judged on: fifteen groups, each a kind of trouble. Boil i of a group has the seed
+// 1000 * (group's number from 1) + i; everything else is drawn from it.
+#include "core/probe/rehearsal.h"
+
+#include <string>
+#include <vector>
+
+namespace panside::judge {
+
+struct Boiling {
+    std::string group;
+    std::uint64_t seed;
+    RehearsalOptions options;
+};
+std::vector<Boiling> boils(int inEachGroup);
+
+} // namespace panside::judge
