@@ -1,51 +1,112 @@
-// Will the syrup pan run dry, or past 75 brix, within five minutes?
+// Will the syrup pan run dry, or past 75 brix, within five minutes? Judged from whatever there is: the level and how it
+// falls, sap that no longer runs in while the fire burns, a rise that runs away. Doubt about a reading does not hide
+// it.
 #include "core/boil/alarms.h"
 #include "core/boil/state.h"
+#include "core/physics/air.h"
 #include "core/physics/sugar.h"
+#include "core/physics/water.h"
 
 #include <algorithm>
 
 namespace panside {
 namespace {
 
-constexpr double soon = 300, calmAgain = 420; // seconds: where it begins, where it ends
+constexpr double soon = 300, calmAgain = 480; // seconds: where it begins, where it ends
+constexpr double asGoodAsDry = 0.005;         // metre: below this the bottom is bare between the bubbles
 
-// From the level and how it falls.
-std::optional<double> dryIn(const State& state, Instant now) {
-    const auto level = state.sensors.of(Series::pan_level).value(now);
-    if (!level || level->slope >= -1e-6)
+using Left = std::optional<double>;
+
+// From the level and how it falls. A draw lets it fall too, so while one is open only a pan that is low already counts.
+Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
+    const auto line = state.trends.of(series, now);
+    const Sensor& sensor = state.sensors.of(series);
+    if (!line || !sensor.value(now) || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
-    return std::max(0.0, level->si / -level->slope);
+    auto usual = state.trends.usualLevel(series);
+    if (series == Series::pan_level)
+        if (const auto depth = state.settings.runningDepth())
+            usual = depth->metre();
+    const double left = line->value - asGoodAsDry;
+    if (left <= 0)
+        return state.sensors.boiling(state, now) || standing ? Left{0.0} : std::nullopt;
+    const bool low = usual && line->value < (state.course.drawing() ? 0.5 : 0.8) * *usual;
+    const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
+    if (!low || !falls)
+        return std::nullopt;
+    return left / -line->slope;
+}
+
+// From sap that has stopped running in, where no level is read: what stands in the pans over what boils off.
+Left dryByFeed(const State& state, Instant now) {
+    const auto inflow = state.trends.inflow();
+    if (!inflow || inflow->stoodSince >= now || !state.course.firing() || !state.sensors.boiling(state, now))
+        return std::nullopt;
+    constexpr double quickest = 600; // ten minutes from a shut feed to a dry pan, the least in practice
+    double lasts = quickest;
+    const auto depth = state.settings.runningDepth();
+    const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
+    if (depth && flue && syrup)
+        lasts = std::max(0.0, depth->metre() - asGoodAsDry) * (flue->squareMetre() + syrup->squareMetre()) /
+                (1.25 * inflow->usual);
+    return std::max(0.0, lasts - secondsBetween(inflow->stoodSince, now));
+}
+
+// Boiling water as well as it can be told without a barometer: never too low, so that no alarm comes from not knowing.
+Weather::Boiling assumedBoiling(const State& state) {
+    const auto expected = standardAtmosphere(state.settings.elevation().value_or(Length::metre(0)));
+    const Pressure high = expected.value_or(Pressure::kilopascal(101.325)) + Pressure::kilopascal(3);
+    return {std::nullopt,
+            waterBoilingPoint(high).value_or(Temperature::celsius(101)),
+            TemperatureDifference::kelvin(1),
+            {},
+            high};
 }
 
 // From the rise running away: when it passes that of 75 brix if it goes on as it does.
-std::optional<double> tooDenseIn(const State& state, Instant now) {
-    const auto pan = state.sensors.of(Series::syrup_pan).value(now);
-    const auto water = state.weather.boiling(now);
-    if (!pan || !water)
+Left tooDense(const State& state, Instant now) {
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    const auto pan = sensor.value(now);
+    if (!pan || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
-    const auto limit = boilingRise(Brix::degrees(75), water->forModel);
-    const auto mark = boilingRise(state.settings.targetDensity(), water->forModel);
+    const Weather::Boiling water = state.weather.boiling(now).value_or(assumedBoiling(state));
+    const auto limit = boilingRise(Brix::degrees(75), water.forModel);
+    const auto mark = boilingRise(state.settings.targetDensity(), water.forModel);
     if (!limit || !mark)
         return std::nullopt;
-    const double rise = pan->si - state.mark.offset(now).kelvin() - water->waterBoils.kelvin();
+    const double rise = pan->si - state.mark.offset(now).kelvin() - water.waterBoils.kelvin();
+    const auto line = state.trends.of(Series::syrup_pan, now);
+    // Metal reads hot at once and then stays; liquid that thickens goes on climbing.
+    if (sensor.reason(now) == Reason::touchingPan && (!line || line->slope < 0.03))
+        return std::nullopt;
     if (rise >= limit->kelvin())
         return 0.0;
-    if (rise < mark->kelvin() || pan->slope <= 0)
+    if (!line || line->span < 15 || line->slope < 4 * line->slopeSd || rise < mark->kelvin() + 0.2)
         return std::nullopt;
-    return (limit->kelvin() - rise) / pan->slope;
+    return line->slope > 0 ? Left{(limit->kelvin() - rise) / line->slope} : std::nullopt;
 }
 
 } // namespace
 
 Condition scorchRisk(const State& state, Series, Instant now, bool standing) {
-    std::optional<double> left;
-    for (const auto& time : {dryIn(state, now), tooDenseIn(state, now)})
-        if (time && (!left || *time < *left))
-            left = time;
-    if (!left || *left > (standing ? calmAgain : soon))
+    if (state.course.endedAt)
         return {};
-    return {true, std::nullopt, Duration{*left}};
+    Left left;
+    const auto sooner = [&left](Left other) {
+        if (other && (!left || *other < *left))
+            left = other;
+    };
+    sooner(dryByLevel(state, Series::pan_level, now, standing));
+    sooner(dryByLevel(state, Series::flue_level, now, standing));
+    if (state.sensors.of(Series::pan_level).trust(now) != Trust::good)
+        sooner(dryByFeed(state, now));
+    sooner(tooDense(state, now));
+    if (left)
+        return {*left <= (standing ? calmAgain : soon), std::nullopt, Duration{*left}};
+    // Nothing tells any more: what stood stands until something says that it is over.
+    const bool blind = state.sensors.of(Series::syrup_pan).trust(now) == Trust::gone &&
+                       state.sensors.of(Series::pan_level).trust(now) == Trust::gone;
+    return {standing && blind};
 }
 
 } // namespace panside

@@ -48,11 +48,16 @@ Condition panLow(const State& state, Series, Instant now, bool standing) {
     return {level->si < (standing ? 0.55 : 0.5) * depth->metre()};
 }
 
+// Hotter than it was ever seen to run, by a margin that no ordinary load makes; or past what any stack should see.
 Condition stackHot(const State& state, Series, Instant now, bool standing) {
     const auto stack = state.sensors.of(Series::stack).value(now);
     if (!stack || state.sensors.of(Series::stack).trust(now) != Trust::good)
         return {};
-    return {stack->si > Temperature::celsius(standing ? 580 : 600).kelvin()};
+    constexpr double margin = 100, deadband = 20;
+    double limit = Temperature::celsius(600).kelvin();
+    if (const auto hottest = state.trends.hottestStack())
+        limit = std::min(limit, std::max(*hottest + margin, Temperature::celsius(350).kelvin()));
+    return {stack->si > limit - (standing ? deadband : 0)};
 }
 
 Condition filterPressureHigh(const State& state, Series, Instant now, bool standing) {
@@ -63,11 +68,15 @@ Condition filterPressureHigh(const State& state, Series, Instant now, bool stand
 
 Condition probeSilent(const State& state, Series series, Instant now, bool) {
     Condition condition;
+    if (series == Series::sea_level_pressure)
+        return condition; // a weather report is no probe
     for (const Probe& probe : state.sensors.of(series).probes()) {
         if (probe.byHand() || !probe.last())
             continue;
         if (probe.silent(now))
-            condition.holds = true;
+            // One long silent while another gives the reading has been taken away.
+            condition.holds = condition.holds || secondsBetween(*probe.last(), now) < 900 ||
+                              state.sensors.of(series).trust(now) == Trust::gone;
         else
             condition.changes = std::min(condition.changes.value_or(Instant::max()), probe.silentAt());
     }
@@ -108,6 +117,33 @@ Condition clockChanged(const State& state, Series, Instant now, bool) {
     return now < until ? Condition{true, until} : Condition{};
 }
 
+// What the end of the boil asks, as the balance shows it.
+Picture endOfBoil(const State& state, Instant now) {
+    Picture picture;
+    state.fire.show(state, now, picture);
+    state.balance.show(state, now, picture);
+    return picture;
+}
+
+Condition sapLow(const State& state, Series, Instant now, bool standing) {
+    const auto tank = state.sensors.of(Series::tank_level).value(now);
+    if (!state.course.firing() || !tank || state.sensors.of(Series::tank_level).trust(now) != Trust::good)
+        return {};
+    const Picture end = endOfBoil(state, now);
+    return {end.keepBack && tank->si < end.keepBack->cubicMetre() * (standing ? 1.1 : 1)};
+}
+
+// The load after the next would come when there is no sap left for it to boil.
+Condition lastLoad(const State& state, Series, Instant now, bool standing) {
+    if (!state.course.firing())
+        return {};
+    const Picture end = endOfBoil(state, now);
+    if (!end.lastLoad || !end.fireDue)
+        return {};
+    const Duration afterNext = std::max(*end.fireDue, Duration{0}) + end.fireInterval * (standing ? 1.25 : 1);
+    return {end.lastLoad->p50 < afterNext};
+}
+
 Condition never(const State&, Series, Instant, bool) { return {}; }
 
 constexpr std::uint16_t bit(Series series) { return static_cast<std::uint16_t>(1U << static_cast<unsigned>(series)); }
@@ -115,23 +151,23 @@ constexpr std::uint16_t bits(auto... series) { return static_cast<std::uint16_t>
 constexpr std::uint16_t panAndAir = bits(Series::syrup_pan, Series::pressure, Series::sea_level_pressure);
 
 using enum Series;
+constexpr std::uint16_t danger = bits(syrup_pan, pan_level, flue_level, feed_flow, tank_level);
 constexpr std::array<AlarmRow, alarmCount> table{{
-    {Alarm::scorch_risk, "scorch_risk", Priority::high, 0, 10, false, bits(syrup_pan, pan_level, feed_flow, tank_level),
-     scorchRisk},
-    {Alarm::pan_low, "pan_low", Priority::high, 10, 2, false, bits(pan_level), panLow},
-    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 10, false, bits(stack), stackHot},
-    {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, false, bits(filter_pressure),
+    {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 15, 0, false, danger, scorchRisk},
+    {Alarm::pan_low, "pan_low", Priority::high, 10, 2, 0, false, bits(pan_level), panLow},
+    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 10, 0, false, bits(stack), stackHot},
+    {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, 0, false, bits(filter_pressure),
      filterPressureHigh},
-    {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, true, 0, probeSilent},
-    {Alarm::journal_trouble, "journal_trouble", Priority::high, 0, 0, false, 0, never},
-    {Alarm::above_target, "above_target", Priority::medium, 20, 5, false, panAndAir, aboveTarget},
-    {Alarm::draw_overdue, "draw_overdue", Priority::medium, 20, 2, false, panAndAir, drawOverdue},
-    {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
-    {Alarm::sap_low, "sap_low", Priority::medium, 0, 60, false, bits(tank_level), never},
-    {Alarm::last_load, "last_load", Priority::medium, 0, 60, false, bits(tank_level), never},
-    {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, true, 0, probeStuck},
-    {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, true, 0, readingImplausible},
-    {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, false, 0, clockChanged},
+    {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, 0, true, 0, probeSilent},
+    {Alarm::journal_trouble, "journal_trouble", Priority::high, 0, 0, 0, false, 0, never},
+    {Alarm::above_target, "above_target", Priority::medium, 20, 5, 0, false, panAndAir, aboveTarget},
+    {Alarm::draw_overdue, "draw_overdue", Priority::medium, 20, 2, 0, false, panAndAir, drawOverdue},
+    {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
+    {Alarm::sap_low, "sap_low", Priority::medium, 30, 60, 10, false, bits(tank_level), sapLow},
+    {Alarm::last_load, "last_load", Priority::medium, 30, 60, 10, false, bits(tank_level), lastLoad},
+    {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, 0, true, 0, probeStuck},
+    {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, 0, true, 0, readingImplausible},
+    {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, 0, false, 0, clockChanged},
 }};
 
 constexpr bool inOrder() {

@@ -22,6 +22,7 @@ struct AlarmRow {
     Priority priority;
     double delay;          // seconds it must hold before it stands
     double release;        // seconds it must not hold before it is gone
+    double rest;           // seconds between two looks at the readings: for what is slow and costly to tell
     bool perReading;       // one for each reading
     std::uint16_t looksAt; // bits of Series: which readings can change it (events always can)
     // `standing`: it stands now, so that the limit at which it ends may be another than that at which it begins.

@@ -99,6 +99,8 @@ struct ReadingPicture {
     Duration forSoLong{0};     // how long the trust has been so
     Instant last{};            // when it was last read
     bool byHand = false;
+    std::string probe = {};    // which probe gives it
+    bool standsIn = false;     // it does so for another that failed
     bool operator==(const ReadingPicture&) const = default;
 };
 

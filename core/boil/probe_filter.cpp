@@ -11,36 +11,37 @@ namespace {
 
 constexpr double shortestSilence = 10, implausibleFor = 5, stuckFor = 60;
 
-// How a reading behaves: below which step nothing is called a spike, and how quickly its slope can bend (SI/s2).
-// Sizes are common practice, no source: boiling stirs a pan reading by tenths, a door lets the stack fall by a hundred.
+// How a reading behaves: below which step nothing is called a spike, how fast it may move on its own (SI/s), how
+// quickly its slope can bend (SI/s2), and after how many seconds what was typed in is doubtful. Sizes are common
+// practice, no source: boiling stirs a pan reading by tenths, a door lets the stack fall by a hundred.
 struct Manner {
-    double smallestSpike, bend, handDoubtfulAfter;
+    double smallestSpike, moves, bend, typedHoldsFor;
 };
 Manner mannerOf(Series series) {
     switch (series) {
     case Series::syrup_pan:
     case Series::flue_pan:
-        return {0.6, 2e-4, 1200};
+        return {0.6, 0.015, 2e-4, 1200};
     case Series::stack:
-        return {40, 0.15, 3600};
+        return {40, 3, 0.15, 3600};
     case Series::feed:
-        return {3, 1e-2, 7200};
+        return {3, 0.05, 1e-2, 7200};
     case Series::air:
-        return {2, 1e-4, 14400};
+        return {2, 0.01, 1e-4, 14400};
     case Series::pressure:
     case Series::sea_level_pressure:
-        return {100, 2e-3, 14400};
+        return {100, 0.3, 2e-3, 14400};
     case Series::pan_level:
     case Series::flue_level:
-        return {8e-3, 2e-6, 1800};
+        return {8e-3, 2e-4, 2e-6, 1800};
     case Series::tank_level:
-        return {20e-3, 5e-7, 7200};
+        return {20e-3, 2e-3, 5e-7, 7200};
     case Series::feed_flow:
-        return {50 / 3.6e6, 2e-7, 7200};
+        return {50 / 3.6e6, 1e-5, 2e-7, 7200};
     case Series::filter_pressure:
-        return {30e3, 3e3, 600};
+        return {30e3, 5e3, 3e3, 600};
     }
-    return {1, 1, 3600};
+    return {1, 1, 1, 3600};
 }
 
 bool wrongUnitLikely(const ReadingRow& row, double si, Unit unit) {
@@ -56,6 +57,9 @@ bool wrongUnitLikely(const ReadingRow& row, double si, Unit unit) {
 
 } // namespace
 
+Probe::Probe(std::string name, Series series)
+    : name_{std::move(name)}, typedHoldsFor_{mannerOf(series).typedHoldsFor} {}
+
 double Probe::spacing() const {
     const auto count = std::min<std::size_t>(samples_ > 0 ? samples_ - 1 : 0, gapCount);
     if (count == 0)
@@ -67,8 +71,8 @@ double Probe::spacing() const {
 }
 
 Instant Probe::silentAt() const {
-    // One sample tells no spacing: a logger that writes once a minute is not silent after ten seconds.
-    const double usual = samples_ < 2 ? 60 : spacing();
+    // One sample tells no spacing: what was written down once may never have been a probe.
+    const double usual = samples_ < 2 ? 300 : spacing();
     return *last_ + Duration{std::max(shortestSilence, 3 * usual)};
 }
 
@@ -81,11 +85,11 @@ void Probe::countGap(Instant at) {
     last_ = at;
 }
 
-void Probe::watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove) {
+void Probe::watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
     const double tenths = fromSi(si, unit) * 10;
     fine_ = fine_ || std::abs(tenths - std::round(tenths)) > 1e-6;
     if (unchanged_ == 0 || si != lastSi_) {
-        if (unchanged_ > 0 && boiling && !stuck_)
+        if (unchanged_ > 0 && around.boiling && !stuck_)
             longestHold_ = std::max(longestHold_, static_cast<float>(secondsBetween(unchangedSince_, at)));
         unchangedSince_ = at;
         unchanged_ = 0;
@@ -94,19 +98,20 @@ void Probe::watchDigits(const ReadingRow& row, double si, Unit unit, Instant at,
     ++unchanged_;
     const bool hasDigits =
         row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
-    if (!hasDigits || byHand() || !boiling)
-        unchangedSince_ = boiling ? unchangedSince_ : at;
+    if (!around.boiling)
+        unchangedSince_ = at;
     // With coarse steps a true reading may hold for long: three times as long as it ever did before.
     const double limit = fine_ ? stuckFor : std::max(stuckFor, longestHold_ > 0 ? 3.0 * longestHold_ : 5 * stuckFor);
     const double held = secondsBetween(unchangedSince_, at);
     constexpr std::uint32_t fewest = 6;
-    stuck_ = hasDigits && !byHand() && boiling && unchanged_ >= fewest && held >= limit && (fine_ || othersMove);
+    stuck_ = hasDigits && !byHand() && around.boiling && unchanged_ >= fewest && held >= limit &&
+             (fine_ || around.othersMove);
 }
 
-void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove) {
+void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
     const bool gap = last_ && !byHand() && at >= silentAt();
     countGap(at);
-    watchDigits(row, si, unit, at, boiling, othersMove);
+    watchDigits(row, si, unit, at, around);
     if (si < row.lowest || si > row.highest) {
         refuse(wrongUnitLikely(row, si, unit) ? Reason::wrongUnit : Reason::outsidePhysics, si, at);
         return;
@@ -117,12 +122,13 @@ void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, bool b
         pendings_ = 0;
     }
     if (!started_ || gap || byHand()) {
-        start(si, 0, at);
+        start(row, si, 0, at);
         return;
     }
+    const Manner manner = mannerOf(row.series);
     const double dt = secondsBetween(believedAt_, at);
-    const double gate = std::max(mannerOf(row.series).smallestSpike, 6 * noise());
-    const bool spike = std::abs(si - (x_ + v_ * dt)) > gate;
+    const double gate = std::max(manner.smallestSpike, 6 * noise()) + manner.moves * dt;
+    const bool spike = std::abs(si - (x_ + v_ * std::min(dt, 60.0))) > gate;
     spikes_ += ((spike ? 1.0F : 0.0F) - spikes_) / 20;
     if (jumping_ ? spikes_ < 0.1F : spikes_ > 0.35F) {
         jumping_ = !jumping_;
@@ -132,6 +138,28 @@ void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, bool b
         pend(row, si, at, gate);
     else
         follow(row, si, at);
+    watchSteam(row, at, around);
+}
+
+// A probe that stands in foam or above the liquid reads steam, which is boiling water; one that touches the pan reads
+// metal.
+void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) {
+    if (row.series != Series::syrup_pan)
+        return;
+    constexpr double fallsWithin = 45, foamIsOverIn = 300, touchesFor = 900;
+    if (x_ >= high_ || secondsBetween(highAt_, at) > fallsWithin) {
+        high_ = x_;
+        highAt_ = at;
+    }
+    if (touchingSince_ && (x_ < touchedFrom_ + 1.2 || secondsBetween(*touchingSince_, at) > touchesFor))
+        touchingSince_.reset();
+    if (!around.waterBoils)
+        return;
+    const double rise = x_ - *around.waterBoils;
+    if (!steamSince_ && !around.drawing && rise < 0.6 && high_ - x_ > 1.5)
+        steamSince_ = at;
+    if (steamSince_ && (rise > 1 || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
+        steamSince_.reset();
 }
 
 void Probe::refuse(Reason reason, double si, Instant at) {
@@ -165,22 +193,29 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
     }
     if (pendings_ < 2 || since < implausibleFor)
         return;
+    if (row.series == Series::syrup_pan && si - x_ > 2.5 && std::abs(v_) < 0.05) {
+        touchingSince_ = pendingSince_;
+        touchedFrom_ = x_;
+    }
     const Sample first = pending_[0];
     const double over = secondsBetween(first.at, at);
     const double slope = over > 0 ? (si - first.si) / over : 0;
     settledAt_ = at;
-    start(si, row.fastest > 0 ? std::clamp(slope, -row.fastest, row.fastest) : 0, at);
+    start(row, si, row.fastest > 0 ? std::clamp(slope, -row.fastest, row.fastest) : 0, at);
 }
 
-void Probe::start(double si, double slope, Instant at) {
+void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
     if (!started_)
         settledAt_ = at;
     started_ = true;
     x_ = si;
     v_ = slope;
     followed_ = 0;
-    believedAt_ = at;
+    accepted_ = si;
+    believedAt_ = startedAt_ = at;
     pendings_ = 0;
+    const double guess = mannerOf(row.series).smallestSpike / 3;
+    variance_ = std::max(variance_, guess * guess);
 }
 
 // An alpha-beta filter whose gains follow from the noise seen, the spacing and how quickly a slope can bend (the
@@ -188,11 +223,16 @@ void Probe::start(double si, double slope, Instant at) {
 // smoothed.
 void Probe::follow(const ReadingRow& row, double si, Instant at) {
     pendings_ = 0;
+    accepted_ = si;
     if (implausibleSince_ && secondsBetween(settledAt_, at) >= 30) {
         implausibleSince_.reset();
         refusal_ = Reason::none;
     }
-    const double dt = std::max(1e-3, secondsBetween(believedAt_, at));
+    const double dt = secondsBetween(believedAt_, at);
+    if (dt < 1e-3) {
+        x_ += (si - x_) / 2; // two at one moment: neither is later
+        return;
+    }
     const Manner manner = mannerOf(row.series);
     const double least = manner.smallestSpike * manner.smallestSpike / 1e4;
     const double r = std::max(variance_, least);
@@ -218,6 +258,14 @@ void Probe::follow(const ReadingRow& row, double si, Instant at) {
     believedAt_ = at;
 }
 
+void Probe::compare(const Probe& other) {
+    if (!started_ || !other.started_ ||
+        secondsBetween(other.believedAt_, believedAt_) > 3 * std::max(1.0, other.spacing()))
+        return;
+    compared_ = std::min(compared_ + 1, 300U);
+    above_ += (x_ - other.x_ - above_) / compared_;
+}
+
 Reason Probe::reason(Instant now) const {
     if (!last_)
         return Reason::notYetRead;
@@ -229,7 +277,11 @@ Reason Probe::reason(Instant now) const {
         return Reason::stuck;
     if (jumping_)
         return Reason::jumping;
-    if (byHand() && secondsBetween(*last_, now) > 1200)
+    if (touchingSince_)
+        return Reason::touchingPan;
+    if (steamSince_)
+        return Reason::inSteamOrFoam;
+    if (byHand() && secondsBetween(*last_, now) > typedHoldsFor_)
         return Reason::silent;
     return Reason::none;
 }
@@ -239,7 +291,7 @@ Trust Probe::trust(Instant now) const {
     case Reason::none:
         return Trust::good;
     case Reason::silent:
-        return byHand() && secondsBetween(*last_, now) < 3 * 3600 ? Trust::doubtful : Trust::gone;
+        return byHand() && secondsBetween(*last_, now) < 6 * typedHoldsFor_ ? Trust::doubtful : Trust::gone;
     case Reason::notYetRead:
     case Reason::outsidePhysics:
     case Reason::wrongUnit:
@@ -257,6 +309,10 @@ Instant Probe::reasonSince(Instant now) const {
         return unchangedSince_;
     case Reason::jumping:
         return jumpingSince_;
+    case Reason::touchingPan:
+        return *touchingSince_;
+    case Reason::inSteamOrFoam:
+        return *steamSince_;
     case Reason::outsidePhysics:
     case Reason::wrongUnit:
     case Reason::tooFast:

@@ -6,11 +6,11 @@
 
 namespace panside {
 
-Probe& Sensor::probe(const std::string& name) {
+Probe& Sensor::probe(const std::string& name, Series series) {
     for (Probe& probe : probes_)
         if (probe.name() == name)
             return probe;
-    return probes_.emplace_back(name);
+    return probes_.emplace_back(name, series);
 }
 
 // The first probe that was seen gives the reading as long as it is good; else the best of the others, probes before
@@ -25,11 +25,20 @@ const Probe* Sensor::active(Instant now) const {
     return best;
 }
 
+const Probe* Sensor::first() const {
+    for (const Probe& probe : probes_)
+        if (!probe.byHand())
+            return &probe;
+    return probes_.empty() ? nullptr : &probes_.front();
+}
+
 std::optional<Sensor::Filtered> Sensor::value(Instant now) const {
     const Probe* probe = active(now);
     if (!probe || !probe->hasValue() || probe->trust(now) == Trust::gone)
         return std::nullopt;
-    return Filtered{probe->value(), probe->noise(), probe->believedAt(), probe->slope()};
+    // Another probe that stands in speaks on the scale of the one it stands in for.
+    const double above = probe == first() ? 0 : probe->above();
+    return Filtered{probe->value() - above, probe->noise(), probe->believedAt(), probe->slope()};
 }
 
 Trust Sensor::trust(Instant now) const {
@@ -64,19 +73,33 @@ bool Sensors::boiling(const State& state, Instant now) const {
     return false;
 }
 
+bool Sensors::otherMoved(const Probe& probe) const {
+    for (const Series series : {Series::syrup_pan, Series::flue_pan, Series::stack})
+        for (const Probe& other : of(series).probes())
+            if (&other != &probe && other.last() && other.unchangedSince() > probe.unchangedSince())
+                return true;
+    return false;
+}
+
 void Sensors::take(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading)
         return;
     Sensor& sensor = sensors_[static_cast<std::size_t>(reading->series)];
-    Probe& probe = sensor.probe(reading->probe);
-    bool othersMove = false;
+    Probe& probe = sensor.probe(reading->probe, reading->series);
+    Probe::Around around;
+    around.boiling = boiling(state, fact.at);
+    around.drawing = state.course.drawing();
+    if (reading->series == Series::syrup_pan)
+        if (const auto water = state.weather.boiling(fact.at))
+            around.waterBoils = (water->waterBoils + state.mark.offset(fact.at)).kelvin();
     if (probe.last() && secondsBetween(probe.unchangedSince(), fact.at) > 30)
-        for (const Series series : {Series::syrup_pan, Series::flue_pan, Series::stack})
-            for (const Probe& other : of(series).probes())
-                othersMove =
-                    othersMove || (&other != &probe && other.last() && other.unchangedSince() > probe.unchangedSince());
-    probe.take(rowOf(reading->series), reading->si, reading->unit, fact.at, boiling(state, fact.at), othersMove);
+        around.othersMove = otherMoved(probe);
+    probe.take(rowOf(reading->series), reading->si, reading->unit, fact.at, around);
+    const Probe* first = sensor.first();
+    if (first != &probe && !probe.byHand() && first->trust(fact.at) == Trust::good &&
+        probe.trust(fact.at) == Trust::good)
+        probe.compare(*first);
 }
 
 void Sensors::show(const State&, Instant now, Picture& picture) const {
@@ -91,6 +114,8 @@ void Sensors::show(const State&, Instant now, Picture& picture) const {
         shown.forSoLong = Duration{secondsBetween(probe->reasonSince(now), now)};
         shown.last = probe->last().value_or(now);
         shown.byHand = probe->byHand();
+        shown.probe = probe->name();
+        shown.standsIn = probe != sensor.first();
         if (const auto value = sensor.value(now))
             shown.si = value->si;
         if (shown.trust != Trust::good)

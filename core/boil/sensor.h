@@ -14,9 +14,16 @@ struct State;
 // One probe as it comes in: freed of spikes and noise, and how far it can be believed.
 class Probe {
 public:
-    explicit Probe(std::string name) : name_{std::move(name)} {}
+    Probe(std::string name, Series series);
 
-    void take(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove);
+    // What a probe must know of the rest to judge itself.
+    struct Around {
+        bool boiling = false;
+        bool othersMove = false; // other thermometers have moved since this one last did
+        bool drawing = false;
+        std::optional<double> waterBoils; // kelvin, on this probe's scale
+    };
+    void take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
 
     const std::string& name() const { return name_; }
     bool byHand() const { return name_ == "hand"; }
@@ -37,13 +44,19 @@ public:
     double slope() const { return v_; } // SI a second
     double noise() const;               // standard deviation of a sample about the value, SI
     Instant believedAt() const { return believedAt_; }
+    double accepted() const { return accepted_; }    // the last sample that was no spike, as it came
+    Instant startedAt() const { return startedAt_; } // when the filter last began anew
+    // What this probe reads above another, learned while both were good; added when it stands in for that one.
+    double above() const { return above_; }
+    void compare(const Probe& other);
 
 private:
     void countGap(Instant at);
-    void watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, bool boiling, bool othersMove);
+    void watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
+    void watchSteam(const ReadingRow& row, Instant at, const Around& around);
     void refuse(Reason reason, double si, Instant at);
     void pend(const ReadingRow& row, double si, Instant at, double gate);
-    void start(double si, double slope, Instant at);
+    void start(const ReadingRow& row, double si, double slope, Instant at);
     void follow(const ReadingRow& row, double si, Instant at);
 
     struct Sample {
@@ -53,6 +66,7 @@ private:
     static constexpr std::size_t gapCount = 5, pendCount = 4;
 
     std::string name_;
+    double typedHoldsFor_; // seconds
     std::optional<Instant> last_, implausibleSince_;
     std::array<float, gapCount> gaps_{};
     std::uint32_t samples_ = 0;
@@ -60,7 +74,9 @@ private:
     bool started_ = false;
     double x_ = 0, v_ = 0, variance_ = 0;
     std::uint32_t followed_ = 0;
-    Instant believedAt_{};
+    Instant believedAt_{}, startedAt_{};
+    double accepted_ = 0, above_ = 0;
+    std::uint32_t compared_ = 0;
     // samples that do not fit, waiting to be borne out or forgotten
     std::array<Sample, pendCount> pending_{};
     std::uint8_t pendings_ = 0;
@@ -70,6 +86,11 @@ private:
     float spikes_ = 0;    // share of spikes among the last samples
     bool jumping_ = false;
     Instant jumpingSince_{};
+    // in steam or foam, or against the metal
+    double high_ = 0;
+    Instant highAt_{};
+    std::optional<Instant> steamSince_, touchingSince_;
+    double touchedFrom_ = 0;
     // the last digit
     double lastSi_ = 0;
     Instant unchangedSince_{};
@@ -101,7 +122,8 @@ public:
 
 private:
     friend class Sensors;
-    Probe& probe(const std::string& name);
+    Probe& probe(const std::string& name, Series series);
+    const Probe* first() const;
 
     std::vector<Probe> probes_;
 };
@@ -115,6 +137,8 @@ public:
     bool boiling(const State& state, Instant now) const;
 
 private:
+    bool otherMoved(const Probe& probe) const;
+
     std::array<Sensor, seriesCount> sensors_;
 };
 

@@ -14,6 +14,7 @@ void absorb(State& state, const Fact& fact) {
     state.course.take(state, fact);
     state.sensors.take(state, fact);
     state.weather.take(state, fact);
+    state.trends.take(state, fact);
     state.mark.take(state, fact);
     state.fire.take(state, fact);
     state.balance.take(state, fact);

@@ -12,25 +12,27 @@
 #include "core/boil/mark.h"
 #include "core/boil/sensor.h"
 #include "core/boil/settings.h"
+#include "core/boil/trend.h"
 #include "core/boil/watch.h"
 #include "core/boil/weather.h"
 
 namespace panside {
 
 struct State {
-    Instant now{};        // time of the last fact
-    Settings settings;    // the rig and the day's choices
-    Course course;        // what happened: lit, draws, crew, shutdown
-    Sensors sensors;      // each reading: filtered, and how far it is trusted
-    Weather weather;      // station pressure, boiling water
-    Mark mark;            // what the probe reads too high in this pan; target
-    Fire fire;            // loads and their rhythm
-    Balance balance;      // water, sap, heat
+    Instant now{};     // time of the last fact
+    Settings settings; // the rig and the day's choices
+    Course course;     // what happened: lit, draws, crew, shutdown
+    Sensors sensors;   // each reading: filtered, and how far it is trusted
+    Weather weather;   // station pressure, boiling water
+    Trends trends;     // how fast pan, levels and feed really move
+    Mark mark;         // what the probe reads too high in this pan; target
+    Fire fire;         // loads and their rhythm
+    Balance balance;   // water, sap, heat
     DrawForecast forecast;
-    Watch watch;          // alarms and their states
+    Watch watch; // alarms and their states
 };
 
 // apply() in place.
 void absorb(State& state, const Fact& fact);
 
-}  // namespace panside
+} // namespace panside

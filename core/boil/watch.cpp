@@ -34,6 +34,7 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
     const Place place = placeOf(index);
     const AlarmRow& row = rowOf(place.alarm);
     Slot& slot = slots_[index];
+    slot.judged = at;
     const Condition condition = row.judge(state, place.series, at, slot.stands);
     if (condition.holds != slot.holds) {
         slot.holds = condition.holds;
@@ -86,9 +87,11 @@ void Watch::take(const State& state, const Fact& fact) {
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         const auto series = static_cast<std::size_t>(reading->series);
-        for (std::size_t i = 0; i < alarmCount; ++i)
-            if ((rowOf(static_cast<Alarm>(i)).looksAt & (1U << series)) != 0)
+        for (std::size_t i = 0; i < alarmCount; ++i) {
+            const AlarmRow& row = rowOf(static_cast<Alarm>(i));
+            if ((row.looksAt & (1U << series)) != 0 && secondsBetween(slots_[i].judged, fact.at) >= row.rest)
                 judge(state, i, fact.at);
+        }
         for (std::size_t i = 0; i < perReading.size(); ++i)
             judge(state, alarmCount + i * seriesCount + series, fact.at);
     } else {

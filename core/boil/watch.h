@@ -29,6 +29,7 @@ private:
         Instant since{};        // when it began to stand
         Instant shelvedUntil{}; // long ago: not shelved
         Instant wake = Instant::max();
+        Instant judged{}; // when it was last looked at
         bool stands = false;
     };
     void judge(const State& state, std::size_t index, Instant at);

@@ -1,0 +1,189 @@
+#include "core/boil/trend.h"
+
+#include "core/boil/state.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// How quickly the past fades in a line: long enough for the noise, short enough for the harm (seconds).
+constexpr double panFade = 25, levelFade = 60, tankFade = 240;
+
+std::optional<std::size_t> lineOf(Series series) {
+    switch (series) {
+    case Series::syrup_pan:
+        return 0;
+    case Series::pan_level:
+        return 1;
+    case Series::flue_level:
+        return 2;
+    case Series::tank_level:
+        return 3;
+    default:
+        return std::nullopt;
+    }
+}
+
+double fadeOf(Series series, double spacing) {
+    const double least = series == Series::syrup_pan ? panFade : series == Series::tank_level ? tankFade : levelFade;
+    return std::max(least, 5 * spacing);
+}
+
+} // namespace
+
+void Trend::take(double value, Instant at, double fadeSeconds) {
+    if (count_ == 0) {
+        base_ = value;
+        first_ = last_ = at;
+    }
+    const double dt = secondsBetween(last_, at);
+    const double keep = std::exp(-dt / fadeSeconds);
+    // The origin moves to the new reading: t' = t - dt for all that came before.
+    const double tt = wtt_ - 2 * dt * wt_ + dt * dt * w_;
+    wtx_ = keep * (wtx_ - dt * wx_);
+    wtt_ = keep * tt;
+    wt_ = keep * (wt_ - dt * w_);
+    const double x = value - base_;
+    w_ = keep * w_ + 1;
+    ww_ = keep * keep * ww_ + 1;
+    wx_ = keep * wx_ + x;
+    wxx_ = keep * wxx_ + x * x;
+    last_ = at;
+    ++count_;
+}
+
+std::optional<Trend::Line> Trend::line() const {
+    const double determinant = w_ * wtt_ - wt_ * wt_;
+    if (count_ < 4 || determinant <= 1e-9 * w_ * wtt_)
+        return std::nullopt;
+    const double slope = (w_ * wtx_ - wt_ * wx_) / determinant;
+    const double value = (wx_ - slope * wt_) / w_;
+    const double scatter = std::max(0.0, (wxx_ - value * wx_ - slope * wtx_) / w_);
+    const double effective = w_ * w_ / ww_;
+    const double slopeSd = std::sqrt(scatter / std::max(1.0, effective - 2) * w_ * w_ / determinant);
+    return Line{base_ + value, slope, slopeSd, secondsBetween(first_, last_), last_};
+}
+
+std::optional<Trend::Line> Trends::of(Series series, Instant now) const {
+    const auto index = lineOf(series);
+    const auto line = index ? lines_[*index].line() : std::nullopt;
+    // A line is about now only while readings come.
+    if (!line || secondsBetween(line->at, now) > std::max(60.0, line->span))
+        return std::nullopt;
+    return line;
+}
+
+std::optional<double> Trends::usualLevel(Series series) const {
+    const std::size_t index = series == Series::pan_level ? 0 : 1;
+    return usualFor_[index] > 600 ? std::optional{usual_[index]} : std::nullopt;
+}
+
+std::optional<Trends::Inflow> Trends::inflow() const {
+    if (feedFor_ < 600 || feedUsual_ <= 0)
+        return std::nullopt;
+    return Inflow{feedUsual_, stoodSince_};
+}
+
+std::optional<double> Trends::hottestStack() const {
+    if (!stackFrom_ || secondsBetween(*stackFrom_, stackAt_) < 3600)
+        return std::nullopt;
+    return hottest_;
+}
+
+void Trends::standsOrRuns(bool stands, Instant since) {
+    if (!stands)
+        stoodSince_ = Instant::max();
+    else
+        stoodSince_ = std::min(stoodSince_, since);
+}
+
+void Trends::takeFeed(double flow, Instant at) {
+    const double dt = feedIsRead_ ? std::min(60.0, secondsBetween(feedAt_, at)) : 0;
+    const bool stands = feedFor_ > 600 && flow < 0.1 * feedUsual_;
+    standsOrRuns(stands, at);
+    // What runs in while it runs, floats opening and shutting included; a feed that has stopped is not usual.
+    if (stoodSince_ == Instant::max() || secondsBetween(stoodSince_, at) < 120) {
+        feedFor_ = std::min(1800.0, feedFor_ + dt);
+        if (feedFor_ > 0)
+            feedUsual_ += dt / feedFor_ * (std::max(0.0, flow) - feedUsual_);
+    }
+    feedAt_ = at;
+    feedIsRead_ = true;
+}
+
+void Trends::takeTank(const Trend::Line& line, Instant at) {
+    if (feedIsRead_)
+        return;
+    const double dt = std::min(60.0, secondsBetween(feedAt_, at));
+    feedAt_ = at;
+    const double flow = -line.slope;
+    if (line.span < tankFade)
+        return;
+    // The tank stands when its line is sure to be far flatter than it used to be; the line lags by about its fade.
+    const bool sure = line.slopeSd < 0.1 * feedUsual_;
+    const bool stands = feedFor_ > 600 && sure && flow < 0.25 * feedUsual_;
+    if (stands || sure)
+        standsOrRuns(stands, at - std::chrono::seconds{static_cast<int>(1.4 * tankFade)});
+    if (stoodSince_ == Instant::max() && flow > 0) {
+        feedFor_ = std::min(1800.0, feedFor_ + dt);
+        feedUsual_ += dt / std::max(1.0, feedFor_) * (flow - feedUsual_);
+    }
+}
+
+void Trends::takeStack(double si, Instant at) {
+    if (!stackFrom_) {
+        stackFrom_ = blockFrom_ = stackAt_ = at;
+        stackMean_ = si;
+    }
+    const double dt = std::min(30.0, secondsBetween(stackAt_, at));
+    stackMean_ += (1 - std::exp(-dt / 30)) * (si - stackMean_);
+    stackAt_ = at;
+    hottestLately_ = std::max(hottestLately_, stackMean_);
+    if (secondsBetween(blockFrom_, at) > 600) {
+        hottest_ = std::max(hottest_, hottestLately_);
+        hottestLately_ = stackMean_;
+        blockFrom_ = at;
+    }
+}
+
+void Trends::take(const State& state, const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    if (!reading) {
+        // What a person pours in or lets out is no trend.
+        if (std::holds_alternative<SapIn>(fact.what))
+            lines_[3].reset();
+        if (std::holds_alternative<DrawClosed>(fact.what))
+            lines_[1].reset();
+        return;
+    }
+    const Sensor& sensor = state.sensors.of(reading->series);
+    const Probe* probe = sensor.active(fact.at);
+    if (!probe || probe->name() != reading->probe || probe->believedAt() != fact.at)
+        return;
+    if (reading->series == Series::feed_flow && probe->trust(fact.at) == Trust::good)
+        takeFeed(probe->accepted(), fact.at);
+    if (reading->series == Series::stack && state.course.litAt && probe->trust(fact.at) == Trust::good)
+        takeStack(probe->value(), fact.at);
+    const auto index = lineOf(reading->series);
+    if (!index)
+        return;
+    if (probe->startedAt() == fact.at)
+        lines_[*index].reset();
+    lines_[*index].take(probe->accepted(), fact.at, fadeOf(reading->series, probe->spacing()));
+    if (reading->series == Series::tank_level && state.course.firing()) {
+        if (const auto line = lines_[3].line())
+            takeTank(*line, fact.at);
+    }
+    if ((*index == 1 || *index == 2) && state.course.litAt && probe->trust(fact.at) == Trust::good) {
+        const std::size_t i = *index - 1;
+        const float dt = static_cast<float>(std::clamp(secondsBetween(usualAt_[i], fact.at), 0.0, 60.0));
+        usualFor_[i] = std::min(3600.0F, usualFor_[i] + dt);
+        if (usualFor_[i] > 0)
+            usual_[i] += dt / usualFor_[i] * (probe->value() - usual_[i]);
+        usualAt_[i] = fact.at;
+    }
+}
+
+} // namespace panside

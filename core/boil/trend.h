@@ -1,0 +1,74 @@
+#pragma once
+// Straight lines through the latest readings: how fast something really moves, and how surely.
+#include "core/boil/fact.h"
+
+#include <array>
+#include <optional>
+
+namespace panside {
+
+struct State;
+
+// A least-squares line with exponentially fading weights. Value and slope are SI and SI a second.
+class Trend {
+public:
+    void take(double value, Instant at, double fadeSeconds);
+    void reset() { *this = {}; }
+
+    struct Line {
+        double value; // at `at`
+        double slope;
+        double slopeSd; // standard deviation of the slope, from the scatter about the line
+        double span;    // seconds from the first reading to the last
+        Instant at;
+    };
+    // nullopt below four readings or where they all stand at one moment.
+    std::optional<Line> line() const;
+
+private:
+    // Weighted sums over (t, x), t in seconds before the last reading, x from the first value on.
+    double w_ = 0, wt_ = 0, wx_ = 0, wtt_ = 0, wtx_ = 0, wxx_ = 0, ww_ = 0;
+    double base_ = 0;
+    Instant first_{}, last_{};
+    int count_ = 0;
+};
+
+// What the scorch and heat watches need of the past, beyond the readings themselves.
+class Trends {
+public:
+    void take(const State& state, const Fact& fact);
+
+    std::optional<Trend::Line> of(Series series, Instant now) const;
+    // What the level usually is, from the shift so far; the set running depth is for the caller to prefer.
+    std::optional<double> usualLevel(Series series) const;
+    // Sap running in, cubic metre a second, over the last minutes; from feed_flow, else from the tank. nullopt: not
+    // known.
+    struct Inflow {
+        double usual;       // over the last half hour
+        Instant stoodSince; // since when next to nothing runs in; Instant::max(): it runs
+    };
+    std::optional<Inflow> inflow() const;
+    // The hottest that the stack ran for half a minute, up to some ten minutes ago, once it has been watched for an
+    // hour.
+    std::optional<double> hottestStack() const;
+
+private:
+    void takeFeed(double flow, Instant at);
+    void takeTank(const Trend::Line& line, Instant at);
+    void standsOrRuns(bool stands, Instant since);
+    void takeStack(double si, Instant at);
+
+    std::array<Trend, 4> lines_;      // syrup_pan, pan_level, flue_level, tank_level
+    std::array<double, 2> usual_{};   // pan_level, flue_level: slow means
+    std::array<float, 2> usualFor_{}; // seconds that they rest on
+    std::array<Instant, 2> usualAt_{};
+    double feedUsual_ = 0, feedFor_ = 0;
+    Instant feedAt_{};
+    bool feedIsRead_ = false;
+    Instant stoodSince_ = Instant::max();
+    double hottest_ = 0, hottestLately_ = 0, stackMean_ = 0;
+    std::optional<Instant> stackFrom_;
+    Instant stackAt_{}, blockFrom_{};
+};
+
+} // namespace panside
