@@ -211,6 +211,7 @@ void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
     x_ = si;
     v_ = slope;
     followed_ = 0;
+    drift_ = 0;
     accepted_ = si;
     believedAt_ = startedAt_ = at;
     pendings_ = 0;
@@ -223,7 +224,6 @@ void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
 // smoothed.
 void Probe::follow(const ReadingRow& row, double si, Instant at) {
     pendings_ = 0;
-    accepted_ = si;
     if (implausibleSince_ && secondsBetween(settledAt_, at) >= 30) {
         implausibleSince_.reset();
         refusal_ = Reason::none;
@@ -235,24 +235,26 @@ void Probe::follow(const ReadingRow& row, double si, Instant at) {
     }
     const Manner manner = mannerOf(row.series);
     const double least = manner.smallestSpike * manner.smallestSpike / 1e4;
-    const double r = std::max(variance_, least);
-    const double lambda = manner.bend * dt * dt / std::sqrt(r);
-    const double root = (4 + lambda - std::sqrt(8 * lambda + lambda * lambda)) / 4;
-    double alpha = 1 - root * root;
-    double beta = 2 * (2 - alpha) - 4 * std::sqrt(1 - alpha);
     ++followed_;
-    // The first samples weigh as in a straight mean, until the steady gains are the smaller ones.
-    const double n = followed_ + 1;
-    alpha = std::max(alpha, 2 * (2 * n - 1) / (n * (n + 1)));
-    beta = std::max(beta, 6 / (n * (n + 1)));
-    if (alpha >= 1) {
-        alpha = 1;
-        beta = std::min(beta, 1.0);
-    }
+    // Noise is what one sample differs from the one before, apart from the slope: the filter's own lag is no noise.
+    const double step = si - accepted_ - v_ * dt;
+    const double share = 1 / std::min(60.0, followed_ + 1.0);
+    variance_ += share * (std::min(step * step / 2, 9 * std::max(variance_, 25 * least)) - variance_);
+    accepted_ = si;
+    const double sd = std::sqrt(std::max(variance_, least));
     const double error = si - (x_ + v_ * dt);
-    const double share = 1 / std::min(60.0, n + 1);
-    variance_ +=
-        share * (std::min(error * error, 9 * std::max(variance_, 25 * least)) * (1 - std::min(alpha, 0.7)) - variance_);
+    // When the errors keep to one side the slope has changed: begin again with a short memory.
+    drift_ += 0.3 * (std::clamp(error / sd, -6.0, 6.0) - drift_);
+    if (std::abs(drift_) > 1.8 && followed_ > 5) {
+        followed_ = 5;
+        drift_ = 0;
+    }
+    const double lambda = manner.bend * dt * dt / sd;
+    const double root = (4 + lambda - std::sqrt(8 * lambda + lambda * lambda)) / 4;
+    // The first samples weigh as in a straight line through all, until the steady gains are the larger ones.
+    const double n = followed_ + 1;
+    const double alpha = std::min(1.0, std::max(1 - root * root, 2 * (2 * n - 1) / (n * (n + 1))));
+    const double beta = std::min(1.0, std::max(2 * (2 - alpha) - 4 * std::sqrt(1 - alpha), 6 / (n * (n + 1))));
     x_ += v_ * dt + alpha * error;
     v_ += beta * error / dt;
     believedAt_ = at;

@@ -72,7 +72,7 @@ private:
     std::uint32_t samples_ = 0;
     // the filter: value, slope, variance of a sample about it
     bool started_ = false;
-    double x_ = 0, v_ = 0, variance_ = 0;
+    double x_ = 0, v_ = 0, variance_ = 0, drift_ = 0;
     std::uint32_t followed_ = 0;
     Instant believedAt_{}, startedAt_{};
     double accepted_ = 0, above_ = 0;

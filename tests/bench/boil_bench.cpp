@@ -17,8 +17,8 @@ void parseLog(benchmark::State& state) {
     for (auto _ : state)
         benchmark::DoNotOptimize(readLog(hour()));
     const auto rows = readLog(hour()).facts.size();
-    state.counters["row"] = benchmark::Counter(static_cast<double>(rows), benchmark::Counter::kIsIterationInvariantRate |
-                                                                               benchmark::Counter::kInvert);
+    state.counters["row"] = benchmark::Counter(
+        static_cast<double>(rows), benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
 BENCHMARK(parseLog)->Unit(benchmark::kMillisecond);
 
@@ -26,8 +26,8 @@ void writeRows(benchmark::State& state) {
     const auto facts = readLog(hour()).facts;
     for (auto _ : state)
         benchmark::DoNotOptimize(writeLog(facts));
-    state.counters["row"] = benchmark::Counter(static_cast<double>(facts.size()),
-                                               benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+    state.counters["row"] = benchmark::Counter(
+        static_cast<double>(facts.size()), benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
 BENCHMARK(writeRows)->Unit(benchmark::kMillisecond);
 
@@ -39,9 +39,10 @@ void foldSecond(benchmark::State& state) {
             absorb(boil, fact);
         benchmark::DoNotOptimize(boil);
     }
-    state.counters["second"] = benchmark::Counter(3600, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
-    state.counters["fact"] = benchmark::Counter(static_cast<double>(facts.size()),
-                                                benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+    state.counters["second"] =
+        benchmark::Counter(3600, benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+    state.counters["fact"] = benchmark::Counter(
+        static_cast<double>(facts.size()), benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
 BENCHMARK(foldSecond)->Unit(benchmark::kMillisecond);
 
@@ -87,5 +88,5 @@ void lateFact(benchmark::State& state) {
 }
 BENCHMARK(lateFact)->Unit(benchmark::kMillisecond);
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

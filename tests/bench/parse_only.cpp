@@ -1,5 +1,5 @@
-// parse_only LOG: parses a shift log and prints one line a second, and does nothing else. What `panside replay` is measured
-// against: the two read the same rows and print as many lines.
+// parse_only LOG: parses a shift log and prints one line a second, and does nothing else. What `panside replay` is
+// measured against: the two read the same rows and print as many lines.
 #include "core/boil/shift_log.h"
 
 #include <fstream>
