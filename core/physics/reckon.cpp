@@ -60,7 +60,7 @@ constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameter
                            Kind{"blend", "Blend", blendParameters},
                            Kind{"density", "Weight of a litre", densityParameters},
                            Kind{"refraction", "Refractometer", refractionParameters},
-                           Kind{"baume", "Baume", baumeParameters},
+                           Kind{"baume", "Baumé", baumeParameters},
                            Kind{"wood", "Firewood", woodParameters},
                            Kind{"shutdown", "Sap to keep back", shutdownParameters},
                            Kind{"thermocouple", "Thermocouple", thermocoupleParameters},

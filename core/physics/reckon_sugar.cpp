@@ -91,7 +91,7 @@ Outcome reckonBaume(Reader& in) {
     const double degrees = baumeOf(*sugar, scale)->degrees;
     const double gravity = *sugarDensity(*sugar, scale) / *waterDensity(scale);
     return Answer{
-        .figures = {{"baume", degrees, "Baume", say("%1 °Bé", {number(degrees, 2)})},
+        .figures = {{"baume", degrees, "Baumé", say("%1 °Bé", {number(degrees, 2)})},
                     {"brix", sugar->degrees(), "Sugar", saySugar(*sugar)}},
         .sum = {say("At %1 °C it weighs %2 times as much as water.", {number(scale.celsius(), 1), number(gravity, 5)}),
                 say("145 less 145 over %1 is %2 °Bé.", {number(gravity, 5), number(degrees, 2)})},
