@@ -1,15 +1,322 @@
 #include "core/boil/forecast.h"
 
 #include "core/boil/state.h"
+#include "core/physics/sugar.h"
+
+#include <algorithm>
+#include <cmath>
 
 namespace panside {
+namespace {
 
-void DrawForecast::take(const State&, const Fact&) {}
+constexpr double square(double x) { return x * x; }
 
-void DrawForecast::show(const State& state, Instant, Picture& picture) const {
-    const bool drawing = state.course.drawing();
-    picture.why.push_back({"drawEta", drawing ? Reason::drawing : Reason::tooShort});
-    picture.why.push_back({"closeEta", drawing ? Reason::tooShort : Reason::notDrawing});
+constexpr double readEvery = 10; // seconds
+constexpr double settles = 20;   // after a draw the probe still shows what is gone
+constexpr double settleBrix = 6, settleSeconds = 25;
+constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
+constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
+constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
+constexpr double modelKelvin = 0.03;
+
+// Kelvin a brix, and the sugar, at a rise.
+struct Slope {
+    double brix, kelvin;
+};
+std::optional<Slope> slopeAt(double brix, Pressure pressure) {
+    const auto over = boilingRise(Brix::degrees(std::min(75.0, brix + 0.5)), pressure);
+    const auto under = boilingRise(Brix::degrees(std::max(0.0, brix - 0.5)), pressure);
+    if (!over || !under)
+        return std::nullopt;
+    return Slope{brix, std::max(0.01, (*over - *under).kelvin())};
+}
+
+Range rangeOf(const Quantiles& q) {
+    const double p50 = std::max(q.p10, q.p50);
+    Range range{Duration{q.p10}, Duration{p50}, {}};
+    if (q.p90)
+        range.p90 = Duration{std::max(p50, *q.p90)};
+    return range;
+}
+
+// While the gradient builds, sugar climbs as a power of time, so that a straight line says too much: by a factor that
+// depends on the power and on how far it has to go.
+double bend(double power, double ratio) { return power * (std::pow(ratio, 1 / power) - 1) / (ratio - 1); }
+
+} // namespace
+
+void DrawForecast::take(const State& state, const Fact& fact) {
+    followOffset(state, fact.at);
+    std::visit(Overloaded{
+                   [&](const Reading& reading) {
+                       if (reading.series == Series::syrup_pan)
+                           readPan(state, fact.at);
+                       else if (reading.series == Series::stack)
+                           readStack(state, fact.at);
+                   },
+                   [&](const Lit&) { fire_.light(); },
+                   [&](const Fired&) { fire_.fired(fact.at); },
+                   [&](const Shutdown&) { fire_.stopFiring(); },
+                   [&](const DrawOpened&) { open(fact.at); },
+                   [&](const DrawClosed&) { close(state, fact.at); },
+                   [&](const PanSwapped&) {
+                       if (end_.started())
+                           end_.start(fact.at, end_.sugar(), 8);
+                       record_.forgetCycle();
+                   },
+                   [](const auto&) {},
+               },
+               fact.what);
+}
+
+void DrawForecast::followOffset(const State& state, Instant at) {
+    const double offset = state.mark.offset(at).kelvin();
+    if (offset == offset_)
+        return;
+    if (const auto water = state.weather.boiling(at); water && end_.started())
+        if (const auto slope = slopeAt(end_.sugar(), water->forModel))
+            end_.shift(-(offset - offset_) / slope->kelvin);
+    offset_ = offset;
+}
+
+void DrawForecast::readStack(const State& state, Instant at) {
+    const auto read = state.sensors.of(Series::stack).value(at);
+    if (!read || read->at != at)
+        return;
+    if (!stack_.at) {
+        stack_ = {at, read->si, read->si};
+        return;
+    }
+    const double dt = std::max(0.0, secondsBetween(*stack_.at, at));
+    stack_.now += (read->si - stack_.now) * (1 - std::exp(-dt / stackSeconds));
+    stack_.usual += (read->si - stack_.usual) * (1 - std::exp(-dt / stackMemory));
+    stack_.at = at;
+}
+
+// What the stack says and what the loads say, evenly.
+double DrawForecast::excess(Instant now, const FireHeat& fire) const {
+    const bool stack = stack_.at && secondsBetween(*stack_.at, now) < stackStale && stack_.usual > boilsKelvin + 50;
+    if (!stack)
+        return fire.excess();
+    const double seen = std::clamp((stack_.now - boilsKelvin) / (stack_.usual - boilsKelvin) - 1, -1.0, 1.0);
+    return fire.known() ? (seen + fire.excess()) / 2 : seen;
+}
+
+void DrawForecast::open(Instant at) {
+    if (openAt_)
+        return;
+    fire_.passTo(at);
+    if (shutAt_ && !passed_)
+        happened(at);
+    openAt_ = at;
+    fallen_ = false;
+    end_.passTo(at);
+}
+
+void DrawForecast::close(const State& state, Instant at) {
+    if (openAt_ && !fallen_)
+        falls_.add(secondsBetween(*openAt_, at));
+    openAt_.reset();
+    record_.forgetCycle();
+    shutAt_ = at;
+    under_ = passed_ = false;
+    double sugar = state.settings.targetDensity().degrees() - 3;
+    if (const auto water = state.weather.boiling(at))
+        if (const auto pan = state.sensors.of(Series::syrup_pan).value(at))
+            if (const auto read = sugarAtRise(
+                    TemperatureDifference::kelvin(pan->si - offset_ - water->waterBoils.kelvin()), water->forModel))
+                sugar = read->degrees() - 1;
+    fire_.passTo(at);
+    end_.start(at, sugar, 2);
+}
+
+void DrawForecast::happened(Instant at) {
+    const double wait = secondsBetween(*shutAt_, at);
+    passed_ = true;
+    if (const DrawScore score = record_.judge(wait, at); score.forecasts > 0)
+        lastScore_ = score;
+    waits_.add(wait);
+}
+
+void DrawForecast::watchMark(const State& state, Instant at, double rise) {
+    const auto water = state.weather.boiling(at);
+    const auto target = boilingRise(state.settings.targetDensity(), water->forModel);
+    if (!target)
+        return;
+    if (openAt_) {
+        if (!fallen_ && rise < target->kelvin() && secondsBetween(*openAt_, at) > settles) {
+            fallen_ = true;
+            falls_.add(secondsBetween(*openAt_, at));
+        }
+        return;
+    }
+    const double wanted = state.settings.targetDensity().degrees();
+    if (end_.sugar() < wanted - 0.2)
+        under_ = true;
+    if (shutAt_ && under_ && !passed_ && end_.sugar() > wanted && rise > target->kelvin())
+        happened(at);
+}
+
+void DrawForecast::readPan(const State& state, Instant at) {
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    const auto pan = sensor.value(at);
+    const auto water = state.weather.boiling(at);
+    if (!pan || !water || pan->at != at || sensor.trust(at) != Trust::good)
+        return;
+    if (readAt_ && secondsBetween(*readAt_, at) < readEvery)
+        return;
+    const double rise = pan->si - offset_ - water->waterBoils.kelvin();
+    const auto sugar = sugarAtRise(TemperatureDifference::kelvin(std::max(0.0, rise)), water->forModel);
+    if (!sugar)
+        return;
+    const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
+    readAt_ = at;
+    watchMark(state, at, rise);
+    if (openAt_)
+        return;
+    const auto slope = slopeAt(sugar->degrees(), water->forModel);
+    if (!slope)
+        return;
+    fire_.passTo(at);
+    if (!end_.started()) {
+        if (sugar->degrees() < gradientBrix)
+            return;
+        end_.start(at, sugar->degrees(), 1);
+    }
+    const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
+    // The sensor's filter takes most of the noise out of readings that come each second, little of slow ones.
+    const double noise = std::max(0.02, pan->noise * (spacing < 2 * readEvery ? 0.35 : 0.8));
+    end_.passTo(at);
+    if (since >= settles)
+        end_.read(at, sugar->degrees(),
+                  square(noise / slope->kelvin) + square(settleBrix * std::exp(-since / settleSeconds)));
+    end_.heat(excess(at, fire_));
+    if (shutAt_ && !passed_)
+        if (const auto pan10 = panQuantiles(state, at))
+            record_.keep(since, *pan10, waits_.rest(since));
+}
+
+std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant now) const {
+    const auto water = state.weather.boiling(now);
+    const double wanted = state.settings.targetDensity().degrees();
+    const auto slope = water ? slopeAt(wanted, water->forModel) : std::nullopt;
+    if (!slope || !end_.started())
+        return std::nullopt;
+    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin(), modelKelvin);
+    const double markVariance = square(kelvin / slope->kelvin);
+    DrawEnd end = end_;
+    end.passTo(now);
+    FireHeat fire = fire_;
+    fire.passTo(now);
+    // The crew fires when the load is due; one that is overdue may be forgotten for as long again and more.
+    const double late = fire.overdue(now), beside = excess(now, fire) - fire.excess();
+    const auto heat = [&](double whenDue, double whenLate) {
+        return HeatAhead{fire.ahead(late > 0 ? whenLate : -late + whenDue), beside};
+    };
+    constexpr double tenth = 1.2816;
+    const auto p10 = end.until(wanted, markVariance, -tenth, heat(0, 0));
+    const auto p50 = end.until(wanted, markVariance, 0, heat(0, 20 + 0.5 * late));
+    const auto p90 = end.until(wanted, markVariance, tenth, heat(0.15 * fire.interval(), 60 + 1.5 * late));
+    if (!p10 || !p50)
+        return std::nullopt;
+    Quantiles q{*p10, *p50, p90};
+    if (late > 2 * fire.interval() + 300)
+        q.p90.reset();
+    if (!shutAt_ && end.sugar() > gradientBrix && end.sugar() < wanted - 1) {
+        const double ratio = wanted / end.sugar();
+        q.p10 *= bend(4, ratio);
+        q.p50 *= bend(2, ratio);
+    }
+    return q;
+}
+
+std::optional<Quantiles> DrawForecast::quantiles(const State& state, Instant now) const {
+    const auto pan = panQuantiles(state, now);
+    if (!pan)
+        return std::nullopt;
+    if (!shutAt_)
+        return pan;
+    return record_.weighed(*pan, waits_.rest(secondsBetween(*shutAt_, now)));
+}
+
+Reason DrawForecast::unreached(Instant now) const {
+    if (fire_.stopped())
+        return Reason::stoppedFiring;
+    return fire_.overdue(now) > fire_.interval() ? Reason::fireDying : Reason::notReached;
+}
+
+// Why there can be no forecast; none where there can.
+Reason DrawForecast::silence(const State& state, Instant now) const {
+    if (state.course.endedAt)
+        return Reason::shiftEnded;
+    if (openAt_)
+        return Reason::drawing;
+    if (!state.weather.boiling(now))
+        return state.weather.why();
+    const Probe* probe = state.sensors.of(Series::syrup_pan).active(now);
+    if (!probe || !probe->hasValue())
+        return Reason::noPanReading;
+    const double unread = readAt_ ? secondsBetween(*readAt_, now) : 0;
+    if (probe->trust(now) == Trust::gone && unread > doubtfulFor)
+        return Reason::noPanReading;
+    if (probe->trust(now) == Trust::doubtful && unread > doubtfulFor)
+        return Reason::panReadingDoubtful;
+    if (unread > staleAfter)
+        return Reason::noPanReading;
+    if (!state.course.litAt && state.course.loads == 0 && !shutAt_ && !end_.started())
+        return Reason::notLit;
+    if (!end_.started() || (!shutAt_ && end_.rate() <= 0))
+        return Reason::noGradient;
+    return Reason::none;
+}
+
+void DrawForecast::show(const State& state, Instant now, Picture& picture) const {
+    picture.lastScore = lastScore_;
+    showClose(state, now, picture);
+    const Reason silent = silence(state, now);
+    const bool above = !openAt_ && picture.rise && picture.targetRise && *picture.rise >= *picture.targetRise;
+    if (above && (silent == Reason::none || silent == Reason::noGradient)) {
+        picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+        return;
+    }
+    if (silent != Reason::none) {
+        picture.why.push_back({"drawEta", silent});
+        return;
+    }
+    const auto q = quantiles(state, now);
+    if (q)
+        picture.drawEta = rangeOf(*q);
+    if (!q || !q->p90)
+        picture.why.push_back({"drawEta", unreached(now)});
+}
+
+void DrawForecast::showClose(const State& state, Instant now, Picture& picture) const {
+    if (!openAt_) {
+        picture.why.push_back({"closeEta", Reason::notDrawing});
+        return;
+    }
+    const auto pan = state.sensors.of(Series::syrup_pan).value(now);
+    if (!pan || !picture.rise || !picture.targetRise) {
+        picture.why.push_back({"closeEta", pan ? state.weather.why() : Reason::noPanReading});
+        return;
+    }
+    const double over = (*picture.rise - *picture.targetRise).kelvin();
+    if (over <= 0) {
+        picture.closeEta = Range{Duration{0}, Duration{0}, Duration{0}};
+        return;
+    }
+    auto q = falls_.rest(secondsBetween(*openAt_, now));
+    // The fall slows as thin liquid mixes in, so a straight line says too little.
+    constexpr double steady = 0.0005; // K a second
+    if (pan->slope < -steady) {
+        const double line = over / -pan->slope;
+        const Quantiles fall{0.6 * line, 1.2 * line, 2.5 * line};
+        q = q ? Quantiles{(q->p10 + fall.p10) / 2, (q->p50 + fall.p50) / 2, (*q->p90 + *fall.p90) / 2} : fall;
+    }
+    if (q)
+        picture.closeEta = rangeOf(*q);
+    else
+        picture.why.push_back({"closeEta", Reason::tooFewDraws});
 }
 
 } // namespace panside

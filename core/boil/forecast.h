@@ -1,18 +1,55 @@
 #pragma once
+#include "core/boil/draw_end.h"
 #include "core/boil/fact.h"
+#include "core/boil/fire_heat.h"
+#include "core/boil/forecast_record.h"
+#include "core/boil/past_waits.h"
 #include "core/boil/picture.h"
 
 namespace panside {
 
 struct State;
 
-// How long until the draw (until the reading, freed of its noise, next rises through the target), and while drawing until
-// it falls back through it: a distribution, or the reason why there is none.
+// How long until the draw (until the reading, freed of its noise, next rises through the target), and while drawing
+// until it falls back through it: a distribution, or the reason why there is none.
 class DrawForecast {
 public:
     void take(const State& state, const Fact& fact);
-    // drawEta, closeEta and their why
+    // drawEta, closeEta, lastScore and their why. The three times of a range are all that a fan needs: it runs from the
+    // reading now to the target at p10, p50 and p90.
     void show(const State& state, Instant now, Picture& picture) const;
+
+private:
+    struct Stack {
+        std::optional<Instant> at;
+        double now = 0, usual = 0; // kelvin
+    };
+    void readStack(const State& state, Instant at);
+    void readPan(const State& state, Instant at);
+    void open(Instant at);
+    void close(const State& state, Instant at);
+    void watchMark(const State& state, Instant at, double rise);
+    void followOffset(const State& state, Instant at);
+    void happened(Instant at);
+
+    double excess(Instant now, const FireHeat& fire) const;
+    std::optional<Quantiles> panQuantiles(const State& state, Instant now) const;
+    std::optional<Quantiles> quantiles(const State& state, Instant now) const;
+    Reason silence(const State& state, Instant now) const;
+    Reason unreached(Instant now) const;
+    void showClose(const State& state, Instant now, Picture& picture) const;
+
+    DrawEnd end_;
+    FireHeat fire_;
+    Stack stack_;
+    PastWaits waits_, falls_; // from shut to the mark; from open to back under it
+    ForecastRecord record_;
+    std::optional<DrawScore> lastScore_;
+    std::optional<Instant> shutAt_, openAt_, readAt_;
+    double offset_ = 0;   // kelvin, in what end_ was told
+    bool under_ = false;  // the reading was under the mark in this cycle
+    bool passed_ = false; // and has passed it
+    bool fallen_ = false; // in this draw
 };
 
-}  // namespace panside
+} // namespace panside

@@ -1,24 +1,142 @@
 #include "core/boil/mark.h"
 
+#include "core/boil/density_check.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace panside {
+namespace {
 
-void Mark::take(const State& state, const Fact& fact) {
-    if (std::holds_alternative<Set>(fact.what)) {
-        offset_ = state.settings.probeOffset();
-        sd_ = state.settings.probeOffsetSd();
-    }
+constexpr double square(double x) { return x * x; }
+
+constexpr double waterCheckSd = 0.07; // K, a careful look at water at a full boil
+constexpr double twiceWithin = 600;   // seconds in which the same figures are one check entered twice
+constexpr double outlier = 3.5;       // standard deviations off: questioned
+constexpr double far = 2;             // from here on a check counts less and less
+constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
+
+MarkBelief::Weights weightsOf(bool onWaterCheck, Instrument with) {
+    MarkBelief::Weights weights{};
+    weights[onWaterCheck ? MarkBelief::pan : MarkBelief::total] = 1;
+    weights[with == Instrument::hydrometer ? MarkBelief::hydrometer : MarkBelief::refractometer] = 1;
+    return weights;
 }
 
-TemperatureDifference Mark::offset(Instant) const { return offset_; }
-TemperatureDifference Mark::offsetSd(Instant) const { return sd_; }
+// Kelvin a brix near a density.
+double slopeAt(Brix sugar, Pressure pressure) {
+    const auto over = boilingRise(sugar + Brix::degrees(0.5), pressure);
+    const auto under = boilingRise(sugar - Brix::degrees(0.5), pressure);
+    return over && under ? (*over - *under).kelvin() : 0.23;
+}
+
+} // namespace
+
+void Mark::take(const State& state, const Fact& fact) {
+    // Belief ages by the clock of the facts.
+    belief_.age(lastAged_ ? secondsBetween(*lastAged_, fact.at) : 0);
+    lastAged_ = fact.at;
+    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        if (reading->series == Series::syrup_pan)
+            if (const auto water = state.weather.boiling(fact.at))
+                if (const auto pan = state.sensors.of(Series::syrup_pan).value(fact.at); pan && pan->at == fact.at)
+                    trace_.add(fact.at, pan->si - water->waterBoils.kelvin());
+    } else if (const auto* set = std::get_if<Set>(&fact.what)) {
+        if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd)
+            belief_.start(state.settings.probeOffset().kelvin(), state.settings.probeOffsetSd().kelvin());
+    } else if (const auto* density = std::get_if<DensityCheck>(&fact.what)) {
+        takeDensity(state, *density, fact.at);
+    } else if (const auto* boiled = std::get_if<WaterCheck>(&fact.what)) {
+        takeWater(state, *boiled, fact.at);
+    } else if (std::holds_alternative<PanSwapped>(fact.what)) {
+        belief_.swapPan();
+        checks_ = 0;
+        doubted_.reset();
+    }
+    if (const auto water = state.weather.boiling(fact.at))
+        onWaterCheck_ = !water->pressure;
+}
+
+void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
+    const auto water = state.weather.boiling(at);
+    if (!water || !water->pressure)
+        return;
+    const double seen = (check.boiledAt.value - water->waterBoils).kelvin();
+    const double variance = square(waterCheckSd) + square(water->uncertainty.kelvin());
+    const MarkBelief::Weights weights = {1, -1, 0, 0};
+    if (belief_.surprise(weights, seen, variance) <= outlier)
+        belief_.learn(weights, seen, variance);
+}
+
+bool Mark::entersTwice(const DensityCheck& check, Instant at) {
+    const bool same = last_ && *last_ == check && secondsBetween(*lastAt_, at) < twiceWithin;
+    last_ = check;
+    if (!same)
+        lastAt_ = at;
+    return same;
+}
+
+void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
+    if (entersTwice(check, at))
+        return;
+    const auto water = state.weather.boiling(at);
+    const auto sugar = sugarOf(check, state.settings.targetDensity());
+    if (!sugar) {
+        ++questioned_;
+        return;
+    }
+    const Instant taken = std::min(at, check.drawn.value_or(at));
+    const auto read = trace_.at(taken);
+    if (!water || !read)
+        return;
+    const auto rise = boilingRise(sugar->sugar, water->forModel);
+    if (!rise) {
+        ++questioned_;
+        return;
+    }
+    const double seen = *read - rise->kelvin();
+    const double lag = trace_.moved(taken) * dipSeconds / 60 + (check.drawn ? 0 : 0.5 * trace_.moved(at));
+    double variance = square(sugar->scatter.degrees() * slopeAt(sugar->sugar, water->forModel)) + square(lag) + 1e-4;
+    const auto weights = weightsOf(!water->pressure, check.with);
+    const double surprise = belief_.surprise(weights, seen, variance);
+    if (surprise > outlier) {
+        // A second one that says the same is no slip: then the belief was wrong.
+        if (!doubted_ || std::abs(*doubted_ - seen) > 0.2) {
+            doubted_ = seen;
+            ++questioned_;
+            return;
+        }
+        belief_.doubt();
+    } else if (surprise > far) {
+        variance *= square(surprise / far);
+    }
+    doubted_.reset();
+    belief_.learn(weights, seen, variance);
+    ++checks_;
+    learntAt_ = at;
+}
+
+TemperatureDifference Mark::offsetSd(Instant now) const {
+    MarkBelief aged = belief_;
+    aged.age(lastAged_ ? secondsBetween(*lastAged_, now) : 0);
+    return TemperatureDifference::kelvin(std::sqrt(aged.variance(onWaterCheck_)));
+}
+
+double Mark::sdAfterCheck(Instant now) const {
+    MarkBelief then = belief_;
+    then.age(lastAged_ ? secondsBetween(*lastAged_, now) : 0);
+    constexpr double hotCup = 0.25 * 0.23; // scatter of a careful check in a hot cup, K
+    then.learn(weightsOf(onWaterCheck_, Instrument::hydrometer), 0, square(hotCup));
+    return std::sqrt(then.variance(onWaterCheck_));
+}
 
 void Mark::show(const State& state, Instant now, Picture& picture) const {
     picture.probeOffset = offset(now);
+    picture.checks = checks_;
+    picture.questionedChecks = questioned_;
+    picture.lastCheck = learntAt_;
     const auto water = state.weather.boiling(now);
     if (!water) {
         for (const auto* field : {"riseC", "targetRiseC", "targetC", "brix"})
@@ -29,9 +147,12 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     picture.legalRise = boilingRise(state.settings.legalMinimum(), water->forModel);
     picture.heavyRise = boilingRise(state.settings.tooHeavy(), water->forModel);
     if (picture.targetRise) {
+        const auto with = [&](double sd) {
+            return TemperatureDifference::kelvin(std::hypot(sd, water->uncertainty.kelvin()));
+        };
         picture.target = water->waterBoils + *picture.targetRise + picture.probeOffset;
-        picture.targetUncertainty =
-            TemperatureDifference::kelvin(std::hypot(offsetSd(now).kelvin(), water->uncertainty.kelvin()));
+        picture.targetUncertainty = with(offsetSd(now).kelvin());
+        picture.targetUncertaintyAfterCheck = with(sdAfterCheck(now));
     }
     if (picture.syrupPan) {
         picture.rise = *picture.syrupPan - picture.probeOffset - water->waterBoils;

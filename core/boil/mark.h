@@ -1,24 +1,39 @@
 #pragma once
 #include "core/boil/fact.h"
+#include "core/boil/mark_belief.h"
+#include "core/boil/pan_trace.h"
 #include "core/boil/picture.h"
 
 namespace panside {
 
 struct State;
 
-// The mark: at which reading syrup is reached. Physics gives the rise at the density wanted; this part believes how much
-// this probe in this pan reads too high, and learns it from the hydrometer.
+// The mark: at which reading syrup is reached. Physics gives the rise at the density wanted; this part believes how
+// much this probe in this pan reads too high, and learns it from the hydrometer.
 class Mark {
 public:
     void take(const State& state, const Fact& fact);
-    // probeOffset, rise, targetRise, legalRise, heavyRise, target, targetUncertainty, brix, checks, lastCheck
+    // probeOffset, rise, targetRise, legalRise, heavyRise, target, targetUncertainty and what one more check would make
+    // of it, brix, checks, questionedChecks, lastCheck
     void show(const State& state, Instant now, Picture& picture) const;
 
-    TemperatureDifference offset(Instant now) const;
+    TemperatureDifference offset(Instant) const { return TemperatureDifference::kelvin(belief_.offset(onWaterCheck_)); }
     TemperatureDifference offsetSd(Instant now) const;
 
 private:
-    TemperatureDifference offset_{}, sd_ = TemperatureDifference::kelvin(0.3);
+    void takeDensity(const State& state, const DensityCheck& check, Instant at);
+    void takeWater(const State& state, const WaterCheck& check, Instant at);
+    bool entersTwice(const DensityCheck& check, Instant at);
+    double sdAfterCheck(Instant now) const;
+
+    MarkBelief belief_;
+    PanTrace trace_;            // rise on the probe's own scale
+    bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
+    std::optional<DensityCheck> last_;
+    std::optional<Instant> lastAt_, learntAt_;
+    int checks_ = 0, questioned_ = 0;
+    std::optional<Instant> lastAged_;
+    std::optional<double> doubted_; // what the last questioned check said, K
 };
 
-}  // namespace panside
+} // namespace panside

@@ -59,6 +59,16 @@ struct Range {
     bool operator==(const Range&) const = default;
 };
 
+// How a forecast of a draw came out. Errors are what was said (p50) less what came; none where the wait was shorter.
+struct DrawScore {
+    Instant at{};                                        // the reading rose through the target
+    std::optional<Duration> tenBefore, fiveBefore, twoBefore;
+    double inside = 0;                                   // share of the wait in which the range held it
+    double underP10 = 0, underP50 = 0, underP90 = 0;     // shares of the wait in which it came sooner than each quantile
+    int forecasts = 0;                                   // what the shares rest on; 0: none was made
+    bool operator==(const DrawScore&) const = default;
+};
+
 // Values are kept in logs by name; the order here is the order within one priority's table row.
 enum class Alarm : std::uint8_t {
     scorch_risk,
@@ -116,11 +126,14 @@ struct Picture {
     std::optional<TemperatureDifference> legalRise, heavyRise;  // the band's lower and upper edge
     std::optional<Temperature> target;
     std::optional<TemperatureDifference> targetUncertainty;
+    std::optional<TemperatureDifference> targetUncertaintyAfterCheck;  // what a density check now would make of it
     std::optional<Brix> brix;
     int checks = 0;                         // density checks the mark rests on
+    int questionedChecks = 0;               // those that could not be believed; kept, but the mark does not rest on them
     std::optional<Instant> lastCheck;
 
     std::optional<Range> drawEta, closeEta;
+    std::optional<DrawScore> lastScore;     // of the last draw that was foretold
     bool drawing = false;
     std::optional<Instant> drawOpenedAt;
     int draws = 0;

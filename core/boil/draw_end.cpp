@@ -1,0 +1,172 @@
+#include "core/boil/draw_end.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double square(double x) { return x * x; }
+
+// Rates are measured by the usual one. Set once on a scratch plant of many random rigs, where all of them may be halved
+// or doubled at a cost of a few percent of the score.
+constexpr double flickerSeconds = 120, flickerSd = 0.4;
+constexpr double leanSeconds = 1500, leanSd = 0.2, leanAfterDraw = 0.1;
+constexpr double usualWalk = 0.1; // per square root of an hour
+constexpr double answerFirst = 0.8, answerSd = 0.4, answerWalk = 0.1;
+constexpr double sugarWalk = 0.015; // brix per square root of a second: level, mixing
+// Before anything was seen: pans of all sizes climb by 0.1 to 0.6 brix a minute once they draw.
+constexpr double firstRate = 0.3 / 60, firstRateSd = 0.2 / 60, leastRate = 0.03 / 60;
+constexpr double horizon = 4 * 3600;
+
+// Variance of the integral of a rate that comes and goes with a time constant.
+double wandered(double variance, double constant, double seconds) {
+    const double left = std::exp(-seconds / constant);
+    return variance * (2 * constant * seconds - square(constant) * (3 - 4 * left + square(left)));
+}
+
+} // namespace
+
+double DrawEnd::scale() const { return std::max(mean_[3], leastRate); }
+
+double DrawEnd::rate() const { return mean_[1] + mean_[2] + mean_[3] + mean_[4] * excess_; }
+
+void DrawEnd::start(Instant at, double sugar, double sd) {
+    if (!at_) {
+        mean_ = {sugar, 0, 0, firstRate, answerFirst * firstRate};
+        variance_ = {};
+        variance_[1][1] = square(flickerSd * firstRate);
+        variance_[2][2] = square(leanSd * firstRate);
+        variance_[3][3] = square(firstRateSd);
+        variance_[3][4] = variance_[4][3] = answerFirst * square(firstRateSd);
+        variance_[4][4] = square(answerSd * firstRate) + square(answerFirst * firstRateSd);
+    } else {
+        passTo(at);
+        variance_[2][2] += square(leanAfterDraw * scale());
+    }
+    mean_[0] = sugar;
+    for (std::size_t i = 0; i < size; ++i)
+        variance_[0][i] = variance_[i][0] = 0;
+    variance_[0][0] = square(sd);
+    at_ = at;
+}
+
+void DrawEnd::noise(Matrix& variance, double seconds) const {
+    const double flicker = square(flickerSd * scale()), lean = square(leanSd * scale());
+    const double walk = square(usualWalk * scale()) / 3600;
+    const double flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
+    const double withFlicker = flicker * flickerSeconds * square(1 - flickerLeft);
+    const double withLean = lean * leanSeconds * square(1 - leanLeft), withUsual = walk * seconds * seconds / 2;
+    variance[0][0] += square(sugarWalk) * seconds + wandered(flicker, flickerSeconds, seconds) +
+                      wandered(lean, leanSeconds, seconds) + walk * seconds * seconds * seconds / 3;
+    variance[0][1] += withFlicker;
+    variance[1][0] += withFlicker;
+    variance[0][2] += withLean;
+    variance[2][0] += withLean;
+    variance[0][3] += withUsual;
+    variance[3][0] += withUsual;
+    variance[1][1] += flicker * (1 - square(flickerLeft));
+    variance[2][2] += lean * (1 - square(leanLeft));
+    variance[3][3] += walk * seconds;
+    variance[4][4] += square(answerWalk * scale()) / 3600 * seconds;
+}
+
+void DrawEnd::passTo(Instant at) {
+    const double dt = at_ ? secondsBetween(*at_, at) : 0;
+    if (dt <= 0)
+        return;
+    const double flicker = std::exp(-dt / flickerSeconds), lean = std::exp(-dt / leanSeconds);
+    // Only the first row of the transition has more than its own place in it.
+    const Vector first = {1, flickerSeconds * (1 - flicker), leanSeconds * (1 - lean), dt, dt * excess_};
+    const Vector own = {1, flicker, lean, 1, 1};
+    double sugar = 0;
+    Vector cross{};
+    for (std::size_t i = 0; i < size; ++i) {
+        sugar += first[i] * mean_[i];
+        for (std::size_t j = 0; j < size; ++j)
+            cross[i] += variance_[i][j] * first[j];
+    }
+    double spread = 0;
+    for (std::size_t i = 0; i < size; ++i)
+        spread += first[i] * cross[i];
+    for (std::size_t i = 1; i < size; ++i) {
+        mean_[i] *= own[i];
+        variance_[0][i] = variance_[i][0] = cross[i] * own[i];
+        for (std::size_t j = 1; j < size; ++j)
+            variance_[i][j] *= own[i] * own[j];
+    }
+    mean_[0] = sugar;
+    variance_[0][0] = spread;
+    noise(variance_, dt);
+    at_ = at;
+}
+
+void DrawEnd::read(Instant at, double sugar, double variance) {
+    passTo(at);
+    const double off = sugar - mean_[0];
+    double spread = variance_[0][0] + variance;
+    // A reading more than three deviations off counts less and less.
+    if (const double wild = off * off / spread; wild > 9)
+        spread = variance_[0][0] + variance * wild / 9;
+    const Vector with = variance_[0];
+    for (std::size_t i = 0; i < size; ++i) {
+        mean_[i] += with[i] / spread * off;
+        for (std::size_t j = 0; j < size; ++j)
+            variance_[i][j] -= with[i] * with[j] / spread;
+    }
+    mean_[3] = std::max(mean_[3], leastRate);
+    mean_[4] = std::max(mean_[4], 0.0);
+}
+
+DrawEnd::Reach DrawEnd::reach(double seconds, double heatSeconds) const {
+    const Vector by = {1, flickerSeconds * (1 - std::exp(-seconds / flickerSeconds)),
+                       leanSeconds * (1 - std::exp(-seconds / leanSeconds)), seconds, heatSeconds};
+    Reach reach{0, 0};
+    for (std::size_t i = 0; i < size; ++i) {
+        reach.mean += by[i] * mean_[i];
+        reach.variance += by[i] * by[i] * variance_[i][i];
+        for (std::size_t j = 0; j < i; ++j)
+            reach.variance += 2 * by[i] * by[j] * variance_[i][j];
+    }
+    reach.variance += square(sugarWalk) * seconds + wandered(square(flickerSd * scale()), flickerSeconds, seconds) +
+                      wandered(square(leanSd * scale()), leanSeconds, seconds) +
+                      square(usualWalk * scale()) / 3600 * seconds * seconds * seconds / 3;
+    return reach;
+}
+
+std::optional<double> DrawEnd::until(double mark, double markVariance, double deviate, const HeatAhead& heat) const {
+    const auto over = [&](double seconds) {
+        const Reach there = reach(seconds, heat(seconds));
+        return there.mean - deviate * std::sqrt(std::max(0.0, there.variance) + markVariance) - mark;
+    };
+    double low = 0, high = 30, atLow = over(0), atHigh = over(high);
+    if (atLow >= 0)
+        return 0;
+    while (atHigh < 0) {
+        low = high;
+        atLow = atHigh;
+        high += std::max(30.0, 0.4 * high);
+        if (high > horizon)
+            return std::nullopt;
+        atHigh = over(high);
+    }
+    // Regula falsi with halving of the end that stays (Illinois).
+    for (int i = 0; i < 20 && high - low > 0.5; ++i) {
+        const double next = low + (high - low) * atLow / (atLow - atHigh);
+        const double there = over(next);
+        if (std::abs(there) < 1e-4)
+            return next;
+        if (there < 0) {
+            low = next;
+            atLow = there;
+            atHigh /= 2;
+        } else {
+            high = next;
+            atHigh = there;
+            atLow /= 2;
+        }
+    }
+    return (low + high) / 2;
+}
+
+} // namespace panside

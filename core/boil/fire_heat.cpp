@@ -1,0 +1,102 @@
+#include "core/boil/fire_heat.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// Small split wood gives most of its heat as gas soon after it catches; coals glow on (common practice, no source).
+constexpr double gasShare = 0.6, gasIntervals = 0.75, coalSeconds = 900, panSeconds = 75;
+constexpr double longestStep = 30;
+constexpr double twice = 60; // the same load keyed twice
+constexpr double shortestGap = 90, longestGap = 3600;
+
+} // namespace
+
+void FireHeat::burn(double seconds) {
+    while (seconds > 0) {
+        const double dt = std::min(seconds, longestStep);
+        const double gasSeconds = gasIntervals * interval_;
+        const double heat = gas_ / gasSeconds + coals_ / coalSeconds;
+        gas_ -= gas_ * dt / gasSeconds;
+        coals_ -= coals_ * dt / coalSeconds;
+        pan_ += (heat - pan_) * dt / panSeconds;
+        seconds -= dt;
+    }
+}
+
+void FireHeat::passTo(Instant at) {
+    if (at_ && at > *at_)
+        burn(std::min(secondsBetween(*at_, at), 4 * 3600.0));
+    if (!at_ || at > *at_)
+        at_ = at;
+}
+
+void FireHeat::learnGap(double gap) {
+    if (gap < shortestGap || gap > longestGap)
+        return;
+    std::copy_backward(gaps_.begin(), gaps_.end() - 1, gaps_.end());
+    gaps_[0] = static_cast<float>(gap);
+    known_ = std::min(known_ + 1, gapCount);
+    if (known_ < 2)
+        return;
+    auto sorted = gaps_;
+    const auto end = sorted.begin() + static_cast<std::ptrdiff_t>(known_);
+    std::sort(sorted.begin(), end);
+    interval_ = (sorted[known_ / 2] + sorted[(known_ - 1) / 2]) / 2.0;
+}
+
+void FireHeat::fired(Instant at) {
+    passTo(at);
+    if (last_ && secondsBetween(*last_, at) < twice)
+        return;
+    if (last_)
+        learnGap(secondsBetween(*last_, at));
+    last_ = at;
+    ++loads_;
+    gas_ += gasShare * interval_;
+    coals_ += (1 - gasShare) * interval_;
+}
+
+double FireHeat::excess() const { return known() ? std::clamp(pan_ - 1, -1.0, 1.0) : 0; }
+
+double FireHeat::overdue(Instant now) const {
+    return last_ && !stopped_ ? secondsBetween(*last_, now) - interval_ : -interval_;
+}
+
+FireHeat::Ahead FireHeat::ahead(double delay) const {
+    Ahead sum{};
+    if (!known()) {
+        // Nothing is known of its loads; once nobody fires any more, it goes out as coals do.
+        for (std::size_t i = 0; stopped_ && i < steps; ++i) {
+            const double seconds = step * static_cast<double>(i);
+            sum[i] = coalSeconds * (1 - std::exp(-seconds / coalSeconds)) - seconds;
+        }
+        return sum;
+    }
+    FireHeat then = *this;
+    double next = delay, total = 0;
+    for (std::size_t i = 0; i < steps; ++i) {
+        sum[i] = total;
+        if (!stopped_ && static_cast<double>(i) * step >= next) {
+            then.gas_ += gasShare * interval_;
+            then.coals_ += (1 - gasShare) * interval_;
+            next += interval_;
+        }
+        total += step * then.excess();
+        then.burn(step);
+    }
+    return sum;
+}
+
+double HeatAhead::operator()(double seconds) const {
+    constexpr double fade = 240;
+    const double place = seconds / FireHeat::step;
+    const auto i = static_cast<std::size_t>(std::max(0.0, place));
+    const double loads =
+        i + 1 < sum.size() ? sum[i] + (sum[i + 1] - sum[i]) * (place - static_cast<double>(i)) : sum.back();
+    return loads + beside * fade * (1 - std::exp(-seconds / fade));
+}
+
+} // namespace panside

@@ -1,0 +1,53 @@
+#pragma once
+// The heat of the fire as the pan feels it, from the times of the loads alone: each load's gas burns off within about
+// an interval, its coals over a quarter of an hour, and the pan follows some minute later. Relative to its own steady
+// mean, so that it needs no masses and no rig: 0 is a fire fed as usual, -1 no fire.
+#include "core/quantity/quantity.h"
+
+#include <array>
+#include <optional>
+
+namespace panside {
+
+class FireHeat {
+public:
+    void fired(Instant at);
+    void passTo(Instant at);
+    void stopFiring() { stopped_ = true; }
+    void light() { stopped_ = false; }
+
+    bool known() const { return loads_ >= 3; }
+    double excess() const;                        // now; 0 while not known
+    double interval() const { return interval_; } // seconds between loads, learned; 480 until then
+    double overdue(Instant now) const;            // seconds; negative before the next is due
+
+    // The integral of the excess over what is to come, in seconds, at steps of `step`; the next load goes in after
+    // `delay` seconds and those after it by the interval, or none at all once firing has stopped.
+    static constexpr double step = 30;
+    static constexpr std::size_t steps = 60;
+    using Ahead = std::array<double, steps>;
+    Ahead ahead(double delay) const;
+    bool stopped() const { return stopped_; }
+
+private:
+    void burn(double seconds);
+    void learnGap(double gap);
+
+    static constexpr std::size_t gapCount = 9;
+    std::optional<Instant> at_, last_;
+    int loads_ = 0;
+    std::array<float, gapCount> gaps_{};
+    std::size_t known_ = 0;
+    double interval_ = 480;
+    double gas_ = 0, coals_ = 0, pan_ = 0; // seconds of usual heat still to come; heat at the pan
+    bool stopped_ = false;
+};
+
+// What of it will have come after so many seconds, with what the stack says beside the loads, which fades.
+struct HeatAhead {
+    FireHeat::Ahead sum{};
+    double beside = 0;
+    double operator()(double seconds) const;
+};
+
+} // namespace panside

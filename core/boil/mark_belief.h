@@ -1,0 +1,43 @@
+#pragma once
+// What is believed of the errors between a reading and syrup, as one Gaussian over four of them, in kelvin:
+//   total       what the probe reads too high in boiling syrup, against the barometer's boiling water
+//   pan         the part of it that boiling water does not show: this syrup, this pan's scale, the rise model
+//   hydrometer  what the house's hydrometer is always off by, seen as a reading; refractometer the same
+// A density check shows total plus glass (pan plus glass where boiling water is known from a check with the probe
+// itself), a water check shows total less pan. So a check never teaches more than its glass is good for, and a pan that
+// is swapped takes its own part along and no more.
+#include <array>
+
+namespace panside {
+
+class MarkBelief {
+public:
+    enum Part : std::size_t { total, pan, hydrometer, refractometer };
+    using Weights = std::array<double, 4>;
+
+    MarkBelief();
+    // A probe known so well before, in this pan.
+    void start(double offset, double sd);
+    // The pan and its scale are another's.
+    void swapPan();
+    // Time passed: scale grows, probes walk.
+    void age(double seconds);
+
+    double offset(bool onWaterCheck) const { return mean_[onWaterCheck ? pan : total]; }
+    double variance(bool onWaterCheck) const { return variance_[part(onWaterCheck)][part(onWaterCheck)]; }
+    // How many standard deviations an observation of weights' sum lies off.
+    double surprise(const Weights& of, double seen, double variance) const;
+    void learn(const Weights& of, double seen, double variance);
+    // The belief was wrong, and is to follow what comes.
+    void doubt();
+
+private:
+    static Part part(bool onWaterCheck) { return onWaterCheck ? pan : total; }
+    double expected(const Weights& of) const;
+    Weights covariance(const Weights& of) const;
+
+    Weights mean_{};
+    std::array<Weights, 4> variance_{};
+};
+
+} // namespace panside

@@ -1,0 +1,49 @@
+#include "core/boil/pan_trace.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double spacing = 10, furthest = 300;
+
+} // namespace
+
+void PanTrace::add(Instant at, double kelvin) {
+    if (!start_)
+        start_ = at;
+    const double now = secondsBetween(*start_, at);
+    if (count_ > 0 && now - entry(0).seconds < spacing)
+        return;
+    ring_[next_] = {static_cast<float>(now), static_cast<float>(kelvin)};
+    next_ = static_cast<std::uint16_t>((next_ + 1) % size);
+    count_ = static_cast<std::uint16_t>(std::min<std::size_t>(count_ + 1U, size));
+}
+
+std::optional<double> PanTrace::at(Instant time) const {
+    if (count_ == 0)
+        return std::nullopt;
+    const double when = secondsBetween(*start_, time);
+    std::size_t back = 0;
+    while (back < count_ && entry(back).seconds > when)
+        ++back;
+    if (back == count_)
+        return entry(count_ - 1U).seconds - when <= furthest ? std::optional{double{entry(count_ - 1U).kelvin}}
+                                                             : std::nullopt;
+    const Entry& before = entry(back);
+    if (back == 0)
+        return when - before.seconds <= furthest ? std::optional{double{before.kelvin}} : std::nullopt;
+    const Entry& after = entry(back - 1);
+    if (std::min(when - before.seconds, after.seconds - when) > furthest)
+        return std::nullopt;
+    const double share = (when - before.seconds) / (after.seconds - before.seconds);
+    return before.kelvin + share * (after.kelvin - before.kelvin);
+}
+
+double PanTrace::moved(Instant time) const {
+    const auto now = at(time), before = at(time + Duration{-60});
+    return now && before ? std::abs(*now - *before) : 0;
+}
+
+} // namespace panside

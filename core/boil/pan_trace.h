@@ -1,0 +1,33 @@
+#pragma once
+// The last three quarters of an hour of a reading, for what is told of it afterwards.
+#include "core/quantity/quantity.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+
+namespace panside {
+
+class PanTrace {
+public:
+    // Kept one each ten seconds; times do not run backwards.
+    void add(Instant at, double kelvin);
+    // Between the two nearest; nullopt where none was kept within five minutes of that time.
+    std::optional<double> at(Instant time) const;
+    // How much it moved in the minute up to that time, kelvin.
+    double moved(Instant time) const;
+
+private:
+    struct Entry {
+        float seconds; // since start_
+        float kelvin;
+    };
+    static constexpr std::size_t size = 270;
+    const Entry& entry(std::size_t back) const { return ring_[(next_ + size - 1 - back) % size]; }
+
+    std::optional<Instant> start_;
+    std::array<Entry, size> ring_{};
+    std::uint16_t next_ = 0, count_ = 0;
+};
+
+} // namespace panside

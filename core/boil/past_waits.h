@@ -1,0 +1,29 @@
+#pragma once
+// What the last waits of this shift say of the one that lasts: a lognormal with slow forgetting, given how long it has
+// lasted already. It looks at no thermometer.
+#include <array>
+#include <optional>
+
+namespace panside {
+
+// Seconds from now: one in ten, one in two, nine in ten come sooner. A ninth that is missing: more than one future in
+// ten never gets there.
+struct Quantiles {
+    double p10, p50;
+    std::optional<double> p90;
+};
+
+class PastWaits {
+public:
+    void add(double seconds);
+    bool any() const { return count_ > 0; }
+    std::optional<Quantiles> rest(double lasted) const;
+
+private:
+    double count_ = 0, mean_ = 0, squares_ = 0; // of the logarithms
+};
+
+// Pinball loss of a forecast, all three quantiles; a missing ninth counts as four hours.
+double lossOf(const Quantiles& forecast, double came);
+
+} // namespace panside
