@@ -94,9 +94,11 @@ void CrewOnShift::step(const Now& now, Plant& plant, std::vector<Fact>& facts, s
     if (away_)
         return;
     tendFire(now, plant, facts, deeds);
-    tendDraw(now, plant, facts, deeds);
-    tendCup(now, plant, facts);
-    tendPan(now, plant, facts);
+    if (now.since < seconds(crew_.blindAfter)) {
+        tendDraw(now, plant, facts, deeds);
+        tendCup(now, plant, facts);
+        tendPan(now, plant, facts);
+    }
     tendShift(now, plant, facts, deeds);
 }
 
@@ -250,14 +252,14 @@ void CrewOnShift::tendShift(const Now& now, Plant& plant, std::vector<Fact>& fac
     if (!shut_ && lit_) {
         const auto& rig = options_.rig;
         const double area = (rig.flueArea + rig.syrupArea).squareMetre();
-        const double keep = area * 50 + 0.5 * rig.rate.litrePerHour() * 0.75;
+        const double keep = area * rig.depth.millimetre() + 0.5 * rig.rate.litrePerHour() * 0.75;
         const bool noMoreSap = plant.tankLitres() < keep && delivered_ >= options_.sap.deliveries.size();
         if (now.since > seconds(crew_.boilFor) || noMoreSap) {
             shut_ = true;
             shutAt_ = now.since;
             if (plant.drawing())
                 close(now, plant, facts, deeds);
-            plant.floodPans(0.05);
+            plant.floodPans(options_.rig.depth.metre());
             facts.push_back({now.at, Shutdown{}, hand()});
             deeds.push_back({RehearsalDeed::Kind::shutDown, now.at});
         }

@@ -30,13 +30,13 @@ void Firebox::load(double kilogram, double moisture) {
 
 void Firebox::step(double dt, double airCelsius) {
     // A hot box dries and gasses a load sooner than a cold one.
-    const double hot = 0.35 + 0.65 * std::clamp(released_ / fuelRate_, 0.0, 1.3);
+    const double hot = (0.35 + 0.65 * std::clamp(released_ / fuelRate_, 0.0, 1.3)) / fire_.slowness;
     const double door = doorOpen() ? 1.0 : 0.0;
     const double wet = drying_ > 0 ? water_ / drying_ : 0;
     const double dried = drying_ * std::min(1.0, dt * hot / (70 + 260 * wet));
     const double steamed = wet * dried;
     const double gassed = gassing_ * std::min(1.0, dt * hot / 250);
-    const double charred = char_ * std::min(1.0, dt * (0.6 + 0.4 * hot) / 900);
+    const double charred = char_ * std::min(1.0, dt * (0.6 / fire_.slowness + 0.4 * hot) / 900);
     drying_ -= dried;
     water_ -= steamed;
     gassing_ += dried - gassed;

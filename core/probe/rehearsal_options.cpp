@@ -40,6 +40,7 @@ RehearsalOptions anyBoil(std::uint64_t seed) {
     boil.sap.sugar = Brix::degrees(std::round(10 * std::clamp(dice.normal(2.3, 0.8), 1.0, 5.0)) / 10);
     boil.sap.sweetLeft = dice.uniform(0.5, 1.0);
     boil.fire.interval = std::chrono::seconds{15 * dice.whole(22, 44)};
+    boil.fire.slowness = std::clamp(seconds(boil.fire.interval) / 490 * dice.normal(1, 0.12), 0.6, 1.6);
     boil.fire.intervalScatter = dice.uniform(0.05, 0.15);
     boil.fire.loadScatter = dice.uniform(0.06, 0.18);
     boil.fire.moisture = std::round(dice.uniform(14, 30)) / 100;

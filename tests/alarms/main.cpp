@@ -1,0 +1,239 @@
+// alarm_table: how early a scorch is called, how often an alarm is false, how soon a dead probe is noticed; against the
+// truth of made-up boils. Exit 1 if a limit is not kept.
+#include "tests/judge/watched.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstdlib>
+#include <map>
+#include <optional>
+
+using namespace panside;
+using namespace panside::judge;
+
+namespace {
+using Readings = std::vector<Series>;
+int broken = 0;
+
+void verdict(bool kept) {
+    fmt::print("  {}\n", kept ? "kept" : "NOT KEPT");
+    broken += kept ? 0 : 1;
+}
+
+// Harm: the syrup pan dry (under 5 mm) or its draw-off past 75 Brix.
+bool harmed(const RehearsalTruth& truth) {
+    return truth.panDepth.millimetre() < 5 || truth.drawOff.degrees() > 75;
+}
+
+struct Neglect {
+    const char* name;
+    bool feedStops, blind;
+    Readings readings;
+    double lead;  // s, wanted
+};
+
+// The call's lead over the harm, s; nullopt if there was no harm. Not called: less than nothing.
+std::optional<double> leadOf(const Neglect& neglect, std::uint64_t seed) {
+    auto options = anyBoil(seed);
+    options.readings = neglect.readings;
+    options.crewSavesPan = false;
+    const double from = 8000 + 300 * static_cast<double>(seed % 7);
+    if (neglect.feedStops) {
+        options.feedFault = FeedFault::stops;
+        options.feedFaultAfter = Duration{from};
+    }
+    if (neglect.blind)
+        options.crew.blindAfter = Duration{from};
+    Watched boil{options, seed};
+    double called = -1;
+    while (boil.second() && boil.since() < from + 5400) {
+        if (boil.since() < from)
+            continue;
+        if (harmed(boil.truth()))
+            return called >= 0 ? boil.since() - called : -1;
+        const bool stand = stands(boil.picture(), Alarm::scorch_risk);
+        if (!stand)
+            called = -1;
+        else if (called < 0)
+            called = boil.since();
+    }
+    return {};
+}
+
+void scorch(int rigs) {
+    const Readings pan{Series::syrup_pan, Series::pressure};
+    Readings six{Series::syrup_pan, Series::stack, Series::flue_pan, Series::pressure, Series::pan_level, Series::tank_level};
+    const std::vector<Neglect> cases = {
+        {"feed stops, nobody looks; six readings", true, true, six, 180},
+        {"feed stops, they draw on; six readings", true, false, six, 180},
+        {"feed stops, nobody looks; pan, level", true, true, {Series::syrup_pan, Series::pressure, Series::pan_level}, 180},
+        {"feed stops, nobody looks; pan, flow", true, true, {Series::syrup_pan, Series::pressure, Series::feed_flow}, 180},
+        {"feed stops, nobody looks; pan alone", true, true, pan, 60},
+        {"nobody draws; pan alone", false, true, pan, 60},
+        {"nobody draws; six readings", false, true, six, 60},
+    };
+    fmt::print("scorch_risk before the pan is dry or past 75 Brix, s\n{:<44}{:>6}{:>9}{:>8}{:>8}{:>8}\n", "", "rigs", "called", "least",
+               "median", "wanted");
+    for (const auto& neglect : cases) {
+        std::vector<double> got;
+        for (int i = 1; i <= rigs; ++i)
+            if (const auto lead = leadOf(neglect, 20000 + static_cast<std::uint64_t>(i)))
+                got.push_back(*lead);
+        const auto missed = std::count_if(got.begin(), got.end(), [](double lead) { return lead < 0; });
+        const double least = quantile(got, 0);
+        fmt::print("{:<44}{:>6}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", neglect.name, got.size(), got.size() - static_cast<std::size_t>(missed),
+                   least, quantile(got, 0.5), neglect.lead);
+        verdict(got.empty() || least >= neglect.lead);
+    }
+}
+
+// Is there something in it? Where the truth bears the alarm out it is not false.
+bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options, double lastLoad, double end) {
+    const auto& truth = boil.truth();
+    const double tankHours = truth.tank.litre() / options.rig.rate.litrePerHour();
+    switch (alarm) {
+    case Alarm::above_target:
+        return (truth.reading - truth.mark).kelvin() > -0.15;
+    case Alarm::draw_overdue:
+        return truth.drawing && truth.drawOff.degrees() < 66.5;
+    case Alarm::fire_overdue:
+        return boil.since() - lastLoad > 0.9 * seconds(options.fire.interval);
+    case Alarm::sap_low:
+    case Alarm::last_load:
+        return tankHours < 1.6 || boil.since() > end - 3600;
+    case Alarm::pan_low:
+        return truth.panDepth < 0.6 * options.rig.depth;
+    default:
+        return false;
+    }
+}
+
+void describe(Alarm alarm, const Watched& boil, double lastLoad) {
+    const auto& truth = boil.truth();
+    const auto picture = boil.picture();
+    fmt::print("  {:.0f} s {}: reading {:.2f} mark {:.2f} target {:.2f} filtered {:.2f} sugar {:.1f}, {} depth {:.0f} mm, loaded {:.0f} s ago, "
+               "interval {:.0f} s\n",
+               boil.since(), nameOf(alarm), truth.reading.celsius(), truth.mark.celsius(),
+               picture.target ? picture.target->celsius() : 0, picture.syrupPan ? picture.syrupPan->celsius() : 0,
+               truth.drawOff.degrees(), truth.drawing ? "drawing" : "shut", truth.panDepth.millimetre(), boil.since() - lastLoad,
+               seconds(picture.fireInterval));
+}
+
+RehearsalOptions messy(std::uint64_t seed) {
+    auto options = anyBoil(seed);
+    options.probe.spikesPerHour = 6;
+    options.probe.splashesPerHour = 8;
+    options.probe.foamsPerHour = 1.5;
+    options.probe.niterPerHour = 0.04;
+    options.weather.frontHpa = seed % 2 == 0 ? 12 : -14;
+    options.weather.frontAfter = std::chrono::hours{3};
+    options.fire.forgets = 0;
+    options.crew.forgetsToClose = 0;
+    options.crew.boilFor = std::chrono::minutes{645};
+    options.sap.atStart = Volume::litre(options.rig.rate.litrePerHour() * 12.5);
+    options.rig.tank = options.sap.atStart * 1.1;
+    return options;
+}
+
+void falseAlarms(int boils, bool tell) {
+    std::map<Alarm, int> falses, borne;
+    double hours = 0;
+    for (int i = 1; i <= boils; ++i) {
+        const auto options = messy(21000 + static_cast<std::uint64_t>(i));
+        Watched boil{options, 21000 + static_cast<std::uint64_t>(i)};
+        std::array<bool, alarmCount> before{};
+        double lastLoad = 0;
+        std::size_t deeds = 0;
+        while (boil.second() && boil.since() < 12 * 3600) {
+            for (; deeds < boil.plant().deeds().size(); ++deeds)
+                if (boil.plant().deeds()[deeds].kind == RehearsalDeed::Kind::fired)
+                    lastLoad = boil.since();
+            if (std::fmod(boil.since(), 3) > 0.5)
+                continue;
+            std::array<bool, alarmCount> now{};
+            for (const auto& alarm : boil.picture().alarms)
+                if (alarm.stands())
+                    now[static_cast<std::size_t>(alarm.alarm)] = true;
+            for (std::size_t k = 0; k < alarmCount; ++k)
+                if (now[k] && !before[k]) {
+                    const auto alarm = static_cast<Alarm>(k);
+                    const bool true_ = borneOut(alarm, boil, options, lastLoad, seconds(options.crew.boilFor));
+                    ++(true_ ? borne : falses)[alarm];
+                    if (tell && !true_)
+                        describe(alarm, boil, lastLoad);
+                }
+            before = now;
+        }
+        hours += boil.since() / 3600;
+    }
+    int all = 0;
+    fmt::print("\nAlarms in {:.0f} h of messy but harmless boil (spikes, spray, foam, niter, doors, draws, a front)\n{:<28}{:>10}{:>14}\n",
+               hours, "", "false", "borne out");
+    for (std::size_t k = 0; k < alarmCount; ++k) {
+        const auto alarm = static_cast<Alarm>(k);
+        if (falses.count(alarm) || borne.count(alarm))
+            fmt::print("{:<28}{:>10}{:>14}\n", nameOf(alarm), falses[alarm], borne[alarm]);
+        all += falses[alarm];
+    }
+    fmt::print("{:<28}{:>10.2f} in 12 h; wanted: under 1, and no scorch_risk", "false", all * 12 / hours);
+    verdict(all * 12 / hours < 1 && falses[Alarm::scorch_risk] == 0);
+}
+
+void deadProbes(int rigs) {
+    fmt::print("\nA dead syrup-pan probe while boiling, s until it is called\n{:<28}{:>8}{:>9}{:>8}{:>8}{:>8}\n", "", "times", "called",
+               "median", "most", "wanted");
+    const struct {
+        const char* name;
+        ProbeFault fault;
+        Alarm alarm;
+        double wanted;
+    } cases[] = {{"silent, 1 a second", ProbeFault::silent, Alarm::probe_silent, 10},
+                 {"stuck, step 0.01 degC", ProbeFault::stuck, Alarm::probe_stuck, 60}};
+    for (const auto& one : cases) {
+        std::vector<double> took;
+        int missed = 0;
+        for (int i = 1; i <= rigs; ++i) {
+            auto options = anyBoil(22000 + static_cast<std::uint64_t>(i));
+            options.probe.unit = Unit::degC;
+            options.probe.step = 0.01;
+            options.probe.spikesPerHour = 0;
+            options.probeFault = one.fault;
+            options.probeFaultAfter = Duration{7000 + 97.0 * i};
+            options.probeFaultLasts = Duration{180};
+            Watched boil{options, 22000 + static_cast<std::uint64_t>(i)};
+            const double from = seconds(options.probeFaultAfter);
+            double called = -1;
+            while (boil.second() && boil.since() < from + 180 && called < 0)
+                if (boil.since() >= from && stands(boil.picture(), one.alarm))
+                    called = boil.since() - from;
+            if (called >= 0)
+                took.push_back(called);
+            else
+                ++missed;
+        }
+        fmt::print("{:<28}{:>8}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", one.name, rigs, took.size(), quantile(took, 0.5), quantile(took, 1),
+                   one.wanted);
+        verdict(missed == 0 && quantile(took, 1) <= one.wanted + 1);
+    }
+}
+} // namespace
+
+int main(int argc, char** argv) {
+    bool full = false, tell = false;
+    for (int i = 1; i < argc; ++i) {
+        if (std::string_view{argv[i]} == "--full") {
+            full = true;
+        } else if (std::string_view{argv[i]} == "--tell") {
+            tell = true;
+        } else {
+            fmt::print("alarm_table [--full] [--tell]\n  --full  ten rigs a case and 120 h of boil; else three and 24 h\n"
+                       "  --tell  describe each false alarm\n");
+            return 2;
+        }
+    }
+    scorch(full ? 10 : 3);
+    falseAlarms(full ? 10 : 2, tell);
+    deadProbes(full ? 10 : 3);
+    return broken > 0 ? 1 : 0;
+}
