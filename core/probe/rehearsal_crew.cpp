@@ -16,6 +16,7 @@ Said<Quantity> said(double si, Unit unit, double step) {
 Said<Temperature> saidCelsius(double celsius, Unit unit, double step) {
     return {Temperature::kelvin(toSi(rounded(fromSi(celsius + 273.15, unit), step), unit)), unit};
 }
+constexpr Duration usualBurnOut = std::chrono::minutes{45};
 constexpr double brixPerKelvin = 4.4; // near the mark, what the old hands know as two and a half to a degree Fahrenheit
 } // namespace
 
@@ -47,6 +48,8 @@ void CrewOnShift::tellRig(const Plant& plant, Instant at, std::vector<Fact>& fac
     tell(Setting::feed_tank_volume, rig.tank.si(), us ? Unit::gal : Unit::L, 1);
     tell(Setting::load_mass, plant.nominalLoad(), us ? Unit::lb : Unit::kg, us ? 1 : 0.5);
     tell(Setting::wood_moisture, fire_.moisture, Unit::percent, 1);
+    if (crew_.burnOut)
+        tell(Setting::burn_out, seconds(*crew_.burnOut), Unit::min, 1);
 }
 
 void CrewOnShift::tellSap(double litres, double sugar, Instant at, std::vector<Fact>& facts) {
@@ -252,7 +255,8 @@ void CrewOnShift::tendShift(const Now& now, Plant& plant, std::vector<Fact>& fac
     if (!shut_ && lit_) {
         const auto& rig = options_.rig;
         const double area = (rig.flueArea + rig.syrupArea).squareMetre();
-        const double keep = area * rig.depth.millimetre() + 0.5 * rig.rate.litrePerHour() * 0.75;
+        const double keep = area * rig.depth.millimetre() +
+                            0.5 * rig.rate.litrePerHour() * seconds(crew_.burnOut.value_or(usualBurnOut)) / 3600;
         const bool noMoreSap = plant.tankLitres() < keep && delivered_ >= options_.sap.deliveries.size();
         if (now.since > seconds(crew_.boilFor) || noMoreSap) {
             shut_ = true;

@@ -11,7 +11,8 @@ namespace {
 constexpr double gasShare = 0.78, gasHeat = 14.9e6, charHeat = 31.8e6, dryingHeat = 2.44e6;
 constexpr double sapWarming = 4.1e3 * 94; // J/kg, from a cold tank to the boil
 constexpr double boiling = 2.257e6;
-constexpr double archShare = 0.14; // of the heat released, into brick and iron
+constexpr double archShare = 0.20; // of the heat released, into brick and iron
+constexpr double archLoses = 0.40; // of what they hold, to the house
 
 double wetHeat(double moisture) {
     return (1 - moisture) * (gasShare * gasHeat + (1 - gasShare) * charHeat) - moisture * dryingHeat;
@@ -36,7 +37,7 @@ void Firebox::step(double dt, double airCelsius) {
     const double dried = drying_ * std::min(1.0, dt * hot / (70 + 260 * wet));
     const double steamed = wet * dried;
     const double gassed = gassing_ * std::min(1.0, dt * hot / 250);
-    const double charred = char_ * std::min(1.0, dt * (0.6 / fire_.slowness + 0.4 * hot) / 900);
+    const double charred = char_ * std::min(1.0, dt * (0.6 / fire_.slowness + 0.4 * hot) / 1300);
     drying_ -= dried;
     water_ -= steamed;
     gassing_ += dried - gassed;
@@ -50,11 +51,11 @@ void Firebox::step(double dt, double airCelsius) {
 
     flame_ += (released_ - flame_) * std::min(1.0, dt / 22);
     const double over = flame_ / fuelRate_;
-    const double reach = efficiency_ * (1.08 - 0.06 * over * over) / (1 - 0.5 * archShare);
+    const double reach = efficiency_ * (1.08 - 0.06 * over * over) / (1 - archLoses * archShare);
     const double stored = archShare * flame_;
     const double given = arch_ / archTime_;
     arch_ += (stored - given) * dt;
-    intoPans_ = std::max(0.0, reach * ((1 - archShare) * flame_ * (1 - 0.30 * door) + 0.5 * given));
+    intoPans_ = std::max(0.0, reach * ((1 - archShare) * flame_ * (1 - 0.30 * door) + (1 - archLoses) * given));
 
     // Flue gas at the base: hotter with the fire, thinned by cold air at the door, cooled by the steam of a wet load.
     const double steam = std::clamp(steamed * dryingHeat / dt / fuelRate_, 0.0, 0.5);

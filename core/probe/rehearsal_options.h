@@ -29,7 +29,7 @@ struct RehearsalFire {
     Duration interval = std::chrono::minutes{8};
     double intervalScatter = 0.10, loadScatter = 0.12; // relative, one standard deviation
     double moisture = 0.20;                            // wet basis
-    double slowness = 1; // of the wood: fine dry splits 0.7, coarse ones 1.4
+    double slowness = 1;                               // of the wood: fine dry splits 0.7, coarse ones 1.4
     double forgets = 0.02;                             // share of loads made 4 to 10 min late
     double unpressed = 0.01, pressedLate = 0.03;       // shares of loads that nobody keys, or keys afterwards
     double handScatter = 0.08;                         // how differently the crew's hands load
@@ -82,8 +82,9 @@ struct RehearsalCrew {
     double forgetsToClose = 0.01;                 // share of draws left open some minutes
     double noVolume = 0.1;                        // share of draws whose volume nobody measured
     bool waterCheck = true;
-    bool weighs = false;                      // every load goes over a scale
-    Duration boilFor = std::chrono::hours{6}; // from lighting to the last load
+    bool weighs = false;                          // every load goes over a scale
+    Duration boilFor = std::chrono::hours{6};     // from lighting to the last load
+    std::optional<Duration> burnOut = {};         // how long the fire boils on after the last load, if they know it
     Duration blindAfter = std::chrono::hours{99}; // from then on they only fire: no draw, no look at the pan
 };
 

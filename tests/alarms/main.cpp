@@ -22,15 +22,13 @@ void verdict(bool kept) {
 }
 
 // Harm: the syrup pan dry (under 5 mm) or its draw-off past 75 Brix.
-bool harmed(const RehearsalTruth& truth) {
-    return truth.panDepth.millimetre() < 5 || truth.drawOff.degrees() > 75;
-}
+bool harmed(const RehearsalTruth& truth) { return truth.panDepth.millimetre() < 5 || truth.drawOff.degrees() > 75; }
 
 struct Neglect {
     const char* name;
     bool feedStops, blind;
     Readings readings;
-    double lead;  // s, wanted
+    double lead; // s, wanted
 };
 
 // The call's lead over the harm, s; nullopt if there was no harm. Not called: less than nothing.
@@ -63,18 +61,27 @@ std::optional<double> leadOf(const Neglect& neglect, std::uint64_t seed) {
 
 void scorch(int rigs) {
     const Readings pan{Series::syrup_pan, Series::pressure};
-    Readings six{Series::syrup_pan, Series::stack, Series::flue_pan, Series::pressure, Series::pan_level, Series::tank_level};
+    Readings six{Series::syrup_pan, Series::stack,     Series::flue_pan,
+                 Series::pressure,  Series::pan_level, Series::tank_level};
     const std::vector<Neglect> cases = {
         {"feed stops, nobody looks; six readings", true, true, six, 180},
         {"feed stops, they draw on; six readings", true, false, six, 180},
-        {"feed stops, nobody looks; pan, level", true, true, {Series::syrup_pan, Series::pressure, Series::pan_level}, 180},
-        {"feed stops, nobody looks; pan, flow", true, true, {Series::syrup_pan, Series::pressure, Series::feed_flow}, 180},
+        {"feed stops, nobody looks; pan, level",
+         true,
+         true,
+         {Series::syrup_pan, Series::pressure, Series::pan_level},
+         180},
+        {"feed stops, nobody looks; pan, flow",
+         true,
+         true,
+         {Series::syrup_pan, Series::pressure, Series::feed_flow},
+         180},
         {"feed stops, nobody looks; pan alone", true, true, pan, 60},
         {"nobody draws; pan alone", false, true, pan, 60},
         {"nobody draws; six readings", false, true, six, 60},
     };
-    fmt::print("scorch_risk before the pan is dry or past 75 Brix, s\n{:<44}{:>6}{:>9}{:>8}{:>8}{:>8}\n", "", "rigs", "called", "least",
-               "median", "wanted");
+    fmt::print("scorch_risk before the pan is dry or past 75 Brix, s\n{:<44}{:>6}{:>9}{:>8}{:>8}{:>8}\n", "", "rigs",
+               "called", "least", "median", "wanted");
     for (const auto& neglect : cases) {
         std::vector<double> got;
         for (int i = 1; i <= rigs; ++i)
@@ -82,8 +89,8 @@ void scorch(int rigs) {
                 got.push_back(*lead);
         const auto missed = std::count_if(got.begin(), got.end(), [](double lead) { return lead < 0; });
         const double least = quantile(got, 0);
-        fmt::print("{:<44}{:>6}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", neglect.name, got.size(), got.size() - static_cast<std::size_t>(missed),
-                   least, quantile(got, 0.5), neglect.lead);
+        fmt::print("{:<44}{:>6}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", neglect.name, got.size(),
+                   got.size() - static_cast<std::size_t>(missed), least, quantile(got, 0.5), neglect.lead);
         verdict(got.empty() || least >= neglect.lead);
     }
 }
@@ -112,12 +119,13 @@ bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options,
 void describe(Alarm alarm, const Watched& boil, double lastLoad) {
     const auto& truth = boil.truth();
     const auto picture = boil.picture();
-    fmt::print("  {:.0f} s {}: reading {:.2f} mark {:.2f} target {:.2f} filtered {:.2f} sugar {:.1f}, {} depth {:.0f} mm, loaded {:.0f} s ago, "
+    fmt::print("  {:.0f} s {}: reading {:.2f} mark {:.2f} target {:.2f} filtered {:.2f} sugar {:.1f}, {} depth {:.0f} "
+               "mm, loaded {:.0f} s ago, "
                "interval {:.0f} s\n",
                boil.since(), nameOf(alarm), truth.reading.celsius(), truth.mark.celsius(),
                picture.target ? picture.target->celsius() : 0, picture.syrupPan ? picture.syrupPan->celsius() : 0,
-               truth.drawOff.degrees(), truth.drawing ? "drawing" : "shut", truth.panDepth.millimetre(), boil.since() - lastLoad,
-               seconds(picture.fireInterval));
+               truth.drawOff.degrees(), truth.drawing ? "drawing" : "shut", truth.panDepth.millimetre(),
+               boil.since() - lastLoad, seconds(picture.fireInterval));
 }
 
 RehearsalOptions messy(std::uint64_t seed) {
@@ -168,7 +176,8 @@ void falseAlarms(int boils, bool tell) {
         hours += boil.since() / 3600;
     }
     int all = 0;
-    fmt::print("\nAlarms in {:.0f} h of messy but harmless boil (spikes, spray, foam, niter, doors, draws, a front)\n{:<28}{:>10}{:>14}\n",
+    fmt::print("\nAlarms in {:.0f} h of messy but harmless boil (spikes, spray, foam, niter, doors, draws, a "
+               "front)\n{:<28}{:>10}{:>14}\n",
                hours, "", "false", "borne out");
     for (std::size_t k = 0; k < alarmCount; ++k) {
         const auto alarm = static_cast<Alarm>(k);
@@ -181,8 +190,8 @@ void falseAlarms(int boils, bool tell) {
 }
 
 void deadProbes(int rigs) {
-    fmt::print("\nA dead syrup-pan probe while boiling, s until it is called\n{:<28}{:>8}{:>9}{:>8}{:>8}{:>8}\n", "", "times", "called",
-               "median", "most", "wanted");
+    fmt::print("\nA dead syrup-pan probe while boiling, s until it is called\n{:<28}{:>8}{:>9}{:>8}{:>8}{:>8}\n", "",
+               "times", "called", "median", "most", "wanted");
     const struct {
         const char* name;
         ProbeFault fault;
@@ -212,8 +221,8 @@ void deadProbes(int rigs) {
             else
                 ++missed;
         }
-        fmt::print("{:<28}{:>8}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", one.name, rigs, took.size(), quantile(took, 0.5), quantile(took, 1),
-                   one.wanted);
+        fmt::print("{:<28}{:>8}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", one.name, rigs, took.size(), quantile(took, 0.5),
+                   quantile(took, 1), one.wanted);
         verdict(missed == 0 && quantile(took, 1) <= one.wanted + 1);
     }
 }
@@ -227,8 +236,9 @@ int main(int argc, char** argv) {
         } else if (std::string_view{argv[i]} == "--tell") {
             tell = true;
         } else {
-            fmt::print("alarm_table [--full] [--tell]\n  --full  ten rigs a case and 120 h of boil; else three and 24 h\n"
-                       "  --tell  describe each false alarm\n");
+            fmt::print(
+                "alarm_table [--full] [--tell]\n  --full  ten rigs a case and 120 h of boil; else three and 24 h\n"
+                "  --tell  describe each false alarm\n");
             return 2;
         }
     }

@@ -1,5 +1,5 @@
-// fire_table: the call of the firing and the account of the fire against the truth of made-up boils. Exit 1 if a limit is
-// not kept.
+// fire_table: the call of the firing and the account of the fire against the truth of made-up boils. Exit 1 if a limit
+// is not kept.
 #include "tests/judge/watched.h"
 
 #include <fmt/format.h>
@@ -77,7 +77,7 @@ void interval(int rigs) {
         while (boil.second() && boil.since() < 5 * 3600) {
             if (!boil.truth().boiling)
                 hot = loads(boil).size();
-            if (loads(boil).size() >= hot + 6)  // five whole cycles since the boil was up
+            if (loads(boil).size() >= hot + 6) // five whole cycles since the boil was up
                 break;
         }
         const double learned = seconds(boil.picture().fireInterval);
@@ -85,7 +85,8 @@ void interval(int rigs) {
         detail += fmt::format("{}{:.1f}/{:.1f}", i > 1 ? " " : "", learned / 60, best / 60);
     }
     row("learned interval less the best, after five loads, s", misses.size(),
-        fmt::format("median {:.0f}, most {:.0f}", quantile(misses, 0.5), quantile(misses, 1)), "at most 60", quantile(misses, 1) <= 60);
+        fmt::format("median {:.0f}, most {:.0f}", quantile(misses, 0.5), quantile(misses, 1)), "at most 60",
+        quantile(misses, 1) <= 60);
     fmt::print("  learned/best, min: {}\n", detail);
 }
 
@@ -125,10 +126,10 @@ void inferred(int rigs) {
             });
         }
     }
-    row("loads that nobody keyed, found", static_cast<std::size_t>(unpressed), fmt::format("{:.1f} %", 100.0 * found / std::max(1, unpressed)),
-        "at least 95 %", found >= 0.95 * unpressed);
-    row("loads inferred that were none", static_cast<std::size_t>(said), fmt::format("{:.1f} %", 100.0 * wrong / std::max(1, said)),
-        "under 5 %", wrong < 0.05 * said);
+    row("loads that nobody keyed, found", static_cast<std::size_t>(unpressed),
+        fmt::format("{:.1f} %", 100.0 * found / std::max(1, unpressed)), "at least 95 %", found >= 0.95 * unpressed);
+    row("loads inferred that were none", static_cast<std::size_t>(said),
+        fmt::format("{:.1f} %", 100.0 * wrong / std::max(1, said)), "under 5 %", wrong < 0.05 * said);
 }
 
 void overdue(int rigs) {
@@ -158,18 +159,34 @@ void overdue(int rigs) {
             late.push_back(1e4);
     }
     row("overdue firing called after it was due, s", late.size(),
-        fmt::format("least {:.1f}, most {:.1f}", quantile(late, 0), quantile(late, 1)), "0 to 2", quantile(late, 0) >= 0 && quantile(late, 1) <= 2);
+        fmt::format("least {:.1f}, most {:.1f}", quantile(late, 0), quantile(late, 1)), "0 to 2",
+        quantile(late, 0) >= 0 && quantile(late, 1) <= 2);
 }
 
 struct Account {
     std::vector<double> lastLoad, reserve, steam, efficiency;
 };
 
+// An arch known from earlier nights: how long it boils on after the crew stops firing.
+Duration burnOut(const RehearsalOptions& options, std::uint64_t seed) {
+    Watched boil{options, seed};
+    double shutAt = -1, until = 0;
+    while (boil.second()) {
+        if (shutAt < 0 && !boil.plant().deeds().empty() &&
+            boil.plant().deeds().back().kind == RehearsalDeed::Kind::shutDown)
+            shutAt = boil.since();
+        if (boil.truth().boiling)
+            until = boil.since();
+    }
+    return Duration{60 * std::round((until - shutAt) / 60)};
+}
+
 // What was really needed after the last load: to raise the pans by their running depth, and what boiled off after it.
 void endOfBoil(std::uint64_t seed, Account& account) {
     auto options = plain(seed);
     options.crew.weighs = true;
     options.sap.atStart = Volume::litre(options.rig.rate.litrePerHour() * 4.5);
+    options.crew.burnOut = burnOut(options, seed);
     Watched boil{options, seed};
     struct Minute {
         double tank, boiledOff, heatTaken, burnt;
@@ -181,25 +198,29 @@ void endOfBoil(std::uint64_t seed, Account& account) {
         const auto& truth = boil.truth();
         if (truth.boiling && boilsFrom < 0)
             boilsFrom = boil.since();
-        if (shutAt < 0 && !boil.plant().deeds().empty() && boil.plant().deeds().back().kind == RehearsalDeed::Kind::shutDown) {
+        if (shutAt < 0 && !boil.plant().deeds().empty() &&
+            boil.plant().deeds().back().kind == RehearsalDeed::Kind::shutDown) {
             shutAt = boil.since();
             boiledThen = truth.boiledOff.litre();
         }
         if (shutAt < 0 && std::fmod(boil.since(), 60) < 0.5)
-            minutes.push_back({truth.tank.litre(), truth.boiledOff.litre(), truth.heatTaken.joule(), truth.woodBurnt.kilogram(),
-                               boil.picture()});
+            minutes.push_back({truth.tank.litre(), truth.boiledOff.litre(), truth.heatTaken.joule(),
+                               truth.woodBurnt.kilogram(), boil.picture()});
     }
     const auto& rig = options.rig;
-    const double needed = (rig.flueArea + rig.syrupArea).squareMetre() * rig.depth.millimetre() + boil.truth().boiledOff.litre() - boiledThen;
+    const double needed = (rig.flueArea + rig.syrupArea).squareMetre() * rig.depth.millimetre() +
+                          boil.truth().boiledOff.litre() - boiledThen;
     std::size_t enough = minutes.size();
     while (enough > 1 && minutes[enough - 1].tank < needed)
         --enough;
     const double perMinute = (minutes[minutes.size() - 61].tank - minutes.back().tank) / 60;
-    const double truly = static_cast<double>(enough) + (enough == minutes.size() ? (minutes.back().tank - needed) / perMinute : 0);
+    const double truly =
+        static_cast<double>(enough) + (enough == minutes.size() ? (minutes.back().tank - needed) / perMinute : 0);
     const auto hourBefore = static_cast<std::size_t>(std::max(0.0, truly - 60));
     const auto& then = minutes[std::min(hourBefore, minutes.size() - 1)].picture;
     if (then.lastLoad)
-        account.lastLoad.push_back(std::abs(static_cast<double>(hourBefore) + seconds(then.lastLoad->p50) / 60 - truly));
+        account.lastLoad.push_back(
+            std::abs(static_cast<double>(hourBefore) + seconds(then.lastLoad->p50) / 60 - truly));
     else
         account.lastLoad.push_back(999);
     account.reserve.push_back(then.keepBack ? 100 * std::abs(then.keepBack->litre() / needed - 1) : 999);
@@ -207,8 +228,9 @@ void endOfBoil(std::uint64_t seed, Account& account) {
     for (std::size_t m = static_cast<std::size_t>(boilsFrom / 60) + 40; m < minutes.size(); m += 10) {
         const auto& now = minutes[m];
         if (now.picture.evaporation)
-            account.steam.push_back(
-                100 * std::abs(now.picture.evaporation->litrePerHour() / (2 * (now.boiledOff - minutes[m - 30].boiledOff)) - 1));
+            account.steam.push_back(100 * std::abs(now.picture.evaporation->litrePerHour() /
+                                                       (2 * (now.boiledOff - minutes[m - 30].boiledOff)) -
+                                                   1));
         if (now.picture.efficiency && m > static_cast<std::size_t>(boilsFrom / 60) + 75) {
             const auto& before = minutes[m - 60];
             const double truth = (now.heatTaken - before.heatTaken) / ((now.burnt - before.burnt) * heating);
@@ -222,11 +244,15 @@ void accounts(int rigs) {
     for (int i = 1; i <= rigs; ++i)
         endOfBoil(33000 + static_cast<std::uint64_t>(i), account);
     const auto say = [](const std::vector<double>& errors) {
-        return fmt::format("median {:.1f}, 90 % {:.1f}, most {:.1f}", quantile(errors, 0.5), quantile(errors, 0.9), quantile(errors, 1));
+        return fmt::format("median {:.1f}, 90 % {:.1f}, most {:.1f}", quantile(errors, 0.5), quantile(errors, 0.9),
+                           quantile(errors, 1));
     };
-    row("last load foretold an hour before, min", account.lastLoad.size(), say(account.lastLoad), "at most 5", quantile(account.lastLoad, 0.9) <= 5);
-    row("sap to keep back, %", account.reserve.size(), say(account.reserve), "at most 10", quantile(account.reserve, 0.9) <= 10);
-    row("evaporation after half an hour, %", account.steam.size(), say(account.steam), "at most 5", quantile(account.steam, 0.9) <= 5);
+    row("last load foretold an hour before, min", account.lastLoad.size(), say(account.lastLoad), "at most 5",
+        quantile(account.lastLoad, 0.9) <= 5);
+    row("sap to keep back, %", account.reserve.size(), say(account.reserve), "at most 10",
+        quantile(account.reserve, 0.9) <= 10);
+    row("evaporation after half an hour, %", account.steam.size(), say(account.steam), "at most 5",
+        quantile(account.steam, 0.9) <= 5);
     row("efficiency over an hour, points", account.efficiency.size(), say(account.efficiency), "at most 5",
         quantile(account.efficiency, 0.9) <= 5);
 }

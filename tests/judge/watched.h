@@ -1,5 +1,6 @@
 #pragma once
-// A made-up boil with the engine watching it: facts reach the engine when they are entered, the truth stands beside them.
+// A made-up boil with the engine watching it: facts reach the engine when they are entered, the truth stands beside
+// them.
 #include "core/boil/boil.h"
 #include "core/probe/rehearsal.h"
 
