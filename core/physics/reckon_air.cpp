@@ -91,7 +91,7 @@ Answer targetAnswer(const Station& station, Brix sugar, TemperatureDifference ri
                          sayDifference(TemperatureDifference::kelvin(uncertainty))}},
             .sum = std::move(sum),
             .uncertainty =
-                say("One standard uncertainty is %1 °C, or %2 °Brix, before a hydrometer has trimmed the probe. "
+                say("One standard uncertainty is %1 C°, or %2 °Brix, before a hydrometer has trimmed the probe. "
                     "Late syrup with much invert sugar boils up to 0.3 °C hotter.",
                     {number(uncertainty, 2), ofSugar ? number(ofSugar->degrees(), 1) : "?"}),
             .source = "Rise: Starzak and Peacock 1997. Boiling water: IAPWS R7-97(2012)",
@@ -111,7 +111,7 @@ Outcome reckonBoiling(Reader& in) {
                                sayPressure(station->pressure)}},
                   .sum = {station->how, say("At %1 kPa water boils at %2 °C.",
                                             {number(station->pressure.kilopascal(), 2), number(water.celsius(), 2)})},
-                  .uncertainty = say("Pressure is taken as known to %1 kPa, which is %2 °C of boiling water.",
+                  .uncertainty = say("Pressure is taken as known to %1 kPa, which is %2 C° of boiling water.",
                                      {number(station->uncertainty.kilopascal(), 2), number(uncertainty.kelvin(), 2)}),
                   .source = "IAPWS R7-97(2012), equation 31; ISO 2533:1975",
                   .caution = pressureCaution};
@@ -139,7 +139,7 @@ Outcome reckonTarget(Reader& in) {
         const auto rise = *boilingRise(*sugar, station->pressure);
         return targetAnswer(*station, *sugar, rise,
                             {station->how, waterStep,
-                             say("%1 °Brix boils %2 °C above water at that pressure.",
+                             say("%1 °Brix boils %2 C° above water at that pressure.",
                                  {number(sugar->degrees(), 2), number(rise.kelvin(), 2)})});
     }
     const auto most = *boilingRise(Brix::degrees(75), station->pressure);
@@ -149,7 +149,7 @@ Outcome reckonTarget(Reader& in) {
     const auto sugar = *sugarAtRise(*rise, station->pressure);
     return targetAnswer(*station, sugar, *rise,
                         {station->how, waterStep,
-                         say("A rise of %1 °C at that pressure means %2 °Brix.",
+                         say("A rise of %1 C° at that pressure means %2 °Brix.",
                              {number(rise->kelvin(), 2), number(sugar.degrees(), 2)})});
 }
 

@@ -36,7 +36,7 @@ Answer thermocoupleAnswer(const Wire& wire, Temperature hot, Voltage voltage, Se
                     {"mv", voltage.millivolt(), "Voltage", say("%1 mV", {number(voltage.millivolt(), 4)})}},
         .sum = {std::move(step)},
         .uncertainty = say(
-            "Wire of class 2 is within %1 °C near 100 °C, or 0.75 percent if that is more; the sum itself is exact.",
+            "Wire of class 2 is within %1 C° near 100 °C, or 0.75 percent if that is more; the sum itself is exact.",
             {number(wire.tolerance, 1)}),
         .source = "IEC 60584-1:2013; NIST Monograph 175 (ITS-90)",
         .caution = trimIt};
@@ -108,7 +108,7 @@ Outcome reckonPlatinum(Reader& in) {
         .sum = {say("100 ohm at 0 °C; %1 ohm at %2 °C.",
                     {number(resistance->ohm(), 3), number(temperature->celsius(), 2)})},
         .uncertainty =
-            say("An element of class A is within %1 °C here, of class B within %2 °C; 0.38 ohm in the leads is 1 °C.",
+            say("An element of class A is within %1 C° here, of class B within %2 C°; 0.38 ohm in the leads is 1 °C.",
                 {number(0.15 + 0.002 * t, 2), number(0.30 + 0.005 * t, 2)}),
         .source = "IEC 60751:2008",
         .caution = trimIt};

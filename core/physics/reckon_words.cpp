@@ -2,6 +2,7 @@
 
 #include <array>
 #include <charconv>
+#include <utility>
 
 namespace panside::sums {
 namespace {
@@ -10,6 +11,15 @@ std::string written(double value, std::chars_format format, int precision) {
     std::array<char, 400> room{};
     const auto result = std::to_chars(room.data(), room.data() + room.size(), value, format, precision);
     return {room.data(), result.ptr};
+}
+
+// A difference is told from a point by C° in place of °C, so that whoever turns it into °F does not add 32. People read
+// °C.
+std::string asDegrees(std::string text) {
+    for (const auto& [difference, point] : {std::pair{"C°", "°C"}, {"F°", "°F"}})
+        for (std::size_t at = text.find(difference); at != std::string::npos; at = text.find(difference, at))
+            text.replace(at, std::string_view{difference}.size(), point);
+    return text;
 }
 
 } // namespace
@@ -26,7 +36,7 @@ std::string english(const Sentence& sentence) {
         } else
             text += c;
     }
-    return text;
+    return asDegrees(std::move(text));
 }
 
 std::string number(double value, int decimals) {
@@ -42,7 +52,7 @@ Sentence sayTemperature(Temperature t) {
     return say("%1 °C (%2 °F)", {number(t.celsius(), 2), number(t.fahrenheit(), 1)});
 }
 Sentence sayDifference(TemperatureDifference d) {
-    return say("%1 °C (%2 °F)", {number(d.kelvin(), 2), number(d.fahrenheit(), 2)});
+    return say("%1 C° (%2 F°)", {number(d.kelvin(), 2), number(d.fahrenheit(), 2)});
 }
 Sentence sayPressure(Pressure p) {
     return say("%1 kPa (%2 inHg)", {number(p.kilopascal(), 2), number(p.inchesOfMercury(), 2)});

@@ -1,5 +1,6 @@
 #pragma once
-// Words of the sums. English with %1, %2 ... for the numbers, so that a screen can say the same in another language.
+// Words of the sums. English with %1, %2 ... for the numbers, so that a screen can say the same in another language and
+// in other units. A temperature is written °C, a difference of temperatures C°.
 #include "core/quantity/quantity.h"
 
 #include <string>

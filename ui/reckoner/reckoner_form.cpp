@@ -1,9 +1,9 @@
 #include "ui/reckoner/reckoner_form.h"
 
 #include "core/physics/wood.h"
+#include "ui/reckoner/reckoner_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 
 #define WORD(text) QT_TRANSLATE_NOOP("Reckoner", text)
@@ -168,14 +168,6 @@ QStringList choicesFor(Asks asks) {
 }
 
 QString word(const char* text) { return *text ? QCoreApplication::translate("Reckoner", text) : QString{}; }
-QString said(std::string_view text) { return QCoreApplication::translate("reckon", std::string{text}.c_str()); }
-
-QString localNumber(const std::string& part) {
-    QString text = QString::fromStdString(part);
-    if (numberIn(part))
-        text.replace(QLatin1Char('.'), QLocale{}.decimalPoint());
-    return text;
-}
 
 // As the sums read it: a point, a plain minus, the unit behind it.
 std::string written(const ReckonerField& field) {
@@ -205,7 +197,7 @@ ReckonerAnswer refusedAnswer(const ReckonerForm& form, const sums::Refusal& refu
     answer.argument = refusal.argument;
     QStringList words;
     for (const sums::Sentence& sentence : refusal.why)
-        words << inWords(sentence);
+        words << inWords(sentence, form.units);
     answer.words = words.join(QLatin1Char(' '));
     for (const ReckonerField& field : form.fields)
         if (field.argument == refusal.argument)
@@ -213,21 +205,11 @@ ReckonerAnswer refusedAnswer(const ReckonerForm& form, const sums::Refusal& refu
     return answer;
 }
 
-// "103.4 °C (218.2 °F)": whoever thinks in the second has it first.
-QString figureInWords(const sums::Sentence& shown, Units units) {
-    const QString text = inWords(shown);
-    const qsizetype bracket = text.indexOf(QLatin1String(" ("));
-    if (units == Units::metric || bracket < 0 || !text.endsWith(QLatin1Char(')')))
-        return text;
-    return text.mid(bracket + 2, text.size() - bracket - 3) + QStringLiteral(" (") + text.left(bracket) +
-           QLatin1Char(')');
-}
-
 ReckonerAnswer doneAnswer(const sums::Answer& reckoned, Units units) {
     ReckonerAnswer answer;
     answer.state = ReckonerAnswer::State::done;
     for (const sums::Figure& figure : reckoned.figures) {
-        const QString name = said(figure.name);
+        const QString name = inWords(figure.name);
         if (answer.name.isEmpty()) {
             answer.name = name;
             answer.value = figureInWords(figure.shown, units);
@@ -235,26 +217,19 @@ ReckonerAnswer doneAnswer(const sums::Answer& reckoned, Units units) {
             answer.others.emplace_back(name, figureInWords(figure.shown, units));
     }
     for (const sums::Sentence& step : reckoned.sum)
-        answer.sum << inWords(step);
-    answer.uncertainty = inWords(reckoned.uncertainty);
+        answer.sum << inWords(step, units);
+    answer.uncertainty = inWords(reckoned.uncertainty, units);
     answer.source = QString::fromUtf8(reckoned.source.data(), static_cast<qsizetype>(reckoned.source.size()));
-    answer.caution = said(reckoned.caution);
+    answer.caution = inWords(reckoned.caution);
     return answer;
 }
 
 } // namespace
 
-QString inWords(const sums::Sentence& sentence) {
-    QString text = said(sentence.text);
-    for (std::size_t i = sentence.parts.size(); i-- > 0;)
-        text.replace(QLatin1Char('%') + QString::number(i + 1), localNumber(sentence.parts[i]));
-    return text;
-}
-
 QStringList reckonerSums() {
     QStringList titles;
     for (const sums::Kind& kind : sums::reckonKinds())
-        titles << said(kind.title);
+        titles << inWords(kind.title);
     return titles;
 }
 

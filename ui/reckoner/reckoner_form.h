@@ -25,7 +25,7 @@ struct ReckonerForm {
     std::size_t sum = 0; // of sums::reckonKinds()
     std::size_t way = 0;
     std::vector<ReckonerField> fields;
-    Units units = Units::us;  // of the figures: the person's own stand first
+    Units units = Units::us; // of the figures: the person's own stand first
     bool operator==(const ReckonerForm&) const = default;
 };
 
@@ -45,8 +45,5 @@ struct ReckonerAnswer {
     bool operator==(const ReckonerAnswer&) const = default;
 };
 ReckonerAnswer reckonerAnswer(const ReckonerForm& form);
-
-// A sentence of the sums in the person's language, with the decimal sign of that language.
-QString inWords(const sums::Sentence& sentence);
 
 } // namespace panside

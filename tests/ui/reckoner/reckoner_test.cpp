@@ -1,5 +1,6 @@
 #include "ui/look/press.h"
 #include "ui/reckoner/reckoner_screen.h"
+#include "ui/reckoner/reckoner_words.h"
 
 #include <QApplication>
 #include <QKeyEvent>
@@ -68,6 +69,16 @@ TEST(ReckonerForm, TakesACommaAndALongMinusAsTyped) {
     const auto answer = reckonerAnswer(form);
     ASSERT_EQ(answer.state, ReckonerAnswer::State::done);
     EXPECT_EQ(answer.others.front().second, "96.086 ohm"); // IEC 60751 prints 96.09 at -10 degC
+}
+
+// A rise of 4 K is 7.2 °F, and the water's 100 °C are 212: the words never mix the two up.
+TEST(ReckonerWords, ADifferenceIsNotShiftedBy32) {
+    const auto sentence =
+        sums::say("Water at %1 °C, syrup %2 C° above it, %3 L, %4 mm.", {"100.00", "4.00", "3.785", "51"});
+    EXPECT_EQ(inWords(sentence, Units::us), "Water at 212.0 °F, syrup 7.20 °F above it, 1.000 gal, 2.0 in.");
+    EXPECT_EQ(inWords(sentence, Units::metric), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
+    EXPECT_EQ(sums::english(sentence), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
+    EXPECT_EQ(figureInWords(sums::say("%1 °C (%2 °F)", {"100.00", "212.0"}), Units::us), "212.0 °F (100.00 °C)");
 }
 
 class ReckonerScreenTest : public testing::Test {
