@@ -30,9 +30,8 @@ std::optional<Remedy> remedyFor(Reader& in, Brix sugar) {
     if (in.refused())
         return std::nullopt;
     if (!(*thinner < *target)) {
-        in.refuse(
-            "sap", in.all("sap").empty() ? "" : in.all("sap").front(),
-            {say("what thins the syrup must be thinner than the target. Are --sap and --target the right way round?")});
+        in.refuse("sap", in.all("sap").empty() ? "" : in.all("sap").front(),
+                  {say("what thins the syrup must be thinner than the target. Are the two the right way round?")});
         return std::nullopt;
     }
     const Volume none = Volume::litre(0);

@@ -36,10 +36,8 @@ Outcome reckonSap(Reader& in) {
     if (in.refused())
         return in.refusal();
     if (!(*sap < *syrup))
-        return Refusal{false,
-                       "sap",
-                       in.text("sap"),
-                       {say("sap must be thinner than syrup. Are --sap and --density the right way round?")}};
+        return Refusal{
+            false, "sap", in.text("sap"), {say("sap must be thinner than syrup. Are the two the right way round?")}};
     const auto ratio = sapPerSyrup(*sap, *syrup);
     if (!ratio)
         return Refusal{false, "sap", in.text("sap"), {say("sap of less than 0.2 °Brix is as good as water.")}};

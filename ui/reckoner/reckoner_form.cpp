@@ -201,7 +201,7 @@ ReckonerAnswer refusedAnswer(const ReckonerForm& form, const sums::Refusal& refu
     answer.words = words.join(QLatin1Char(' '));
     for (const ReckonerField& field : form.fields)
         if (field.argument == refusal.argument)
-            answer.words = field.label + QStringLiteral(": ") + answer.words;
+            answer.words = QCoreApplication::translate("Reckoner", "%1: %2").arg(field.label, answer.words);
     return answer;
 }
 

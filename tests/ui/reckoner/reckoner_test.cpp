@@ -3,6 +3,8 @@
 #include "ui/reckoner/reckoner_words.h"
 
 #include <QApplication>
+#include <QDir>
+#include <QFile>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -79,6 +81,44 @@ TEST(ReckonerWords, ADifferenceIsNotShiftedBy32) {
     EXPECT_EQ(inWords(sentence, Units::metric), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
     EXPECT_EQ(sums::english(sentence), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
     EXPECT_EQ(figureInWords(sums::say("%1 °C (%2 °F)", {"100.00", "212.0"}), Units::us), "212.0 °F (100.00 °C)");
+}
+
+// Every word of the sums and of their forms stands in the French translation.
+TEST(ReckonerWords, AreAllThereInFrench) {
+    QString french;
+    const QDir folder{QStringLiteral(PANSIDE_SOURCE "/resources/translations")};
+    for (const QString& name : folder.entryList({QStringLiteral("*_fr.ts")})) {
+        QFile file{folder.filePath(name)};
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        french +=
+            QString::fromUtf8(file.readAll()).replace("&apos;", "'").replace("&quot;", "\"").replace("&amp;", "&");
+    }
+    const auto isThere = [&french](std::string_view text) {
+        const QString source =
+            "<source>" + QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())) + "</source>";
+        return french.contains(source);
+    };
+    for (std::size_t sum = 0; sum < sums::reckonKinds().size(); ++sum) {
+        EXPECT_TRUE(isThere(sums::reckonKinds()[sum].title));
+        for (std::size_t way = 0; way < static_cast<std::size_t>(waysOf(sum).size()); ++way)
+            for (const ReckonerField& field : reckonerForm(sum, way, Units::us).fields)
+                EXPECT_TRUE(isThere(field.label.toStdString())) << field.label.toStdString();
+        sums::Arguments arguments;
+        for (const auto& parameter : sums::reckonKinds()[sum].parameters)
+            if (parameter.needed || parameter.name == "pressure" || parameter.name == "volume" ||
+                parameter.name == "ohm" || parameter.name == "mv" ||
+                (parameter.name == "density" && parameter.example == "66.9brix"))
+                arguments.emplace_back(parameter.name, parameter.example);
+        const auto outcome = sums::reckon(sums::reckonKinds()[sum].name, arguments);
+        const auto* answer = std::get_if<sums::Answer>(&outcome);
+        ASSERT_TRUE(answer) << sums::reckonKinds()[sum].name;
+        EXPECT_TRUE(isThere(answer->caution)) << answer->caution;
+        EXPECT_TRUE(isThere(answer->uncertainty.text)) << answer->uncertainty.text;
+        for (const auto& figure : answer->figures)
+            EXPECT_TRUE(isThere(figure.name)) << figure.name;
+        for (const auto& step : answer->sum)
+            EXPECT_TRUE(isThere(step.text)) << step.text;
+    }
 }
 
 class ReckonerScreenTest : public testing::Test {
