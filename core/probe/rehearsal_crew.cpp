@@ -1,4 +1,5 @@
 #include "core/probe/rehearsal_crew.h"
+#include "core/probe/rehearsal_digits.h"
 #include "core/probe/rehearsal_liquid.h"
 
 #include <algorithm>
@@ -7,7 +8,6 @@
 namespace panside::rehearsal {
 
 namespace {
-double rounded(double value, double step) { return std::round(value / step) * step; }
 // A person's number: rounded in the unit it is written in.
 template <class Quantity>
 Said<Quantity> said(double si, Unit unit, double step) {
@@ -97,7 +97,7 @@ void CrewOnShift::step(const Now& now, Plant& plant, std::vector<Fact>& facts, s
     if (away_)
         return;
     tendFire(now, plant, facts, deeds);
-    if (now.since < seconds(crew_.blindAfter)) {
+    if (now.since < seconds(crew_.blindAfter) || plant.drawing()) {
         tendDraw(now, plant, facts, deeds);
         tendCup(now, plant, facts);
         tendPan(now, plant, facts);

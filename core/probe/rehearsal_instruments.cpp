@@ -1,4 +1,5 @@
 #include "core/probe/rehearsal_instruments.h"
+#include "core/probe/rehearsal_digits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -89,7 +90,7 @@ void Instruments::read(double since, Instant at, std::optional<double> shown, co
         if (!si)
             continue;
         const auto written = writes(series);
-        const double number = std::round(fromSi(*si, written.unit) / written.step) * written.step;
+        const double number = rounded(fromSi(*si, written.unit), written.step);
         facts.push_back({at, Reading{series, toSi(number, written.unit), written.unit, options_.byHand ? "hand" : ""}});
     }
 }

@@ -1,4 +1,5 @@
 #include "core/probe/rehearsal_probe.h"
+#include "core/probe/rehearsal_digits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,7 +43,7 @@ std::optional<double> PanProbe::sent() {
         celsius = celsius * 1.8 + 32;
     const bool fahrenheit = probe_.unit == Unit::degF;
     double shown = fahrenheit ? celsius * 1.8 + 32 : celsius;
-    shown = std::round(shown / probe_.step) * probe_.step;
+    shown = rounded(shown, probe_.step);
     celsius = fahrenheit ? (shown - 32) / 1.8 : shown;
     if (wrong && fault_ == ProbeFault::silent)
         return std::nullopt;

@@ -3,19 +3,33 @@
 #include "core/probe/rehearsal.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace panside {
 
-std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing) {
+RehearsalOptions anEvening(std::uint64_t seed) {
     auto options = anyBoil(seed);
+    options.rig = {};
+    options.us = true;
+    options.fire.interval = std::chrono::minutes{8};
+    options.fire.slowness = 1;
+    options.probe.bias = TemperatureDifference::kelvin(0.25);
+    options.probe.unit = Unit::degF;
+    options.probe.step = 0.1;
+    options.crew.glassBias = 0.08;
+    options.crew.names = {"Maud", "Ansel", "Perrin"};
+    // The season begins at the end of February; each seed is a later day, lit at half past five in the east of the US.
+    options.begins += std::chrono::hours{24} * static_cast<int>(seed % 40) + std::chrono::minutes{270};
+    return options;
+}
+
+std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing) {
+    auto options = anEvening(seed);
     options.spacing = spacing;
     options.crew.boilFor = std::max<Duration>(std::chrono::minutes{30}, length - Duration{4500});
-    // The first of a season's evenings at six; each seed a later one.
-    options.begins += std::chrono::hours{24} * static_cast<int>(seed % 30);
     const double hours = seconds(options.crew.boilFor) / 3600;
-    const double litres = options.rig.rate.litrePerHour() * (hours + 1.5);
-    options.sap.atStart = Volume::litre(litres);
-    options.rig.tank = Volume::litre(std::max(options.rig.tank.litre(), 1.2 * litres));
+    options.sap.atStart = Volume::litre(std::round(options.rig.rate.litrePerHour() * (hours + 1.5)));
+    options.rig.tank = Volume::gallon(100 * std::ceil(options.sap.atStart.gallon() / 100 + 0.5));
     Rehearsal boil{options, seed};
     auto facts = boil.advance(options.begins + length);
     if (!boil.ended())

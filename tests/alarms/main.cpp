@@ -22,17 +22,22 @@ void verdict(bool kept) {
 }
 
 // Harm: the syrup pan dry (under 5 mm) or its draw-off past 75 Brix.
-bool harmed(const RehearsalTruth& truth) { return truth.panDepth.millimetre() < 5 || truth.drawOff.degrees() > 75; }
+bool dry(const RehearsalTruth& truth) { return truth.panDepth.millimetre() < 5; }
+bool tooHeavy(const RehearsalTruth& truth) { return truth.drawOff.degrees() > 75; }
 
 struct Neglect {
     const char* name;
     bool feedStops, blind;
     Readings readings;
-    double lead; // s, wanted
+    double leadOverDry; // s, wanted; over 75 Brix it is 60 always
+};
+struct Called {
+    bool wasDry;
+    double lead; // s before the harm; less than nothing: not called
 };
 
-// The call's lead over the harm, s; nullopt if there was no harm. Not called: less than nothing.
-std::optional<double> leadOf(const Neglect& neglect, std::uint64_t seed) {
+// Nothing if there was no harm.
+std::optional<Called> callOf(const Neglect& neglect, std::uint64_t seed, bool tell) {
     auto options = anyBoil(seed);
     options.readings = neglect.readings;
     options.crewSavesPan = false;
@@ -48,10 +53,17 @@ std::optional<double> leadOf(const Neglect& neglect, std::uint64_t seed) {
     while (boil.second() && boil.since() < from + 5400) {
         if (boil.since() < from)
             continue;
-        if (harmed(boil.truth()))
-            return called >= 0 ? boil.since() - called : -1;
-        const bool stand = stands(boil.picture(), Alarm::scorch_risk);
-        if (!stand)
+        const auto& truth = boil.truth();
+        if (dry(truth) || tooHeavy(truth)) {
+            const Called result{dry(truth), called >= 0 ? boil.since() - called : -1};
+            if (tell)
+                fmt::print("  seed {}: {} {:.0f} s after, depth {:.0f} mm, {:.1f} Brix, reading {:.1f}, called {:.0f} "
+                           "s before\n",
+                           seed, result.wasDry ? "dry" : "75 Brix", boil.since() - from, truth.panDepth.millimetre(),
+                           truth.drawOff.degrees(), truth.reading.celsius(), result.lead);
+            return result;
+        }
+        if (!stands(boil.picture(), Alarm::scorch_risk))
             called = -1;
         else if (called < 0)
             called = boil.since();
@@ -59,10 +71,10 @@ std::optional<double> leadOf(const Neglect& neglect, std::uint64_t seed) {
     return {};
 }
 
-void scorch(int rigs) {
+void scorch(int rigs, bool tell) {
     const Readings pan{Series::syrup_pan, Series::pressure};
-    Readings six{Series::syrup_pan, Series::stack,     Series::flue_pan,
-                 Series::pressure,  Series::pan_level, Series::tank_level};
+    const Readings six{Series::syrup_pan, Series::stack,     Series::flue_pan,
+                       Series::pressure,  Series::pan_level, Series::tank_level};
     const std::vector<Neglect> cases = {
         {"feed stops, nobody looks; six readings", true, true, six, 180},
         {"feed stops, they draw on; six readings", true, false, six, 180},
@@ -77,21 +89,30 @@ void scorch(int rigs) {
          {Series::syrup_pan, Series::pressure, Series::feed_flow},
          180},
         {"feed stops, nobody looks; pan alone", true, true, pan, 60},
+        {"feed stops, they draw on; pan alone", true, false, pan, 60},
         {"nobody draws; pan alone", false, true, pan, 60},
         {"nobody draws; six readings", false, true, six, 60},
     };
-    fmt::print("scorch_risk before the pan is dry or past 75 Brix, s\n{:<44}{:>6}{:>9}{:>8}{:>8}{:>8}\n", "", "rigs",
-               "called", "least", "median", "wanted");
+    fmt::print("scorch_risk, s before the pan is dry, or past 75 Brix (60 wanted)\n{:<42}{:>18}{:>26}{:>10}\n", "",
+               "dry: least/median", "75 Brix: least/median", "missed");
     for (const auto& neglect : cases) {
-        std::vector<double> got;
-        for (int i = 1; i <= rigs; ++i)
-            if (const auto lead = leadOf(neglect, 20000 + static_cast<std::uint64_t>(i)))
-                got.push_back(*lead);
-        const auto missed = std::count_if(got.begin(), got.end(), [](double lead) { return lead < 0; });
-        const double least = quantile(got, 0);
-        fmt::print("{:<44}{:>6}{:>9}{:>8.0f}{:>8.0f}{:>8.0f}", neglect.name, got.size(),
-                   got.size() - static_cast<std::size_t>(missed), least, quantile(got, 0.5), neglect.lead);
-        verdict(got.empty() || least >= neglect.lead);
+        std::vector<double> overDry, overSugar;
+        int missed = 0;
+        for (int i = 1; i <= rigs; ++i) {
+            const auto call = callOf(neglect, 20000 + static_cast<std::uint64_t>(i), tell);
+            if (!call)
+                continue;
+            (call->wasDry ? overDry : overSugar).push_back(call->lead);
+            missed += call->lead < 0 ? 1 : 0;
+        }
+        const auto say = [](const std::vector<double>& leads) {
+            return leads.empty()
+                       ? std::string{"-"}
+                       : fmt::format("{}x {:.0f}/{:.0f}", leads.size(), quantile(leads, 0), quantile(leads, 0.5));
+        };
+        fmt::print("{:<42}{:>18}{:>26}{:>10}", neglect.name, say(overDry), say(overSugar), missed);
+        verdict((overDry.empty() || quantile(overDry, 0) >= neglect.leadOverDry) &&
+                (overSugar.empty() || quantile(overSugar, 0) >= 60));
     }
 }
 
@@ -105,7 +126,8 @@ bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options,
     case Alarm::draw_overdue:
         return truth.drawing && truth.drawOff.degrees() < 66.5;
     case Alarm::fire_overdue:
-        return boil.since() - lastLoad > 0.9 * seconds(options.fire.interval);
+        // Late by anyone's reckoning, since the rhythm is the crew's own affair: what is false is a load not seen.
+        return boil.since() - lastLoad > 0.75 * seconds(options.fire.interval);
     case Alarm::sap_low:
     case Alarm::last_load:
         return tankHours < 1.6 || boil.since() > end - 3600;
@@ -242,7 +264,7 @@ int main(int argc, char** argv) {
             return 2;
         }
     }
-    scorch(full ? 10 : 3);
+    scorch(full ? 10 : 3, tell);
     falseAlarms(full ? 10 : 2, tell);
     deadProbes(full ? 10 : 3);
     return broken > 0 ? 1 : 0;

@@ -1,11 +1,15 @@
 // The rehearsal must be a boil that a sugarmaker would recognise, and the same one for the same seed. Figures are from
 // common practice unless a source is named.
+#include "core/boil/shift_log.h"
 #include "core/probe/rehearsal.h"
 #include "core/probe/rehearsal_liquid.h"
+#include "core/probe/rehearse.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
 
 namespace panside {
 namespace {
@@ -130,6 +134,21 @@ TEST(RehearsalUnderWay, IsMinutesFromItsNextDraw) {
         underWay.rehearsal.advance(now + Duration{900});
         EXPECT_GT(underWay.rehearsal.deeds().size(), deeds) << seed;
     }
+}
+
+TEST(Rehearse, WritesALogWithoutAFault) {
+    const auto log = readLog(rehearsedLog(Duration{3600}, 3, Duration{5}));
+    EXPECT_TRUE(log.faults.empty());
+    EXPECT_TRUE(log.warnings.empty());
+    ASSERT_GT(log.facts.size(), 3000U);
+    EXPECT_TRUE(std::holds_alternative<ShiftEnd>(log.facts.back().what));
+}
+
+TEST(Rehearse, MadeTheSampleDataAsItsReadmeSays) {
+    std::ifstream file{PANSIDE_SOURCE "/sample-data/first-run.csv", std::ios::binary};
+    const std::string kept{std::istreambuf_iterator<char>{file}, {}};
+    ASSERT_FALSE(kept.empty());
+    EXPECT_TRUE(kept == rehearsedLog(Duration{6 * 3600}, 1, Duration{30}));
 }
 
 } // namespace
