@@ -34,8 +34,10 @@ std::optional<Brix> hydrometerUncertainty(Brix reading, Temperature sample, Temp
     const auto sugar = sugarByHydrometer(reading, sample, scale);
     if (!sugar || !within(thermometer.kelvin(), 0, 20))
         return std::nullopt;
-    const auto step = TemperatureDifference::kelvin(sample.celsius() > 52 ? -1 : 1);
-    const auto beside = sugarByHydrometer(reading, sample + step, scale);
+    const auto step = TemperatureDifference::kelvin(1);
+    auto beside = sugarByHydrometer(reading, sample + step, scale);
+    if (!beside) // at the end of a range: look the other way
+        beside = sugarByHydrometer(reading, sample - step, scale);
     if (!beside)
         return std::nullopt;
     const double instrument = 0.15;

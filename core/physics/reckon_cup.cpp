@@ -68,7 +68,8 @@ Outcome reckonCup(Reader& in) {
     if (in.refused())
         return in.refusal();
     const auto sugar = sugarByHydrometer(*reading, *temperature, *scale);
-    if (!sugar) {
+    const auto uncertain = hydrometerUncertainty(*reading, *temperature, *scale);
+    if (!sugar || !uncertain) {
         const std::string celsius = number(temperature->celsius(), 1);
         return Refusal{false,
                        "reading",
@@ -80,7 +81,7 @@ Outcome reckonCup(Reader& in) {
     const auto remedy = remedyFor(in, *sugar);
     if (in.refused())
         return in.refusal();
-    const double uncertainty = hydrometerUncertainty(*reading, *temperature, *scale)->degrees();
+    const double uncertainty = uncertain->degrees();
     std::vector<Sentence> sum{
         say("The scale was made for %1 °C; in the cup it is %2 °C, where syrup is thinner.",
             {number(scale->celsius(), 1), number(temperature->celsius(), 1)}),

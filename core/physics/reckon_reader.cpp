@@ -40,13 +40,21 @@ bool inside(double number, Unit unit, Span span) {
 std::string endIn(Unit unit, double end, Unit of) { return plain(fromSi(toSi(end, of), unit), 4); }
 
 // What stands there instead of an amount.
-std::vector<Sentence> whyNoAmount(std::string_view text, Unit like, std::string_view example) {
+std::vector<Sentence> whyNoAmount(std::string_view text, Span span, std::string_view example) {
+    const Unit like = span.unit;
     const std::string example_{example};
     if (text.empty())
         return {say("nothing stands there. Write a number and its unit together, as in %1.", {example_})};
-    if (numberIn(text))
-        return {say("the number has no unit. Write them together, as in %1; units: %2.",
-                    {example_, namesOfUnitsLike(like)})};
+    if (const auto value = numberIn(text)) {
+        std::vector<Sentence> why{say("the number has no unit. Write them together, as in %1; units: %2.",
+                                      {example_, namesOfUnitsLike(like)})};
+        for (const Unit unit : unitsLike(like))
+            if (inside(*value, unit, span)) {
+                why.push_back(say("Was %1%2 meant?", {plain(*value), std::string{nameOf(unit)}}));
+                break;
+            }
+        return why;
+    }
     if (text.find(',') != std::string_view::npos)
         return {say("that is not a number. Write a point, not a comma, as in %1.", {example_})};
     const std::size_t end = text.find_first_not_of("+-0123456789.");
@@ -110,11 +118,11 @@ void Reader::refuseUsage(std::string_view name, std::vector<Sentence> why) {
         refusal_ = Refusal{true, std::string{name}, {}, std::move(why)};
 }
 
-std::optional<Written> Reader::writtenAmount(std::string_view name, std::string_view text, Unit like) {
+std::optional<Written> Reader::writtenAmount(std::string_view name, std::string_view text, Span span) {
     const std::string amount = withoutBlanks(text);
     const auto written = writtenIn(amount);
     if (!written) {
-        refuse(name, text, whyNoAmount(amount, like, exampleOf(name)));
+        refuse(name, text, whyNoAmount(amount, span, exampleOf(name)));
         return std::nullopt;
     }
     return written;
@@ -123,7 +131,7 @@ std::optional<Written> Reader::writtenAmount(std::string_view name, std::string_
 std::optional<double> Reader::siOf(std::string_view name, std::string_view text, Span span) {
     if (refused())
         return std::nullopt;
-    const auto written = writtenAmount(name, text, span.unit);
+    const auto written = writtenAmount(name, text, span);
     if (!written)
         return std::nullopt;
     if (dimensionOf(written->unit) != dimensionOf(span.unit)) {
@@ -159,7 +167,8 @@ std::optional<TemperatureDifference> Reader::difference(std::string_view name, d
     const std::string given = text(name);
     if (refused())
         return std::nullopt;
-    const auto written = writtenAmount(name, given, Unit::degC);
+    constexpr Span nothing{1, 0, Unit::degC}; // no guess is made at a rise without its unit
+    const auto written = writtenAmount(name, given, nothing);
     if (!written)
         return std::nullopt;
     const Dimension dimension = dimensionOf(written->unit);
@@ -188,7 +197,7 @@ std::optional<Brix> Reader::sugar(std::string_view name, Temperature scale) { re
 std::optional<Brix> Reader::sugarIn(std::string_view name, std::string_view given, Temperature scale) {
     if (refused())
         return std::nullopt;
-    const auto written = writtenAmount(name, given, Unit::brix);
+    const auto written = writtenAmount(name, given, {0, 75, Unit::brix});
     if (!written)
         return std::nullopt;
     if (written->unit == Unit::baume) {

@@ -43,7 +43,7 @@ public:
     void refuseUsage(std::string_view name, std::vector<Sentence> why);
 
 private:
-    std::optional<Written> writtenAmount(std::string_view name, std::string_view text, Unit like);
+    std::optional<Written> writtenAmount(std::string_view name, std::string_view text, Span span);
     std::string_view exampleOf(std::string_view name) const;
 
     const Kind& kind_;

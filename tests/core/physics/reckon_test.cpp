@@ -128,6 +128,7 @@ TEST(Reckon, NamesTheLikelySlip) {
     EXPECT_THAT(refusal("boiling", {"pressure", "29.9kPa"}), HasSubstr("Was 29.9inHg meant?"));
     EXPECT_THAT(refusal("boiling", {"pressure", "987kPa"}), HasSubstr("Was 987hPa meant?"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7"}), HasSubstr("the number has no unit"));
+    EXPECT_THAT(refusal("boiling", {"pressure", "29.9"}), HasSubstr("Was 29.9inHg meant?"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98,7kPa"}), HasSubstr("a point, not a comma"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7kpa"}), HasSubstr("there is no unit kpa"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7degC"}), HasSubstr("a unit of something else"));
@@ -135,6 +136,7 @@ TEST(Reckon, NamesTheLikelySlip) {
     EXPECT_THAT(refusal("cup", {"reading", "59brix", "temp", "200degC", "cal", "60degF"}),
                 HasSubstr("Was 200degF meant?"));
     EXPECT_THAT(refusal("cup", {"reading", "70brix", "temp", "211degF", "cal", "60degF"}), HasSubstr("more than 75"));
+    EXPECT_THAT(refusal("cup", {"reading", "75brix", "temp", "16degC", "cal", "60degF"}), HasSubstr("more than 75"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "rise", "219degF"}), HasSubstr("what the thermometer reads"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "rise", "39.2degF"}), HasSubstr("shifted by 32"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "density", "80brix"}), HasSubstr("0 to 75 brix"));
