@@ -138,7 +138,7 @@ void overdue(int rigs) {
         const std::uint64_t seed = 32000 + static_cast<std::uint64_t>(i);
         Watched boil{plain(seed), seed};
         double due = -1;
-        bool called = false;
+        bool called = false, waiting = false; // waiting: it was not due yet when the crew went
         while (boil.second() && boil.since() < 3 * 3600) {
             if (boil.since() < 2 * 3600)
                 continue;
@@ -146,6 +146,9 @@ void overdue(int rigs) {
                 boil.plant().sendCrewAway();
             const auto picture = boil.picture();
             if (!picture.fireDue)
+                continue;
+            waiting = waiting || seconds(*picture.fireDue) > 0;
+            if (!waiting)
                 continue;
             if (due < 0 && seconds(*picture.fireDue) <= 0)
                 due = boil.since() + seconds(*picture.fireDue);
@@ -155,7 +158,7 @@ void overdue(int rigs) {
                 break;
             }
         }
-        if (!called)
+        if (waiting && !called)
             late.push_back(1e4);
     }
     row("overdue firing called after it was due, s", late.size(),
@@ -164,21 +167,22 @@ void overdue(int rigs) {
 }
 
 struct Account {
-    std::vector<double> lastLoad, reserve, steam, efficiency;
+    std::vector<double> lastLoad, lastLoadSize, reserve, steam, efficiency;
 };
 
-// An arch known from earlier nights: how long it boils on after the crew stops firing.
+// An arch known from earlier nights: as long as, at half the rate, it boils off what it does after the last load.
 Duration burnOut(const RehearsalOptions& options, std::uint64_t seed) {
     Watched boil{options, seed};
-    double shutAt = -1, until = 0;
+    std::vector<double> boiledOff; // each minute until the crew stops firing
+    bool shut = false;
     while (boil.second()) {
-        if (shutAt < 0 && !boil.plant().deeds().empty() &&
-            boil.plant().deeds().back().kind == RehearsalDeed::Kind::shutDown)
-            shutAt = boil.since();
-        if (boil.truth().boiling)
-            until = boil.since();
+        const auto& deeds = boil.plant().deeds();
+        shut = shut || (!deeds.empty() && deeds.back().kind == RehearsalDeed::Kind::shutDown);
+        if (!shut && std::fmod(boil.since(), 60) < 0.5)
+            boiledOff.push_back(boil.truth().boiledOff.litre());
     }
-    return Duration{60 * std::round((until - shutAt) / 60)};
+    const double perMinute = (boiledOff.back() - boiledOff[boiledOff.size() - 61]) / 60;
+    return Duration{60 * std::round(2 * (boil.truth().boiledOff.litre() - boiledOff.back()) / perMinute)};
 }
 
 // What was really needed after the last load: to raise the pans by their running depth, and what boiled off after it.
@@ -223,6 +227,7 @@ void endOfBoil(std::uint64_t seed, Account& account) {
             std::abs(static_cast<double>(hourBefore) + seconds(then.lastLoad->p50) / 60 - truly));
     else
         account.lastLoad.push_back(999);
+    account.lastLoadSize.push_back(std::abs(account.lastLoad.back()));
     account.reserve.push_back(then.keepBack ? 100 * std::abs(then.keepBack->litre() / needed - 1) : 999);
     const double heating = options.fire.moisture * -2.44e6 + (1 - options.fire.moisture) * 18.618e6;
     for (std::size_t m = static_cast<std::size_t>(boilsFrom / 60) + 40; m < minutes.size(); m += 10) {
@@ -247,8 +252,9 @@ void accounts(int rigs) {
         return fmt::format("median {:.1f}, 90 % {:.1f}, most {:.1f}", quantile(errors, 0.5), quantile(errors, 0.9),
                            quantile(errors, 1));
     };
-    row("last load foretold an hour before, min", account.lastLoad.size(), say(account.lastLoad), "at most 5",
-        quantile(account.lastLoad, 0.9) <= 5);
+    row("last load foretold an hour before, min", account.lastLoad.size(), say(account.lastLoadSize), "at most 5",
+        quantile(account.lastLoadSize, 0.9) <= 5);
+    fmt::print("  of these later than the truth (less: earlier): median {:.1f} min\n", quantile(account.lastLoad, 0.5));
     row("sap to keep back, %", account.reserve.size(), say(account.reserve), "at most 10",
         quantile(account.reserve, 0.9) <= 10);
     row("evaporation after half an hour, %", account.steam.size(), say(account.steam), "at most 5",
