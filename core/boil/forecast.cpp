@@ -17,7 +17,7 @@ constexpr double settleBrix = 6, settleSeconds = 25;
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
-constexpr double modelKelvin = 0.03;
+constexpr double modelKelvin = 0.03, slowNoise = 0.08;
 
 // Kelvin a brix, and the sugar, at a rise.
 struct Slope {
@@ -50,7 +50,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
     std::visit(Overloaded{
                    [&](const Reading& reading) {
                        if (reading.series == Series::syrup_pan)
-                           readPan(state, fact.at);
+                           readPan(state, reading, fact.at);
                        else if (reading.series == Series::stack)
                            readStack(state, fact.at);
                    },
@@ -157,7 +157,7 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise) {
         happened(at);
 }
 
-void DrawForecast::readPan(const State& state, Instant at) {
+void DrawForecast::readPan(const State& state, const Reading& reading, Instant at) {
     const Sensor& sensor = state.sensors.of(Series::syrup_pan);
     const auto pan = sensor.value(at);
     const auto water = state.weather.boiling(at);
@@ -165,11 +165,13 @@ void DrawForecast::readPan(const State& state, Instant at) {
         return;
     if (readAt_ && secondsBetween(*readAt_, at) < readEvery)
         return;
-    const double rise = pan->si - offset_ - water->waterBoils.kelvin();
+    const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
+    // The sensor's filter takes most of the noise out of readings that come each second; slow ones are taken as they are.
+    const bool slow = spacing > 2 * readEvery;
+    const double rise = (slow ? reading.si : pan->si) - offset_ - water->waterBoils.kelvin();
     const auto sugar = sugarAtRise(TemperatureDifference::kelvin(std::max(0.0, rise)), water->forModel);
     if (!sugar)
         return;
-    const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
     readAt_ = at;
     watchMark(state, at, rise);
     if (openAt_)
@@ -184,8 +186,7 @@ void DrawForecast::readPan(const State& state, Instant at) {
         end_.start(at, sugar->degrees(), 1);
     }
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
-    // The sensor's filter takes most of the noise out of readings that come each second, little of slow ones.
-    const double noise = std::max(0.02, pan->noise * (spacing < 2 * readEvery ? 0.35 : 0.8));
+    const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
     end_.passTo(at);
     if (since >= settles)
         end_.read(at, sugar->degrees(),

@@ -25,7 +25,7 @@ private:
         double now = 0, usual = 0; // kelvin
     };
     void readStack(const State& state, Instant at);
-    void readPan(const State& state, Instant at);
+    void readPan(const State& state, const Reading& reading, Instant at);
     void open(Instant at);
     void close(const State& state, Instant at);
     void watchMark(const State& state, Instant at, double rise);

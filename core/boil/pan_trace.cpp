@@ -41,6 +41,14 @@ std::optional<double> PanTrace::at(Instant time) const {
     return before.kelvin + share * (after.kelvin - before.kelvin);
 }
 
+double PanTrace::away(Instant time) const {
+    const double when = start_ ? secondsBetween(*start_, time) : 0;
+    double nearest = furthest;
+    for (std::size_t back = 0; back < count_; ++back)
+        nearest = std::min(nearest, std::abs(entry(back).seconds - when));
+    return nearest;
+}
+
 double PanTrace::moved(Instant time) const {
     const auto now = at(time), before = at(time + Duration{-60});
     return now && before ? std::abs(*now - *before) : 0;

@@ -14,6 +14,8 @@ public:
     void add(Instant at, double kelvin);
     // Between the two nearest; nullopt where none was kept within five minutes of that time.
     std::optional<double> at(Instant time) const;
+    // Seconds from that time to the nearest that was kept.
+    double away(Instant time) const;
     // How much it moved in the minute up to that time, kelvin.
     double moved(Instant time) const;
 
