@@ -193,7 +193,8 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
     }
     if (pendings_ < 2 || since < implausibleFor)
         return;
-    if (row.series == Series::syrup_pan && si - x_ > 2.5 && std::abs(v_) < 0.05) {
+    // Out of foam it comes back up from steam to where it was: that is no metal.
+    if (row.series == Series::syrup_pan && !steamSince_ && si - x_ > 2.5 && si > high_ + 1.2 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;
     }
