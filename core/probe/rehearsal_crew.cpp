@@ -74,6 +74,7 @@ void CrewOnShift::begin(Plant& plant, Instant at, std::vector<Fact>& facts) {
         facts.push_back({at + Duration{40}, WaterCheck{read, {}}, hand()});
         boils = read.value.celsius();
     }
+    boiledAt_ = water;
     mark_ = boils + 4.06; // seven degrees and three tenths Fahrenheit, as the charts say
     nextLoad_ = 60;
     nextOil_ = 3000;
@@ -93,6 +94,8 @@ void CrewOnShift::step(const Now& now, Plant& plant, std::vector<Fact>& facts, s
     if (ended_)
         return;
     look(now);
+    if (std::fmod(now.since, 1800) < 0.5)
+        followWeather(plant);
     tendSap(now, plant, facts);
     if (away_)
         return;
@@ -103,6 +106,13 @@ void CrewOnShift::step(const Now& now, Plant& plant, std::vector<Fact>& facts, s
         tendPan(now, plant, facts);
     }
     tendShift(now, plant, facts, deeds);
+}
+
+// Twice an hour they look at the barometer, or dip a pot, and move their mark with the boiling point of water.
+void CrewOnShift::followWeather(const Plant& plant) {
+    const double boils = waterBoils(plant.sky().pascal());
+    mark_ += boils - boiledAt_;
+    boiledAt_ = boils;
 }
 
 void CrewOnShift::tendFire(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds) {

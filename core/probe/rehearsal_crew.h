@@ -28,6 +28,7 @@ public:
 
 private:
     void look(const Now& now);
+    void followWeather(const Plant& plant);
     void tendFire(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
     void tendDraw(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
     void open(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
@@ -46,7 +47,7 @@ private:
     Dice dice_;
     std::vector<double> hands_; // how each one loads
     std::size_t turn_ = 0, on_ = 2;
-    double mark_ = 104, seen_ = 0;
+    double mark_ = 104, seen_ = 0, boiledAt_ = 100;
     bool looked_ = false, away_ = false, ended_ = false, shut_ = false, lit_ = false, handedOver_ = false;
     double nextLoad_ = 0, shutAt_ = 0, lowSince_ = -1, nextOil_ = 0, calmUntil_ = 0;
     std::optional<double> openAt_, closeAt_;

@@ -117,7 +117,7 @@ void scorch(int rigs, bool tell) {
 }
 
 // Is there something in it? Where the truth bears the alarm out it is not false.
-bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options, double lastLoad, double end) {
+bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options, double heatSinceLoad, double end) {
     const auto& truth = boil.truth();
     const double tankHours = truth.tank.litre() / options.rig.rate.litrePerHour();
     switch (alarm) {
@@ -126,11 +126,13 @@ bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options,
     case Alarm::draw_overdue:
         return truth.drawing && truth.drawOff.degrees() < 66.5;
     case Alarm::fire_overdue:
-        // Late by anyone's reckoning, since the rhythm is the crew's own affair: what is false is a load not seen.
-        return boil.since() - lastLoad > 0.75 * seconds(options.fire.interval);
+        // The boil sags: the heat is down to its own mean since the last load.
+        return truth.intoSap.watt() < 1.03 * heatSinceLoad;
     case Alarm::sap_low:
     case Alarm::last_load:
         return tankHours < 1.6 || boil.since() > end - 3600;
+    case Alarm::scorch_risk:
+        return truth.drawOff.degrees() > 71; // by then it is no calm boil
     case Alarm::pan_low:
         return truth.panDepth < 0.6 * options.rig.depth;
     default:
@@ -173,12 +175,15 @@ void falseAlarms(int boils, bool tell) {
         const auto options = messy(21000 + static_cast<std::uint64_t>(i));
         Watched boil{options, 21000 + static_cast<std::uint64_t>(i)};
         std::array<bool, alarmCount> before{};
-        double lastLoad = 0;
+        double lastLoad = 0, heat = 0;
         std::size_t deeds = 0;
         while (boil.second() && boil.since() < 12 * 3600) {
             for (; deeds < boil.plant().deeds().size(); ++deeds)
-                if (boil.plant().deeds()[deeds].kind == RehearsalDeed::Kind::fired)
+                if (boil.plant().deeds()[deeds].kind == RehearsalDeed::Kind::fired) {
                     lastLoad = boil.since();
+                    heat = 0;
+                }
+            heat += boil.truth().intoSap.watt();
             if (std::fmod(boil.since(), 3) > 0.5)
                 continue;
             std::array<bool, alarmCount> now{};
@@ -188,7 +193,8 @@ void falseAlarms(int boils, bool tell) {
             for (std::size_t k = 0; k < alarmCount; ++k)
                 if (now[k] && !before[k]) {
                     const auto alarm = static_cast<Alarm>(k);
-                    const bool true_ = borneOut(alarm, boil, options, lastLoad, seconds(options.crew.boilFor));
+                    const bool true_ = borneOut(alarm, boil, options, heat / (boil.since() - lastLoad + 1),
+                                                seconds(options.crew.boilFor));
                     ++(true_ ? borne : falses)[alarm];
                     if (tell && !true_)
                         describe(alarm, boil, lastLoad);
