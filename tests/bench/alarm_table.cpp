@@ -40,7 +40,7 @@ Night watch(RehearsalOptions options, std::uint64_t seed, double hours) {
         std::for_each(waiting.begin(), due, [&state](const Fact& fact) { absorb(state, fact); });
         waiting.erase(waiting.begin(), due);
         const auto& truth = boil.truth();
-        if (truth.dry && !night.dry)
+        if (truth.panDepth < Length::millimetre(5) && !night.dry)
             night.dry = t;
         if (truth.drawOff.degrees() > 75 && !night.tooDense)
             night.tooDense = t;
@@ -99,7 +99,7 @@ void danger(int boils, std::string_view name, std::vector<Series> readings) {
         options.feedFault = FeedFault::stops;
         options.feedFaultAfter = std::chrono::minutes{100 + 7 * (i % 9)};
         options.crewSavesPan = false;
-        const Night night = watch(options, static_cast<std::uint64_t>(1000 + i), 5);
+        Night night = watch(options, static_cast<std::uint64_t>(1000 + i), 5);
         double harm = std::min(night.dry.value_or(1e9), night.tooDense.value_or(1e9));
         if (harm > 1e8)
             continue;
@@ -112,6 +112,8 @@ void danger(int boils, std::string_view name, std::vector<Series> readings) {
         if (lead < 0)
             ++missed;
         leads.push_back(lead);
+        if (lead < 60)
+            fmt::print("  boil {}: dry {:.0f}, past 75 brix {:.0f}, scorch_risk{}\n", 1000 + i, night.dry.value_or(0), night.tooDense.value_or(0), list(night.begun[Alarm::scorch_risk]));
     }
     std::sort(leads.begin(), leads.end());
     if (!leads.empty())
