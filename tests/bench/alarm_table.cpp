@@ -107,7 +107,7 @@ void danger(int boils, std::string_view name, std::vector<Series> readings) {
         double lead = -1;
         if (const auto scorch = night.begun.find(Alarm::scorch_risk); scorch != night.begun.end())
             for (const double t : scorch->second)
-                if (t < harm && t > harm - 1800)
+                if (t < harm && t > harm - 7200)
                     lead = std::max(lead, harm - t);
         if (lead < 0)
             ++missed;
