@@ -30,7 +30,11 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const double left = line->value - asGoodAsDry;
     if (left <= 0)
         return state.sensors.boiling(state, now) || standing ? Left{0.0} : std::nullopt;
-    const bool low = usual && line->value < (state.course.drawing() ? 0.5 : 0.8) * *usual;
+    // Sap that no longer runs in makes any fall a danger.
+    const auto inflow = state.trends.inflow();
+    const bool starved = inflow && inflow->stoodSince < now - std::chrono::seconds{120};
+    const double share = starved ? 0.95 : state.course.drawing() ? 0.65 : 0.8;
+    const bool low = usual && line->value < share * *usual;
     const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
     if (!low || !falls)
         return std::nullopt;
@@ -64,7 +68,7 @@ Weather::Boiling assumedBoiling(const State& state) {
 }
 
 // From the rise running away: when it passes that of 75 brix if it goes on as it does.
-Left tooDense(const State& state, Instant now) {
+Left tooDense(const State& state, Instant now, bool standing) {
     const Sensor& sensor = state.sensors.of(Series::syrup_pan);
     const auto pan = sensor.value(now);
     if (!pan || sensor.reason(now) == Reason::stuck)
@@ -81,9 +85,16 @@ Left tooDense(const State& state, Instant now) {
         return std::nullopt;
     if (rise >= limit->kelvin())
         return 0.0;
-    if (!line || line->span < 15 || line->slope < 4 * line->slopeSd || rise < mark->kelvin() + 0.2)
+    if (!line || rise < mark->kelvin() + 0.2)
         return std::nullopt;
-    return line->slope > 0 ? Left{(limit->kelvin() - rise) / line->slope} : std::nullopt;
+    const double left = (limit->kelvin() - rise) / std::max(line->slope, 1e-5);
+    // Once it has run away it is over when it falls or all but stands, not when a lull between two loads slows it.
+    if (standing)
+        return line->slope > -line->slopeSd && left < 1500 ? Left{std::min(left, soon)} : std::nullopt;
+    // A reading that comes back out of foam or spray climbs too, but only to where it was before.
+    if (line->span < 45 || line->slope < 4 * line->slopeSd || pan->si < state.trends.panHighBefore() + 0.03)
+        return std::nullopt;
+    return left;
 }
 
 } // namespace
@@ -100,7 +111,7 @@ Condition scorchRisk(const State& state, Series, Instant now, bool standing) {
     sooner(dryByLevel(state, Series::flue_level, now, standing));
     if (state.sensors.of(Series::pan_level).trust(now) != Trust::good)
         sooner(dryByFeed(state, now));
-    sooner(tooDense(state, now));
+    sooner(tooDense(state, now, standing));
     if (left)
         return {*left <= (standing ? calmAgain : soon), std::nullopt, Duration{*left}};
     // Nothing tells any more: what stood stands until something says that it is over.

@@ -27,15 +27,15 @@ std::optional<RiseAgainst> riseAgainst(const State& state, Brix density, Instant
 constexpr double riseDeadband = 0.05; // kelvin
 
 Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
-    if (state.course.drawing() || state.course.endedAt)
-        return {};
+    if (state.course.drawing())
+        return {false, {}, {}, true};
     const auto against = riseAgainst(state, state.settings.targetDensity(), now);
     return {against && against->rise > against->mark - (standing ? riseDeadband : 0)};
 }
 
 Condition drawOverdue(const State& state, Series, Instant now, bool standing) {
     if (!state.course.drawing())
-        return {};
+        return {false, {}, {}, true};
     const auto against = riseAgainst(state, state.settings.legalMinimum(), now);
     return {against && against->rise < against->mark + (standing ? riseDeadband : 0)};
 }

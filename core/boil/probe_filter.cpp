@@ -9,6 +9,7 @@
 namespace panside {
 namespace {
 
+constexpr float longEnough = 1200; // seconds of boil after which the last digit's habit is known
 constexpr double shortestSilence = 10, implausibleFor = 5, stuckFor = 60;
 
 // How a reading behaves: below which step nothing is called a spike, how fast it may move on its own (SI/s), how
@@ -100,12 +101,15 @@ void Probe::watchDigits(const ReadingRow& row, double si, Unit unit, Instant at,
         row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
     if (!around.boiling)
         unchangedSince_ = at;
-    // With coarse steps a true reading may hold for long: three times as long as it ever did before.
-    const double limit = fine_ ? stuckFor : std::max(stuckFor, longestHold_ > 0 ? 3.0 * longestHold_ : 5 * stuckFor);
+    // With coarse steps a true reading may hold for long: five times as long as it ever did, once that is known.
+    if (boilingFor_ < longEnough && around.boiling && unchanged_ > 1)
+        boilingFor_ += static_cast<float>(std::min(60.0, spacing()));
+    const double coarse = boilingFor_ < longEnough ? 5 * stuckFor : std::max(stuckFor, 5.0 * longestHold_);
+    const double limit = fine_ ? stuckFor : coarse;
     const double held = secondsBetween(unchangedSince_, at);
     constexpr std::uint32_t fewest = 6;
     stuck_ = hasDigits && !byHand() && around.boiling && unchanged_ >= fewest && held >= limit &&
-             (fine_ || around.othersMove);
+             (fine_ || (around.othersMove && around.firing));
 }
 
 void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
@@ -201,13 +205,12 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
     const Sample first = pending_[0];
     const double over = secondsBetween(first.at, at);
     const double slope = over > 0 ? (si - first.si) / over : 0;
-    settledAt_ = at;
+    if (implausibleSince_)
+        settledAt_ = at;
     start(row, si, row.fastest > 0 ? std::clamp(slope, -row.fastest, row.fastest) : 0, at);
 }
 
 void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
-    if (!started_)
-        settledAt_ = at;
     started_ = true;
     x_ = si;
     v_ = slope;

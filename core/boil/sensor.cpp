@@ -90,6 +90,7 @@ void Sensors::take(const State& state, const Fact& fact) {
     Probe::Around around;
     around.boiling = boiling(state, fact.at);
     around.drawing = state.course.drawing();
+    around.firing = !state.course.shutdownAt;
     if (reading->series == Series::syrup_pan)
         if (const auto water = state.weather.boiling(fact.at))
             around.waterBoils = (water->waterBoils + state.mark.offset(fact.at)).kelvin();

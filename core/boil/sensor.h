@@ -20,7 +20,7 @@ public:
     struct Around {
         bool boiling = false;
         bool othersMove = false; // other thermometers have moved since this one last did
-        bool drawing = false;
+        bool drawing = false, firing = false;
         std::optional<double> waterBoils; // kelvin, on this probe's scale
     };
     void take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
@@ -95,7 +95,7 @@ private:
     double lastSi_ = 0;
     Instant unchangedSince_{};
     std::uint32_t unchanged_ = 0;
-    float longestHold_ = 0;
+    float longestHold_ = 0, boilingFor_ = 0;
     bool fine_ = false; // steps finer than 0.1 were seen
     bool stuck_ = false;
 };

@@ -148,6 +148,17 @@ void Trends::takeStack(double si, Instant at) {
     }
 }
 
+void Trends::takePan(double si, Instant at) {
+    if (secondsBetween(panBlockFrom_, at) > 30) {
+        std::shift_right(panHighs_.begin(), panHighs_.end(), 1);
+        panHighs_[0] = 0;
+        panBlockFrom_ = at;
+    }
+    panHighs_[0] = std::max(panHighs_[0], si);
+}
+
+double Trends::panHighBefore() const { return *std::max_element(panHighs_.begin() + 1, panHighs_.end()); }
+
 void Trends::take(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading) {
@@ -169,6 +180,8 @@ void Trends::take(const State& state, const Fact& fact) {
     const auto index = lineOf(reading->series);
     if (!index)
         return;
+    if (reading->series == Series::syrup_pan)
+        takePan(probe->value(), fact.at);
     if (probe->startedAt() == fact.at)
         lines_[*index].reset();
     lines_[*index].take(probe->accepted(), fact.at, fadeOf(reading->series, probe->spacing()));

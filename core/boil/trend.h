@@ -51,12 +51,15 @@ public:
     // The hottest that the stack ran for half a minute, up to some ten minutes ago, once it has been watched for an
     // hour.
     std::optional<double> hottestStack() const;
+    // The highest that the syrup pan read in the last minutes, the last half minute left out; kelvin, 0 for none.
+    double panHighBefore() const;
 
 private:
     void takeFeed(double flow, Instant at);
     void takeTank(const Trend::Line& line, Instant at);
     void standsOrRuns(bool stands, Instant since);
     void takeStack(double si, Instant at);
+    void takePan(double si, Instant at);
 
     std::array<Trend, 4> lines_;      // syrup_pan, pan_level, flue_level, tank_level
     std::array<double, 2> usual_{};   // pan_level, flue_level: slow means
@@ -67,6 +70,8 @@ private:
     bool feedIsRead_ = false;
     Instant stoodSince_ = Instant::max();
     double hottest_ = 0, hottestLately_ = 0, stackMean_ = 0;
+    std::array<double, 10> panHighs_{}; // of half minutes, the first the latest
+    Instant panBlockFrom_{};
     std::optional<Instant> stackFrom_;
     Instant stackAt_{}, blockFrom_{};
 };

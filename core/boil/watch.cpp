@@ -40,7 +40,7 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
         slot.holds = condition.holds;
         slot.turned = at;
     }
-    const Instant settles = slot.turned + Duration{slot.holds ? row.delay : row.release};
+    const Instant settles = slot.turned + Duration{slot.holds ? row.delay : condition.over ? 0 : row.release};
     if (slot.stands != slot.holds && at >= settles) {
         slot.stands = slot.holds;
         if (slot.stands) {

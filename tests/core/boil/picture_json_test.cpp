@@ -1,0 +1,91 @@
+#include "core/boil/picture.h"
+
+#include "tests/core/boil/logs.h"
+
+#include <nlohmann/json.hpp>
+
+namespace panside {
+namespace {
+
+using test::Rows;
+
+nlohmann::ordered_json lineOf(const Picture& picture) {
+    std::string line;
+    appendJson(line, picture);
+    EXPECT_EQ(line.find('\n'), std::string::npos);
+    return nlohmann::ordered_json::parse(line);
+}
+
+TEST(PictureJson, HasEveryFieldInItsOrder) {
+    const auto json = lineOf(Rows{}.add(0, "lit,,,").at(1));
+    std::vector<std::string> names;
+    for (const auto& item : json.items())
+        names.push_back(item.key());
+    EXPECT_EQ(names, (std::vector<std::string>{"t", "pressureKPa", "waterBoilsC", "syrupPanC", "probeOffsetC", "riseC", "targetRiseC",
+                                               "targetC", "targetUncertaintyC", "brix", "drawEta", "drawing", "closeEta", "fireDueS",
+                                               "evaporationLph", "sapLeftS", "efficiency", "alarms", "trust", "why"}));
+    EXPECT_EQ(json["t"], "2025-03-14T12:00:01Z");
+}
+
+TEST(PictureJson, EveryNullHasItsReason) {
+    for (const auto& json : {lineOf(Rows{}.add(0, "note,,,begun").at(1)), lineOf(Rows{}.add(0, "lit,,,").at(1)),
+                             lineOf(Rows{}.add(0, "draw_open,,,").at(1)), lineOf(Rows{}.add(0, "lit,,,").add(1, "shutdown,,,").at(2)),
+                             lineOf(Rows{}.read(0, "syrup_pan", 103, "degC").at(1)),
+                             lineOf(Rows{}.read(0, "sea_level_pressure", 101.3, "kPa").at(1)),
+                             lineOf(Rows{}.add(0, "water_check,99.1,degC,").at(1))})
+        for (const auto& item : json.items())
+            if (item.value().is_null() && item.key() != "targetUncertaintyC") {
+                EXPECT_TRUE(json["why"].contains(item.key())) << item.key() << " in " << json;
+            }
+}
+
+TEST(PictureJson, WaterBoilsByTheBarometer) {
+    // IAPWS R7-97(2012), table 36: at 0.1 MPa water boils at 372.755919 K.
+    const auto json = lineOf(Rows{}.read(0, "pressure", 100, "kPa").at(1));
+    EXPECT_NEAR(json["waterBoilsC"].get<double>(), 99.6059, 1e-4);
+    EXPECT_EQ(json["pressureKPa"], 100);
+    EXPECT_EQ(json["trust"]["pressure"], "good");
+}
+
+TEST(PictureJson, WithoutABarometerWaterBoilsAtTheLastCheck) {
+    const auto json = lineOf(Rows{}.add(0, "water_check,209.5,degF,").at(1));
+    EXPECT_TRUE(json["pressureKPa"].is_null());
+    EXPECT_NEAR(json["waterBoilsC"].get<double>(), (209.5 - 32) / 1.8, 1e-3);
+}
+
+TEST(PictureJson, AnElevationToldLaterMakesTheReportCount) {
+    Rows rows;
+    rows.read(0, "sea_level_pressure", 101.325, "kPa");
+    EXPECT_TRUE(lineOf(rows.at(1))["pressureKPa"].is_null());
+    rows.add(2, "set,500,m,key=elevation");
+    // ISO 2533:1975 has 95.461 kPa at 500 m; air at 0 degC instead of 15 makes the column heavier, some 0.3 kPa.
+    EXPECT_NEAR(lineOf(rows.at(3))["pressureKPa"].get<double>(), 95.15, 0.15);
+}
+
+TEST(PictureJson, NamesAlarmsThatStandHighestFirst) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(0, "set,1,min,key=fire_interval").add(0, "clock_step,60,s,");
+    for (int t = 0; t < 20; ++t)
+        rows.read(t, "syrup_pan", 20 + 0.1 * t, "degC");
+    EXPECT_EQ(lineOf(rows.at(100))["alarms"], (std::vector<std::string>{"probe_silent", "fire_overdue", "clock_changed"}));
+}
+
+TEST(PictureJson, JournalTroubleIsPutInItsPlace) {
+    Picture picture;
+    insertAlarm(picture, {Alarm::sap_low, Priority::medium, AlarmState::unseen, test::noon});
+    insertAlarm(picture, {Alarm::journal_trouble, Priority::high, AlarmState::unseen, test::noon + Duration{5}});
+    insertAlarm(picture, {Alarm::pan_low, Priority::high, AlarmState::goneUnseen, test::noon});
+    EXPECT_EQ(lineOf(picture)["alarms"], (std::vector<std::string>{"journal_trouble", "sap_low"}));
+}
+
+TEST(PictureJson, NoNumberIsEverNotANumber) {
+    Picture picture;
+    picture.efficiency = std::nan("");
+    picture.drawEta = Range{Duration{0}, Duration{1e9}, {}};
+    const auto json = lineOf(picture);
+    EXPECT_TRUE(json["efficiency"].is_null());
+    EXPECT_TRUE(json["drawEta"]["p90"].is_null());
+}
+
+}  // namespace
+}  // namespace panside
