@@ -14,7 +14,7 @@ struct Condition {
     bool holds = false;
     std::optional<Instant> changes = {}; // when the clock alone may change it
     std::optional<Duration> left = {};   // time to the harm
-    bool over = false; // what it was about is over: it ends at once, without its release
+    bool over = false;                   // what it was about is over: it ends at once, without its release
 };
 
 struct AlarmRow {

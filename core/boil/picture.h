@@ -14,8 +14,8 @@ enum class Trust : std::uint8_t { good, doubtful, gone };
 enum class Reason : std::uint8_t {
     none,
     // a reading
-    silent,          // nothing came for `amount` seconds
-    stuck,           // not one last digit moved for `amount` seconds
+    silent, // nothing came for `amount` seconds
+    stuck,  // not one last digit moved for `amount` seconds
     jumping,
     outsidePhysics,
     tooFast,
@@ -24,11 +24,11 @@ enum class Reason : std::uint8_t {
     touchingPan,
     notYetRead,
     // a figure
-    noPressure,      // no barometer, and no water check
-    noElevation,     // sea-level pressure is known, the elevation is not
+    noPressure,  // no barometer, and no water check
+    noElevation, // sea-level pressure is known, the elevation is not
     noPanReading,
     panReadingDoubtful,
-    noGradient,      // the rise has not begun to climb
+    noGradient, // the rise has not begun to climb
     fireDying,
     drawing,
     notDrawing,
@@ -36,18 +36,18 @@ enum class Reason : std::uint8_t {
     tooFewDraws,
     stoppedFiring,
     noTankLevel,
-    tooShort,        // not watched long enough yet
-    noLoadMass,      // wood burnt is not known
+    tooShort,   // not watched long enough yet
+    noLoadMass, // wood burnt is not known
     noPanArea,
     noSapSugar,
     notBoiling,
     shiftEnded,
-    notReached       // more than one future in ten never gets there
+    notReached // more than one future in ten never gets there
 };
 struct Why {
-    std::string_view field;  // the JSON name of the figure, or of the reading
+    std::string_view field; // the JSON name of the figure, or of the reading
     Reason reason;
-    double amount = 0;       // seconds, where the reason has a length
+    double amount = 0; // seconds, where the reason has a length
     bool operator==(const Why&) const = default;
 };
 std::string whyText(const Why& why);
@@ -61,11 +61,11 @@ struct Range {
 
 // How a forecast of a draw came out. Errors are what was said (p50) less what came; none where the wait was shorter.
 struct DrawScore {
-    Instant at{};                                        // the reading rose through the target
+    Instant at{}; // the reading rose through the target
     std::optional<Duration> tenBefore, fiveBefore, twoBefore;
-    double inside = 0;                                   // share of the wait in which the range held it
-    double underP10 = 0, underP50 = 0, underP90 = 0;     // shares of the wait in which it came sooner than each quantile
-    int forecasts = 0;                                   // what the shares rest on; 0: none was made
+    double inside = 0;                               // share of the wait in which the range held it
+    double underP10 = 0, underP50 = 0, underP90 = 0; // shares of the wait in which it came sooner than each quantile
+    int forecasts = 0;                               // what the shares rest on; 0: none was made
     bool operator==(const DrawScore&) const = default;
 };
 
@@ -95,71 +95,75 @@ struct AlarmPicture {
     Alarm alarm;
     Priority priority;
     AlarmState state;
-    Instant since;                        // when it began to stand
-    std::optional<Series> series = {};    // which reading, where it is about one
-    std::optional<Duration> left = {};    // time to the harm, where there is a figure
-    bool stands() const { return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved; }
+    Instant since;                     // when it began to stand
+    std::optional<Series> series = {}; // which reading, where it is about one
+    std::optional<Duration> left = {}; // time to the harm, where there is a figure
+    bool stands() const {
+        return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved;
+    }
     bool operator==(const AlarmPicture&) const = default;
 };
 
 struct ReadingPicture {
-    std::optional<double> si;  // the last believable value; none when gone
+    std::optional<double> si; // the last believable value; none when gone
     Trust trust = Trust::good;
     Reason reason = Reason::none;
-    Duration forSoLong{0};     // how long the trust has been so
-    Instant last{};            // when it was last read
+    Duration forSoLong{0}; // how long the trust has been so
+    Instant last{};        // when it was last read
     bool byHand = false;
-    std::string probe = {};    // which probe gives it
-    bool standsIn = false;     // it does so for another that failed
+    std::string probe = {}; // which probe gives it
+    bool standsIn = false;  // it does so for another that failed
     bool operator==(const ReadingPicture&) const = default;
 };
 
 struct Picture {
     Instant at{};
 
-    std::optional<Pressure> pressure;       // station pressure in use
+    std::optional<Pressure> pressure; // station pressure in use
     std::optional<Temperature> waterBoils;
-    Duration waterBoilsAge{0};              // age of what it rests on
-    std::optional<Temperature> syrupPan;    // filtered, on the probe's own scale
+    Duration waterBoilsAge{0};           // age of what it rests on
+    std::optional<Temperature> syrupPan; // filtered, on the probe's own scale
     TemperatureDifference probeOffset{};
     std::optional<TemperatureDifference> rise, targetRise;
-    std::optional<TemperatureDifference> legalRise, heavyRise;  // the band's lower and upper edge
+    std::optional<TemperatureDifference> legalRise, heavyRise; // the band's lower and upper edge
     std::optional<Temperature> target;
     std::optional<TemperatureDifference> targetUncertainty;
-    std::optional<TemperatureDifference> targetUncertaintyAfterCheck;  // what a density check now would make of it
+    std::optional<TemperatureDifference> targetUncertaintyAfterCheck; // what a density check now would make of it
     std::optional<Brix> brix;
-    int checks = 0;                         // density checks the mark rests on
-    int questionedChecks = 0;               // those that could not be believed; kept, but the mark does not rest on them
+    int checks = 0;           // density checks the mark rests on
+    int questionedChecks = 0; // those that could not be believed; kept, but the mark does not rest on them
     std::optional<Instant> lastCheck;
 
     std::optional<Range> drawEta, closeEta;
-    std::optional<DrawScore> lastScore;     // of the last draw that was foretold
+    std::optional<DrawScore> lastScore; // of the last draw that was foretold
     bool drawing = false;
     std::optional<Instant> drawOpenedAt;
     int draws = 0;
 
-    std::optional<Duration> fireDue;        // negative: overdue
+    std::optional<Duration> fireDue; // negative: overdue
     Duration fireInterval{480};
     bool fireIntervalLearned = false;
-    bool lastFiredInferred = false;         // nobody pressed: the stack showed it
+    bool lastFiredInferred = false; // nobody pressed: the stack showed it
     std::optional<Instant> litAt, lastFired, shutdownAt, endedAt;
     int loads = 0;
-    std::string turn;                       // whose turn at the fire, if the crew signed on
-    std::vector<std::string> crew;          // on the shift now, in the order they came
+    std::string turn;              // whose turn at the fire, if the crew signed on
+    std::vector<std::string> crew; // on the shift now, in the order they came
 
     std::optional<VolumeFlow> evaporation;
     std::optional<Duration> sapLeft;
-    std::optional<Range> lastLoad;          // until the last load should go in
-    std::optional<Volume> keepBack;         // sap to keep for the shutdown
+    std::optional<Range> lastLoad;  // until the last load should go in
+    std::optional<Volume> keepBack; // sap to keep for the shutdown
     std::optional<double> efficiency;
-    std::optional<Volume> sapIn, syrupOut;  // of the shift
+    std::optional<Volume> sapIn, syrupOut; // of the shift
     std::optional<Mass> wood;
 
-    std::vector<AlarmPicture> alarms;       // all that are not normal; highest priority first, then oldest first
+    std::vector<AlarmPicture> alarms; // all that are not normal; highest priority first, then oldest first
     std::array<std::optional<ReadingPicture>, seriesCount> readings;
     std::vector<Why> why;
 
-    const std::optional<ReadingPicture>& reading(Series series) const { return readings[static_cast<std::size_t>(series)]; }
+    const std::optional<ReadingPicture>& reading(Series series) const {
+        return readings[static_cast<std::size_t>(series)];
+    }
     bool operator==(const Picture&) const = default;
 };
 
@@ -167,10 +171,11 @@ std::string_view nameOf(Alarm alarm);
 std::optional<Alarm> alarmNamed(std::string_view name);
 Priority priorityOf(Alarm alarm);
 std::string_view nameOf(Trust trust);
-// Puts an alarm in its place: highest priority first, then oldest first. For those that no fact tells of (journal_trouble).
+// Puts an alarm in its place: highest priority first, then oldest first. For those that no fact tells of
+// (journal_trouble).
 void insertAlarm(Picture& picture, const AlarmPicture& alarm);
 
 // The picture as one line of JSON (formats: `panside replay`), without line end, appended to `out`.
 void appendJson(std::string& out, const Picture& picture);
 
-}  // namespace panside
+} // namespace panside

@@ -1,5 +1,5 @@
-// The order of the rooms: app, ui, core; within core probe, journal and season know boil, boil knows physics, physics knows
-// quantity. Every #include is read, so that nothing slips in by the back door.
+// The order of the rooms: app, ui, core; within core probe, journal and season know boil, boil knows physics, physics
+// knows quantity. Every #include is read, so that nothing slips in by the back door.
 #include <gtest/gtest.h>
 
 #include <filesystem>
@@ -20,7 +20,8 @@ struct Include {
 
 // "core/boil", "ui", "app": the room that a path begins with; empty for what is no room of ours.
 std::string roomOf(const std::string& path) {
-    for (const auto* room : {"core/quantity/", "core/physics/", "core/boil/", "core/probe/", "core/journal/", "core/season/", "ui/", "app/"})
+    for (const auto* room : {"core/quantity/", "core/physics/", "core/boil/", "core/probe/", "core/journal/",
+                             "core/season/", "ui/", "app/"})
         if (path.rfind(room, 0) == 0)
             return std::string{room}.substr(0, std::string{room}.size() - 1);
     return {};
@@ -39,7 +40,8 @@ std::vector<Include> includesUnder(const std::string& top) {
                 continue;
             const auto begin = line.find_first_of("<\"");
             const auto end = line.find_first_of(">\"", begin + 1);
-            found.push_back({fs::relative(entry.path(), root).string(), line.substr(begin + 1, end - begin - 1), line[begin] == '"'});
+            found.push_back({fs::relative(entry.path(), root).string(), line.substr(begin + 1, end - begin - 1),
+                             line[begin] == '"'});
         }
     }
     return found;
@@ -79,23 +81,26 @@ TEST(Rooms, CoreKnowsNoWidgetsAndOnlyTheProbeRoomKnowsQt) {
         if (quoted || name.size() < 2 || name[0] != 'Q' || name[1] < 'A' || name[1] > 'Z')
             continue;
         EXPECT_EQ(roomOf(file), "core/probe") << file << " includes " << name;
-        for (const auto* heavy : {"QWidget", "QApplication", "QtWidgets", "QtGui", "QGuiApplication", "QMainWindow", "QtCharts"})
+        for (const auto* heavy :
+             {"QWidget", "QApplication", "QtWidgets", "QtGui", "QGuiApplication", "QMainWindow", "QtCharts"})
             EXPECT_EQ(name.find(heavy), std::string::npos) << file << " includes " << name;
     }
 }
 
 TEST(Rooms, OnlyTheChartFolderKnowsQtCharts) {
     for (const auto& [file, name, quoted] : allIncludes())
-        if (name.find("QtCharts") != std::string::npos || name == "QChart" || name == "QChartView" || name == "QLineSeries") {
+        if (name.find("QtCharts") != std::string::npos || name == "QChart" || name == "QChartView" ||
+            name == "QLineSeries") {
             EXPECT_EQ(file.rfind("ui/chart/", 0), 0u) << file << " includes " << name;
         }
 }
 
 TEST(Rooms, OnlyTheJournalKnowsTheDatabase) {
     for (const auto& [file, name, quoted] : allIncludes())
-        if (name.find("SQLiteCpp") != std::string::npos || name.find("sqlite3") != std::string::npos || name.find("QSql") == 0) {
+        if (name.find("SQLiteCpp") != std::string::npos || name.find("sqlite3") != std::string::npos ||
+            name.find("QSql") == 0) {
             EXPECT_EQ(roomOf(file), "core/journal") << file << " includes " << name;
         }
 }
 
-}  // namespace
+} // namespace

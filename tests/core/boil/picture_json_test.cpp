@@ -21,18 +21,21 @@ TEST(PictureJson, HasEveryFieldInItsOrder) {
     std::vector<std::string> names;
     for (const auto& item : json.items())
         names.push_back(item.key());
-    EXPECT_EQ(names, (std::vector<std::string>{"t", "pressureKPa", "waterBoilsC", "syrupPanC", "probeOffsetC", "riseC", "targetRiseC",
-                                               "targetC", "targetUncertaintyC", "brix", "drawEta", "drawing", "closeEta", "fireDueS",
-                                               "evaporationLph", "sapLeftS", "efficiency", "alarms", "trust", "why"}));
+    EXPECT_EQ(names, (std::vector<std::string>{
+                         "t",           "pressureKPa", "waterBoilsC",        "syrupPanC", "probeOffsetC", "riseC",
+                         "targetRiseC", "targetC",     "targetUncertaintyC", "brix",      "drawEta",      "drawing",
+                         "closeEta",    "fireDueS",    "evaporationLph",     "sapLeftS",  "efficiency",   "alarms",
+                         "trust",       "why"}));
     EXPECT_EQ(json["t"], "2025-03-14T12:00:01Z");
 }
 
 TEST(PictureJson, EveryNullHasItsReason) {
-    for (const auto& json : {lineOf(Rows{}.add(0, "note,,,begun").at(1)), lineOf(Rows{}.add(0, "lit,,,").at(1)),
-                             lineOf(Rows{}.add(0, "draw_open,,,").at(1)), lineOf(Rows{}.add(0, "lit,,,").add(1, "shutdown,,,").at(2)),
-                             lineOf(Rows{}.read(0, "syrup_pan", 103, "degC").at(1)),
-                             lineOf(Rows{}.read(0, "sea_level_pressure", 101.3, "kPa").at(1)),
-                             lineOf(Rows{}.add(0, "water_check,99.1,degC,").at(1))})
+    for (const auto& json :
+         {lineOf(Rows{}.add(0, "note,,,begun").at(1)), lineOf(Rows{}.add(0, "lit,,,").at(1)),
+          lineOf(Rows{}.add(0, "draw_open,,,").at(1)), lineOf(Rows{}.add(0, "lit,,,").add(1, "shutdown,,,").at(2)),
+          lineOf(Rows{}.read(0, "syrup_pan", 103, "degC").at(1)),
+          lineOf(Rows{}.read(0, "sea_level_pressure", 101.3, "kPa").at(1)),
+          lineOf(Rows{}.add(0, "water_check,99.1,degC,").at(1))})
         for (const auto& item : json.items())
             if (item.value().is_null() && item.key() != "targetUncertaintyC") {
                 EXPECT_TRUE(json["why"].contains(item.key())) << item.key() << " in " << json;
@@ -67,7 +70,8 @@ TEST(PictureJson, NamesAlarmsThatStandHighestFirst) {
     rows.add(0, "lit,,,").add(0, "set,1,min,key=fire_interval").add(0, "clock_step,60,s,");
     for (int t = 0; t < 20; ++t)
         rows.read(t, "syrup_pan", 20 + 0.1 * t, "degC");
-    EXPECT_EQ(lineOf(rows.at(100))["alarms"], (std::vector<std::string>{"probe_silent", "fire_overdue", "clock_changed"}));
+    EXPECT_EQ(lineOf(rows.at(100))["alarms"],
+              (std::vector<std::string>{"probe_silent", "fire_overdue", "clock_changed"}));
 }
 
 TEST(PictureJson, JournalTroubleIsPutInItsPlace) {
@@ -87,5 +91,5 @@ TEST(PictureJson, NoNumberIsEverNotANumber) {
     EXPECT_TRUE(json["drawEta"]["p90"].is_null());
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -213,9 +213,12 @@ TEST(Watch, ARiseThatRunsAwayIsForeseenWithoutAnyLevel) {
 
 TEST(Watch, SapThatNoLongerRunsInIsForeseenFromTheFeed) {
     Rows rows = begun();
-    rows.add(0, "set,40,mm,key=running_depth").add(0, "set,2,m2,key=flue_pan_area").add(0, "set,0.6,m2,key=syrup_pan_area");
+    rows.add(0, "set,40,mm,key=running_depth")
+        .add(0, "set,2,m2,key=flue_pan_area")
+        .add(0, "set,0.6,m2,key=syrup_pan_area");
     for (int t = 0; t < 3600; t += 2) {
-        rows.read(t, "feed_flow", t < 2400 ? 200 + noise(t, 10) : 0, "L/h").read(t, "syrup_pan", 103 + noise(t, 0.05), "degC");
+        rows.read(t, "feed_flow", t < 2400 ? 200 + noise(t, 10) : 0, "L/h")
+            .read(t, "syrup_pan", 103 + noise(t, 0.05), "degC");
         if (t % 480 == 0)
             rows.add(t, "fired,,,");
     }
@@ -296,5 +299,5 @@ TEST(Watch, LooksAreAllAlikeHoweverOftenTheyAreTaken) {
         EXPECT_EQ(seldom[i], often[i * 7]);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside
