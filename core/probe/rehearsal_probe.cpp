@@ -31,7 +31,7 @@ void PanProbe::step(double dt, double since, double celsius, double superheat, d
     foamFor_ = std::max(0.0, foamFor_ - dt);
     // In foam the tip stands in steam, which has the temperature of boiling water or little more.
     const double foam = foamFor_ > 0 ? std::min(0.0, waterBoils + 0.3 - slow_) : 0.0;
-    foamTo_ += (foam - foamTo_) * std::min(1.0, dt / 5);
+    foamTo_ += (foam - foamTo_) * std::min(1.0, dt / (5 + seconds(probe_.lag)));
 }
 
 std::optional<double> PanProbe::sent() {
