@@ -21,6 +21,8 @@ using Left = std::optional<double>;
 Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const auto line = state.trends.of(series, now);
     const Sensor& sensor = state.sensors.of(series);
+    if (!line && standing && sensor.value(now) && series == Series::pan_level)
+        return soon; // the line has just begun anew
     if (!line || !sensor.value(now) || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
     auto usual = state.trends.usualLevel(series);
@@ -36,8 +38,14 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const double share = starved ? 0.95 : state.course.drawing() ? 0.65 : 0.8;
     const bool low = usual && line->value < share * *usual;
     const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
+    // Once called, a low pan is over when it rises, not when a draw has just begun the line anew.
+    if (low && !falls && standing && line->slope < 2 * line->slopeSd)
+        return soon;
     if (!low || !falls)
         return std::nullopt;
+    // A starved pan is drawn down faster than it boils down, if they go on drawing.
+    if (starved)
+        return left / -line->slope / 1.5;
     return left / -line->slope;
 }
 
