@@ -67,9 +67,10 @@ std::vector<Sentence> whyNoAmount(std::string_view text, Span span, std::string_
 } // namespace
 
 Reader::Reader(const Kind& kind, const Arguments& arguments) : kind_{kind}, arguments_{arguments} {
-    for (const auto& [name, given] : arguments) {
+    for (const auto& argument : arguments) {
+        const std::string& name = argument.first;
         const auto known = std::find_if(kind.parameters.begin(), kind.parameters.end(),
-                                        [&](const Parameter& parameter) { return parameter.name == name; });
+                                        [&name](const Parameter& parameter) { return parameter.name == name; });
         if (known == kind.parameters.end())
             refuseUsage(name, {say("this sum has no such argument.")});
         else if (!known->many && all(name).size() > 1)

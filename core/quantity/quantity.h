@@ -56,7 +56,7 @@ public:
     }
     friend constexpr Temperature operator+(Temperature t, TemperatureDifference d) { return kelvin(t.k_ + d.kelvin()); }
     friend constexpr Temperature operator-(Temperature t, TemperatureDifference d) { return kelvin(t.k_ - d.kelvin()); }
-    auto operator<=>(const Temperature&) const = default;
+    auto operator<=>(const Temperature&) const = default;  // NOLINT(modernize-use-nullptr): clang-tidy 14 errs here
 
 private:
     explicit constexpr Temperature(double k) : k_{k} {}

@@ -76,7 +76,7 @@ QString inWords(std::string_view text) { return QCoreApplication::translate("rec
 QString inWords(const sums::Sentence& sentence, Units units) { return translated(sentence, units); }
 
 QString figureInWords(const sums::Sentence& shown, Units units) {
-    const QString text = translated(shown, Units::metric);
+    QString text = translated(shown, Units::metric);
     const qsizetype bracket = text.indexOf(QLatin1String(" ("));
     if (units == Units::metric || bracket < 0 || !text.endsWith(QLatin1Char(')')))
         return text;
