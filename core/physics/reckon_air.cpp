@@ -40,10 +40,14 @@ std::optional<Station> fromWeatherReport(Reader& in) {
         air = in.temperature("air", -50, 50);
     if (in.refused())
         return std::nullopt;
-    const Temperature taken = air.value_or(Temperature::celsius(0));
-    return Station{*stationFromSeaLevel(*sea, *height, air), *stationFromSeaLevelUncertainty(*sea, *height, air),
-                   say("Sea level pressure %1 kPa less the weight of %2 m of air at %3 °C.",
-                       {number(sea->kilopascal(), 2), number(height->metre(), 0), number(taken.celsius(), 1)})};
+    const std::string pressure = number(sea->kilopascal(), 2);
+    const std::string metres = number(height->metre(), 0);
+    return Station{
+        *stationFromSeaLevel(*sea, *height, air), *stationFromSeaLevelUncertainty(*sea, *height, air),
+        air ? say("Sea level pressure %1 kPa less the weight of %2 m of air at %3 °C.",
+                  {pressure, metres, number(air->celsius(), 1)})
+            : say("Sea level pressure %1 kPa less the weight of %2 m of air, taken to be at %3 °C as it is not known.",
+                  {pressure, metres, "0.0"})};
 }
 
 std::optional<Station> fromAirfield(Reader& in) {

@@ -37,11 +37,19 @@ std::optional<Remedy> remedyFor(Reader& in, Brix sugar) {
     const Volume none = Volume::litre(0);
     if (sugar >= *target) {
         const Volume add = *thinnerToReach(*target, {*volume, sugar}, *thinner);
+        const std::string over = number((sugar - *target).degrees(), 2);
+        const std::string wanted = number(target->degrees(), 1);
+        const std::string whole = number(volume->litre(), 2);
+        const std::string added = number(add.litre(), 2);
+        if (!in.has("sap"))
+            return Remedy{add,
+                          none,
+                          {say("It is %1 °Brix over the %2 wanted: to %3 L add %4 L of plain water.",
+                               {over, wanted, whole, added})}};
         return Remedy{add,
                       none,
-                      {say("It is %1 °Brix too heavy: to %2 L add %3 L of %4 °Brix.",
-                           {number((sugar - *target).degrees(), 2), number(volume->litre(), 2), number(add.litre(), 2),
-                            number(thinner->degrees(), 1)})}};
+                      {say("It is %1 °Brix over the %2 wanted: to %3 L add %4 L of %5 °Brix.",
+                           {over, wanted, whole, added, number(thinner->degrees(), 1)})}};
     }
     if (!(sugar > Brix::degrees(0))) {
         in.refuse("target", in.all("target").empty() ? "" : in.all("target").front(),
@@ -51,8 +59,9 @@ std::optional<Remedy> remedyFor(Reader& in, Brix sugar) {
     const Volume off = *boilOffToReach(*target, {*volume, sugar});
     return Remedy{none,
                   off,
-                  {say("It is %1 °Brix too light: from %2 L boil off %3 L of water.",
-                       {number((*target - sugar).degrees(), 2), number(volume->litre(), 2), number(off.litre(), 2)})}};
+                  {say("It is %1 °Brix under the %2 wanted: from %3 L boil off %4 L of water.",
+                       {number((*target - sugar).degrees(), 2), number(target->degrees(), 1),
+                        number(volume->litre(), 2), number(off.litre(), 2)})}};
 }
 
 std::optional<double> litres(std::optional<Volume> volume) {

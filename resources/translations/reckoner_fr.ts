@@ -64,6 +64,10 @@
         <translation>Pression au niveau de la mer %1 kPa moins le poids de %2 m d'air à %3 °C.</translation>
     </message>
     <message>
+        <source>Sea level pressure %1 kPa less the weight of %2 m of air, taken to be at %3 °C as it is not known.</source>
+        <translation>Pression au niveau de la mer %1 kPa moins le poids de %2 m d'air, tenu pour être à %3 °C faute de le savoir.</translation>
+    </message>
+    <message>
         <source>Altimeter setting %1 kPa less %2 m of the standard atmosphere (no thermometer is needed).</source>
         <translation>Calage altimétrique %1 kPa moins %2 m d'atmosphère normale (sans thermomètre).</translation>
     </message>
@@ -156,16 +160,20 @@
         <translation>ce qui dilue le sirop doit être plus clair que la cible. Les deux sont-ils dans le bon ordre?</translation>
     </message>
     <message>
-        <source>It is %1 °Brix too heavy: to %2 L add %3 L of %4 °Brix.</source>
-        <translation>Il est trop lourd de %1 °Brix : à %2 L ajouter %3 L à %4 °Brix.</translation>
+        <source>It is %1 °Brix over the %2 wanted: to %3 L add %4 L of plain water.</source>
+        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L d'eau pure.</translation>
+    </message>
+    <message>
+        <source>It is %1 °Brix over the %2 wanted: to %3 L add %4 L of %5 °Brix.</source>
+        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L à %5 °Brix.</translation>
     </message>
     <message>
         <source>there is no sugar in the cup: no boiling makes syrup of it.</source>
         <translation>il n'y a pas de sucre dans le godet : aucune cuisson n'en fera du sirop.</translation>
     </message>
     <message>
-        <source>It is %1 °Brix too light: from %2 L boil off %3 L of water.</source>
-        <translation>Il est trop léger de %1 °Brix : de %2 L faire bouillir %3 L d'eau.</translation>
+        <source>It is %1 °Brix under the %2 wanted: from %3 L boil off %4 L of water.</source>
+        <translation>Il est de %1 °Brix au-dessous des %2 voulus : de %3 L faire bouillir %4 L d'eau.</translation>
     </message>
     <message>
         <source>at %1 °C that would be more than 75 °Brix.</source>
@@ -424,6 +432,10 @@
         <translation>le nombre n'a pas d'unité. Écrivez-les ensemble, par exemple %1; unités : %2.</translation>
     </message>
     <message>
+        <source>Was %1%2 meant?</source>
+        <translation>Vouliez-vous dire %1%2?</translation>
+    </message>
+    <message>
         <source>that is not a number. Write a point, not a comma, as in %1.</source>
         <translation>ce n'est pas un nombre. Écrivez un point, non une virgule, par exemple %1.</translation>
     </message>
@@ -454,10 +466,6 @@
     <message>
         <source>it must lie from %1 to %2 %3.</source>
         <translation>ce doit être de %1 à %2 %3.</translation>
-    </message>
-    <message>
-        <source>Was %1%2 meant?</source>
-        <translation>Vouliez-vous dire %1%2?</translation>
     </message>
     <message>
         <source>a rise is written in degC, degF or K, as in %1.</source>
