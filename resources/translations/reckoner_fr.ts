@@ -802,4 +802,95 @@
         <translation>Source : %1.</translation>
     </message>
 </context>
+<context>
+    <name>wood</name>
+    <message>
+        <source>hardwood</source>
+        <translation>bois franc</translation>
+    </message>
+    <message>
+        <source>softwood</source>
+        <translation>bois mou</translation>
+    </message>
+    <message>
+        <source>sugar maple</source>
+        <translation>érable à sucre</translation>
+    </message>
+    <message>
+        <source>red maple</source>
+        <translation>érable rouge</translation>
+    </message>
+    <message>
+        <source>beech</source>
+        <translation>hêtre</translation>
+    </message>
+    <message>
+        <source>yellow birch</source>
+        <translation>bouleau jaune</translation>
+    </message>
+    <message>
+        <source>white birch</source>
+        <translation>bouleau blanc</translation>
+    </message>
+    <message>
+        <source>white ash</source>
+        <translation>frêne blanc</translation>
+    </message>
+    <message>
+        <source>red oak</source>
+        <translation>chêne rouge</translation>
+    </message>
+    <message>
+        <source>white oak</source>
+        <translation>chêne blanc</translation>
+    </message>
+    <message>
+        <source>black cherry</source>
+        <translation>cerisier tardif</translation>
+    </message>
+    <message>
+        <source>elm</source>
+        <translation>orme</translation>
+    </message>
+    <message>
+        <source>aspen</source>
+        <translation>peuplier faux-tremble</translation>
+    </message>
+    <message>
+        <source>basswood</source>
+        <translation>tilleul</translation>
+    </message>
+    <message>
+        <source>hemlock</source>
+        <translation>pruche</translation>
+    </message>
+    <message>
+        <source>white pine</source>
+        <translation>pin blanc</translation>
+    </message>
+    <message>
+        <source>spruce</source>
+        <translation>épinette</translation>
+    </message>
+    <message>
+        <source>larch</source>
+        <translation>mélèze</translation>
+    </message>
+    <message>
+        <source>balsam fir</source>
+        <translation>sapin baumier</translation>
+    </message>
+    <message>
+        <source>K</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>J</source>
+        <translation>J</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <translation>T</translation>
+    </message>
+</context>
 </TS>

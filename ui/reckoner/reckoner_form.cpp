@@ -226,6 +226,12 @@ ReckonerAnswer doneAnswer(const sums::Answer& reckoned, Units units) {
 
 } // namespace
 
+QString choiceInWords(const QString& choice) {
+    // Context "wood": the names of the woods, with blanks for dashes.
+    return QCoreApplication::translate(
+        "wood", QString{choice}.replace(QLatin1Char('-'), QLatin1Char(' ')).toUtf8().constData());
+}
+
 QStringList reckonerSums() {
     QStringList titles;
     for (const sums::Kind& kind : sums::reckonKinds())

@@ -33,6 +33,9 @@ QStringList reckonerSums();          // their titles
 QStringList waysOf(std::size_t sum); // one at least; empty words where there is only one
 ReckonerForm reckonerForm(std::size_t sum, std::size_t way, Units units);
 
+// A choice as a person reads it: "sugar-maple" of the log is sugar maple.
+QString choiceInWords(const QString& choice);
+
 struct ReckonerAnswer {
     enum class State { waiting, refused, done };
     State state = State::waiting;

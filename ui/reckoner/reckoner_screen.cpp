@@ -130,12 +130,12 @@ QWidget* ReckonerScreen::fieldRow(std::size_t index) {
     before->setFixedWidth(dress_.px(42));
     line->addWidget(before);
     if (!field.choices.isEmpty()) {
-        Press* turn = key(field.text, name);
+        Press* turn = key(choiceInWords(field.text), name);
         turn->setAccessibleName(field.label);
         connect(turn, &Press::clicked, this, [this, index, turn] {
             ReckonerField& turned = form_.fields[index];
             turned.text = turned.choices[(turned.choices.indexOf(turned.text) + 1) % turned.choices.size()];
-            turn->say(turned.text, {});
+            turn->say(choiceInWords(turned.text), {});
             reckonAgain();
         });
         line->addWidget(turn, 1);

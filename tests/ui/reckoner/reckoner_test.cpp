@@ -101,8 +101,11 @@ TEST(ReckonerWords, AreAllThereInFrench) {
     for (std::size_t sum = 0; sum < sums::reckonKinds().size(); ++sum) {
         EXPECT_TRUE(isThere(sums::reckonKinds()[sum].title));
         for (std::size_t way = 0; way < static_cast<std::size_t>(waysOf(sum).size()); ++way)
-            for (const ReckonerField& field : reckonerForm(sum, way, Units::us).fields)
+            for (const ReckonerField& field : reckonerForm(sum, way, Units::us).fields) {
                 EXPECT_TRUE(isThere(field.label.toStdString())) << field.label.toStdString();
+                for (const QString& choice : field.choices)
+                    EXPECT_TRUE(isThere(choiceInWords(choice).toStdString())) << choice.toStdString();
+            }
         sums::Arguments arguments;
         for (const auto& parameter : sums::reckonKinds()[sum].parameters)
             if (parameter.needed || parameter.name == "pressure" || parameter.name == "volume" ||
