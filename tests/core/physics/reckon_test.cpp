@@ -79,7 +79,7 @@ TEST(Reckon, TurnsBrixIntoBaumeAndBack) {
 }
 
 // The trade's pair of lines: 66.9 cold at 60 degF, 59.1 hot at 211 degF. Float balance: 59.00.
-TEST(Reckon, ReadsAHotCupAndSaysWhatToDo) {
+TEST(Reckon, ReadsAHotCupAndNamesTheRemedy) {
     const std::vector<std::string> cup{"reading", "59.0brix", "temp", "211degF", "cal", "60degF"};
     EXPECT_NEAR(figure("cup", cup, "brix"), 66.9, 0.01);
     EXPECT_TRUE(std::isnan(figure("cup", cup, "addSapL")));
