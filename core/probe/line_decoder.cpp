@@ -165,14 +165,16 @@ Refusal LineDecoder::judge(std::string_view raw, Line& line) {
 }
 
 Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
-    if (!encoding_)
-        encoding_ = LineFields::recognise(text);
-    if (!encoding_)
-        return Refusal::unrecognised;
+    if (!encoding_) {
+        const auto recognised = LineFields::recognise(text);
+        if (!recognised.encoding)
+            return recognised.why;
+        encoding_ = recognised.encoding;
+    }
     auto refusal = fields_.take(text, *encoding_);
     // A greeting may have been taken for columns; lines that are surely of another kind put it right.
     if (refusal == Refusal::malformed && !rules_.encoding) {
-        const auto other = LineFields::recognise(text);
+        const auto other = LineFields::recognise(text).encoding;
         strays_ = other ? strays_ + 1 : 0;
         if (strays_ >= straysToSwitch) {
             encoding_ = other;

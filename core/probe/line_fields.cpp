@@ -124,17 +124,19 @@ Refusal LineFields::take(std::string_view line, Encoding encoding) {
     return refusal;
 }
 
-std::optional<Encoding> LineFields::recognise(std::string_view line) {
+LineFields::Recognised LineFields::recognise(std::string_view line) {
     LineFields fields;
+    Refusal why = Refusal::unrecognised;
     for (const Encoding encoding : {Encoding::json, Encoding::pairs, Encoding::columns}) {
-        if (fields.take(line, encoding) != Refusal::none)
-            continue;
+        const Refusal refusal = fields.take(line, encoding);
         // Words alone make no columns: they are a greeting, or a heading.
         const auto isNumber = [](const Field& field) { return field.number.has_value(); };
-        if (encoding != Encoding::columns || std::ranges::any_of(fields.fields(), isNumber))
-            return encoding;
+        if (refusal == Refusal::none && (encoding != Encoding::columns || std::ranges::any_of(fields.fields(), isNumber)))
+            return {encoding, Refusal::none};
+        if (refusal != Refusal::none && refusal != Refusal::malformed)
+            why = refusal;
     }
-    return std::nullopt;
+    return {std::nullopt, why};
 }
 
 Refusal LineFields::add(std::string_view name, std::string_view text) {

@@ -45,8 +45,11 @@ public:
 
     // Takes the line apart; Refusal::none, and fields() are those of the line, or why not.
     Refusal take(std::string_view line, Encoding encoding);
-    // Which encoding the line is surely of; nullopt for none.
-    static std::optional<Encoding> recognise(std::string_view line);
+    struct Recognised {
+        std::optional<Encoding> encoding;  // the one that the line is surely of; nullopt for none,
+        Refusal why;                       // and then this says why
+    };
+    static Recognised recognise(std::string_view line);
     std::span<const Field> fields() const { return {fields_.data(), count_}; }
 
 private:
