@@ -11,7 +11,7 @@ namespace {
 
 using probe_words::wordFor;
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     std::string out = "\"";
     for (const char c : text) {
         if (c == '"' || c == '\\')
@@ -50,8 +50,8 @@ public:
     void port(const PortRule& port) {
         text += text.empty() ? "" : "\n";
         line("[[port]]");
-        line("name = {}", quoted(port.name));
-        line("device = {}", quoted(port.device));
+        line("name = {}", inQuotes(port.name));
+        line("device = {}", inQuotes(port.device));
         const bool lines = port.protocol == Protocol::lines;
         line("protocol = \"{}\"", wordFor(probe_words::protocols, port.protocol));
         if (lines && port.encoding)
@@ -76,7 +76,7 @@ private:
         text += "\n";
         line("[[port.field]]");
         if (!field.is.empty())
-            line("is = {}", quoted(field.is));
+            line("is = {}", inQuotes(field.is));
         if (field.place)
             place(*field.place);
         if (field.reads)
@@ -85,7 +85,7 @@ private:
         if (field.thermocouple)
             line("thermocouple = \"{}\"", wordFor(probe_words::thermocouples, *field.thermocouple));
         if (field.junction)
-            line("junction = {}", quoted(junctionText(*field.junction)));
+            line("junction = {}", inQuotes(junctionText(*field.junction)));
         if (field.offset != 0)
             line("offset = {}", decimal(field.offset));
     }

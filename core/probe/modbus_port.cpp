@@ -1,0 +1,200 @@
+#include "core/probe/modbus_port.h"
+
+#include <QModbusReply>
+#include <QModbusRtuSerialClient>
+#include <fmt/format.h>
+
+namespace panside {
+namespace {
+
+constexpr int patience = 3;      // time-outs on end before a slave is asked less often,
+constexpr int restRounds = 5;    // only each so many rounds, so that a dead one does not slow the others down
+constexpr int thinkingMs = 300;  // what slaves need to answer, beside the time on the line; common practice, no source
+
+// Twice the time that the longest request and answer need on the line, and the slave's own.
+int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
+    int most = 1;
+    for (const auto& request : requests)
+        most = std::max(most, request.count);
+    const double bytes = 8 + 5 + 2 * most, bitsEach = 11;
+    return thinkingMs + static_cast<int>(2e3 * bytes * bitsEach / rule.baud);
+}
+
+}  // namespace
+
+ModbusPort::ModbusPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
+    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
+      polled_(rule.fields.size()) {
+    every_.setTimerType(Qt::PreciseTimer);
+    connect(&every_, &QTimer::timeout, this, &ModbusPort::poll);
+}
+
+ModbusPort::~ModbusPort() {
+    if (client_)
+        client_->disconnect(this);
+}
+
+QSerialPort::SerialPortError ModbusPort::open(const QString& path, QString& words) {
+    client_ = std::make_unique<QModbusRtuSerialClient>();
+    client_->setConnectionParameter(QModbusDevice::SerialPortNameParameter, path);
+    client_->setConnectionParameter(QModbusDevice::SerialBaudRateParameter, rule().baud);
+    client_->setConnectionParameter(QModbusDevice::SerialDataBitsParameter, QSerialPort::Data8);
+    QSerialPort settings;
+    setUp(settings, rule());
+    client_->setConnectionParameter(QModbusDevice::SerialParityParameter, settings.parity());
+    client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, settings.stopBits());
+    client_->setTimeout(timeoutMs(rule(), requests_));
+    client_->setNumberOfRetries(0);  // the next round is the retry
+    auto* port = qobject_cast<QSerialPort*>(client_->device());
+    auto error = QSerialPort::NoError;
+    const auto noting = connect(port, &QSerialPort::errorOccurred, this, [&](QSerialPort::SerialPortError which) {
+        if (error == QSerialPort::NoError)
+            error = which;
+    });
+    const bool opened = client_->connectDevice();
+    QObject::disconnect(noting);
+    if (!opened) {
+        words = client_->errorString();
+        return error == QSerialPort::NoError ? QSerialPort::UnknownError : error;
+    }
+    connect(port, &QSerialPort::errorOccurred, this, [this](QSerialPort::SerialPortError which) {
+        if (which != QSerialPort::NoError && which != QSerialPort::TimeoutError)
+            lost();
+    });
+    polling_ = exceptionsOnly_ = false;
+    silentRounds_.clear();
+    every_.start(std::chrono::milliseconds{static_cast<int>(rule().every * 1e3)});
+    QMetaObject::invokeMethod(this, &ModbusPort::poll, Qt::QueuedConnection);
+    return QSerialPort::NoError;
+}
+
+void ModbusPort::close() {
+    every_.stop();
+    polling_ = false;
+    if (!client_)
+        return;
+    if (client_->device())
+        client_->device()->disconnect(this);
+    client_->disconnect(this);
+    client_.release()->deleteLater();  // it may be in the middle of one of its own signals
+}
+
+void ModbusPort::poll() {
+    if (!client_)
+        return;
+    if (polling_) {
+        ++counts_.skipped;
+        return;
+    }
+    polling_ = true;
+    next_ = 0;
+    ++round_;
+    polled_.assign(polled_.size(), Polled{});
+    ask();
+}
+
+void ModbusPort::ask() {
+    if (!client_)
+        return;
+    const auto rests = [&](const RegisterRead& read) { return silentRounds_[read.slave] >= patience && round_ % restRounds != 0; };
+    while (next_ < requests_.size() && rests(requests_[next_]))
+        ++next_;
+    if (next_ == requests_.size()) {
+        polling_ = false;
+        mapWhatIsComplete(true);
+        return;
+    }
+    const auto& read = requests_[next_++];
+    const auto kind = read.function == 3 ? QModbusDataUnit::HoldingRegisters : QModbusDataUnit::InputRegisters;
+    auto* reply = client_->sendReadRequest(QModbusDataUnit{kind, read.first, static_cast<quint16>(read.count)}, read.slave);
+    if (!reply) {  // the client is shutting down
+        polling_ = false;
+        return;
+    }
+    // A client that was closed meanwhile is no longer ours, nor are its replies.
+    connect(reply, &QModbusReply::finished, this, [this, reply, &read, client = client_.get()] {
+        reply->deleteLater();
+        if (client != client_.get())
+            return;
+        answered(reply, read);
+        ask();
+    });
+}
+
+void ModbusPort::answered(QModbusReply* reply, const RegisterRead& read) {
+    if (reply->error() != QModbusDevice::NoError) {
+        failed(reply, read);
+        return;
+    }
+    const auto registers = reply->result().values();
+    heardSomething();
+    silentRounds_[read.slave] = 0;
+    if (registers.size() != read.count) {
+        ++counts_.garbled;
+        counts_.lastFault = fmt::format("slave {}: answer of another length", read.slave);
+        return;
+    }
+    ++counts_.answered;
+    exceptionsOnly_ = false;
+    heardWell();
+    fill(read, registers);
+    mapWhatIsComplete(false);
+}
+
+void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
+    const auto place = fmt::format("slave {}, function {}, register {}", read.slave, read.function, read.first);
+    switch (reply->error()) {
+    case QModbusDevice::TimeoutError:
+        ++counts_.timedOut;
+        ++silentRounds_[read.slave];
+        counts_.lastFault = place + ": no answer";
+        break;
+    case QModbusDevice::ProtocolError: {
+        heardSomething();
+        silentRounds_[read.slave] = 0;
+        exceptionsOnly_ = true;
+        const int code = reply->rawResult().exceptionCode();
+        ++counts_.exceptions[code];
+        counts_.lastFault = fmt::format("{}: {} (exception {})", place, exceptionText(code), code);
+        break;
+    }
+    default:
+        ++counts_.garbled;
+        counts_.lastFault = place + ": " + reply->errorString().toStdString();
+    }
+}
+
+void ModbusPort::fill(const RegisterRead& read, const QList<quint16>& registers) {
+    const std::span<const std::uint16_t> words{registers.constData(), static_cast<std::size_t>(registers.size())};
+    for (const auto i : read.rules)
+        polled_[i] = {.filled = true, .mapped = false, .number = numberAt(*rule().fields[i].place, read, words)};
+}
+
+// A field is mapped as soon as it and the field of its junction are there; at the round's end, the rest is without.
+void ModbusPort::mapWhatIsComplete(bool roundIsOver) {
+    const auto at = wiring().now();
+    for (std::size_t i = 0; i < polled_.size(); ++i) {
+        auto& mine = polled_[i];
+        const auto junction = mapping().junctionOf(i);
+        const bool ready = mine.filled && (!junction || polled_[*junction].filled);
+        if (!rule().fields[i].reads || mine.mapped || !(ready || roundIsOver))
+            continue;
+        mine.mapped = true;
+        if (mine.filled)
+            take(mapping().outcome(i, mine.number, junction ? polled_[*junction].number : std::nullopt), at);
+        else
+            take(Mapped{i, std::nullopt, NoReading::noAnswer}, at);
+    }
+}
+
+PortState ModbusPort::judge(double) const {
+    if (counts_.answered > 0 && secondsSinceGood() < std::max(silence, 3 * rule().every))
+        return PortState::reading;
+    if (exceptionsOnly_)
+        return PortState::refused;
+    return counts_.timedOut + counts_.garbled > 0 ? PortState::noAnswer : PortState::listening;
+}
+
+void ModbusPort::describe(PortStatus& status) const { status.polls = counts_; }
+
+}  // namespace panside

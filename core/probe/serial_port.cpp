@@ -1,0 +1,133 @@
+#include "core/probe/serial_port.h"
+
+#include <algorithm>
+#include <fcntl.h>
+#include <grp.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace panside {
+namespace {
+
+constexpr int retryMs = 500;   // a port that is back is read again within 2 s, with room for a slow start
+constexpr int tickMs = 1000;
+
+// The group that the port belongs to. Debian gives serial ports to dialout.
+std::string groupOf(const std::string& path) {
+    struct stat about{};
+    if (stat(path.c_str(), &about) != 0 || about.st_gid == 0)
+        return "dialout";
+    const auto* group = getgrgid(about.st_gid);
+    return group ? group->gr_name : "dialout";
+}
+
+bool mayOpen(const std::string& path) { return faccessat(AT_FDCWD, path.c_str(), R_OK | W_OK, AT_EACCESS) == 0; }
+
+}  // namespace
+
+void setUp(QSerialPort& port, const PortRule& rule) {
+    port.setBaudRate(rule.baud);
+    port.setParity(rule.parity == Parity::even  ? QSerialPort::EvenParity
+                   : rule.parity == Parity::odd ? QSerialPort::OddParity
+                                                : QSerialPort::NoParity);
+    port.setStopBits(rule.stopBits == 2 ? QSerialPort::TwoStop : QSerialPort::OneStop);
+}
+
+PortState stateAfter(QSerialPort::SerialPortError error, const std::string& path, std::string& words) {
+    if (error == QSerialPort::DeviceNotFoundError)
+        return PortState::noSuchPort;
+    if (!mayOpen(path)) {
+        words = groupOf(path);
+        return PortState::noPermission;
+    }
+    // Qt says "permission" for a lock file or an exclusive terminal of another program too.
+    if (error == QSerialPort::PermissionError && mayOpen("/var/lock"))
+        return PortState::taken;
+    if (error == QSerialPort::UnsupportedOperationError)
+        return PortState::notSerial;
+    return PortState::failed;
+}
+
+SerialPort::SerialPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
+    : QObject{parent}, mapping_{std::move(rule)}, wiring_{std::move(wiring)}, finder_{std::move(finder)}, timer_{this} {
+    status_.name = this->rule().name;
+    status_.device = this->rule().device;
+    status_.fields.resize(this->rule().fields.size());
+    connect(&timer_, &QTimer::timeout, this, [this] { status_.isOpen() ? tick() : tryToOpen(); });
+}
+
+void SerialPort::start() {
+    timer_.start(retryMs);
+    tryToOpen();
+}
+
+PortStatus SerialPort::status() const {
+    auto status = status_;
+    describe(status);
+    return status;
+}
+
+void SerialPort::tryToOpen() {
+    const auto path = finder_.find(rule().device, identity_);
+    if (!path)
+        return settle(wasLost_ ? PortState::lost : PortState::noSuchPort);
+    QString said;
+    const auto error = open(QString::fromStdString(*path), said);
+    if (error != QSerialPort::NoError) {
+        std::string words = said.toStdString();
+        const auto state = stateAfter(error, *path, words);
+        close();
+        return settle(state, words);
+    }
+    // A path that says nothing of the adapter may lead to another one next time; what is known of this one is remembered.
+    if (const auto identity = finder_.identityOf(*path); identity.known())
+        identity_ = identity;
+    status_.at = *path;
+    status_.returns += wasLost_ ? 1 : 0;
+    wasLost_ = false;
+    sinceOpen_.start();
+    sinceHeard_.start();
+    sinceGood_.start();
+    timer_.start(tickMs);
+    settle(PortState::listening);
+}
+
+void SerialPort::lost() {
+    if (!status_.isOpen())
+        return;
+    wasLost_ = true;
+    status_.at.clear();
+    close();
+    timer_.start(retryMs);
+    settle(PortState::lost);
+}
+
+void SerialPort::tick() {
+    settle(judge(static_cast<double>(sinceHeard_.elapsed()) / 1e3));
+}
+
+void SerialPort::heardWell() {
+    status_.lastHeard = wiring_.now();
+    sinceGood_.restart();
+    settle(PortState::reading);
+}
+
+void SerialPort::take(const Mapped& mapped, Instant at) {
+    auto& field = status_.fields[mapped.rule];
+    field.last = mapped.reading;
+    field.why = mapped.why;
+    if (!mapped.reading)
+        return;
+    ++field.readings;
+    wiring_.take(Fact{.at = at, .what = *mapped.reading});
+}
+
+void SerialPort::settle(PortState state, std::string words) {
+    if (state == status_.state && words == status_.words)
+        return;
+    status_.state = state;
+    status_.words = std::move(words);
+    wiring_.changed();
+}
+
+}  // namespace panside
