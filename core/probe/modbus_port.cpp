@@ -38,11 +38,11 @@ QSerialPort::SerialPortError ModbusPort::open(const QString& path, QString& word
     client_ = std::make_unique<QModbusRtuSerialClient>();
     client_->setConnectionParameter(QModbusDevice::SerialPortNameParameter, path);
     client_->setConnectionParameter(QModbusDevice::SerialBaudRateParameter, rule().baud);
-    client_->setConnectionParameter(QModbusDevice::SerialDataBitsParameter, QSerialPort::Data8);
+    client_->setConnectionParameter(QModbusDevice::SerialDataBitsParameter, static_cast<int>(QSerialPort::Data8));
     QSerialPort settings;
     setUp(settings, rule());
-    client_->setConnectionParameter(QModbusDevice::SerialParityParameter, settings.parity());
-    client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, settings.stopBits());
+    client_->setConnectionParameter(QModbusDevice::SerialParityParameter, static_cast<int>(settings.parity()));
+    client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, static_cast<int>(settings.stopBits()));
     client_->setTimeout(timeoutMs(rule(), requests_));
     client_->setNumberOfRetries(0);  // the next round is the retry
     auto* port = qobject_cast<QSerialPort*>(client_->device());

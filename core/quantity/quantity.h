@@ -2,7 +2,9 @@
 // Quantities that cannot be mixed up. A number enters by a named unit and leaves by one; inside it is SI.
 // A point on a scale (a temperature) is another type than a difference on it.
 #include <chrono>
+#ifndef Q_MOC_RUN  // Qt 6.4 cannot read GCC 12 concepts, and need not
 #include <compare>
+#endif
 
 namespace panside {
 

@@ -1,0 +1,190 @@
+#include "core/probe/modbus_port.h"
+
+#include "pty.h"
+
+#include <QProcess>
+#include <gmock/gmock.h>
+#include <random>
+
+namespace panside {
+namespace {
+
+FieldRule field(int slave, int function, int address, RegisterType type, double scale, Series reads, Unit unit = Unit::degC) {
+    return {.is = "",
+            .place = RegisterPlace{.slave = slave, .function = function, .address = address, .type = type, .scale = scale},
+            .reads = reads,
+            .unit = unit};
+}
+
+struct Polling {
+    explicit Polling(PortRule rule)
+        : port{std::move(rule),
+               {.now = [] { return Instant{}; },
+                .take =
+                    [this](const Fact& fact) {
+                        const auto& reading = std::get<Reading>(fact.what);
+                        ++readings;
+                        celsius[reading.series] = reading.si - 273.15;
+                        si[reading.series] = reading.si;
+                    },
+                .changed = [] {},
+                .heard = {}},
+               PortFinder{"/nowhere"}} {}
+    std::map<Series, double> celsius, si;
+    int readings = 0;
+    ModbusPort port;
+};
+
+PortRule rig(std::string device, std::vector<FieldRule> fields) {
+    return {.name = "rig", .device = std::move(device), .protocol = Protocol::modbusRtu, .baud = 19200, .every = 0.1,
+            .fields = std::move(fields)};
+}
+
+// Two ends of one cable, one for us and one for a slave in another program.
+class ModbusPortTest : public testing::Test {
+protected:
+    ModbusPortTest() { needEventLoop(); }
+    void SetUp() override {
+        cable_.start("socat", {"pty,raw,echo=0,link=" + ours(), "pty,raw,echo=0,link=" + theirs()});
+        ASSERT_TRUE(cable_.waitForStarted());
+        ASSERT_TRUE(waitFor([&] { return QFile::exists(ours()) && QFile::exists(theirs()); }));
+    }
+    void TearDown() override {
+        for (auto* process : {&slave_, &cable_}) {
+            process->kill();
+            process->waitForFinished();
+        }
+    }
+    void startSlave(const QStringList& numbers) {
+        slave_.start("/usr/bin/python3", QStringList{PANSIDE_SOURCE "/tests/core/probe/modbus_slave.py", theirs()} + numbers);
+        ASSERT_TRUE(slave_.waitForReadyRead(20000)) << slave_.readAllStandardError().toStdString();
+    }
+    QString ours() const { return QString::fromStdString(folder_ / "ours"); }
+    QString theirs() const { return QString::fromStdString(folder_ / "theirs"); }
+    std::string device() const { return folder_ / "ours"; }
+
+    Folder folder_;
+    QProcess cable_, slave_;
+};
+
+TEST_F(ModbusPortTest, ReadsEveryTypeFromASlaveOfAnotherMake) {
+    startSlave({"1", "2"});
+    auto little = field(1, 4, 4, RegisterType::float32, 1, Series::air);
+    little.place->order = WordOrder::little;
+    Polling polling{rig(device(), {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan),
+                                   field(1, 4, 1, RegisterType::int16, 0.1, Series::feed),
+                                   field(1, 4, 2, RegisterType::float32, 1, Series::flue_pan), little,
+                                   field(1, 4, 6, RegisterType::int32, 1, Series::tank_level, Unit::L),
+                                   field(1, 3, 10, RegisterType::uint16, 0.1, Series::stack),
+                                   field(2, 4, 8, RegisterType::int16, 1, Series::pan_level, Unit::mm)})};
+    polling.port.start();
+    ASSERT_TRUE(waitFor([&] { return polling.si.size() == 7; }, 10000)) << sentence(polling.port.status());
+    EXPECT_NEAR(polling.celsius[Series::syrup_pan], 103.4, 1e-9);
+    EXPECT_NEAR(polling.celsius[Series::feed], -10.0, 1e-9);
+    EXPECT_NEAR(polling.celsius[Series::flue_pan], 103.42, 1e-5);
+    EXPECT_NEAR(polling.celsius[Series::air], 103.42, 1e-5);
+    EXPECT_NEAR(polling.si[Series::tank_level], -0.1, 1e-12);
+    EXPECT_NEAR(polling.celsius[Series::stack], 318.5, 1e-9);
+    EXPECT_NEAR(polling.si[Series::pan_level], 0.002, 1e-12);  // the second slave gives its own number
+    EXPECT_EQ(polling.port.status().state, PortState::reading);
+}
+
+TEST_F(ModbusPortTest, ASilentSlaveAndAnExceptionAreNamedAndTheOthersGoOn) {
+    startSlave({"1"});
+    Polling polling{rig(device(), {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan),
+                                   field(1, 4, 100, RegisterType::int16, 0.1, Series::air),
+                                   field(7, 4, 0, RegisterType::int16, 0.1, Series::stack)})};
+    polling.port.start();
+    ASSERT_TRUE(waitFor([&] {
+        const auto polls = polling.port.status().polls;
+        return polling.readings >= 3 && polls.timedOut >= 1 && !polls.exceptions.empty();
+    }, 15000)) << sentence(polling.port.status());
+    const auto status = polling.port.status();
+    EXPECT_EQ(status.polls.exceptions.begin()->first, 2);  // illegal data address
+    EXPECT_EQ(status.fields[1].why, NoReading::noAnswer);
+    EXPECT_EQ(polling.si.size(), 1U);
+}
+
+TEST_F(ModbusPortTest, NobodyThereIsSaidSoAndASlaveThatComesLaterIsRead) {
+    Polling polling{rig(device(), {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan)})};
+    polling.port.start();
+    ASSERT_TRUE(waitFor([&] { return polling.port.status().state == PortState::noAnswer; }));
+    EXPECT_EQ(sentence(polling.port.status()),
+              "rig: no answer (slave 1, function 4, register 0: no answer). Check address, speed, parity and the two wires.");
+    startSlave({"1"});
+    EXPECT_TRUE(waitFor([&] { return polling.port.status().state == PortState::reading; }, 10000));
+}
+
+// mbpoll, a client of another make, asks for the same registers: what goes over the line must be the same bytes.
+TEST_F(ModbusPortTest, AsksAsAClientOfAnotherMakeDoes) {
+    const auto asked = [](const std::string& path, const std::function<void()>& ask) {
+        const int end = ::open(path.c_str(), O_RDWR | O_NONBLOCK | O_NOCTTY);
+        ask();
+        std::string bytes;
+        waitFor([&] {
+            char buffer[64];
+            const auto n = ::read(end, buffer, sizeof buffer);
+            if (n > 0)
+                bytes.append(buffer, size_t(n));
+            return bytes.size() >= 8;
+        });
+        ::close(end);
+        return bytes.substr(0, 8);
+    };
+    QProcess other;
+    const auto theirBytes = asked(theirs().toStdString(), [&] {
+        other.start("mbpoll", {"-m", "rtu", "-a", "5", "-t", "3", "-0", "-r", "12", "-c", "3", "-b", "19200", "-P", "none", "-1",
+                               "-o", "0.2", ours()});
+    });
+    other.waitForFinished();
+    Polling polling{rig(device(), {field(5, 4, 12, RegisterType::int16, 1, Series::air),
+                                   field(5, 4, 13, RegisterType::float32, 1, Series::feed)})};
+    const auto ourBytes = asked(theirs().toStdString(), [&] { polling.port.start(); });
+    EXPECT_EQ(theirBytes.size(), 8U);
+    EXPECT_EQ(ourBytes, theirBytes);
+}
+
+// Modbus over Serial Line V1.02, 6.2.2: CRC-16, polynomial 0xA001, begun at 0xFFFF.
+std::string framed(std::string bytes) {
+    std::uint16_t crc = 0xFFFF;
+    for (const char c : bytes) {
+        crc = std::uint16_t(crc ^ static_cast<unsigned char>(c));
+        for (int bit = 0; bit < 8; ++bit)
+            crc = crc & 1 ? std::uint16_t((crc >> 1) ^ 0xA001) : std::uint16_t(crc >> 1);
+    }
+    return bytes + char(crc & 0xFF) + char(crc >> 8);
+}
+
+// Answers with bytes gone wrong, cut short or too long: nothing is read that was not sent whole.
+TEST_F(ModbusPortTest, AGarbledAnswerIsNoReading) {
+    const Pty pty;
+    Polling polling{rig(pty.path(), {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan)})};
+    polling.port.start();
+    std::mt19937 random{3};
+    const std::string right = framed(std::string("\x01\x04\x02\x04\x0A", 5));
+    int asked = 0;
+    const auto answer = [&](const std::string& bytes) {
+        ASSERT_TRUE(waitFor([&] { return !pty.received().empty(); }, 5000)) << asked;
+        ASSERT_TRUE(pty.send(bytes));
+        ++asked;
+    };
+    for (int round = 0; round < 12; ++round) {
+        std::string wrong = right;
+        if (round % 3 == 0)
+            wrong.resize(random() % right.size() + 1);
+        if (round % 3 != 0 || wrong.size() == right.size())
+            wrong[random() % wrong.size()] ^= char(1 << random() % 8);
+        if (round % 3 == 2)
+            wrong += "\x55\x55";
+        answer(wrong);
+    }
+    EXPECT_EQ(polling.readings, 0);
+    waitFor([&] { return !pty.received().empty(); });
+    for (int i = 0; i < 20 && polling.readings == 0; ++i)
+        answer(right);
+    ASSERT_TRUE(waitFor([&] { return polling.readings > 0; }));
+    EXPECT_NEAR(polling.celsius[Series::syrup_pan], 103.4, 1e-9);
+}
+
+}  // namespace
+}  // namespace panside
