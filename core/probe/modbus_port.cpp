@@ -2,6 +2,7 @@
 
 #include <QModbusReply>
 #include <QModbusRtuSerialClient>
+#include <QVariant>
 #include <fmt/format.h>
 
 namespace panside {
@@ -30,8 +31,10 @@ ModbusPort::ModbusPort(PortRule rule, Wiring wiring, PortFinder finder, QObject*
 }
 
 ModbusPort::~ModbusPort() {
-    if (client_)
-        client_->disconnect(this);
+    if (client_ && client_->device())
+        client_->device()->disconnect(this);
+    // A client that goes finishes its replies; by then it must not be ours any more.
+    delete client_.release();
 }
 
 QSerialPort::SerialPortError ModbusPort::open(const QString& path, QString& words) {

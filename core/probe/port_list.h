@@ -21,7 +21,7 @@ struct PortInfo {
 struct PortIdentity {
     std::string byId;  // its link under /dev/serial/by-id
     int vendor = 0, product = 0;
-    std::string serial;
+    std::string serial = {};
     bool known() const { return !byId.empty() || !serial.empty(); }
     // The same adapter, as far as both are known: a link may appear a moment after its device.
     bool sameAs(const PortIdentity& other) const;

@@ -44,8 +44,8 @@ struct FieldRule {
 };
 
 struct PortRule {
-    std::string name;    // shown to people; the readings' probe=
-    std::string device;  // a path, best one under /dev/serial/by-id
+    std::string name = {};    // shown to people; the readings' probe=
+    std::string device = {};  // a path, best one under /dev/serial/by-id
     Protocol protocol = Protocol::lines;
     std::optional<Encoding> encoding = {};  // nullopt: recognised
     bool checksum = false;                  // every line must carry *HH

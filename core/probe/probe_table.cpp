@@ -1,5 +1,6 @@
 #include "core/probe/probe_table.h"
 
+#include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 #include <sstream>

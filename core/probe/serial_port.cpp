@@ -9,7 +9,8 @@
 namespace panside {
 namespace {
 
-constexpr int retryMs = 500;   // a port that is back is read again within 2 s, with room for a slow start
+constexpr int lookMs = 100;    // is the port there? It is to be read again within 2 s of its return
+constexpr int retryMs = 500;   // it is there and does not open
 constexpr int tickMs = 1000;
 
 // The group that the port belongs to. Debian gives serial ports to dialout.
@@ -57,7 +58,7 @@ SerialPort::SerialPort(PortRule rule, Wiring wiring, PortFinder finder, QObject*
 }
 
 void SerialPort::start() {
-    timer_.start(retryMs);
+    timer_.start(lookMs);
     tryToOpen();
 }
 
@@ -69,6 +70,7 @@ PortStatus SerialPort::status() const {
 
 void SerialPort::tryToOpen() {
     const auto path = finder_.find(rule().device, identity_);
+    timer_.setInterval(path ? retryMs : lookMs);
     if (!path)
         return settle(wasLost_ ? PortState::lost : PortState::noSuchPort);
     QString said;
@@ -98,7 +100,7 @@ void SerialPort::lost() {
     wasLost_ = true;
     status_.at.clear();
     close();
-    timer_.start(retryMs);
+    timer_.start(lookMs);
     settle(PortState::lost);
 }
 

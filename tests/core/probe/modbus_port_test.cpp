@@ -2,6 +2,7 @@
 
 #include "pty.h"
 
+#include <QFile>
 #include <QProcess>
 #include <gmock/gmock.h>
 #include <random>

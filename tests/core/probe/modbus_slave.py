@@ -23,4 +23,4 @@ def slave(number):
 numbers = [int(n) for n in sys.argv[2:]]
 context = ModbusServerContext(slaves={n: slave(n) for n in numbers}, single=False)
 print("ready", flush=True)
-StartSerialServer(context, framer=ModbusRtuFramer, port=sys.argv[1], baudrate=19200, timeout=0.01)
+StartSerialServer(context=context, framer=ModbusRtuFramer, port=sys.argv[1], baudrate=19200, timeout=0.01)

@@ -81,13 +81,15 @@ TEST_F(SerialPortTest, APortWithoutPermissionNamesTheGroupThatGivesIt) {
     const Pty pty;
     ASSERT_EQ(chmod(pty.path().c_str(), 0), 0);
     const bool root = geteuid() == 0;
-    if (root)
+    if (root) {
         ASSERT_EQ(seteuid(65534), 0);  // nobody
+    }
     Listening listening{panBox(pty.path())};
     listening.port.start();
     const auto status = listening.port.status();
-    if (root)
+    if (root) {
         ASSERT_EQ(seteuid(0), 0);
+    }
     EXPECT_EQ(status.state, PortState::noPermission);
     EXPECT_EQ(sentence(status), fmt::format("pan box: you may not open {}: it belongs to the group {}. Run `sudo adduser $USER {}`, "
                                             "log out and in.", pty.path(), status.words, status.words));
