@@ -1,6 +1,7 @@
 #pragma once
 // What the parts of the journal share; no one else includes it.
 #include "core/journal/journal.h"
+#include "core/journal/open_file.h"
 #include "core/journal/writer_lock.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -9,7 +10,6 @@
 #include <memory>
 #include <optional>
 #include <string>
-#include <sys/types.h>
 #include <unordered_set>
 
 namespace panside {
@@ -23,21 +23,21 @@ struct Journal::Inside {
     JournalOptions options;
     std::shared_ptr<WriterLock> lock; // none: opened to read
     std::optional<JournalError> readOnly;
+    OpenFile file; // before db: SQLite lets go first
     std::unique_ptr<SQLite::Database> db;
     std::filesystem::path copy; // where a copy is read instead, because the folder cannot be written
     std::int32_t version = 0;
     std::int64_t loose = 0;        // readings of the open shift in small blocks
     std::optional<Scribe> scribe;  // of append and its like
     std::optional<ShiftId> newest; // shift: a file that is to be the same one must have it
-    dev_t device = 0;
-    ino_t node = 0;
 
     Inside() = default;
     ~Inside();
     Inside(const Inside&) = delete;
     Inside& operator=(const Inside&) = delete;
+    void inspect(bool mayBeNew) const; // throws where the file is none that can be opened
     void connect();
-    bool moved() const; // the file at `place` is no longer the one that is open
+    bool moved() const { return file.isElsewhere(place); }
 };
 
 inline std::int64_t microsOf(Instant at) { return at.time_since_epoch().count(); }

@@ -7,7 +7,6 @@
 #include <cerrno>
 #include <cstring>
 #include <sqlite3.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 namespace panside {
@@ -116,10 +115,10 @@ std::unique_ptr<SQLite::Database> openToRead(Journal::Inside& inside) {
 void requireSame(const Journal::Inside& old) {
     if (!fs::exists(old.place))
         throw JournalError{JournalTrouble::gone, old.place};
-    inspectFile(old.place, false);
     Journal::Inside seen;
     seen.place = old.place;
     seen.options = old.options;
+    seen.inspect(false);
     seen.connect();
     if (old.newest && seen.newest != old.newest)
         throw JournalError{JournalTrouble::gone, old.place, "another journal lies in its place"};
@@ -166,9 +165,17 @@ Journal::Inside::~Inside() {
         fs::remove_all(copy, ignored);
 }
 
+void Journal::Inside::inspect(bool mayBeNew) const {
+    const auto opening = OpenFile::whileOpening();
+    if (!OpenFile::isOpen(place))
+        inspectFile(place, mayBeNew);
+}
+
 void Journal::Inside::connect() {
+    const auto opening = OpenFile::whileOpening();
     guarded(place, [this] {
         db = lock ? openToWrite(*this) : openToRead(*this);
+        file = OpenFile{place};
         version = versionOf(*db, place);
         // A large shift is read in one sweep: no need to keep more of the file than this in memory.
         db->exec("PRAGMA cache_size=-4096");
@@ -176,16 +183,6 @@ void Journal::Inside::connect() {
         if (query.executeStep() && !query.isColumnNull(0))
             newest = instantOf(query.getColumn(0).getInt64());
     });
-    struct stat info {};
-    if (::stat(place.c_str(), &info) == 0) {
-        device = info.st_dev;
-        node = info.st_ino;
-    }
-}
-
-bool Journal::Inside::moved() const {
-    struct stat info {};
-    return ::stat(place.c_str(), &info) != 0 || info.st_dev != device || info.st_ino != node;
 }
 
 std::string Shift::name() const { return textOf(id); }
@@ -202,7 +199,7 @@ Journal Journal::open(const fs::path& place, Access access, JournalOptions optio
     if (error)
         inside->place = fs::absolute(place);
     inside->options = options;
-    inspectFile(inside->place, access == Access::write);
+    inside->inspect(access == Access::write);
     if (access == Access::write) {
         makeFolder(inside->place);
         takeRight(*inside);
@@ -235,6 +232,8 @@ void Journal::reopen() {
         takeRight(*inside);
     if (!inside->lock)
         throw JournalError{*inside->readOnly};
+    // Closed last of all, a connection takes the WAL file of its name away: that is the other file's by now.
+    sqlite3_db_config(old.db->getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     inside->connect();
     inside_ = std::move(inside);
 }

@@ -1,4 +1,5 @@
 #include "core/boil/shift_log.h"
+#include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
 #include "core/journal/reading_stream.h"
 
@@ -37,41 +38,6 @@ namespace {
 constexpr const char* shiftQuery =
     "SELECT id, live, (SELECT open FROM turn WHERE shift=shift.id ORDER BY number DESC LIMIT 1)"
     " FROM shift ORDER BY id";
-
-// A shift's rows of the fact table, by time.
-class FactStream {
-public:
-    FactStream(const Journal::Inside& inside, ShiftId shift)
-        : place_{inside.place}, shift_{shift}, beginning_{beginningOf(inside, shift)},
-          // The settings in force stand before everything, also before what was entered later as having happened
-          // earlier.
-          query_{*inside.db, "SELECT id, at, row, sum FROM fact WHERE shift=?1"
-                             " ORDER BY CASE WHEN id<=?2 THEN ?3 ELSE at END, id"} {
-        query_.bind(1, microsOf(shift));
-        query_.bind(2, beginning_.opening);
-        query_.bind(3, beginning_.earliest);
-    }
-    bool next() {
-        if (!query_.executeStep())
-            return false;
-        FactRow row{query_.getColumn(0).getInt64(), query_.getColumn(1).getInt64(), query_.getColumn(2).getString()};
-        if (sumOf(shift_, row) != query_.getColumn(3).getInt64())
-            throw JournalError{JournalTrouble::damaged, place_, "a fact of the shift " + textOf(shift_)};
-        id = row.id;
-        fact = factIn(row.row, row.at);
-        if (id <= beginning_.opening)
-            fact.at = instantOf(beginning_.earliest);
-        return true;
-    }
-    FactId id = 0;
-    Fact fact;
-
-private:
-    const std::filesystem::path& place_;
-    ShiftId shift_;
-    Beginning beginning_;
-    SQLite::Statement query_;
-};
 
 Shift shiftIn(const SQLite::Statement& query) {
     return {instantOf(query.getColumn(0).getInt64()), query.getColumn(2).getInt() != 0,

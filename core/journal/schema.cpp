@@ -42,8 +42,9 @@ CREATE TABLE carried(id INTEGER PRIMARY KEY, at INTEGER NOT NULL, row TEXT NOT N
 // from.
 constexpr const char* summaries = R"(
 CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL,
-    readings INTEGER NOT NULL, facts INTEGER NOT NULL, draws INTEGER NOT NULL, loads INTEGER NOT NULL, checks INTEGER NOT NULL,
-    sap REAL NOT NULL, syrup REAL NOT NULL, wood REAL, lit INTEGER, crew TEXT NOT NULL);
+    readings INTEGER NOT NULL, facts INTEGER NOT NULL, draws INTEGER NOT NULL, drawsMeasured INTEGER NOT NULL,
+    loads INTEGER NOT NULL, loadsWeighed INTEGER NOT NULL, checks INTEGER NOT NULL,
+    sap REAL NOT NULL, syrup REAL NOT NULL, wood REAL NOT NULL, lit INTEGER, crew TEXT NOT NULL);
 )";
 
 // migrations[n] makes version n + 1 of version n.

@@ -1,0 +1,285 @@
+#include "core/journal/backup.h"
+
+#include "core/boil/shift_log.h"
+#include "core/journal/hash.h"
+#include "core/journal/inside.h"
+#include "core/journal/schema.h"
+
+#include <SQLiteCpp/Backup.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <fcntl.h>
+#include <map>
+#include <set>
+#include <sqlite3.h>
+#include <unistd.h>
+
+namespace panside {
+namespace fs = std::filesystem;
+namespace {
+
+constexpr std::string_view backupBegins = "panside-", backupEnds = ".journal";
+
+// 2025-03-14T18:00:00Z as 20250314T180000Z: no file system minds it.
+std::string stampOf(Instant at) {
+    std::string stamp = textOf(std::chrono::floor<std::chrono::seconds>(at));
+    std::erase_if(stamp, [](char c) { return c == '-' || c == ':'; });
+    return stamp;
+}
+
+std::optional<Instant> instantOfStamp(std::string_view stamp) {
+    if (stamp.size() != 16 || stamp[8] != 'T' || stamp[15] != 'Z')
+        return std::nullopt;
+    const auto part = [&](std::size_t from, std::size_t count) { return std::string{stamp.substr(from, count)}; };
+    return instantIn(part(0, 4) + "-" + part(4, 2) + "-" + part(6, 2) + "T" + part(9, 2) + ":" + part(11, 2) + ":" +
+                     part(13, 2) + "Z");
+}
+
+// Everything that was ever said, as one number for each shift: from the sums beside the rows.
+using Sums = std::map<std::int64_t, std::uint64_t>;
+Sums sumsOf(SQLite::Database& db) {
+    Sums sums;
+    for (const char* rows : {"SELECT shift, id, sum FROM fact", "SELECT shift, first, sum FROM block",
+                             "SELECT shift, id, fact FROM withdrawal", "SELECT id, live, opening FROM shift"}) {
+        SQLite::Statement query{db, rows};
+        while (query.executeStep())
+            sums[query.getColumn(0).getInt64()] +=
+                mixed(mixed(static_cast<std::uint64_t>(query.getColumn(1).getInt64())) ^
+                      static_cast<std::uint64_t>(query.getColumn(2).getInt64()));
+    }
+    return sums;
+}
+
+void checkRows(SQLite::Database& db, JournalHealth& health) {
+    const auto wrong = [&](const char* what, std::int64_t shift) {
+        health.findings.push_back(std::string{what} + " of the shift " + textOf(instantOf(shift)));
+    };
+    SQLite::Statement facts{db, "SELECT shift, id, at, row, sum FROM fact"};
+    while (facts.executeStep()) {
+        const FactRow row{facts.getColumn(1).getInt64(), facts.getColumn(2).getInt64(), facts.getColumn(3).getString()};
+        if (sumOf(instantOf(facts.getColumn(0).getInt64()), row) != facts.getColumn(4).getInt64())
+            wrong("a fact", facts.getColumn(0).getInt64());
+    }
+    SQLite::Statement blocks{db, "SELECT shift, first, sum, data FROM block"};
+    while (blocks.executeStep()) {
+        const auto data = blocks.getColumn(3);
+        const std::string_view bytes{static_cast<const char*>(data.getBlob()),
+                                     static_cast<std::size_t>(data.getBytes())};
+        if (sumOf(instantOf(blocks.getColumn(0).getInt64()), blocks.getColumn(1).getInt64(), bytes) !=
+            blocks.getColumn(2).getInt64())
+            wrong("readings", blocks.getColumn(0).getInt64());
+    }
+}
+
+JournalHealth check(SQLite::Database& db, bool full) {
+    JournalHealth health;
+    try {
+        SQLite::Statement query{db, full ? "PRAGMA integrity_check" : "PRAGMA quick_check"};
+        while (query.executeStep())
+            if (std::string finding = query.getColumn(0).getString(); finding != "ok")
+                health.findings.push_back(std::move(finding));
+        if (full)
+            checkRows(db, health);
+    } catch (const SQLite::Exception& error) {
+        if (error.getErrorCode() != SQLITE_CORRUPT && error.getErrorCode() != SQLITE_NOTADB)
+            throw;
+        health.findings.emplace_back(error.what());
+    }
+    return health;
+}
+
+void syncToDisk(const fs::path& place) {
+    const int descriptor = ::open(place.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool synced = descriptor >= 0 && ::fsync(descriptor) == 0;
+    const std::string why = std::strerror(errno);
+    if (descriptor >= 0)
+        ::close(descriptor);
+    if (!synced)
+        throw JournalError{JournalTrouble::cannotWrite, place, why};
+}
+
+// Removes what was not finished, however the writing ends.
+struct Unfinished {
+    fs::path place;
+    ~Unfinished() {
+        std::error_code ignored;
+        fs::remove(place, ignored);
+        fs::remove(place.string() + "-journal", ignored);
+    }
+};
+
+bool copyPages(SQLite::Database& from, SQLite::Database& to, const BackupProgress& progress) {
+    constexpr int pagesAStep = 1024; // 4 MB: often enough to be stopped, seldom enough to be fast
+    SQLite::Backup backup{to, from};
+    int result = SQLITE_OK;
+    while (result != SQLITE_DONE) {
+        result = backup.executeStep(progress ? pagesAStep : -1);
+        if (result == SQLITE_BUSY || result == SQLITE_LOCKED)
+            throw SQLite::Exception{"the journal is locked", result};
+        if (progress &&
+            !progress(backup.getTotalPageCount() - backup.getRemainingPageCount(), backup.getTotalPageCount()))
+            return false;
+    }
+    return true;
+}
+
+void verify(const fs::path& copy, const Sums& sums) {
+    guarded(copy, [&] {
+        SQLite::Database db{copy.string(), SQLite::OPEN_READONLY};
+        const JournalHealth health = check(db, true);
+        if (!health.sound())
+            throw JournalError{JournalTrouble::damaged, copy, health.findings.front()};
+        if (sumsOf(db) != sums)
+            throw JournalError{JournalTrouble::damaged, copy, "the copy does not hold what the journal holds"};
+    });
+}
+
+int daysBetween(Instant earlier, Instant later) {
+    return static_cast<int>(
+        (std::chrono::floor<std::chrono::days>(later) - std::chrono::floor<std::chrono::days>(earlier)).count());
+}
+
+} // namespace
+
+JournalHealth quickCheck(const Journal& journal) {
+    return guarded(journal.place(), [&] { return check(*journal.inside().db, false); });
+}
+
+JournalHealth fullCheck(const Journal& journal) {
+    return guarded(journal.place(), [&] { return check(*journal.inside().db, true); });
+}
+
+std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Instant now,
+                             const BackupProgress& progress) {
+    std::error_code error;
+    fs::create_directories(folder, error);
+    if (error)
+        throw JournalError{JournalTrouble::noFolder, folder, error.message()};
+    const fs::path place = folder / (std::string{backupBegins} + stampOf(now) + std::string{backupEnds});
+    const Unfinished part{place.string() + ".part"};
+    fs::remove(part.place, error);
+    // A connection of its own, held in one read transaction: what others write meanwhile neither waits nor disturbs.
+    const Journal source = Journal::open(journal.place(), Journal::Access::read);
+    const auto sums = guarded(part.place, [&]() -> std::optional<Sums> {
+        SQLite::Database& db = *source.inside().db;
+        const Snapshot snapshot{db};
+        auto seen = sumsOf(db);
+        SQLite::Database copy{part.place.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        copy.exec("PRAGMA synchronous=OFF"); // synced once, at the end
+        if (!copyPages(db, copy, progress))
+            return std::nullopt;
+        copy.exec("PRAGMA journal_mode=DELETE"); // one file, whole in itself
+        return seen;
+    });
+    if (!sums)
+        return std::nullopt;
+    syncToDisk(part.place);
+    verify(part.place, *sums);
+    fs::rename(part.place, place, error);
+    if (error)
+        throw JournalError{JournalTrouble::cannotWrite, place, error.message()};
+    syncToDisk(folder);
+    return Backup{place, std::chrono::floor<std::chrono::seconds>(now)};
+}
+
+std::vector<Backup> backupsIn(const fs::path& folder) {
+    std::vector<Backup> backups;
+    std::error_code error;
+    for (const auto& file : fs::directory_iterator{folder, error}) {
+        const std::string name = file.path().filename().string();
+        if (!name.starts_with(backupBegins) || !name.ends_with(backupEnds))
+            continue;
+        const auto stamp =
+            std::string_view{name}.substr(backupBegins.size(), name.size() - backupBegins.size() - backupEnds.size());
+        if (const auto at = instantOfStamp(stamp))
+            backups.push_back({file.path(), *at});
+    }
+    std::sort(backups.begin(), backups.end(), [](const Backup& a, const Backup& b) { return a.at > b.at; });
+    return backups;
+}
+
+std::vector<Backup> pruneBackups(const fs::path& folder, Instant now) {
+    constexpr std::size_t newestKept = 10;
+    constexpr int daysKept = 60;
+    std::vector<Backup> removed;
+    std::set<std::chrono::sys_days> days;
+    std::set<std::chrono::year> years;
+    std::size_t rank = 0;
+    for (const Backup& backup : backupsIn(folder)) { // newest first: the first met of a day is its last
+        const auto day = std::chrono::floor<std::chrono::days>(backup.at);
+        const bool lastOfDay = days.insert(day).second && daysBetween(backup.at, now) <= daysKept;
+        const bool lastOfYear = years.insert(std::chrono::year_month_day{day}.year()).second;
+        if (rank++ < newestKept || lastOfDay || lastOfYear)
+            continue;
+        std::error_code error;
+        if (fs::remove(backup.place, error))
+            removed.push_back(backup);
+    }
+    return removed;
+}
+
+RestorePreview previewRestore(const fs::path& backup, const fs::path& journal) {
+    const Journal from = Journal::open(backup, Journal::Access::read);
+    RestorePreview preview;
+    if (!fs::exists(journal)) {
+        preview.gained = from.shifts();
+        return preview;
+    }
+    const Journal to = Journal::open(journal, Journal::Access::read);
+    return guarded(journal, [&] {
+        const Sums theirs = sumsOf(*from.inside().db), ours = sumsOf(*to.inside().db);
+        for (const Shift& shift : from.shifts()) {
+            const auto here = ours.find(microsOf(shift.id));
+            if (here == ours.end())
+                preview.gained.push_back(shift);
+            else if (here->second == theirs.at(here->first))
+                ++preview.same;
+            else
+                preview.changed.push_back(shift);
+        }
+        for (const Shift& shift : to.shifts())
+            if (!theirs.contains(microsOf(shift.id)))
+                preview.lost.push_back(shift);
+        return preview;
+    });
+}
+
+fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
+    inspectFile(backup, false);
+    guarded(backup, [&] {
+        SQLite::Database db{backup.string(), SQLite::OPEN_READONLY};
+        if (const auto health = check(db, true); !health.sound())
+            throw JournalError{JournalTrouble::damaged, backup, health.findings.front()};
+    });
+    WriterLock::Refusal refusal{};
+    const auto lock = WriterLock::take(journal, refusal);
+    if (!lock)
+        throw JournalError{refusal.held ? JournalTrouble::heldByOther : JournalTrouble::noPermission, journal,
+                           refusal.why};
+    const fs::path arriving = journal.string() + ".arriving";
+    const fs::path kept = journal.string() + ".before-" + stampOf(now);
+    std::error_code error;
+    const auto require = [&](const fs::path& place) {
+        if (error)
+            throw JournalError{JournalTrouble::cannotWrite, place, error.message()};
+    };
+    fs::copy_file(backup, arriving, fs::copy_options::overwrite_existing, error);
+    require(arriving);
+    syncToDisk(arriving);
+    // The WAL file goes with its journal: facts of the last minutes may be in it alone.
+    for (const char* ending : {"", "-wal"}) {
+        if (!fs::exists(journal.string() + ending))
+            continue;
+        fs::rename(journal.string() + ending, kept.string() + ending, error);
+        require(kept);
+    }
+    fs::remove(journal.string() + "-shm", error);
+    fs::rename(arriving, journal, error);
+    require(journal);
+    syncToDisk(journal.has_parent_path() ? journal.parent_path() : fs::path{"."});
+    return kept;
+}
+
+} // namespace panside

@@ -1,0 +1,51 @@
+#pragma once
+// Back-ups of the journal, made while it is in use, each checked after it was written; and the way back.
+#include "core/journal/journal.h"
+
+#include <cstdint>
+
+namespace panside {
+
+// What is the matter with a journal's file, as far as was looked.
+struct JournalHealth {
+    std::vector<std::string> findings; // SQLite's own words, or ours; none: sound
+    bool sound() const { return findings.empty(); }
+};
+// At start: SQLite's structures (no readings are unpacked).
+JournalHealth quickCheck(const Journal& journal);
+// On demand: structures and indexes, and every fact and reading against the sum that was written beside it.
+JournalHealth fullCheck(const Journal& journal);
+
+// Copied and checked pages; false: stop, and leave no back-up behind.
+using BackupProgress = std::function<bool(int done, int all)>;
+
+struct Backup {
+    std::filesystem::path place;
+    Instant at;
+};
+// Copies the journal as it is at this moment into `folder`, as panside-20250314T180000Z.journal. It is written beside,
+// checked (SQLite's integrity, and every fact's sum against the journal's) and only then given its name; a back-up with
+// its name is whole. Throws JournalError (diskFull, gone where the stick was pulled, damaged where the check fails).
+// nullopt: stopped.
+std::optional<Backup> backUp(const Journal& journal, const std::filesystem::path& folder, Instant now,
+                             const BackupProgress& progress = {});
+
+// The back-ups in a folder, newest first.
+std::vector<Backup> backupsIn(const std::filesystem::path& folder);
+// The rule: the ten newest are kept, and the last one of each day for sixty days, and the last of each year for good.
+// Removes the others and returns them. Only files with a back-up's name are touched.
+std::vector<Backup> pruneBackups(const std::filesystem::path& folder, Instant now);
+
+// What taking a back-up back would do to the journal, shift by shift.
+struct RestorePreview {
+    std::vector<Shift> lost;    // in the journal only
+    std::vector<Shift> gained;  // in the back-up only
+    std::vector<Shift> changed; // in both, with other facts
+    std::size_t same = 0;
+};
+RestorePreview previewRestore(const std::filesystem::path& backup, const std::filesystem::path& journal);
+// Puts the back-up in the journal's place; the journal that was there is kept beside it under the name returned. Nobody
+// may have the journal open to write (heldByOther).
+std::filesystem::path restore(const std::filesystem::path& backup, const std::filesystem::path& journal, Instant now);
+
+} // namespace panside

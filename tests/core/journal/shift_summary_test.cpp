@@ -1,0 +1,86 @@
+#include "core/journal/shift_summary.h"
+
+#include "tests/core/journal/place.h"
+
+#include <SQLiteCpp/Database.h>
+
+namespace panside {
+namespace {
+
+using Summary = JournalPlace;
+
+TEST_F(Summary, CountsWhatAListShows) {
+    Journal journal = Journal::open(place());
+    imported(journal, shortLog);
+    const auto all = summaries(journal);
+    ASSERT_EQ(all.size(), 1U);
+    const ShiftSummary& one = all[0];
+    EXPECT_EQ(textOf(one.first), "2025-03-14T18:00:00Z");
+    EXPECT_EQ(textOf(one.last), "2025-03-14T20:10:00Z");
+    EXPECT_EQ(textOf(one.lit.value()), "2025-03-14T18:00:00Z");
+    EXPECT_EQ(one.readings, 5);
+    EXPECT_EQ(one.facts, 12);
+    EXPECT_EQ(one.draws, 1);
+    EXPECT_EQ(one.drawsMeasured, 1);
+    EXPECT_EQ(one.loads, 2);
+    EXPECT_EQ(one.loadsWeighed, 2);
+    EXPECT_DOUBLE_EQ(one.sap.litre(), 400);
+    // NIST Handbook 44, appendix C: a US gallon is 3.785411784 L exactly, a pound 0.45359237 kg exactly. The second
+    // load is of the set mass, 18 kg.
+    EXPECT_DOUBLE_EQ(one.syrup.litre(), 2.5 * 3.785411784);
+    EXPECT_DOUBLE_EQ(one.wood.kilogram(), 40 * 0.45359237 + 18);
+}
+
+TEST_F(Summary, FollowsWhatIsAddedAndWithdrawn) {
+    Journal journal = Journal::open(place());
+    const auto shift = imported(journal, shortLog).shift;
+    ASSERT_EQ(summaries(journal)[0].loads, 2);
+    const auto late =
+        journal.appendTo(shift, factFrom("2025-03-14T18:20:00Z,fired,10,kg,entered=2025-03-15T09:00:00Z"));
+    EXPECT_EQ(summaries(journal)[0].loads, 3);
+    journal.withdrawFrom(shift, late, shift);
+    EXPECT_EQ(summaries(journal)[0].loads, 2);
+    journal.withdrawFrom(shift, 4, shift); // a reading
+    EXPECT_EQ(summaries(journal)[0].readings, 4);
+}
+
+// Kept ones come from the table, counted ones from the facts: the same to the last digit.
+TEST_F(Summary, IsTheSameKeptAndCountedAgain) {
+    Journal journal = Journal::open(place());
+    imported(journal, shortLog);
+    const auto counted = summaries(journal)[0];
+    const auto expectSame = [&](const ShiftSummary& other) {
+        EXPECT_EQ(other.sap.si(), counted.sap.si());
+        EXPECT_EQ(other.syrup.si(), counted.syrup.si());
+        EXPECT_EQ(other.wood.si(), counted.wood.si());
+        EXPECT_EQ(other.crew, counted.crew);
+        EXPECT_EQ(other.readings, counted.readings);
+        EXPECT_EQ(other.lit, counted.lit);
+        EXPECT_EQ(other.last, counted.last);
+    };
+    expectSame(summaries(journal)[0]); // kept
+    EXPECT_EQ(recountSummaries(journal), 1U);
+    expectSame(summaries(journal)[0]);
+    expectSame(summaryOf(journal, counted.shift.id));
+    SQLite::Database db{place().string(), SQLite::OPEN_READWRITE};
+    EXPECT_EQ(db.execAndGet("SELECT loads FROM summary").getInt(), 2);
+    db.exec("UPDATE summary SET loads=77, seen=1"); // out of date
+    EXPECT_EQ(summaries(journal)[0].loads, 2);
+}
+
+TEST_F(Summary, NamesTheCrewAndCountsAnOpenShift) {
+    Journal journal = Journal::open(place());
+    journal.append(factFrom("2025-03-14T18:00:00Z,crew,,,by=Odile"));
+    journal.append(factFrom("2025-03-14T18:00:00Z,crew,,,by=Anselme"));
+    journal.append(factFrom("2025-03-14T22:00:00Z,crew,,,by=Odile"));
+    journal.append(factFrom("2025-03-14T22:01:00Z,fired,,,"));
+    const auto open = summaries(journal)[0];
+    EXPECT_EQ(open.crew, (std::vector<std::string>{"Odile", "Anselme"}));
+    EXPECT_EQ(open.loads, 1);
+    EXPECT_EQ(open.loadsWeighed, 0); // of unknown mass: not counted as none
+    journal.append(factFrom("2025-03-14T22:09:00Z,fired,,,"));
+    EXPECT_EQ(summaries(journal)[0].loads, 2);
+}
+
+} // namespace
+} // namespace panside
