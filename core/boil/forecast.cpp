@@ -166,7 +166,8 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     if (readAt_ && secondsBetween(*readAt_, at) < readEvery)
         return;
     const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
-    // The sensor's filter takes most of the noise out of readings that come each second; slow ones are taken as they are.
+    // The sensor's filter takes most of the noise out of readings that come each second; slow ones are taken as they
+    // are.
     const bool slow = spacing > 2 * readEvery;
     const double rise = (slow ? reading.si : pan->si) - offset_ - water->waterBoils.kelvin();
     const auto sugar = sugarAtRise(TemperatureDifference::kelvin(std::max(0.0, rise)), water->forModel);

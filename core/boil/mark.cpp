@@ -16,8 +16,8 @@ constexpr double waterCheckSd = 0.07; // K, a careful look at water at a full bo
 constexpr double twiceWithin = 600;   // seconds in which the same figures are one check entered twice
 constexpr double outlier = 3.5;       // standard deviations off: questioned
 constexpr double far = 2;             // from here on a check counts less and less
-constexpr double slow = 20;             // seconds between readings
-constexpr double drifts = 0.003;        // K a second that a reading may move while nobody reads it: a draw is on
+constexpr double slow = 20;           // seconds between readings
+constexpr double drifts = 0.003;      // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
 
 MarkBelief::Weights weightsOf(bool onWaterCheck, Instrument with) {
@@ -45,7 +45,8 @@ void Mark::take(const State& state, const Fact& fact) {
             if (const auto water = state.weather.boiling(fact.at))
                 if (const auto pan = state.sensors.of(Series::syrup_pan).value(fact.at); pan && pan->at == fact.at)
                     // Slow readings are taken as they are: the sensor's filter would carry a slope across a draw.
-                    trace_.add(fact.at, (trace_.away(fact.at) > slow ? reading->si : pan->si) - water->waterBoils.kelvin());
+                    trace_.add(fact.at,
+                               (trace_.away(fact.at) > slow ? reading->si : pan->si) - water->waterBoils.kelvin());
     } else if (const auto* set = std::get_if<Set>(&fact.what)) {
         if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd)
             belief_.start(state.settings.probeOffset().kelvin(), state.settings.probeOffsetSd().kelvin());
