@@ -19,9 +19,8 @@ constexpr double sugarWalk = 0.015; // brix per square root of a second: level, 
 constexpr double firstRate = 0.3 / 60, firstRateSd = 0.2 / 60, leastRate = 0.03 / 60;
 constexpr double horizon = 4 * 3600;
 
-// Variance of the integral of a rate that comes and goes with a time constant.
-double wandered(double variance, double constant, double seconds) {
-    const double left = std::exp(-seconds / constant);
+// Variance of the integral of a rate that comes and goes with a time constant; `left` is exp(-seconds / constant).
+double wandered(double variance, double constant, double seconds, double left) {
     return variance * (2 * constant * seconds - square(constant) * (3 - 4 * left + square(left)));
 }
 
@@ -57,8 +56,8 @@ void DrawEnd::noise(Matrix& variance, double seconds) const {
     const double flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
     const double withFlicker = flicker * flickerSeconds * square(1 - flickerLeft);
     const double withLean = lean * leanSeconds * square(1 - leanLeft), withUsual = walk * seconds * seconds / 2;
-    variance[0][0] += square(sugarWalk) * seconds + wandered(flicker, flickerSeconds, seconds) +
-                      wandered(lean, leanSeconds, seconds) + walk * seconds * seconds * seconds / 3;
+    variance[0][0] += square(sugarWalk) * seconds + wandered(flicker, flickerSeconds, seconds, flickerLeft) +
+                      wandered(lean, leanSeconds, seconds, leanLeft) + walk * seconds * seconds * seconds / 3;
     variance[0][1] += withFlicker;
     variance[1][0] += withFlicker;
     variance[0][2] += withLean;
@@ -119,17 +118,19 @@ void DrawEnd::read(Instant at, double sugar, double variance) {
 }
 
 DrawEnd::Reach DrawEnd::reach(double seconds, double heatSeconds) const {
-    const Vector by = {1, flickerSeconds * (1 - std::exp(-seconds / flickerSeconds)),
-                       leanSeconds * (1 - std::exp(-seconds / leanSeconds)), seconds, heatSeconds};
+    const double flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
+    const Vector by = {1, flickerSeconds * (1 - flickerLeft), leanSeconds * (1 - leanLeft), seconds, heatSeconds};
     Reach reach{0, 0};
     for (std::size_t i = 0; i < size; ++i) {
-        reach.mean += by[i] * mean_[i];
-        reach.variance += by[i] * by[i] * variance_[i][i];
+        double with = by[i] * variance_[i][i] / 2;
         for (std::size_t j = 0; j < i; ++j)
-            reach.variance += 2 * by[i] * by[j] * variance_[i][j];
+            with += by[j] * variance_[i][j];
+        reach.mean += by[i] * mean_[i];
+        reach.variance += 2 * by[i] * with;
     }
-    reach.variance += square(sugarWalk) * seconds + wandered(square(flickerSd * scale()), flickerSeconds, seconds) +
-                      wandered(square(leanSd * scale()), leanSeconds, seconds) +
+    reach.variance += square(sugarWalk) * seconds +
+                      wandered(square(flickerSd * scale()), flickerSeconds, seconds, flickerLeft) +
+                      wandered(square(leanSd * scale()), leanSeconds, seconds, leanLeft) +
                       square(usualWalk * scale()) / 3600 * seconds * seconds * seconds / 3;
     return reach;
 }

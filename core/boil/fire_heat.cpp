@@ -96,6 +96,8 @@ double HeatAhead::operator()(double seconds) const {
     const auto i = static_cast<std::size_t>(std::max(0.0, place));
     const double loads =
         i + 1 < sum.size() ? sum[i] + (sum[i + 1] - sum[i]) * (place - static_cast<double>(i)) : sum.back();
+    if (beside == 0)
+        return loads;
     return loads + beside * fade * (1 - std::exp(-seconds / fade));
 }
 

@@ -19,16 +19,13 @@ constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model 
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 constexpr double modelKelvin = 0.03, slowNoise = 0.08;
 
-// Kelvin a brix, and the sugar, at a rise.
-struct Slope {
-    double brix, kelvin;
-};
-std::optional<Slope> slopeAt(double brix, Pressure pressure) {
+// Kelvin a brix.
+std::optional<double> slopeAt(double brix, Pressure pressure) {
     const auto over = boilingRise(Brix::degrees(std::min(75.0, brix + 0.5)), pressure);
     const auto under = boilingRise(Brix::degrees(std::max(0.0, brix - 0.5)), pressure);
     if (!over || !under)
         return std::nullopt;
-    return Slope{brix, std::max(0.01, (*over - *under).kelvin())};
+    return std::max(0.01, (*over - *under).kelvin());
 }
 
 Range rangeOf(const Quantiles& q) {
@@ -75,7 +72,7 @@ void DrawForecast::followOffset(const State& state, Instant at) {
         return;
     if (const auto water = state.weather.boiling(at); water && end_.started())
         if (const auto slope = slopeAt(end_.sugar(), water->forModel))
-            end_.shift(-(offset - offset_) / slope->kelvin);
+            end_.shift(-(offset - offset_) / *slope);
     offset_ = offset;
 }
 
@@ -178,8 +175,10 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     if (openAt_)
         return;
     const auto slope = slopeAt(sugar->degrees(), water->forModel);
-    if (!slope)
+    const auto markSlope = slopeAt(state.settings.targetDensity().degrees(), water->forModel);
+    if (!slope || !markSlope)
         return;
+    markSlope_ = *markSlope;
     fire_.passTo(at);
     if (!end_.started()) {
         if (sugar->degrees() < gradientBrix)
@@ -190,8 +189,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
     end_.passTo(at);
     if (since >= settles)
-        end_.read(at, sugar->degrees(),
-                  square(noise / slope->kelvin) + square(settleBrix * std::exp(-since / settleSeconds)));
+        end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
     end_.heat(excess(at, fire_));
     if (shutAt_ && !passed_)
         if (const auto pan10 = panQuantiles(state, at))
@@ -201,11 +199,10 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
 std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant now) const {
     const auto water = state.weather.boiling(now);
     const double wanted = state.settings.targetDensity().degrees();
-    const auto slope = water ? slopeAt(wanted, water->forModel) : std::nullopt;
-    if (!slope || !end_.started())
+    if (!water || !end_.started())
         return std::nullopt;
     const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin(), modelKelvin);
-    const double markVariance = square(kelvin / slope->kelvin);
+    const double markVariance = square(kelvin / markSlope_);
     DrawEnd end = end_;
     end.passTo(now);
     FireHeat fire = fire_;
@@ -216,8 +213,9 @@ std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant 
         return HeatAhead{fire.ahead(late > 0 ? whenLate : -late + whenDue), beside};
     };
     constexpr double tenth = 1.2816;
-    const auto p10 = end.until(wanted, markVariance, -tenth, heat(0, 0));
-    const auto p50 = end.until(wanted, markVariance, 0, heat(0, 20 + 0.5 * late));
+    const HeatAhead inTime = heat(0, 0);
+    const auto p10 = end.until(wanted, markVariance, -tenth, inTime);
+    const auto p50 = end.until(wanted, markVariance, 0, late > 0 ? heat(0, 20 + 0.5 * late) : inTime);
     const auto p90 = end.until(wanted, markVariance, tenth, heat(0.15 * fire.interval(), 60 + 1.5 * late));
     if (!p10 || !p50)
         return std::nullopt;

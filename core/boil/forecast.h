@@ -46,10 +46,11 @@ private:
     ForecastRecord record_;
     std::optional<DrawScore> lastScore_;
     std::optional<Instant> shutAt_, openAt_, readAt_;
-    double offset_ = 0;   // kelvin, in what end_ was told
-    bool under_ = false;  // the reading was under the mark in this cycle
-    bool passed_ = false; // and has passed it
-    bool fallen_ = false; // in this draw
+    double markSlope_ = 0.23; // kelvin a brix at the density wanted
+    double offset_ = 0;       // kelvin, in what end_ was told
+    bool under_ = false;      // the reading was under the mark in this cycle
+    bool passed_ = false;     // and has passed it
+    bool fallen_ = false;     // in this draw
 };
 
 } // namespace panside
