@@ -30,7 +30,8 @@ public:
 
     double sugar() const { return mean_[0]; }
     double rate() const; // brix a second, now
-    double usualRate() const { return mean_[3]; }
+    // Share of the usual rate that goes with the fire's heat.
+    double answer() const { return mean_[4] / scale(); }
     std::optional<Instant> at() const { return at_; }
 
     // Seconds until a share of all futures (as a standard normal deviate: 0 is half of them) has passed `mark`;

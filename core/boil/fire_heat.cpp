@@ -92,13 +92,18 @@ FireHeat::Ahead FireHeat::ahead(double delay) const {
 
 double HeatAhead::operator()(double seconds) const {
     constexpr double fade = 240;
-    const double place = seconds / FireHeat::step;
-    const auto i = static_cast<std::size_t>(std::max(0.0, place));
-    const double loads =
-        i + 1 < sum.size() ? sum[i] + (sum[i + 1] - sum[i]) * (place - static_cast<double>(i)) : sum.back();
-    if (beside == 0)
-        return loads;
-    return loads + beside * fade * (1 - std::exp(-seconds / fade));
+    constexpr double end = FireHeat::step * static_cast<double>(FireHeat::steps - 1);
+    double loads = 0;
+    if (seconds >= end) {
+        loads = sum.back() + after * (seconds - end);
+    } else {
+        const double place = seconds / FireHeat::step;
+        const auto i = static_cast<std::size_t>(place);
+        loads = sum[i] + (sum[i + 1] - sum[i]) * (place - static_cast<double>(i));
+    }
+    if (beside != 0)
+        loads += beside * fade * (1 - std::exp(-seconds / fade));
+    return scale * loads;
 }
 
 } // namespace panside

@@ -47,6 +47,8 @@ private:
 struct HeatAhead {
     FireHeat::Ahead sum{};
     double beside = 0;
+    double after = 0; // excess when `sum` has come to its end
+    double scale = 1;
     double operator()(double seconds) const;
 };
 

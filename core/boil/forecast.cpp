@@ -210,7 +210,13 @@ std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant 
     // The crew fires when the load is due; one that is overdue may be forgotten for as long again and more.
     const double late = fire.overdue(now), beside = excess(now, fire) - fire.excess();
     const auto heat = [&](double whenDue, double whenLate) {
-        return HeatAhead{fire.ahead(late > 0 ? whenLate : -late + whenDue), beside};
+        HeatAhead ahead{fire.ahead(late > 0 ? whenLate : -late + whenDue), beside};
+        // With no fire at all nothing boils, however little of the rate went with the fire while it burned.
+        if (fire.stopped()) {
+            ahead.after = -1;
+            ahead.scale = 1 / std::clamp(end.answer(), 0.2, 1.0);
+        }
+        return ahead;
     };
     constexpr double tenth = 1.2816;
     const HeatAhead inTime = heat(0, 0);
@@ -234,7 +240,7 @@ std::optional<Quantiles> DrawForecast::quantiles(const State& state, Instant now
     const auto pan = panQuantiles(state, now);
     if (!pan)
         return std::nullopt;
-    if (!shutAt_)
+    if (!shutAt_ || fire_.stopped())
         return pan;
     return record_.weighed(*pan, waits_.rest(secondsBetween(*shutAt_, now)));
 }

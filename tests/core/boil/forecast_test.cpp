@@ -1,0 +1,247 @@
+#include "core/boil/forecast.h"
+
+#include "core/boil/forecast_record.h"
+#include "core/boil/past_waits.h"
+#include "core/boil/state.h"
+#include "tests/core/boil/logs.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+using test::noon;
+using test::Rows;
+
+// A rig that climbs from 60 to 66.9 brix and is drawn down again, over and over, fired each eight minutes. The rise of
+// its sugar is interpolated from Starzak and Peacock (1997) at 100 kPa.
+double reading(double brix) {
+    static constexpr double table[][2] = {{56, 2.43}, {58, 2.67},   {60, 2.93}, {62, 3.24}, {64, 3.60},
+                                          {66, 3.99}, {66.9, 4.19}, {68, 4.45}, {70, 4.97}};
+    std::size_t i = 1;
+    while (i + 1 < std::size(table) && table[i][0] < brix)
+        ++i;
+    const auto &a = table[i - 1], &b = table[i];
+    return 99.606 + a[1] + (b[1] - a[1]) * (brix - a[0]) / (b[0] - a[0]);
+}
+
+struct Rig {
+    double every = 1;   // seconds between readings
+    double wait = 1200; // from 61 brix to the mark
+    std::string detail; // of the readings
+    bool fires = true;
+};
+
+// `draws` whole cycles from the time 60 on, then `more` seconds of the next; returns the time it ended.
+double boil(Rows& rows, const Rig& rig, int draws, double more) {
+    rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa").add(1, "set,0.05,K,key=probe_offset_sd");
+    constexpr double draw = 120;
+    const double rate = 5.9 / rig.wait, cycle = rig.wait + 40 + draw;
+    const double end = 60 + draws * cycle + more;
+    for (double t = 60; t <= end; t += 1) {
+        const double into = std::fmod(t - 60, cycle), shut = cycle - draw;
+        if (rig.fires && std::fmod(t, 480) == 60)
+            rows.add(t, "fired,,,");
+        if (t > 60 && into == shut)
+            rows.add(t, "draw_open,,,");
+        if (t > 60 && into == 0)
+            rows.add(t, "draw_close,4,L,");
+        const double top = 61 + rate * shut;
+        const double brix = into < shut ? 61 + rate * into : top + (61 - top) * (into - shut) / draw;
+        if (std::fmod(t - 60, rig.every) == 0)
+            rows.read(t, "syrup_pan", reading(brix) + 0.03 * (std::fmod(t * 7, 5) - 2) / 2, "degC", rig.detail);
+    }
+    return end;
+}
+
+bool says(const Picture& picture, std::string_view field, Reason reason) {
+    return std::any_of(picture.why.begin(), picture.why.end(),
+                       [&](const Why& why) { return why.field == field && why.reason == reason; });
+}
+
+TEST(DrawForecast, HoldsTheTruthAndNarrowsAsItNears) {
+    Rows rows;
+    boil(rows, {}, 4, 1300);
+    double before = 1e9;
+    for (const double into : {300.0, 600.0, 900.0, 1100.0}) {
+        const double now = 60 + 4 * 1360 + into, left = 1200 - into;
+        Rows soFar;
+        std::copy_if(rows.facts.begin(), rows.facts.end(), std::back_inserter(soFar.facts),
+                     [&](const Fact& fact) { return fact.at <= noon + Duration{now}; });
+        const auto eta = soFar.at(now).drawEta;
+        ASSERT_TRUE(eta && eta->p90) << into;
+        EXPECT_LE(seconds(eta->p10), left) << into;
+        EXPECT_GE(seconds(*eta->p90), left) << into;
+        EXPECT_NEAR(seconds(eta->p50), left, 0.15 * left + 30) << into;
+        const double width = seconds(*eta->p90 - eta->p10);
+        EXPECT_LT(width, before) << into;
+        before = width;
+    }
+}
+
+TEST(DrawForecast, SlidesAwayWithinAMinuteOfAMissedFiring) {
+    Rows rows;
+    const double now = boil(rows, {}, 4, 420);
+    Rows fed = rows, missed = rows;
+    // The same pan for a minute, stalled; in one log the load goes in.
+    const double due = std::ceil((now - 60) / 480) * 480 + 60;
+    for (Rows* one : {&fed, &missed})
+        for (double t = now + 1; t <= due + 60; ++t)
+            one->read(t, "syrup_pan", reading(61 + 5.9 / 1200 * std::min(t - now + 420, due - now + 420)), "degC");
+    fed.add(due, "fired,,,");
+    const auto with = fed.at(due + 60).drawEta, without = missed.at(due + 60).drawEta;
+    ASSERT_TRUE(with && without);
+    EXPECT_GT(seconds(without->p50), seconds(with->p50) + 10);
+    const auto before = missed.at(due + 60);
+    EXPECT_GT(seconds(before.drawEta->p50), 0);
+}
+
+TEST(DrawForecast, ZerosAboveTheTarget) {
+    Rows rows;
+    const double now = boil(rows, {}, 2, 1235);
+    const auto eta = rows.at(now).drawEta;
+    ASSERT_TRUE(eta);
+    EXPECT_EQ(*eta, (Range{Duration{0}, Duration{0}, Duration{0}}));
+}
+
+TEST(DrawForecast, WhileDrawingItSaysWhenToClose) {
+    Rows rows;
+    const double now = boil(rows, {}, 3, 1246);
+    const Picture picture = rows.at(now);
+    EXPECT_TRUE(picture.drawing);
+    EXPECT_FALSE(picture.drawEta);
+    EXPECT_TRUE(says(picture, "drawEta", Reason::drawing));
+    ASSERT_TRUE(picture.closeEta);
+    EXPECT_LT(seconds(picture.closeEta->p50), 120);
+    Rows later = rows;
+    for (double t = now + 1; t < now + 90; ++t)
+        later.read(t, "syrup_pan", reading(62), "degC");
+    EXPECT_EQ(later.at(now + 89).closeEta, (Range{Duration{0}, Duration{0}, Duration{0}}));
+}
+
+TEST(DrawForecast, SaysNothingBeforeThereIsARise) {
+    Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+    for (int t = 0; t < 1200; ++t)
+        rows.read(t, "syrup_pan", 99.7 + 0.02 * (t % 3), "degC");
+    const Picture picture = rows.at(1200);
+    EXPECT_FALSE(picture.drawEta);
+    EXPECT_TRUE(says(picture, "drawEta", Reason::noGradient));
+}
+
+TEST(DrawForecast, SaysNothingWithoutPressure) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t < 600; ++t)
+        rows.read(t, "syrup_pan", 103 + t * 1e-3, "degC");
+    EXPECT_TRUE(says(rows.at(600), "drawEta", Reason::noPressure));
+}
+
+TEST(DrawForecast, SaysNothingWhenTheShiftHasEnded) {
+    Rows rows;
+    const double now = boil(rows, {}, 2, 600);
+    rows.add(now, "shift_end,,,");
+    EXPECT_TRUE(says(rows.at(now + 10), "drawEta", Reason::shiftEnded));
+}
+
+TEST(DrawForecast, AProbeThatIsGoneIsBelievedForAMinuteAndAHalf) {
+    Rows rows;
+    const double now = boil(rows, {}, 3, 600);
+    EXPECT_TRUE(rows.at(now + 60).drawEta);
+    const Picture later = rows.at(now + 200);
+    EXPECT_FALSE(later.drawEta);
+    EXPECT_TRUE(says(later, "drawEta", Reason::noPanReading));
+}
+
+TEST(DrawForecast, AfterTheShutdownMoreThanOneFutureInTenNeverGetsThere) {
+    Rows rows;
+    double now = boil(rows, {}, 3, 300);
+    rows.add(now, "shutdown,,,");
+    for (const double until = now + 1200; now < until; ++now)
+        rows.read(now + 1, "syrup_pan", reading(62.6) + 0.01 * std::fmod(now, 3), "degC");
+    const Picture picture = rows.at(now);
+    EXPECT_TRUE(!picture.drawEta || !picture.drawEta->p90);
+    EXPECT_TRUE(says(picture, "drawEta", Reason::stoppedFiring));
+}
+
+TEST(DrawForecast, WorksOnAReadingAMinuteAndByHandButWider) {
+    Rows quick, slow, hand;
+    const double now = boil(quick, {}, 4, 600);
+    boil(slow, {.every = 60, .detail = ""}, 4, 600);
+    boil(hand, {.every = 300, .detail = "probe=hand"}, 4, 600);
+    const auto width = [&](const Rows& rows) {
+        const auto eta = rows.at(now).drawEta;
+        return eta && eta->p90 ? seconds(*eta->p90 - eta->p10) : -1;
+    };
+    EXPECT_GT(width(quick), 0);
+    EXPECT_GT(width(slow), 0);
+    EXPECT_GT(width(hand), width(quick));
+}
+
+TEST(DrawForecast, TwoAtOneTimeADrawOpenedTwiceAndOneNeverClosedDoNoHarm) {
+    Rows rows;
+    double now = boil(rows, {}, 2, 1246);
+    rows.add(now, "draw_open,,,").add(now, "draw_open,,,");
+    for (int i = 0; i < 3; ++i)
+        rows.read(now, "syrup_pan", reading(66), "degC");
+    for (const double until = now + 3600; now < until; now += 5)
+        rows.read(now, "syrup_pan", reading(63), "degC");
+    const Picture picture = rows.at(now);
+    EXPECT_TRUE(picture.drawing);
+    EXPECT_EQ(picture.closeEta, (Range{Duration{0}, Duration{0}, Duration{0}}));
+}
+
+TEST(DrawForecast, ScoresEachDraw) {
+    Rows rows;
+    const double now = boil(rows, {}, 4, 1290);
+    const Picture picture = rows.at(now);
+    ASSERT_TRUE(picture.lastScore);
+    EXPECT_GT(picture.lastScore->forecasts, 20);
+    EXPECT_LT(std::abs(seconds(picture.lastScore->twoBefore.value())), 90);
+    EXPECT_LT(std::abs(seconds(picture.lastScore->tenBefore.value())), 240);
+    EXPECT_GT(picture.lastScore->inside, 0.5);
+}
+
+TEST(DrawForecast, TheStateStaysSmall) { EXPECT_LE(sizeof(DrawForecast) + sizeof(Mark), 8192U); }
+
+TEST(PastWaits, OfEqualWaitsHalfOfWhatIsLeftIsLeft) {
+    PastWaits waits;
+    EXPECT_FALSE(waits.rest(0));
+    for (int i = 0; i < 10; ++i)
+        waits.add(900);
+    EXPECT_NEAR(waits.rest(0)->p50, 900, 15);
+    EXPECT_NEAR(waits.rest(300)->p50, 600, 30);
+    EXPECT_GT(waits.rest(1500)->p50, 30); // longer than usual: soon, but not at once
+}
+
+TEST(PastWaits, PinballLossByHand) {
+    // Came at 100: p10 of 50 loses 0.1 * 50, p50 of 120 loses 0.5 * 20, p90 of 200 loses 0.1 * 100.
+    EXPECT_NEAR(lossOf({50, 120, 200}, 100), 5 + 10 + 10, 1e-9);
+}
+
+TEST(ForecastRecord, WidensWhereItWasTooSure) {
+    ForecastRecord record;
+    const Quantiles sure{590, 600, 610};
+    const double before = *record.weighed(sure, {}).p90 - record.weighed(sure, {}).p10;
+    for (int draw = 0; draw < 6; ++draw) {
+        for (double lasted = 0; lasted < 800; lasted += 20)
+            record.keep(lasted, {790 - lasted, 800 - lasted, 810 - lasted}, {});
+        record.judge(draw % 2 ? 860 : 760, noon);
+        record.forgetCycle();
+    }
+    EXPECT_GT(*record.weighed(sure, {}).p90 - record.weighed(sure, {}).p10, 1.5 * before);
+}
+
+TEST(ForecastRecord, LeansOnWhicheverLostLess) {
+    ForecastRecord record;
+    for (int draw = 0; draw < 8; ++draw) {
+        for (double lasted = 0; lasted < 800; lasted += 20)
+            record.keep(lasted, {1500, 2000, 2500}, Quantiles{780 - lasted, 800 - lasted, 820 - lasted});
+        record.judge(800, noon);
+        record.forgetCycle();
+    }
+    EXPECT_LT(record.weighed({1500, 2000, 2500}, Quantiles{380, 400, 420}).p50, 700);
+}
+
+} // namespace
+} // namespace panside

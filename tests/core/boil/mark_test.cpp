@@ -1,0 +1,198 @@
+#include "core/boil/mark.h"
+
+#include "core/boil/mark_belief.h"
+#include "core/boil/pan_trace.h"
+#include "tests/core/boil/logs.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+using test::noon;
+using test::Rows;
+
+constexpr double waterAt100kPa = 99.606; // degC: 372.755919 K at 0.1 MPa, IAPWS R7-97(2012), table 36
+constexpr double riseOfSyrup = 4.19;     // K at 66.9 brix and 100 kPa, Starzak and Peacock (1997)
+
+// A pan that stands at one reading, with a barometer.
+Rows standing(double reading, double until = 1200) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    rows.read(0, "pressure", 100.0, "kPa");
+    for (int t = 0; t <= until; t += 5)
+        rows.read(t, "syrup_pan", reading + 0.01 * (t / 5 % 3 - 1), "degC");
+    return rows;
+}
+const std::string coldCup = "temp=20degC;cal=20degC";
+
+TEST(Mark, StartsFromPhysicsAndSaysHowLittleItKnows) {
+    const Picture picture = standing(103).at(1200);
+    ASSERT_TRUE(picture.target && picture.targetUncertainty);
+    EXPECT_NEAR(picture.target->celsius(), waterAt100kPa + riseOfSyrup, 0.02);
+    EXPECT_NEAR(picture.targetUncertainty->kelvin(), 0.3, 0.02);
+    EXPECT_EQ(picture.checks, 0);
+    EXPECT_FALSE(picture.lastCheck);
+    EXPECT_LT(picture.targetUncertaintyAfterCheck.value().kelvin(), 0.1);
+}
+
+// The probe reads half a kelvin too high: syrup stands at 104.30, and the cup says it is syrup.
+TEST(Mark, IsWithinATenthAfterThreeChecksOnAProbeHalfAKelvinOff) {
+    Rows rows = standing(waterAt100kPa + riseOfSyrup + 0.5);
+    int at = 300;
+    for (const double glass : {67.05, 66.75, 66.95})
+        rows.add(at += 200, fmt::format("density_check,{},brix,with=hydrometer;{}", glass, coldCup));
+    const Picture picture = rows.at(1200);
+    EXPECT_NEAR(picture.target.value().celsius(), waterAt100kPa + riseOfSyrup + 0.5, 0.1);
+    EXPECT_NEAR(picture.brix.value().degrees(), 66.9, 0.5);
+    EXPECT_EQ(picture.checks, 3);
+    EXPECT_LT(picture.targetUncertainty.value().kelvin(), 0.1);
+    // A glass that is itself good to 0.15 brix (0.034 K) can teach no more than that.
+    EXPECT_GT(picture.targetUncertainty.value().kelvin(), 0.034);
+}
+
+TEST(Mark, OneMoreCheckIsWorthLessTheMoreThereWere) {
+    Rows rows = standing(104);
+    const Picture before = rows.at(1200);
+    rows.add(600, "density_check,66.9,brix," + coldCup).add(900, "density_check,67.0,brix," + coldCup);
+    const Picture after = rows.at(1200);
+    const auto gain = [](const Picture& picture) {
+        return (*picture.targetUncertainty - *picture.targetUncertaintyAfterCheck).kelvin();
+    };
+    EXPECT_GT(gain(before), 0.2);
+    EXPECT_LT(gain(after), 0.03);
+}
+
+TEST(Mark, AHotCupIsCorrectedForItsTemperature) {
+    // 59.1 brix at 211 degF on a scale for 60 degF is 66.9 when cold: the hot line of a syrup hydrometer.
+    const Picture hot = standing(104).add(600, "density_check,59.1,brix,temp=211degF;cal=60degF").at(1200);
+    const Picture cold = standing(104).add(600, "density_check,66.9,brix,temp=60degF;cal=60degF").at(1200);
+    EXPECT_NEAR(hot.probeOffset.kelvin(), cold.probeOffset.kelvin(), 0.1);
+}
+
+TEST(Mark, TheReadingCountsAtWhichTheSampleWasTaken) {
+    Rows rows = standing(104.0, 900);
+    for (int t = 905; t <= 2400; t += 5)
+        rows.read(t, "syrup_pan", 103.2 + 0.01 * (t / 5 % 3), "degC");
+    // Half an hour late, but it says when it was drawn.
+    rows.add(2400, "density_check,66.9,brix," + coldCup + ";drawn=2025-03-14T12:10:00Z");
+    EXPECT_NEAR(rows.at(2400).target.value().celsius(), 104.0, 0.05);
+}
+
+TEST(Mark, AnAbsurdCheckIsQuestionedAndDragsNothing) {
+    Rows rows = standing(104.0);
+    rows.add(300, "density_check,66.9,brix," + coldCup).add(600, "density_check,67.0,brix," + coldCup);
+    const Picture before = rows.at(1200);
+    rows.add(900, "density_check,61,brix," + coldCup);
+    const Picture after = rows.at(1200);
+    EXPECT_EQ(after.checks, 2);
+    EXPECT_EQ(after.questionedChecks, 1);
+    EXPECT_NEAR(after.target.value().celsius(), before.target.value().celsius(), 1e-6);
+}
+
+TEST(Mark, ADegreeBaumeCalledBrixIsQuestioned) {
+    Rows rows = standing(104.0);
+    rows.add(300, "density_check,36.0,brix," + coldCup);
+    EXPECT_EQ(rows.at(1200).questionedChecks, 1);
+    EXPECT_EQ(rows.at(1200).checks, 0);
+    // 36.0 degrees Baume at 60 degF is 66.9 brix: United States trade practice, both lines on one paper scale.
+    const Picture baume = standing(104.0).add(300, "density_check,36.0,baume,temp=60degF;cal=60degF").at(1200);
+    EXPECT_EQ(baume.checks, 1);
+    EXPECT_NEAR(baume.target.value().celsius(), 104.0, 0.08);
+}
+
+TEST(Mark, TwoThatAgreeAreNoSlip) {
+    Rows rows = standing(104.0, 2400);
+    for (const int at : {300, 600})
+        rows.add(at, "density_check,66.9,brix," + coldCup);
+    // Then the cup says thin twice in a row: the probe has moved.
+    for (const int at : {1200, 2100})
+        rows.add(at, fmt::format("density_check,{},brix,{}", 64.0 + at / 1e5, coldCup));
+    const Picture picture = rows.at(2400);
+    EXPECT_EQ(picture.questionedChecks, 1);
+    EXPECT_GT(picture.target.value().celsius(), 104.3);
+}
+
+TEST(Mark, ACheckEnteredTwiceCountsOnce) {
+    Rows once = standing(104), twice = standing(104);
+    once.add(600, "density_check,66.5,brix," + coldCup);
+    twice.add(600, "density_check,66.5,brix," + coldCup).add(640, "density_check,66.5,brix," + coldCup);
+    EXPECT_EQ(twice.at(1200).checks, 1);
+    EXPECT_NEAR(twice.at(1200).targetUncertainty->kelvin(), once.at(1200).targetUncertainty->kelvin(), 1e-6);
+}
+
+TEST(Mark, ForgetsSlowlyAndAtOnceWithAnotherPan) {
+    Rows rows = standing(104);
+    for (const int at : {200, 500, 800})
+        rows.add(at, fmt::format("density_check,{},brix,{}", 66.9 + at / 1e4, coldCup));
+    const double fresh = rows.at(1200).targetUncertainty->kelvin();
+    const double old = rows.at(1200 + 4 * 3600).targetUncertainty->kelvin();
+    EXPECT_GT(old, fresh + 0.02);
+    rows.add(1100, "pan_swapped,,,");
+    const Picture swapped = rows.at(1200);
+    EXPECT_GT(swapped.targetUncertainty->kelvin(), 2 * fresh);
+    EXPECT_EQ(swapped.checks, 0);
+}
+
+TEST(Mark, AWaterCheckBesideABarometerTellsTheProbesOffset) {
+    Rows rows = standing(104);
+    rows.add(60, fmt::format("water_check,{:.2f},degC,", waterAt100kPa + 0.4));
+    const Picture picture = rows.at(1200);
+    EXPECT_NEAR(picture.probeOffset.kelvin(), 0.4, 0.1);
+    EXPECT_LT(picture.targetUncertainty->kelvin(), 0.2);
+    EXPECT_GT(picture.targetUncertainty->kelvin(), 0.1); // syrup is not water: the rise model's own 0.13 K stays
+}
+
+TEST(Mark, AWaterCheckAloneStandsForTheBarometer) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(10, "water_check,99.9,degC,");
+    for (int t = 20; t <= 600; t += 5)
+        rows.read(t, "syrup_pan", 104.0, "degC");
+    const Picture picture = rows.at(600);
+    ASSERT_TRUE(picture.target);
+    EXPECT_NEAR(picture.target->celsius(), 99.9 + 4.2, 0.05);
+    EXPECT_FALSE(picture.pressure);
+    // The probe's own error is in the check already, so it is known better than by the barometer.
+    EXPECT_LT(picture.targetUncertainty->kelvin(), 0.2);
+}
+
+TEST(Mark, WithNeitherBarometerNorWaterCheckThereIsNoTarget) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t <= 600; t += 5)
+        rows.read(t, "syrup_pan", 104.0, "degC");
+    rows.add(300, "density_check,66.9,brix," + coldCup);
+    const Picture picture = rows.at(600);
+    EXPECT_FALSE(picture.target);
+    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{"targetC", Reason::noPressure}), picture.why.end());
+}
+
+TEST(Mark, WhatWasLearnedBeforeIsTakenOver) {
+    Rows rows = standing(104);
+    rows.add(0, "set,0.45,K,key=probe_offset").add(0, "set,0.06,K,key=probe_offset_sd");
+    const Picture picture = rows.at(600);
+    EXPECT_NEAR(picture.probeOffset.kelvin(), 0.45, 1e-9);
+    EXPECT_NEAR(picture.targetUncertainty->kelvin(), 0.06, 0.01);
+}
+
+TEST(MarkBelief, LearnsTheMeanOfWhatItIsTold) {
+    // Worked by hand: prior 0 with variance 0.09; seen 0.5 with variance 0.01 and a glass of variance (0.0345)^2.
+    MarkBelief belief;
+    belief.learn({1, 0, 1, 0}, 0.5, 0.01);
+    const double glass = 0.0345 * 0.0345, gain = 0.09 / (0.09 + 0.01 + glass);
+    EXPECT_NEAR(belief.offset(false), 0.5 * gain, 1e-9);
+    EXPECT_NEAR(belief.variance(false), 0.09 * (1 - gain), 1e-9);
+}
+
+TEST(PanTrace, GivesWhatWasReadThen) {
+    PanTrace trace;
+    for (int t = 0; t < 3600; t += 2)
+        trace.add(noon + Duration{double(t)}, t / 1000.0);
+    EXPECT_NEAR(trace.at(noon + Duration{3000}).value(), 3.0, 0.011);
+    EXPECT_NEAR(trace.moved(noon + Duration{3000}), 0.06, 0.001);
+    EXPECT_FALSE(trace.at(noon)); // more than three quarters of an hour ago
+    EXPECT_FALSE(trace.at(noon + Duration{4000}));
+}
+
+} // namespace
+} // namespace panside
