@@ -192,11 +192,11 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
         end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
     end_.heat(excess(at, fire_));
     if (shutAt_ && !passed_)
-        if (const auto pan10 = panQuantiles(state, at))
-            record_.keep(since, *pan10, waits_.rest(since));
+        if (const auto byPanNow = byPan(state, at))
+            record_.keep(since, *byPanNow, byWaits(at));
 }
 
-std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant now) const {
+std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {
     const auto water = state.weather.boiling(now);
     const double wanted = state.settings.targetDensity().degrees();
     if (!water || !end_.started())
@@ -236,13 +236,17 @@ std::optional<Quantiles> DrawForecast::panQuantiles(const State& state, Instant 
     return q;
 }
 
+std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
+    return shutAt_ ? waits_.rest(secondsBetween(*shutAt_, now)) : std::nullopt;
+}
+
 std::optional<Quantiles> DrawForecast::quantiles(const State& state, Instant now) const {
-    const auto pan = panQuantiles(state, now);
+    const auto pan = byPan(state, now);
     if (!pan)
         return std::nullopt;
     if (!shutAt_ || fire_.stopped())
         return pan;
-    return record_.weighed(*pan, waits_.rest(secondsBetween(*shutAt_, now)));
+    return record_.weighed(*pan, byWaits(now));
 }
 
 Reason DrawForecast::unreached(Instant now) const {

@@ -19,6 +19,10 @@ public:
     // reading now to the target at p10, p50 and p90.
     void show(const State& state, Instant now, Picture& picture) const;
 
+    // The two sources apart, for whoever compares them: the model of the pan, and the waits of this shift.
+    std::optional<Quantiles> byPan(const State& state, Instant now) const;
+    std::optional<Quantiles> byWaits(Instant now) const;
+
 private:
     struct Stack {
         std::optional<Instant> at;
@@ -33,7 +37,6 @@ private:
     void happened(Instant at);
 
     double excess(Instant now, const FireHeat& fire) const;
-    std::optional<Quantiles> panQuantiles(const State& state, Instant now) const;
     std::optional<Quantiles> quantiles(const State& state, Instant now) const;
     Reason silence(const State& state, Instant now) const;
     Reason unreached(Instant now) const;
