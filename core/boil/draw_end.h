@@ -30,6 +30,7 @@ public:
 
     double sugar() const { return mean_[0]; }
     double rate() const; // brix a second, now
+    double usualRate() const { return scale(); }
     // Share of the usual rate that goes with the fire's heat.
     double answer() const { return mean_[4] / scale(); }
     std::optional<Instant> at() const { return at_; }

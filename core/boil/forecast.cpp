@@ -17,7 +17,7 @@ constexpr double settleBrix = 6, settleSeconds = 25;
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
-constexpr double modelKelvin = 0.03, slowNoise = 0.08;
+constexpr double modelBrix = 0.13, slowNoise = 0.08;
 
 // Kelvin a brix.
 std::optional<double> slopeAt(double brix, Pressure pressure) {
@@ -201,8 +201,7 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
     const double wanted = state.settings.targetDensity().degrees();
     if (!water || !end_.started())
         return std::nullopt;
-    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin(), modelKelvin);
-    const double markVariance = square(kelvin / markSlope_);
+    constexpr double markVariance = square(modelBrix);
     DrawEnd end = end_;
     end.passTo(now);
     FireHeat fire = fire_;
@@ -240,13 +239,20 @@ std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
     return shutAt_ ? waits_.rest(secondsBetween(*shutAt_, now)) : std::nullopt;
 }
 
+// How far the mark itself is uncertain widens the range last of all: what was learned of the waits was learned from
+// this same mark, and knows nothing of its error.
 std::optional<Quantiles> DrawForecast::quantiles(const State& state, Instant now) const {
     const auto pan = byPan(state, now);
-    if (!pan)
+    const auto water = state.weather.boiling(now);
+    if (!pan || !water)
         return std::nullopt;
-    if (!shutAt_ || fire_.stopped())
-        return pan;
-    return record_.weighed(*pan, byWaits(now));
+    Quantiles q = shutAt_ && !fire_.stopped() ? record_.weighed(*pan, byWaits(now)) : *pan;
+    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
+    const double tenth = 1.2816 * kelvin / markSlope_ / end_.usualRate();
+    q.p10 = std::max(0.0, q.p50 - std::hypot(q.p50 - q.p10, tenth));
+    if (q.p90)
+        q.p90 = q.p50 + std::hypot(*q.p90 - q.p50, tenth);
+    return q;
 }
 
 Reason DrawForecast::unreached(Instant now) const {
