@@ -10,6 +10,8 @@ constexpr double soon = 60; // seconds added before logarithms are taken: near t
 constexpr double forgets = 0.8;
 // Before any wait was judged: as if the pan had lost 100 and the waits 200 seconds.
 constexpr double firstPanLoss = 100, firstWaitsLoss = 200, sharpness = 3;
+// The range before the doubt of the mark is added, which these waits cannot show.
+constexpr double insideBefore = 0.76;
 constexpr double learnLean = 0.5, learnWidth = 0.25, furthestLean = 0.5, narrowest = -0.6, widest = 0.8;
 
 std::array<float, 3> packed(const Quantiles& q) {
@@ -103,7 +105,7 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
     }
     leanCount_ = 0.85 * leanCount_ + 1;
     lean_ = std::clamp(lean_ + learnLean * (lean / n - lean_) / (leanCount_ + 1), -furthestLean, furthestLean);
-    width_ = std::clamp(width_ + learnWidth * (0.8 - score.inside), narrowest, widest);
+    width_ = std::clamp(width_ + learnWidth * (insideBefore - score.inside), narrowest, widest);
     return score;
 }
 
