@@ -1,0 +1,73 @@
+#pragma once
+// What was asked for on the command line, as plain values. Reading it is here; doing it is in <name>_command.cpp.
+#include "core/boil/fact.h"
+
+#include <cstdint>
+#include <iosfwd>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace panside {
+
+struct ConsoleOptions {
+    std::string journal; // empty: the usual place
+    std::string probe;   // empty: as set up in the console
+    bool rehearsal = false;
+    std::optional<std::uint64_t> seed; // of the rehearsal
+    double speed = 1;                  // of the rehearsal's clock
+    bool night = false;
+    bool day = false;
+    std::string language; // "en", "fr"; empty: the system's
+    std::string units;    // "us", "metric"; empty: as last chosen
+};
+struct ReplayOptions {
+    std::string log; // "-": standard input
+    double every = 1;
+    bool asEntered = false;
+    std::vector<Set> settings;
+};
+struct TendOptions {
+    std::string probe, journal; // empty: none; the usual place
+    std::vector<Set> settings;
+};
+struct RehearseOptions {
+    double hours = 0;
+    std::uint64_t seed = 1;
+    std::string out; // empty: the terminal
+};
+struct CheckOptions {
+    std::string log;
+    bool json = false;
+};
+struct ImportOptions {
+    std::vector<std::string> logs;
+    std::string journal;
+    bool json = false;
+};
+struct ExportOptions {
+    std::string journal, shift, out;
+    bool json = false;
+};
+struct ReportOptions {
+    std::string journal, shift, out;
+};
+struct ReckonOptions {
+    std::vector<std::string> words; // the kind and its own options, read by reckonCommand
+};
+
+// What needs no command: the text was printed, this is the exit status.
+struct Answered {
+    int status;
+};
+using Command = std::variant<Answered, ConsoleOptions, ReplayOptions, TendOptions, RehearseOptions, CheckOptions,
+                             ImportOptions, ExportOptions, ReportOptions, ReckonOptions>;
+
+// `words` without the program's name. Help and version go to `out`, what is wrong to `err`.
+Command commandIn(const std::vector<std::string>& words, std::ostream& out, std::ostream& err);
+
+// "target_density=66.9brix", as after --set; a string says what is wrong.
+std::variant<Set, std::string> settingIn(const std::string& text);
+
+} // namespace panside

@@ -1,0 +1,56 @@
+# The Debian packages that Panside needs, in one place; sourced by app/run and tests/run.
+# On another system look for the same libraries under its own names.
+
+buildPackages=(
+    g++ cmake ninja-build mold
+    qt6-base-dev qt6-base-dev-tools qt6-charts-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev
+    qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libgl-dev libegl-dev
+    libsqlite3-dev libsqlitecpp-dev libfmt-dev libcli11-dev libtomlplusplus-dev nlohmann-json3-dev libeigen3-dev
+)
+testPackages=(
+    libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev
+    clang clang-format clang-tidy
+    python3-minimal libpython3-stdlib xvfb xauth xdotool
+)
+
+# Installs what is missing of the packages named, asking nothing where nothing is missing.
+need() {
+    local missing=() package
+    for package in "$@"; do
+        dpkg -s "$package" 2>/dev/null | grep -q '^Status: install ok installed' || missing+=("$package")
+    done
+    [ ${#missing[@]} -eq 0 ] && return
+    local asRoot=()
+    if [ "$(id -u)" -ne 0 ]; then
+        if ! command -v sudo >/dev/null; then
+            echo "Panside needs packages that are missing here. As root, run:" >&2
+            echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
+            exit 3
+        fi
+        asRoot=(sudo)
+    fi
+    echo "Installing: ${missing[*]}"
+    "${asRoot[@]}" apt-get update -q >/dev/null &&
+        "${asRoot[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -qq -y --no-install-recommends "${missing[@]}" \
+            >/dev/null || {
+        echo "The packages could not be installed. Install them yourself, then run this again:" >&2
+        echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
+        exit 3
+    }
+}
+
+# configure NAME [CMake options]: a build tree under .build, told to CMake once and again when the options change.
+configure() {
+    local name=$1
+    shift
+    mkdir -p ".build/$name"
+    [ -f ".build/$name/build.ninja" ] && [ "$(cat ".build/$name/options" 2>/dev/null)" = "$*" ] && return
+    local extra=()
+    command -v mold >/dev/null && extra+=(-DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold)
+    command -v ccache >/dev/null && extra+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+    cmake -S . -B ".build/$name" -G Ninja "${extra[@]}" "$@" >".build/$name/configure.log" || {
+        cat ".build/$name/configure.log" >&2
+        exit 3
+    }
+    echo "$*" >".build/$name/options"
+}
