@@ -1,7 +1,8 @@
 #include "app/session.h"
 
+#include "app/learned.h"
+
 #include <algorithm>
-#include <utility>
 
 namespace panside {
 
@@ -13,8 +14,7 @@ constexpr auto closestReadings = 225ms; // four a second, with room for a port's
 constexpr auto lateFrom = 2s;           // a fact this old on arrival is one entered late
 constexpr auto furthestAhead = 60s;     // another machine's clock may be ahead by so much
 constexpr auto furthestBack = 24h;      // before the shift began
-
-bool isClockStep(const Fact& fact) { return std::holds_alternative<ClockStep>(fact.what); }
+constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
 
 // What a person said, and could take back.
 bool isPersons(const Fact& fact) {
@@ -22,47 +22,43 @@ bool isPersons(const Fact& fact) {
         return reading->byHand();
     if (const auto* fired = std::get_if<Fired>(&fact.what))
         return !fired->inferred;
-    return !isClockStep(fact);
+    return !std::holds_alternative<ClockStep>(fact.what);
 }
 
 } // namespace
 
-Session::Session(std::unique_ptr<Keeping> keeping, ShiftClock clock)
-    : keeping_{std::move(keeping)}, clock_{std::move(clock)} {}
+Session::Session(Standing standing, Commit commit, ShiftClock clock)
+    : scribe_{std::move(standing)}, commit_{std::move(commit)}, clock_{std::move(clock)} {}
 
-void Session::carryOver(std::vector<Set> settings) { carried_ = std::move(settings); }
-
-void Session::resume(std::vector<Boil::Entry> entries) {
-    if (entries.empty())
+void Session::resume(std::vector<Boil::Entry> facts) {
+    if (facts.empty() || !openShift())
         return;
-    begun_ = true;
-    Duration steps{0};
-    const auto first = entries.front().fact.at;
+    const auto first = facts.front().fact.at;
     auto last = first;
+    Duration steps{0};
     // Undo walks back in the order of entry, which is that of the journal's numbers.
-    std::sort(entries.begin(), entries.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
-    for (auto& [kept, fact] : entries) {
+    std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    for (auto& [id, fact] : facts) {
         last = std::max(last, fact.at);
         if (const auto* step = std::get_if<ClockStep>(&fact.what))
             steps += step->by;
-        const bool carried = std::holds_alternative<Set>(fact.what) && fact.at == first;
-        const bool persons = isPersons(fact) && !carried;
-        const auto id = nextId_++;
-        if (persons)
-            entered_.push_back({id, kept, fact});
+        const bool carriedOver = std::holds_alternative<Set>(fact.what) && fact.at == first;
+        if (isPersons(fact) && !carriedOver)
+            entered_.push_back({id, fact});
         boil_.add(id, std::move(fact));
     }
-    if (const auto setBack = clock_.resume(last, steps))
-        take({last, ClockStep{*setBack}});
-}
-
-bool Session::inShift() const { return begun_ && !endedAt(); }
-
-std::optional<Instant> Session::endedAt() const {
-    for (const auto& said : entered_)
-        if (std::holds_alternative<ShiftEnd>(said.fact.what))
-            return said.fact.at;
-    return std::nullopt;
+    const auto setBack = clock_.resume(last, steps);
+    if (now() - last >= forgottenAfter) {
+        rememberProbe();
+        scribe_.close(waiting_);
+        entered_.clear();
+        boil_ = Boil{};
+        clock_.startAtWall();
+    } else {
+        watched_ = true;
+        if (setBack)
+            take({last, ClockStep{*setBack}});
+    }
 }
 
 Picture Session::picture() {
@@ -75,9 +71,9 @@ Picture Session::picture() {
 void Session::addTrouble(Picture& picture) const {
     AlarmPicture trouble{Alarm::journal_trouble, priorityOf(Alarm::journal_trouble), AlarmState::unseen,
                          *troubledSince_};
-    for (const auto& said : entered_)
-        if (const auto* seen = std::get_if<AlarmSeen>(&said.fact.what);
-            seen && seen->name == nameOf(Alarm::journal_trouble) && said.fact.at >= *troubledSince_)
+    for (const auto& [id, fact] : entered_)
+        if (const auto* seen = std::get_if<AlarmSeen>(&fact.what);
+            seen && seen->name == nameOf(Alarm::journal_trouble) && fact.at >= *troubledSince_)
             trouble.state = AlarmState::seen;
     const auto place = std::find_if(picture.alarms.begin(), picture.alarms.end(), [&](const AlarmPicture& other) {
         return other.priority > trouble.priority || (other.priority == trouble.priority && other.since > trouble.since);
@@ -85,24 +81,33 @@ void Session::addTrouble(Picture& picture) const {
     picture.alarms.insert(place, trouble);
 }
 
-// Folds a fact and puts it among those to be kept.
+// Numbers a fact, folds it and puts it among those to be kept.
 FactId Session::take(Fact fact) {
-    const auto id = nextId_++;
-    if (keeping_)
-        waiting_.push_back({id, fact, std::exchange(beginsNext_, false)});
-    boil_.add(id, std::move(fact));
-    return id;
+    const bool begins = !openShift();
+    const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
+    auto kept = scribe_.keep(fact, waiting_);
+    if (begins) {
+        boil_ = Boil{};
+        entered_.clear();
+        lastRead_.clear();
+        watched_ = true;
+        for (auto& [id, setting] : kept.opening)
+            boil_.add(id, std::move(setting));
+    }
+    if (isPersons(fact))
+        entered_.push_back({kept.id, fact});
+    boil_.add(kept.id, std::move(fact));
+    if (ends)
+        rememberProbe();
+    if (!commit_)
+        waiting_.clear();
+    return kept.id;
 }
 
-void Session::begin(Instant at) {
-    if (begun_)
-        carried_ = settingsAfter(boil_.facts());
-    boil_ = Boil{};
-    entered_.clear();
-    lastRead_.clear();
-    begun_ = beginsNext_ = true;
-    for (const auto& setting : carried_)
-        take({at, setting});
+// The next shift begins with what this one learned of the probe.
+void Session::rememberProbe() {
+    for (const auto& setting : learnedIn(boil_.facts()))
+        scribe_.carry({now(), setting}, waiting_);
 }
 
 bool Session::tooSoon(const Reading& reading, Instant at) {
@@ -114,43 +119,32 @@ bool Session::tooSoon(const Reading& reading, Instant at) {
 }
 
 void Session::read(const std::vector<What>& readings) {
-    if (begun_ && endedAt())
-        return;
-    if (!begun_)
+    if (!openShift()) {
+        if (watched_)
+            return;
         clock_.startAtWall();
-    const auto at = now();
-    for (const auto& what : readings) {
-        if (const auto* reading = std::get_if<Reading>(&what); reading && tooSoon(*reading, at))
-            continue;
-        if (!begun_)
-            begin(at);
-        take({at, what});
     }
+    const auto at = now();
+    for (const auto& what : readings)
+        if (const auto* reading = std::get_if<Reading>(&what); !reading || !tooSoon(*reading, at))
+            take({at, what});
 }
 
 std::optional<std::string> Session::objection(const Fact& fact, Instant now) const {
     if (fact.at > now + furthestAhead)
         return "lies in the future. Write the time it happened, or leave the time empty for now.";
-    if (const auto started = boil_.started(); started && fact.at < *started - furthestBack)
+    if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
         return "lies more than a day before this shift began. Import it as a log of its own.";
+    if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
+        return "lies within the shift that has ended. Take back its end first.";
     return std::nullopt;
 }
 
-std::variant<Session::Entered, Session::Refused> Session::enter(Fact fact) {
-    return enter(std::vector{std::move(fact)}).front();
-}
+Session::Answer Session::enter(Fact fact) { return enter(std::vector{std::move(fact)}).front(); }
 
-std::vector<std::variant<Session::Entered, Session::Refused>> Session::enter(std::vector<Fact> facts) {
-    std::vector<std::variant<Entered, Refused>> answers;
+std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
+    std::vector<Answer> answers;
     for (auto& fact : facts) {
-        if (const auto ended = endedAt();
-            !begun_ || (ended && fact.at > *ended && !std::holds_alternative<ShiftEnd>(fact.what))) {
-            // Between shifts the wall clock may have been put right without harm.
-            if (fact.at >= now())
-                clock_.startAtWall();
-            if (!objection(fact, now()))
-                begin(fact.at);
-        }
         const auto at = now();
         if (auto why = objection(fact, at)) {
             answers.emplace_back(Refused{std::move(*why)});
@@ -158,10 +152,7 @@ std::vector<std::variant<Session::Entered, Session::Refused>> Session::enter(std
         }
         if (!fact.entered && at - fact.at >= lateFrom)
             fact.entered = at;
-        const auto id = take(fact);
-        if (isPersons(fact))
-            entered_.push_back({id, std::nullopt, std::move(fact)});
-        answers.emplace_back(Entered{id, false});
+        answers.emplace_back(Entered{take(std::move(fact)), false});
     }
     const bool kept = flush();
     for (auto& answer : answers)
@@ -171,63 +162,40 @@ std::vector<std::variant<Session::Entered, Session::Refused>> Session::enter(std
 }
 
 std::optional<Fact> Session::undo() {
-    if (entered_.empty() || !flush())
+    if (entered_.empty())
         return std::nullopt;
-    auto& last = entered_.back();
-    if (keeping_) {
-        try {
-            keeping_->withdraw(*last.kept, now());
-        } catch (const NotKept& trouble) {
-            trouble_ = trouble.what();
-            troubledSince_ = troubledSince_.value_or(now());
-            return std::nullopt;
-        }
-    }
-    boil_.withdraw(last.id);
-    auto fact = std::move(last.fact);
+    auto [id, fact] = std::move(entered_.back());
     entered_.pop_back();
-    return fact;
+    scribe_.withdraw(id, now(), {}, waiting_);
+    boil_.withdraw(id);
+    flush();
+    return std::move(fact);
 }
 
 void Session::tick() {
-    if (const auto step = clock_.step(); step && inShift())
-        take({now(), ClockStep{*step}});
+    if (const auto step = clock_.step()) {
+        if (openShift())
+            take({now(), ClockStep{*step}});
+        else
+            clock_.startAtWall();
+    }
     flush();
 }
 
 bool Session::flush() {
-    while (!waiting_.empty())
-        if (!keepGroup())
-            return false;
-    trouble_.clear();
-    troubledSince_.reset();
-    return true;
-}
-
-// Keeps what waits, up to the beginning of another shift.
-bool Session::keepGroup() {
-    const auto end = std::find_if(waiting_.begin() + 1, waiting_.end(), [](const Waiting& w) { return w.beginsShift; });
-    std::vector<Fact> facts;
-    std::transform(waiting_.begin(), end, std::back_inserter(facts), [](const Waiting& w) { return w.fact; });
-    std::vector<FactId> ids;
+    if (!commit_)
+        waiting_.clear();
     try {
-        if (waiting_.front().beginsShift)
-            keeping_->beginShift();
-        ids = keeping_->append(facts);
-    } catch (const NotKept& trouble) {
-        trouble_ = trouble.what();
+        if (!waiting_.empty())
+            commit_(waiting_);
+    } catch (const std::exception& refused) {
+        trouble_ = refused.what();
         troubledSince_ = troubledSince_.value_or(now());
         return false;
     }
-    // Both stand in the order of entry.
-    auto said = entered_.begin();
-    for (std::size_t i = 0; i < ids.size(); ++i) {
-        while (said != entered_.end() && said->id < waiting_[i].id)
-            ++said;
-        if (said != entered_.end() && said->id == waiting_[i].id)
-            said->kept = ids[i];
-    }
-    waiting_.erase(waiting_.begin(), end);
+    waiting_.clear();
+    trouble_.clear();
+    troubledSince_.reset();
     return true;
 }
 

@@ -1,0 +1,49 @@
+#include "app/commands.h"
+#include "app/reckon_command.h"
+#include "app/text_file.h"
+#include "core/boil/fact.h"
+
+#include <iostream>
+
+namespace {
+
+using namespace panside;
+
+int perform(const Command& command, std::ostream& out, std::ostream& err) {
+    return std::visit(Overloaded{
+                          [](const Answered& answered) { return answered.status; },
+                          [&](const ConsoleOptions& console) { return consoleCommand(console, out, err); },
+                          [&](const ReplayOptions& replay) { return replayCommand(replay, out, err); },
+                          [&](const TendOptions& tend) { return tendCommand(tend, out, err); },
+                          [&](const RehearseOptions& rehearse) { return rehearseCommand(rehearse, out, err); },
+                          [&](const CheckOptions& check) { return checkCommand(check, out, err); },
+                          [&](const ImportOptions& import) { return importCommand(import, out, err); },
+                          [&](const ExportOptions& exporting) { return exportCommand(exporting, out, err); },
+                          [&](const ReportOptions& report) { return reportCommand(report, out, err); },
+                          [&](const ReckonOptions& reckon) { return reckonCommand(reckon.words, out, err); },
+                      },
+                      command);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    std::ios::sync_with_stdio(false);
+    try {
+        const auto command = commandIn({argv + 1, argv + argc}, std::cout, std::cerr);
+        const int result = perform(command, std::cout, std::cerr);
+        std::cout.flush();
+        if (std::cout)
+            return result;
+        std::cerr << "panside: the output could not be written: is the disk full?\n";
+        return status::machineFailed;
+    } catch (const FileFault& fault) {
+        std::cout.flush();
+        std::cerr << fault.what() << '\n';
+        return fault.exitStatus();
+    } catch (const std::exception& broken) {
+        std::cout.flush();
+        std::cerr << "panside: " << broken.what() << '\n';
+        return status::machineFailed;
+    }
+}

@@ -1,0 +1,208 @@
+#include "app/session.h"
+
+#include <gmock/gmock.h>
+
+namespace panside {
+namespace {
+
+using namespace std::chrono_literals;
+
+// A disk in memory that can be pulled out.
+struct Disk {
+    bool broken = false;
+    std::vector<std::vector<Fact>> shifts;
+    std::vector<FactId> withdrawn;
+    int carried = 0;
+
+    void commit(std::span<Change> changes) {
+        if (broken)
+            throw std::runtime_error{"the disk is full"};
+        for (const auto& change : changes)
+            std::visit(Overloaded{
+                           [&](const BeginShift&) { shifts.emplace_back(); },
+                           [&](const KeepFact& keep) { shifts.back().push_back(keep.fact); },
+                           [&](const WithdrawFact& withdraw) { withdrawn.push_back(withdraw.fact); },
+                           [](const TurnShift&) {},
+                           [&](const CarrySetting&) { ++carried; },
+                       },
+                       change);
+    }
+};
+
+class SessionTest : public testing::Test {
+protected:
+    Session session(Standing standing = {}) {
+        return Session{std::move(standing), [this](std::span<Change> changes) { disk.commit(changes); }, clock()};
+    }
+    ShiftClock clock() {
+        return ShiftClock{[this] { return ShiftClock::Ticks{wallUs, bootUs}; }};
+    }
+    void run(std::int64_t seconds) {
+        wallUs += seconds * 1'000'000;
+        bootUs += seconds * 1'000'000;
+    }
+    static std::vector<What> syrupAt(double celsius) {
+        return {Reading{Series::syrup_pan, celsius + 273.15, Unit::degC, "pan box"}};
+    }
+    static bool kept(const Session::Answer& answer) {
+        const auto* entered = std::get_if<Session::Entered>(&answer);
+        return entered && entered->kept;
+    }
+
+    Disk disk;
+    std::int64_t wallUs = 1'800'000'000'000'000;
+    std::int64_t bootUs = 5'000'000;
+};
+
+TEST_F(SessionTest, KeepsAPersonsFactAtOnceAndReadingsWithinASecond) {
+    auto s = session();
+    s.read(syrupAt(99.5));
+    EXPECT_TRUE(disk.shifts.empty());
+    EXPECT_TRUE(kept(s.enter(Fact{s.now(), Lit{}})));
+    ASSERT_EQ(disk.shifts.size(), 1U);
+    EXPECT_EQ(disk.shifts[0].size(), 2U);
+    run(1);
+    s.read(syrupAt(99.6));
+    s.tick();
+    EXPECT_EQ(disk.shifts[0].size(), 3U);
+}
+
+TEST_F(SessionTest, BeginsAShiftWithTheSettingsOfTheLast) {
+    Standing standing;
+    standing.settings = {{Instant{}, 1, {Setting::elevation, 300, Unit::m}}};
+    auto s = session(standing);
+    s.enter(Fact{s.now(), Lit{}});
+    ASSERT_EQ(disk.shifts[0].size(), 2U);
+    EXPECT_EQ(disk.shifts[0][0].what, What(Set{Setting::elevation, 300, Unit::m}));
+    EXPECT_EQ(disk.shifts[0][0].at, disk.shifts[0][1].at);
+}
+
+TEST_F(SessionTest, MarksWhatIsEnteredLate) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    run(1200);
+    const auto now = s.now();
+    s.enter(Fact{now - 600s, Fired{}});
+    EXPECT_EQ(disk.shifts[0].back().at, now - 600s);
+    EXPECT_EQ(disk.shifts[0].back().entered, now);
+}
+
+TEST_F(SessionTest, RefusesWhatLiesInTheFuture) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    const auto answer = s.enter(Fact{s.now() + 3600s, Fired{}});
+    ASSERT_TRUE(std::holds_alternative<Session::Refused>(answer));
+    EXPECT_THAT(std::get<Session::Refused>(answer).why, testing::HasSubstr("lies in the future"));
+    EXPECT_EQ(disk.shifts[0].size(), 1U);
+}
+
+TEST_F(SessionTest, UndoTakesBackTheLastThingSaidNotWhatWasRead) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    run(5);
+    s.enter(Fact{s.now(), Fired{}});
+    s.read(syrupAt(100));
+    s.tick();
+    EXPECT_EQ(s.undo().value().what, What(Fired{}));
+    EXPECT_EQ(disk.withdrawn, std::vector<FactId>{2});
+    EXPECT_EQ(s.undo().value().what, What(Lit{}));
+    EXPECT_FALSE(s.undo());
+    ASSERT_EQ(s.boil().facts().size(), 1U);
+    EXPECT_TRUE(std::holds_alternative<Reading>(s.boil().facts()[0].fact.what));
+}
+
+TEST_F(SessionTest, RaisesTheAlarmWhileNothingCanBeKeptAndLosesNothing) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    disk.broken = true;
+    run(60);
+    EXPECT_FALSE(kept(s.enter(Fact{s.now(), Fired{}})));
+    auto alarms = s.picture().alarms;
+    ASSERT_FALSE(alarms.empty());
+    EXPECT_EQ(alarms[0].alarm, Alarm::journal_trouble);
+    EXPECT_EQ(alarms[0].state, AlarmState::unseen);
+
+    s.enter(Fact{s.now(), AlarmSeen{"journal_trouble"}});
+    EXPECT_EQ(s.picture().alarms[0].state, AlarmState::seen);
+    disk.broken = false;
+    run(1);
+    s.tick();
+    EXPECT_EQ(disk.shifts[0].size(), 3U);
+    EXPECT_TRUE(s.trouble().empty());
+    for (const auto& alarm : s.picture().alarms)
+        EXPECT_NE(alarm.alarm, Alarm::journal_trouble);
+}
+
+TEST_F(SessionTest, WritesDownThatTheWallClockWasMoved) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    run(10);
+    wallUs -= 3'600'000'000;
+    s.tick();
+    ASSERT_EQ(disk.shifts[0].size(), 2U);
+    EXPECT_EQ(disk.shifts[0][1].what, What(ClockStep{Duration{-3600}}));
+    EXPECT_EQ(disk.shifts[0][1].at - disk.shifts[0][0].at, 10s);
+}
+
+TEST_F(SessionTest, TakesUpAnOpenShift) {
+    const auto now = Instant{std::chrono::microseconds{wallUs}};
+    disk.shifts.emplace_back();
+    auto s = session({.shift = now - 900s, .open = true, .next = 10});
+    s.resume({{7, {now - 900s, Lit{}}},
+              {8, {now - 800s, Reading{Series::syrup_pan, 372, Unit::degC, "pan box"}}},
+              {9, {now - 700s, Fired{}}}});
+    EXPECT_TRUE(s.openShift());
+    EXPECT_EQ(s.now(), now);
+    EXPECT_EQ(s.boil().facts().size(), 3U);
+    s.undo();
+    EXPECT_EQ(disk.withdrawn, std::vector<FactId>{9});
+    s.enter(Fact{s.now(), Fired{}});
+    EXPECT_EQ(disk.shifts.size(), 1U);
+}
+
+TEST_F(SessionTest, LeavesAShiftThatWasForgottenAndBeginsAnother) {
+    const auto now = Instant{std::chrono::microseconds{wallUs}};
+    auto s = session({.shift = now - 20h, .open = true, .next = 2});
+    s.resume({{1, {now - 20h, Lit{}}}});
+    EXPECT_FALSE(s.openShift());
+    s.enter(Fact{s.now(), Lit{}});
+    EXPECT_EQ(disk.shifts.size(), 1U);
+    EXPECT_EQ(s.openShift(), now);
+}
+
+TEST_F(SessionTest, LeavesReadingsAloneBetweenShifts) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    run(60);
+    s.enter(Fact{s.now(), ShiftEnd{}});
+    EXPECT_FALSE(s.openShift());
+    run(60);
+    s.read(syrupAt(70));
+    s.tick();
+    EXPECT_EQ(disk.shifts[0].size(), 2U);
+    s.enter(Fact{s.now(), Lit{}});
+    EXPECT_EQ(disk.shifts.size(), 2U);
+    EXPECT_TRUE(s.openShift());
+}
+
+TEST_F(SessionTest, ThinsAProbeThatTalksTooMuch) {
+    auto s = session();
+    for (int i = 0; i < 100; ++i) {
+        s.read(syrupAt(100 + 0.01 * i));
+        wallUs += 50'000;
+        bootUs += 50'000;
+    }
+    EXPECT_LE(s.boil().facts().size(), 21U);
+    EXPECT_GE(s.boil().facts().size(), 19U);
+}
+
+TEST_F(SessionTest, KeepsNothingOfARehearsal) {
+    Session s{{}, {}, clock()};
+    s.enter(Fact{s.now(), Lit{}});
+    EXPECT_TRUE(disk.shifts.empty());
+    EXPECT_EQ(s.boil().facts().size(), 1U);
+    EXPECT_EQ(s.undo().value().what, What(Lit{}));
+}
+
+}  // namespace
+}  // namespace panside
