@@ -26,10 +26,10 @@ std::string count(std::size_t number, const std::string& thing) {
 
 } // namespace
 
-int checkCommand(const CheckOptions& options, std::ostream& out, std::ostream&) {
-    const auto place = calledPlace(options.log);
-    const auto log = readLog(readText(options.log));
-    if (options.json) {
+int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream&) {
+    const auto place = calledPlace(request.log);
+    const auto log = readLog(readText(request.log));
+    if (request.json) {
         const nlohmann::json answer{{"log", place},
                                     {"facts", log.facts.size()},
                                     {"faults", listOf(log.faults, place)},

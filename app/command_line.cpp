@@ -72,9 +72,9 @@ public:
             const bool wrong = app_.exit(error, out, err) != 0;
             return Answered{wrong ? 2 : 0};
         }
-        if (auto* replay = std::get_if<ReplayOptions>(&command_))
+        if (auto* replay = std::get_if<ReplayRequest>(&command_))
             replay->settings = settings_;
-        if (auto* tend = std::get_if<TendOptions>(&command_))
+        if (auto* tend = std::get_if<TendRequest>(&command_))
             tend->settings = settings_;
         return command_;
     }
@@ -178,14 +178,14 @@ private:
     CLI::App app_{about, "panside"};
     std::vector<std::string> settingTexts_;
     std::vector<Set> settings_;
-    ConsoleOptions console_;
-    ReplayOptions replay_;
-    TendOptions tend_;
-    RehearseOptions rehearse_;
-    CheckOptions check_;
-    ImportOptions import_;
-    ExportOptions export_;
-    ReportOptions report_;
+    ConsoleRequest console_;
+    ReplayRequest replay_;
+    TendRequest tend_;
+    RehearseRequest rehearse_;
+    CheckRequest check_;
+    ImportRequest import_;
+    ExportRequest export_;
+    ReportRequest report_;
     Command command_ = Answered{0};
 };
 
@@ -194,7 +194,7 @@ private:
 Command commandIn(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
     // The sums have a grammar of their own, a kind at a time.
     if (!words.empty() && words.front() == "reckon")
-        return ReckonOptions{{words.begin() + 1, words.end()}};
+        return ReckonRequest{{words.begin() + 1, words.end()}};
     return CommandLine{}.read(words, out, err);
 }
 

@@ -11,7 +11,7 @@
 
 namespace panside {
 
-struct ConsoleOptions {
+struct ConsoleRequest {
     std::string journal; // empty: the usual place
     std::string probe;   // empty: as set up in the console
     bool rehearsal = false;
@@ -22,38 +22,38 @@ struct ConsoleOptions {
     std::string language; // "en", "fr"; empty: the system's
     std::string units;    // "us", "metric"; empty: as last chosen
 };
-struct ReplayOptions {
+struct ReplayRequest {
     std::string log; // "-": standard input
     double every = 1;
     bool asEntered = false;
     std::vector<Set> settings;
 };
-struct TendOptions {
+struct TendRequest {
     std::string probe, journal; // empty: none; the usual place
     std::vector<Set> settings;
 };
-struct RehearseOptions {
+struct RehearseRequest {
     double hours = 0;
     std::uint64_t seed = 1;
     std::string out; // empty: the terminal
 };
-struct CheckOptions {
+struct CheckRequest {
     std::string log;
     bool json = false;
 };
-struct ImportOptions {
+struct ImportRequest {
     std::vector<std::string> logs;
     std::string journal;
     bool json = false;
 };
-struct ExportOptions {
+struct ExportRequest {
     std::string journal, shift, out;
     bool json = false;
 };
-struct ReportOptions {
+struct ReportRequest {
     std::string journal, shift, out;
 };
-struct ReckonOptions {
+struct ReckonRequest {
     std::vector<std::string> words; // the kind and its own options, read by reckonCommand
 };
 
@@ -61,8 +61,8 @@ struct ReckonOptions {
 struct Answered {
     int status;
 };
-using Command = std::variant<Answered, ConsoleOptions, ReplayOptions, TendOptions, RehearseOptions, CheckOptions,
-                             ImportOptions, ExportOptions, ReportOptions, ReckonOptions>;
+using Command = std::variant<Answered, ConsoleRequest, ReplayRequest, TendRequest, RehearseRequest, CheckRequest,
+                             ImportRequest, ExportRequest, ReportRequest, ReckonRequest>;
 
 // `words` without the program's name. Help and version go to `out`, what is wrong to `err`.
 Command commandIn(const std::vector<std::string>& words, std::ostream& out, std::ostream& err);

@@ -13,13 +13,13 @@ inline constexpr int wrongUsage = 2;
 inline constexpr int machineFailed = 3; // disk, port
 } // namespace status
 
-int replayCommand(const ReplayOptions& options, std::ostream& out, std::ostream& err);
-int tendCommand(const TendOptions& options, std::ostream& out, std::ostream& err);
-int rehearseCommand(const RehearseOptions& options, std::ostream& out, std::ostream& err);
-int checkCommand(const CheckOptions& options, std::ostream& out, std::ostream& err);
-int importCommand(const ImportOptions& options, std::ostream& out, std::ostream& err);
-int exportCommand(const ExportOptions& options, std::ostream& out, std::ostream& err);
-int reportCommand(const ReportOptions& options, std::ostream& out, std::ostream& err);
-int consoleCommand(const ConsoleOptions& options, std::ostream& out, std::ostream& err);
+int replayCommand(const ReplayRequest& request, std::ostream& out, std::ostream& err);
+int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err);
+int rehearseCommand(const RehearseRequest& request, std::ostream& out, std::ostream& err);
+int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& err);
+int importCommand(const ImportRequest& request, std::ostream& out, std::ostream& err);
+int exportCommand(const ExportRequest& request, std::ostream& out, std::ostream& err);
+int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream& err);
+int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostream& err);
 
 } // namespace panside

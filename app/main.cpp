@@ -12,15 +12,15 @@ using namespace panside;
 int perform(const Command& command, std::ostream& out, std::ostream& err) {
     return std::visit(Overloaded{
                           [](const Answered& answered) { return answered.status; },
-                          [&](const ConsoleOptions& console) { return consoleCommand(console, out, err); },
-                          [&](const ReplayOptions& replay) { return replayCommand(replay, out, err); },
-                          [&](const TendOptions& tend) { return tendCommand(tend, out, err); },
-                          [&](const RehearseOptions& rehearse) { return rehearseCommand(rehearse, out, err); },
-                          [&](const CheckOptions& check) { return checkCommand(check, out, err); },
-                          [&](const ImportOptions& import) { return importCommand(import, out, err); },
-                          [&](const ExportOptions& exporting) { return exportCommand(exporting, out, err); },
-                          [&](const ReportOptions& report) { return reportCommand(report, out, err); },
-                          [&](const ReckonOptions& reckon) { return reckonCommand(reckon.words, out, err); },
+                          [&](const ConsoleRequest& console) { return consoleCommand(console, out, err); },
+                          [&](const ReplayRequest& replay) { return replayCommand(replay, out, err); },
+                          [&](const TendRequest& tend) { return tendCommand(tend, out, err); },
+                          [&](const RehearseRequest& rehearse) { return rehearseCommand(rehearse, out, err); },
+                          [&](const CheckRequest& check) { return checkCommand(check, out, err); },
+                          [&](const ImportRequest& import) { return importCommand(import, out, err); },
+                          [&](const ExportRequest& exporting) { return exportCommand(exporting, out, err); },
+                          [&](const ReportRequest& report) { return reportCommand(report, out, err); },
+                          [&](const ReckonRequest& reckon) { return reckonCommand(reckon.words, out, err); },
                       },
                       command);
 }

@@ -13,6 +13,7 @@ using namespace std::chrono_literals;
 constexpr auto closestReadings = 225ms; // four a second, with room for a port's jitter
 constexpr auto lateFrom = 2s;           // a fact this old on arrival is one entered late
 constexpr auto furthestAhead = 60s;     // another machine's clock may be ahead by so much
+constexpr auto personsPatience = 250ms; // the disk may take so long before a fact is shown as not kept yet
 constexpr auto furthestBack = 24h;      // before the shift began
 constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
 
@@ -27,8 +28,8 @@ bool isPersons(const Fact& fact) {
 
 } // namespace
 
-Session::Session(Standing standing, Commit commit, ShiftClock clock)
-    : scribe_{std::move(standing)}, commit_{std::move(commit)}, clock_{std::move(clock)} {}
+Session::Session(std::unique_ptr<Keeper> keeper, ShiftClock clock)
+    : keeper_{std::move(keeper)}, clock_{std::move(clock)} {}
 
 void Session::resume(std::vector<Boil::Entry> facts) {
     if (facts.empty() || !openShift())
@@ -50,7 +51,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     const auto setBack = clock_.resume(last, steps);
     if (now() - last >= forgottenAfter) {
         rememberProbe();
-        scribe_.close(waiting_);
+        keeper_->close();
         entered_.clear();
         boil_ = Boil{};
         clock_.startAtWall();
@@ -63,12 +64,16 @@ void Session::resume(std::vector<Boil::Entry> facts) {
 
 Picture Session::picture() {
     auto picture = boil_.pictureAt(now());
-    if (troubledSince_)
+    if (trouble().empty())
+        troubledSince_.reset();
+    else
         addTrouble(picture);
     return picture;
 }
 
-void Session::addTrouble(Picture& picture) const {
+void Session::addTrouble(Picture& picture) {
+    if (!troubledSince_)
+        troubledSince_ = picture.at;
     AlarmPicture trouble{Alarm::journal_trouble, priorityOf(Alarm::journal_trouble), AlarmState::unseen,
                          *troubledSince_};
     for (const auto& [id, fact] : entered_)
@@ -85,7 +90,7 @@ void Session::addTrouble(Picture& picture) const {
 FactId Session::take(Fact fact) {
     const bool begins = !openShift();
     const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
-    auto kept = scribe_.keep(fact, waiting_);
+    auto kept = keeper_->keep(fact);
     if (begins) {
         boil_ = Boil{};
         entered_.clear();
@@ -99,15 +104,13 @@ FactId Session::take(Fact fact) {
     boil_.add(kept.id, std::move(fact));
     if (ends)
         rememberProbe();
-    if (!commit_)
-        waiting_.clear();
     return kept.id;
 }
 
 // The next shift begins with what this one learned of the probe.
 void Session::rememberProbe() {
     for (const auto& setting : learnedIn(boil_.facts()))
-        scribe_.carry({now(), setting}, waiting_);
+        keeper_->carry({now(), setting});
 }
 
 bool Session::tooSoon(const Reading& reading, Instant at) {
@@ -154,7 +157,7 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
             fact.entered = at;
         answers.emplace_back(Entered{take(std::move(fact)), false});
     }
-    const bool kept = flush();
+    const bool kept = keeper_->flush(personsPatience);
     for (auto& answer : answers)
         if (auto* entered = std::get_if<Entered>(&answer))
             entered->kept = kept;
@@ -166,9 +169,9 @@ std::optional<Fact> Session::undo() {
         return std::nullopt;
     auto [id, fact] = std::move(entered_.back());
     entered_.pop_back();
-    scribe_.withdraw(id, now(), {}, waiting_);
+    keeper_->withdraw(id, now());
     boil_.withdraw(id);
-    flush();
+    keeper_->flush(personsPatience);
     return std::move(fact);
 }
 
@@ -179,24 +182,6 @@ void Session::tick() {
         else
             clock_.startAtWall();
     }
-    flush();
-}
-
-bool Session::flush() {
-    if (!commit_)
-        waiting_.clear();
-    try {
-        if (!waiting_.empty())
-            commit_(waiting_);
-    } catch (const std::exception& refused) {
-        trouble_ = refused.what();
-        troubledSince_ = troubledSince_.value_or(now());
-        return false;
-    }
-    waiting_.clear();
-    trouble_.clear();
-    troubledSince_.reset();
-    return true;
 }
 
 } // namespace panside

@@ -1,14 +1,12 @@
 #pragma once
 // The one way through: what a probe reads and what a person does becomes a fact, is kept, is folded, and comes back as
 // the picture. The console and `panside tend` both stand on it. One thread.
+#include "app/keeper.h"
 #include "app/shift_clock.h"
 #include "core/boil/boil.h"
-#include "core/journal/scribe.h"
 
-#include <functional>
 #include <map>
 #include <optional>
-#include <span>
 #include <string>
 #include <variant>
 #include <vector>
@@ -17,11 +15,7 @@ namespace panside {
 
 class Session {
 public:
-    // On return all the changes are on the disk; or it throws, and none of them is.
-    using Commit = std::function<void(std::span<Change>)>;
-
-    // Without a commit nothing is kept on disk: a rehearsal.
-    explicit Session(Standing standing = {}, Commit commit = {}, ShiftClock clock = ShiftClock{});
+    explicit Session(std::unique_ptr<Keeper> keeper, ShiftClock clock = ShiftClock{});
 
     // The journal's open shift, before anything else. It is taken up again, and what lies between its last fact and now
     // stays a gap; but after half a day without a fact it is closed instead, and the next fact begins another.
@@ -30,19 +24,19 @@ public:
     Instant now() { return clock_.now(); }
     const ShiftClock& clock() const { return clock_; }
     const Boil& boil() const { return boil_; }
-    std::optional<ShiftId> openShift() const { return scribe_.openShift(); }
+    std::optional<ShiftId> openShift() const { return keeper_->openShift(); }
     // The settings in force, or that the next shift would begin with.
-    std::vector<Set> settings() const { return scribe_.inForce(); }
+    std::vector<Set> settings() const { return keeper_->inForce(); }
     // The picture now, with the alarm that only the session knows of.
     Picture picture();
 
-    // What a probe read just now. Folded at once, on the disk within a second (see tick). More than four readings a
+    // What a probe read just now. Folded at once, on the disk within a second. More than four readings a
     // second from one probe say nothing more of a pan: those between are left out. After `shift_end` nothing is taken
     // until a person begins the next shift.
     void read(const std::vector<What>& readings);
 
     // What a person did or typed, at `fact.at`; earlier than now it is marked as entered now. On return it is on the
-    // disk, or `kept` is false, an alarm stands, and it is tried again each second.
+    // disk, or `kept` is false: it is tried again each second, and an alarm stands while that fails.
     struct Entered {
         FactId id;
         bool kept;
@@ -61,30 +55,28 @@ public:
     // What undo() would take back.
     const Fact* lastEntered() const { return entered_.empty() ? nullptr : &entered_.back().fact; }
 
-    // Once a second: keeps the readings, tries again what could not be kept, notices a moved wall clock.
+    // Once a second: notices a moved wall clock.
     void tick();
     // Everything to the disk now; false if that failed.
-    bool flush();
+    bool flush() { return keeper_->flush(std::chrono::seconds{5}); }
 
     // Why facts cannot be kept; empty when all is well.
-    const std::string& trouble() const { return trouble_; }
+    std::string trouble() const { return keeper_->trouble(); }
 
 private:
     std::optional<std::string> objection(const Fact& fact, Instant now) const;
     FactId take(Fact fact);
     void rememberProbe();
     bool tooSoon(const Reading& reading, Instant at);
-    void addTrouble(Picture& picture) const;
+    void addTrouble(Picture& picture);
 
-    Scribe scribe_;
-    Commit commit_;
+    std::unique_ptr<Keeper> keeper_;
     ShiftClock clock_;
     Boil boil_;
     bool watched_ = false;             // a shift has been going on since the program began
     std::vector<Change> waiting_;      // folded, not yet on the disk, in order
     std::vector<Boil::Entry> entered_; // what undo() walks back through
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
-    std::string trouble_;
     std::optional<Instant> troubledSince_;
 };
 

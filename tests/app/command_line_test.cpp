@@ -24,13 +24,13 @@ int statusOf(const Read& read) {
 }
 
 TEST(CommandLine, OpensTheConsoleWhenNothingIsAskedFor) {
-    const auto console = std::get<ConsoleOptions>(read({}).command);
+    const auto console = std::get<ConsoleRequest>(read({}).command);
     EXPECT_FALSE(console.rehearsal);
     EXPECT_TRUE(console.journal.empty());
 }
 
 TEST(CommandLine, TakesTheConsolesOptions) {
-    const auto console = std::get<ConsoleOptions>(
+    const auto console = std::get<ConsoleRequest>(
         read({"--rehearsal", "--seed", "7", "--night", "--language", "fr", "--units", "us"}).command);
     EXPECT_TRUE(console.rehearsal);
     EXPECT_EQ(console.seed, 7U);
@@ -40,7 +40,7 @@ TEST(CommandLine, TakesTheConsolesOptions) {
 }
 
 TEST(CommandLine, TakesEverySettingOfAReplay) {
-    const auto replay = std::get<ReplayOptions>(read({"replay", "night.csv", "--every", "60", "--as-entered", "--set",
+    const auto replay = std::get<ReplayRequest>(read({"replay", "night.csv", "--every", "60", "--as-entered", "--set",
                                                       "target_density=66.9brix", "--set", "elevation=1000ft"})
                                                     .command);
     EXPECT_EQ(replay.log, "night.csv");
@@ -53,11 +53,11 @@ TEST(CommandLine, TakesEverySettingOfAReplay) {
 }
 
 TEST(CommandLine, ReadsALogFromStandardInputByADash) {
-    EXPECT_EQ(std::get<ReplayOptions>(read({"replay", "-"}).command).log, "-");
+    EXPECT_EQ(std::get<ReplayRequest>(read({"replay", "-"}).command).log, "-");
 }
 
 TEST(CommandLine, LeavesTheWordsOfASumAsTheyAre) {
-    const auto reckon = std::get<ReckonOptions>(read({"reckon", "target", "--pressure", "98.7kPa"}).command);
+    const auto reckon = std::get<ReckonRequest>(read({"reckon", "target", "--pressure", "98.7kPa"}).command);
     EXPECT_EQ(reckon.words, (Words{"target", "--pressure", "98.7kPa"}));
 }
 

@@ -12,27 +12,51 @@ struct Disk {
     bool broken = false;
     std::vector<std::vector<Fact>> shifts;
     std::vector<FactId> withdrawn;
-    int carried = 0;
-
-    void commit(std::span<Change> changes) {
-        if (broken)
-            throw std::runtime_error{"the disk is full"};
-        for (const auto& change : changes)
+};
+class OnDisk : public Keeper {
+public:
+    OnDisk(Disk& disk, Standing standing) : disk_{disk}, scribe_{std::move(standing)} {}
+    Scribe::Kept keep(Fact fact) override { return scribe_.keep(std::move(fact), waiting_); }
+    void withdraw(FactId fact, Instant at) override { scribe_.withdraw(fact, at, {}, waiting_); }
+    void close() override { scribe_.close(waiting_); }
+    void carry(Fact setting) override { scribe_.carry(std::move(setting), waiting_); }
+    std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
+    std::vector<Set> inForce() const override { return scribe_.inForce(); }
+    std::string trouble() const override { return disk_.broken && !waiting_.empty() ? "the disk is full" : ""; }
+    bool flush(std::chrono::milliseconds) override {
+        if (disk_.broken)
+            return false;
+        for (const auto& change : waiting_)
             std::visit(Overloaded{
-                           [&](const BeginShift&) { shifts.emplace_back(); },
-                           [&](const KeepFact& keep) { shifts.back().push_back(keep.fact); },
-                           [&](const WithdrawFact& withdraw) { withdrawn.push_back(withdraw.fact); },
+                           [&](const BeginShift&) { disk_.shifts.emplace_back(); },
+                           [&](const KeepFact& keep) { disk_.shifts.back().push_back(keep.fact); },
+                           [&](const WithdrawFact& withdraw) { disk_.withdrawn.push_back(withdraw.fact); },
                            [](const TurnShift&) {},
-                           [&](const CarrySetting&) { ++carried; },
+                           [](const CarrySetting&) {},
                        },
                        change);
+        waiting_.clear();
+        return true;
     }
+
+private:
+    Disk& disk_;
+    Scribe scribe_;
+    std::vector<Change> waiting_;
 };
+
+Standing openSince(Instant shift, FactId next) {
+    Standing standing;
+    standing.shift = shift;
+    standing.open = true;
+    standing.next = next;
+    return standing;
+}
 
 class SessionTest : public testing::Test {
 protected:
     Session session(Standing standing = {}) {
-        return Session{std::move(standing), [this](std::span<Change> changes) { disk.commit(changes); }, clock()};
+        return Session{std::make_unique<OnDisk>(disk, std::move(standing)), clock()};
     }
     ShiftClock clock() {
         return ShiftClock{[this] { return ShiftClock::Ticks{wallUs, bootUs}; }};
@@ -63,7 +87,7 @@ TEST_F(SessionTest, KeepsAPersonsFactAtOnceAndReadingsWithinASecond) {
     EXPECT_EQ(disk.shifts[0].size(), 2U);
     run(1);
     s.read(syrupAt(99.6));
-    s.tick();
+    s.flush();
     EXPECT_EQ(disk.shifts[0].size(), 3U);
 }
 
@@ -102,7 +126,7 @@ TEST_F(SessionTest, UndoTakesBackTheLastThingSaidNotWhatWasRead) {
     run(5);
     s.enter(Fact{s.now(), Fired{}});
     s.read(syrupAt(100));
-    s.tick();
+    s.flush();
     EXPECT_EQ(s.undo().value().what, What(Fired{}));
     EXPECT_EQ(disk.withdrawn, std::vector<FactId>{2});
     EXPECT_EQ(s.undo().value().what, What(Lit{}));
@@ -126,7 +150,7 @@ TEST_F(SessionTest, RaisesTheAlarmWhileNothingCanBeKeptAndLosesNothing) {
     EXPECT_EQ(s.picture().alarms[0].state, AlarmState::seen);
     disk.broken = false;
     run(1);
-    s.tick();
+    s.flush();
     EXPECT_EQ(disk.shifts[0].size(), 3U);
     EXPECT_TRUE(s.trouble().empty());
     for (const auto& alarm : s.picture().alarms)
@@ -139,6 +163,7 @@ TEST_F(SessionTest, WritesDownThatTheWallClockWasMoved) {
     run(10);
     wallUs -= 3'600'000'000;
     s.tick();
+    s.flush();
     ASSERT_EQ(disk.shifts[0].size(), 2U);
     EXPECT_EQ(disk.shifts[0][1].what, What(ClockStep{Duration{-3600}}));
     EXPECT_EQ(disk.shifts[0][1].at - disk.shifts[0][0].at, 10s);
@@ -147,7 +172,7 @@ TEST_F(SessionTest, WritesDownThatTheWallClockWasMoved) {
 TEST_F(SessionTest, TakesUpAnOpenShift) {
     const auto now = Instant{std::chrono::microseconds{wallUs}};
     disk.shifts.emplace_back();
-    auto s = session({.shift = now - 900s, .open = true, .next = 10});
+    auto s = session(openSince(now - 900s, 10));
     s.resume({{7, {now - 900s, Lit{}}},
               {8, {now - 800s, Reading{Series::syrup_pan, 372, Unit::degC, "pan box"}}},
               {9, {now - 700s, Fired{}}}});
@@ -162,7 +187,7 @@ TEST_F(SessionTest, TakesUpAnOpenShift) {
 
 TEST_F(SessionTest, LeavesAShiftThatWasForgottenAndBeginsAnother) {
     const auto now = Instant{std::chrono::microseconds{wallUs}};
-    auto s = session({.shift = now - 20h, .open = true, .next = 2});
+    auto s = session(openSince(now - 20h, 2));
     s.resume({{1, {now - 20h, Lit{}}}});
     EXPECT_FALSE(s.openShift());
     s.enter(Fact{s.now(), Lit{}});
@@ -178,7 +203,7 @@ TEST_F(SessionTest, LeavesReadingsAloneBetweenShifts) {
     EXPECT_FALSE(s.openShift());
     run(60);
     s.read(syrupAt(70));
-    s.tick();
+    s.flush();
     EXPECT_EQ(disk.shifts[0].size(), 2U);
     s.enter(Fact{s.now(), Lit{}});
     EXPECT_EQ(disk.shifts.size(), 2U);
@@ -197,12 +222,12 @@ TEST_F(SessionTest, ThinsAProbeThatTalksTooMuch) {
 }
 
 TEST_F(SessionTest, KeepsNothingOfARehearsal) {
-    Session s{{}, {}, clock()};
+    Session s{keeperOfNothing(), clock()};
     s.enter(Fact{s.now(), Lit{}});
     EXPECT_TRUE(disk.shifts.empty());
     EXPECT_EQ(s.boil().facts().size(), 1U);
     EXPECT_EQ(s.undo().value().what, What(Lit{}));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -1,0 +1,36 @@
+#pragma once
+#include "core/journal/journal_writer.h"
+
+#include <memory>
+
+namespace panside {
+
+// Where a session's facts go: numbers them, begins and ends shifts, keeps them.
+class Keeper {
+public:
+    Keeper() = default;
+    Keeper(const Keeper&) = delete;
+    Keeper& operator=(const Keeper&) = delete;
+    virtual ~Keeper() = default;
+
+    // These return at once; what they were given is on the disk soon after (see flush).
+    virtual Scribe::Kept keep(Fact fact) = 0;
+    virtual void withdraw(FactId fact, Instant at) = 0;
+    virtual void close() = 0;
+    virtual void carry(Fact setting) = 0;
+
+    virtual std::optional<ShiftId> openShift() const = 0;
+    // The settings in force, or that the next shift would begin with.
+    virtual std::vector<Set> inForce() const = 0;
+    // Waits until all that was given is on the disk; false if it is not in that time.
+    virtual bool flush(std::chrono::milliseconds patience) = 0;
+    // Why facts cannot be kept now; empty when all is well.
+    virtual std::string trouble() const = 0;
+};
+
+// A rehearsal: nothing is kept.
+std::unique_ptr<Keeper> keeperOfNothing();
+// The journal, which must be open to write.
+std::unique_ptr<Keeper> keeperIn(Journal journal);
+
+} // namespace panside

@@ -1,0 +1,29 @@
+#include "core/boil/replay.h"
+
+#include "app/commands.h"
+#include "app/text_file.h"
+
+#include <ostream>
+
+namespace panside {
+
+int replayCommand(const ReplayRequest& request, std::ostream& out, std::ostream& err) {
+    const ReplayOptions options{Duration{request.every}, request.asEntered, request.settings};
+    // A night is some 43,200 lines: they are gathered and written in large pieces.
+    constexpr std::size_t pieceSize = 1 << 16;
+    std::string lines;
+    const auto faults = replay(readText(request.log), options, [&](const Picture& picture) {
+        appendJson(lines, picture);
+        lines += '\n';
+        if (lines.size() >= pieceSize) {
+            out << lines;
+            lines.clear();
+        }
+    });
+    out << lines;
+    for (const auto& fault : faults)
+        err << sentence(fault, calledPlace(request.log)) << '\n';
+    return faults.empty() ? status::done : status::refused;
+}
+
+} // namespace panside
