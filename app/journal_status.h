@@ -10,6 +10,7 @@ int statusOf(JournalTrouble trouble);
 // A journal to write in; throws JournalError where it could only be read.
 Journal journalToWrite(const std::filesystem::path& place);
 // The shift that was named, or the only one. nullopt after saying on `err` what there is to choose from.
-std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name, bool json, std::ostream& out, std::ostream& err);
+std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name, bool json, std::ostream& out,
+                                std::ostream& err);
 
-}  // namespace panside
+} // namespace panside

@@ -62,8 +62,8 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     }
 }
 
-Picture Session::picture() {
-    auto picture = boil_.pictureAt(now());
+Picture Session::pictureAt(Instant moment) {
+    auto picture = boil_.pictureAt(moment);
     if (trouble().empty())
         troubledSince_.reset();
     else
@@ -121,16 +121,16 @@ bool Session::tooSoon(const Reading& reading, Instant at) {
     return false;
 }
 
-void Session::read(const std::vector<What>& readings) {
-    if (!openShift()) {
-        if (watched_)
-            return;
-        clock_.startAtWall();
-    }
-    const auto at = now();
-    for (const auto& what : readings)
-        if (const auto* reading = std::get_if<Reading>(&what); !reading || !tooSoon(*reading, at))
-            take({at, what});
+void Session::read(Fact fact) {
+    if (!openShift() && watched_)
+        return;
+    if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
+        take(std::move(fact));
+}
+
+void Session::follow(std::vector<Fact> facts) {
+    for (auto& fact : facts)
+        take(std::move(fact));
 }
 
 std::optional<std::string> Session::objection(const Fact& fact, Instant now) const {
@@ -176,12 +176,11 @@ std::optional<Fact> Session::undo() {
 }
 
 void Session::tick() {
-    if (const auto step = clock_.step()) {
-        if (openShift())
-            take({now(), ClockStep{*step}});
-        else
-            clock_.startAtWall();
-    }
+    const auto step = clock_.step();
+    if (step && openShift())
+        take({now(), ClockStep{*step}});
+    else if (step)
+        clock_.startAtWall();
 }
 
 } // namespace panside

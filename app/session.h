@@ -27,13 +27,18 @@ public:
     std::optional<ShiftId> openShift() const { return keeper_->openShift(); }
     // The settings in force, or that the next shift would begin with.
     std::vector<Set> settings() const { return keeper_->inForce(); }
-    // The picture now, with the alarm that only the session knows of.
-    Picture picture();
+    // A setting for the next shift.
+    void carry(const Set& setting) { keeper_->carry({now(), setting}); }
+    // The picture at a moment, with the alarm that only the session knows of.
+    Picture pictureAt(Instant moment);
+    Picture picture() { return pictureAt(now()); }
 
-    // What a probe read just now. Folded at once, on the disk within a second. More than four readings a
+    // What a probe has just read. Folded at once, on the disk within a second. More than four readings a
     // second from one probe say nothing more of a pan: those between are left out. After `shift_end` nothing is taken
     // until a person begins the next shift.
-    void read(const std::vector<What>& readings);
+    void read(Fact reading);
+    // Facts of a source that is probe and crew in one: the rehearsal.
+    void follow(std::vector<Fact> facts);
 
     // What a person did or typed, at `fact.at`; earlier than now it is marked as entered now. On return it is on the
     // disk, or `kept` is false: it is tried again each second, and an alarm stands while that fails.

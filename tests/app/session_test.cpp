@@ -65,8 +65,8 @@ protected:
         wallUs += seconds * 1'000'000;
         bootUs += seconds * 1'000'000;
     }
-    static std::vector<What> syrupAt(double celsius) {
-        return {Reading{Series::syrup_pan, celsius + 273.15, Unit::degC, "pan box"}};
+    static Fact syrup(Session& session, double celsius) {
+        return {session.now(), Reading{Series::syrup_pan, celsius + 273.15, Unit::degC, "pan box"}};
     }
     static bool kept(const Session::Answer& answer) {
         const auto* entered = std::get_if<Session::Entered>(&answer);
@@ -80,13 +80,13 @@ protected:
 
 TEST_F(SessionTest, KeepsAPersonsFactAtOnceAndReadingsWithinASecond) {
     auto s = session();
-    s.read(syrupAt(99.5));
+    s.read(syrup(s, 99.5));
     EXPECT_TRUE(disk.shifts.empty());
     EXPECT_TRUE(kept(s.enter(Fact{s.now(), Lit{}})));
     ASSERT_EQ(disk.shifts.size(), 1U);
     EXPECT_EQ(disk.shifts[0].size(), 2U);
     run(1);
-    s.read(syrupAt(99.6));
+    s.read(syrup(s, 99.6));
     s.flush();
     EXPECT_EQ(disk.shifts[0].size(), 3U);
 }
@@ -125,7 +125,7 @@ TEST_F(SessionTest, UndoTakesBackTheLastThingSaidNotWhatWasRead) {
     s.enter(Fact{s.now(), Lit{}});
     run(5);
     s.enter(Fact{s.now(), Fired{}});
-    s.read(syrupAt(100));
+    s.read(syrup(s, 100));
     s.flush();
     EXPECT_EQ(s.undo().value().what, What(Fired{}));
     EXPECT_EQ(disk.withdrawn, std::vector<FactId>{2});
@@ -202,7 +202,7 @@ TEST_F(SessionTest, LeavesReadingsAloneBetweenShifts) {
     s.enter(Fact{s.now(), ShiftEnd{}});
     EXPECT_FALSE(s.openShift());
     run(60);
-    s.read(syrupAt(70));
+    s.read(syrup(s, 70));
     s.flush();
     EXPECT_EQ(disk.shifts[0].size(), 2U);
     s.enter(Fact{s.now(), Lit{}});
@@ -213,7 +213,7 @@ TEST_F(SessionTest, LeavesReadingsAloneBetweenShifts) {
 TEST_F(SessionTest, ThinsAProbeThatTalksTooMuch) {
     auto s = session();
     for (int i = 0; i < 100; ++i) {
-        s.read(syrupAt(100 + 0.01 * i));
+        s.read(syrup(s, 100 + 0.01 * i));
         wallUs += 50'000;
         bootUs += 50'000;
     }

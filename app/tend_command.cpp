@@ -1,0 +1,78 @@
+#include "app/commands.h"
+#include "app/end_signal.h"
+#include "app/journal_status.h"
+#include "app/places.h"
+#include "app/tending.h"
+#include "core/boil/vocabulary.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <csignal>
+#include <ostream>
+
+namespace panside {
+
+namespace {
+
+// nullopt after saying what is wrong.
+std::optional<ProbeFile> probeIn(const std::string& place, std::ostream& err) {
+    auto read = loadProbeFile(place);
+    if (auto* file = std::get_if<ProbeFile>(&read))
+        return std::move(*file);
+    for (const auto& fault : std::get<std::vector<ProbeFault>>(read))
+        err << sentence(fault, place) << '\n';
+    return std::nullopt;
+}
+
+// What was given on the command line stands for what the shift lacks.
+void give(Session& session, const std::vector<Set>& settings, std::ostream& err) {
+    const auto inForce = session.settings();
+    for (const auto& setting : settings) {
+        const bool there =
+            std::any_of(inForce.begin(), inForce.end(), [&](const Set& set) { return set.key == setting.key; });
+        if (!session.openShift())
+            session.carry(setting);
+        else if (there)
+            err << rowOf(setting.key).name << ": the shift has it set already; --set is left aside.\n";
+        else
+            session.enter(Fact{session.now(), setting});
+    }
+}
+
+} // namespace
+
+int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err) {
+    std::optional<ProbeFile> probe;
+    if (!request.probe.empty() && !(probe = probeIn(request.probe, err)))
+        return status::refused;
+    try {
+        auto journal =
+            journalToWrite(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal});
+        const auto open = journal.openShift();
+        auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
+
+        int argc = 1;
+        char name[] = "panside";
+        char* argv[] = {name, nullptr};
+        QCoreApplication loop{argc, argv};
+        const EndSignal end;
+        std::signal(SIGPIPE, SIG_IGN); // a reader that went away is seen when writing
+
+        Session session{keeperIn(std::move(journal))};
+        session.resume(std::move(facts));
+        give(session, request.settings, err);
+        Tending tending{session, std::move(probe), out, err};
+        tending.start();
+        QCoreApplication::exec();
+        if (!session.flush()) {
+            err << session.trouble() << "\nThe last facts could not be kept.\n";
+            return status::machineFailed;
+        }
+        return tending.exitStatus();
+    } catch (const JournalError& trouble) {
+        err << trouble.what() << '\n';
+        return statusOf(trouble.trouble());
+    }
+}
+
+} // namespace panside

@@ -1,0 +1,47 @@
+#pragma once
+#include "app/session.h"
+#include "app/typed_rows.h"
+#include "core/probe/probe_source.h"
+
+#include <QObject>
+#include <QSocketNotifier>
+#include <QTimer>
+#include <iosfwd>
+#include <memory>
+
+namespace panside {
+
+// A boil without a screen: rows from standard input and a probe into the session, a line of JSON out at each whole
+// second. Where the input ends it goes on as long as there is a probe; without one it says the last picture and ends.
+class Tending : public QObject {
+    Q_OBJECT
+public:
+    Tending(Session& session, std::optional<ProbeFile> probe, std::ostream& out, std::ostream& err);
+    void start();
+    // 0, or what went wrong with the output.
+    int exitStatus() const { return exitStatus_; }
+
+private:
+    void readInput();
+    void enter(std::vector<TypedRows::Row> rows);
+    void inputEnded();
+    void say(Instant moment);
+    void onTheSecond();
+    void waitForTheSecond();
+    void sayState(const PortStatus& status);
+
+    Session& session_;
+    std::ostream& out_;
+    std::ostream& err_;
+    std::unique_ptr<ProbeSource> probe_;
+    std::map<std::string, PortState> lastState_;
+    QSocketNotifier input_;
+    QTimer second_;
+    TypedRows typed_;
+    std::optional<Instant> lastSaid_;
+    bool inputEnds_ = false;
+    std::string trouble_;
+    int exitStatus_ = 0;
+};
+
+} // namespace panside
