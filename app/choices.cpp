@@ -1,0 +1,38 @@
+#include "app/choices.h"
+
+#include "app/places.h"
+
+#include <QLocale>
+#include <QSettings>
+
+namespace panside {
+
+namespace {
+
+QSettings choices() {
+    return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat};
+}
+
+}  // namespace
+
+Choices Choices::load() {
+    const auto system = QLocale::system();
+    const bool american = system.measurementSystem() == QLocale::ImperialUSSystem;
+    const auto kept = choices();
+    Choices chosen;
+    chosen.look = kept.value("look").toString() == "night" ? Look::night : Look::day;
+    chosen.units = kept.value("units", american ? "us" : "metric").toString() == "us" ? Units::us : Units::metric;
+    chosen.language = kept.value("language", system.language() == QLocale::French ? "fr" : "en").toString();
+    chosen.cautioned = kept.value("cautioned").toBool();
+    return chosen;
+}
+
+void Choices::save() const {
+    auto kept = choices();
+    kept.setValue("look", look == Look::night ? "night" : "day");
+    kept.setValue("units", units == Units::us ? "us" : "metric");
+    kept.setValue("language", language);
+    kept.setValue("cautioned", cautioned);
+}
+
+}  // namespace panside

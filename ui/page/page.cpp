@@ -1,0 +1,53 @@
+#include "ui/page/page.h"
+
+#include "ui/look/press.h"
+
+#include <QKeyEvent>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace panside {
+
+Page::Page(QWidget* parent) : QWidget{parent}, text_{new QTextBrowser{this}}, leave_{new Press{this}} {
+    setAutoFillBackground(true);
+    text_->setObjectName(QStringLiteral("pageText"));
+    text_->setFrameShape(QFrame::NoFrame);
+    text_->setOpenLinks(false);
+    leave_->setObjectName(QStringLiteral("leavePage"));
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(text_);
+    column->addWidget(leave_, 0, Qt::AlignRight);
+    connect(leave_, &Press::clicked, this, &Page::left);
+    setFocusProxy(leave_);
+}
+
+void Page::wear(const Dress& dress) {
+    setPalette(paletteOf(dress.look));
+    text_->setPalette(paletteOf(dress.look));
+    text_->setFont(dress.letters(mm::smallWords));
+    leave_->wear(dress);
+    const int gap = dress.px(2 * mm::gap);
+    layout()->setContentsMargins(gap, gap, gap, gap);
+}
+
+void Page::show(const QString& words, const QString& leaving) {
+    text_->setHtml(words);
+    leave_->say(leaving, QStringLiteral("Enter"));
+    setFocus();
+}
+
+QString Page::words() const { return text_->toPlainText(); }
+
+void Page::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Escape:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        emit left();
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+} // namespace panside

@@ -1,0 +1,38 @@
+#pragma once
+#include "ui/look/dress.h"
+
+#include <QWidget>
+
+class QTextBrowser;
+
+namespace panside {
+
+class Press;
+
+// A page of words to read: help, cautions. Enter or Escape leaves it.
+class Page : public QWidget {
+    Q_OBJECT
+public:
+    explicit Page(QWidget* parent = nullptr);
+    void wear(const Dress& dress);
+    // `words` as rich text; `leaving` stands on the key that leaves it.
+    void show(const QString& words, const QString& leaving);
+    QString words() const;
+
+signals:
+    void left();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    QTextBrowser* text_;
+    Press* leave_;
+};
+
+// What a person must know before the first fire, and where it is said again.
+QString cautionWords();
+// Every key and what it does.
+QString helpWords();
+
+} // namespace panside
