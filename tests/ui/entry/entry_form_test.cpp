@@ -1,0 +1,130 @@
+#include "ui/entry/entry_form.h"
+
+#include "core/boil/shift_log.h"
+
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+const Instant now = *instantIn("2026-03-14T22:42:00Z");
+
+Fact only(const EntryForm& form) {
+    const auto made = factsOf(form);
+    if (const auto* problem = std::get_if<EntryProblem>(&made)) {
+        ADD_FAILURE() << problem->words.toStdString();
+        return {.at = now, .what = Note{}};
+    }
+    EXPECT_EQ(std::get<std::vector<Fact>>(made).size(), 1U);
+    return std::get<std::vector<Fact>>(made).front();
+}
+
+EntryForm formOf(Action action, Units units = Units::us, const Picture& picture = {}) {
+    return formFor(action, picture, units, now);
+}
+
+TEST(EntryForm, AKeyAloneIsAFactStampedWhenItWasPressed) {
+    EXPECT_EQ(rowOf(only(formOf(Action::fireLit))), "2026-03-14T22:42:00Z,lit,,,");
+    EXPECT_EQ(rowOf(only(formOf(Action::fired))), "2026-03-14T22:42:00Z,fired,,,");
+    EXPECT_EQ(rowOf(only(formOf(Action::drawOpen))), "2026-03-14T22:42:00Z,draw_open,,,");
+    EXPECT_EQ(rowOf(only(formOf(Action::panSwapped))), "2026-03-14T22:42:00Z,pan_swapped,,,");
+    EXPECT_EQ(rowOf(only(formOf(Action::stopFiring))), "2026-03-14T22:42:00Z,shutdown,,,");
+}
+
+TEST(EntryForm, TenMinutesAgoIsWhenItHappenedAndNowIsWhenItWasEntered) {
+    EntryForm form = formOf(Action::fired);
+    form.earlier = std::chrono::minutes{10};
+    const Fact fact = only(form);
+    EXPECT_EQ(textOf(fact.at), "2026-03-14T22:32:00Z");
+    EXPECT_EQ(fact.entered, now);
+}
+
+TEST(EntryForm, ADrawIsClosedWithOrWithoutItsVolumeInThePersonsUnit) {
+    EXPECT_EQ(only(formOf(Action::drawClose)).what, What{DrawClosed{}});
+    EntryForm form = formOf(Action::drawClose);
+    form.answer(QStringLiteral("volume"), QStringLiteral("1.5"));
+    const auto closed = std::get<DrawClosed>(only(form).what);
+    EXPECT_NEAR(closed.volume->value.gallon(), 1.5, 1e-12);
+    EXPECT_EQ(closed.volume->unit, Unit::gal);
+}
+
+TEST(EntryForm, ADensityCheckKeepsTheCupAndTheScaleItWasReadOn) {
+    EntryForm form = formOf(Action::densityCheck);
+    form.answer(QStringLiteral("reading"), QStringLiteral("59.1"));
+    form.answer(QStringLiteral("cup"), QStringLiteral("211"));
+    const auto check = std::get<DensityCheck>(only(form).what);
+    EXPECT_EQ(check.reading, 59.1);
+    EXPECT_EQ(check.unit, Unit::brix);
+    EXPECT_NEAR(check.cup->value.fahrenheit(), 211, 1e-9);
+    EXPECT_NEAR(check.scale->value.fahrenheit(), 60, 1e-9);
+}
+
+TEST(EntryForm, ASevenTypedForASixtySevenIsNotKept) {
+    EntryForm form = formOf(Action::densityCheck);
+    form.answer(QStringLiteral("reading"), QStringLiteral("7"));
+    EXPECT_TRUE(std::holds_alternative<EntryProblem>(factsOf(form)));
+}
+
+TEST(EntryForm, ANumberMayHaveAComma) {
+    EntryForm form = formOf(Action::sapIn, Units::metric);
+    form.answer(QStringLiteral("volume"), QStringLiteral("812,5"));
+    EXPECT_NEAR(std::get<SapIn>(only(form).what).volume.value.litre(), 812.5, 1e-9);
+}
+
+TEST(EntryForm, SapWithoutAVolumeOrBelowNothingSaysWhatToDo) {
+    EntryForm form = formOf(Action::sapIn);
+    const auto missing = factsOf(form);
+    ASSERT_TRUE(std::holds_alternative<EntryProblem>(missing));
+    EXPECT_EQ(std::get<EntryProblem>(missing).field, QStringLiteral("volume"));
+    form.answer(QStringLiteral("volume"), QStringLiteral("-20"));
+    EXPECT_TRUE(std::holds_alternative<EntryProblem>(factsOf(form)));
+}
+
+TEST(EntryForm, AReadingByHandSaysSo) {
+    EntryForm form = formOf(Action::handReading);
+    form.answer(QStringLiteral("value"), QStringLiteral("215.6"));
+    const auto reading = std::get<Reading>(only(form).what);
+    EXPECT_TRUE(reading.byHand());
+    EXPECT_EQ(reading.series, Series::syrup_pan);
+    EXPECT_NEAR(reading.temperature().fahrenheit(), 215.6, 1e-9);
+}
+
+TEST(EntryForm, TheFiringIsOfferedToWhoseTurnItIs) {
+    Picture picture;
+    picture.crew = {"Odile", "Bram"};
+    picture.turn = "Bram";
+    EXPECT_EQ(only(formOf(Action::fired, Units::us, picture)).by, "Bram");
+}
+
+TEST(EntryForm, CrewComeOnAndLeaveByName) {
+    EntryForm form = formOf(Action::crew);
+    form.answer(QStringLiteral("name"), QStringLiteral("Odile"));
+    EXPECT_EQ(only(form).by, "Odile");
+    form.answer(QStringLiteral("way"), form.field(QStringLiteral("way"))->choices[1]);
+    EXPECT_EQ(std::get<Crew>(only(form).what).off, "Odile");
+}
+
+TEST(EntryForm, AScorchAlarmIsNotAmongThoseThatCanBeShelved) {
+    Picture picture;
+    picture.alarms = {{.alarm = Alarm::scorch_risk, .priority = Priority::high, .state = AlarmState::unseen, .since = now},
+                      {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
+    EntryForm form = formOf(Action::alarmShelve, Units::us, picture);
+    EXPECT_EQ(form.field(QStringLiteral("alarm"))->choices.size(), 1);
+    form.answer(QStringLiteral("minutes"), QStringLiteral("20"));
+    EXPECT_EQ(only(form).what, (What{AlarmShelved{"fire_overdue", Duration{1200}}}));
+}
+
+TEST(EntryForm, EveryUnseenAlarmIsSeenByOnePress) {
+    Picture picture;
+    picture.alarms = {{.alarm = Alarm::above_target, .priority = Priority::medium, .state = AlarmState::unseen, .since = now},
+                      {.alarm = Alarm::probe_stuck, .priority = Priority::medium, .state = AlarmState::goneUnseen, .since = now},
+                      {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
+    const auto made = factsOf(formOf(Action::alarmSeen, Units::us, picture));
+    const auto& facts = std::get<std::vector<Fact>>(made);
+    ASSERT_EQ(facts.size(), 2U);
+    EXPECT_EQ(facts[0].what, What{AlarmSeen{"above_target"}});
+    EXPECT_EQ(facts[1].what, What{AlarmSeen{"probe_stuck"}});
+}
+
+}  // namespace
+}  // namespace panside

@@ -1,0 +1,95 @@
+#include "ui/entry/entry_sheet.h"
+
+#include "core/boil/shift_log.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+const Instant now = *instantIn("2026-03-14T22:42:00Z");
+
+struct Sheet : testing::Test {
+    QWidget window;
+    EntrySheet sheet{&window};
+    std::vector<Fact> kept;
+    int left = 0;
+
+    Sheet() {
+        window.resize(1366, 768);
+        window.show();
+        QObject::connect(&sheet, &EntrySheet::kept, [this](const std::vector<Fact>& facts) { kept = facts; });
+        QObject::connect(&sheet, &EntrySheet::left, [this] { ++left; });
+    }
+    void open(Action action, const Picture& picture = {}) {
+        sheet.open(formFor(action, picture, Units::us, now), Units::us, WallClock{});
+    }
+    QString problem() { return sheet.findChild<QLabel*>(QStringLiteral("problem"))->text(); }
+};
+
+TEST_F(Sheet, EnterKeepsAFiringWithNothingTyped) {
+    open(Action::fired);
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_TRUE(std::holds_alternative<Fired>(kept[0].what));
+    EXPECT_FALSE(sheet.isVisible());
+}
+
+TEST_F(Sheet, DigitsGoToTheFieldThatMattersWithoutAClick) {
+    open(Action::drawClose);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("2.5"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Enter);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_NEAR(std::get<DrawClosed>(kept[0].what).volume->value.gallon(), 2.5, 1e-12);
+}
+
+TEST_F(Sheet, ThePadOnTheScreenTypesForAGlove) {
+    open(Action::sapIn);
+    for (const char* face : {"4", "0", "0"})
+        QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_") + QLatin1String(face)), Qt::LeftButton);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("keep")), Qt::LeftButton);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_NEAR(std::get<SapIn>(kept[0].what).volume.value.gallon(), 400, 1e-9);
+}
+
+TEST_F(Sheet, EscapeLeavesAndWritesNothing) {
+    open(Action::note);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("foam"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Escape);
+    EXPECT_EQ(left, 1);
+    EXPECT_TRUE(kept.empty());
+}
+
+TEST_F(Sheet, WhatCannotBeKeptStaysOpenAndSaysWhy) {
+    open(Action::densityCheck);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("7"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(sheet.isVisible());
+    EXPECT_FALSE(problem().isEmpty());
+}
+
+TEST_F(Sheet, ItSaysWhatItWillWriteAndMovesItBack) {
+    open(Action::fired);
+    auto* writes = sheet.findChild<QLabel*>(QStringLiteral("writes"));
+    const QString before = writes->text();
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("earlier10")), Qt::LeftButton);
+    EXPECT_NE(writes->text(), before);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("keep")), Qt::LeftButton);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(textOf(kept[0].at), "2026-03-14T22:32:00Z");
+}
+
+TEST_F(Sheet, EveryKeyIsAtLeastTwelveMillimetresHigh) {
+    open(Action::sapIn);
+    const Measure measure;
+    for (const char* name : {"keep", "leave", "earlier10", "pad_7"})
+        EXPECT_GE(sheet.findChild<QWidget*>(QLatin1String(name))->height(), measure.px(mm::target) - 1) << name;
+}
+
+}  // namespace
+}  // namespace panside

@@ -1,0 +1,49 @@
+#include "ui/review/review_view.h"
+
+#include "core/boil/shift_log.h"
+
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+ShiftSummary night(const char* began) {
+    ShiftSummary summary;
+    summary.shift = {.id = *instantIn(began), .open = false, .imported = false};
+    summary.first = summary.shift.id;
+    summary.last = summary.first + std::chrono::minutes{485};
+    summary.sap = Volume::gallon(410);
+    summary.syrup = Volume::gallon(9.2);
+    summary.draws = summary.drawsMeasured = 7;
+    summary.loads = 58;
+    return summary;
+}
+
+TEST(ReviewView, TheNewestNightStandsFirst) {
+    const auto rows = reviewRows({night("2026-03-13T22:00:00Z"), night("2026-03-14T22:00:00Z")}, Units::us);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_GT(rows[0].shift, rows[1].shift);
+}
+
+TEST(ReviewView, TellsHowLongSapSyrupDrawsAndFirings) {
+    const auto row = reviewRows({night("2026-03-14T22:00:00Z")}, Units::us).front();
+    ASSERT_EQ(row.cells.size(), reviewHeadings().size());
+    EXPECT_EQ(row.cells[1], QStringLiteral("8\u00a0h\u00a005"));
+    EXPECT_TRUE(row.cells[2].contains(QStringLiteral("410")));
+    EXPECT_EQ(row.cells[5], QStringLiteral("7"));
+    EXPECT_EQ(row.cells[6], QStringLiteral("58"));
+}
+
+TEST(ReviewView, WoodThatNobodyWeighedIsADashNotAZero) {
+    const auto row = reviewRows({night("2026-03-14T22:00:00Z")}, Units::us).front();
+    EXPECT_EQ(row.cells[4], QStringLiteral("–"));
+}
+
+TEST(ReviewView, ASumOfWhatWasMeasuredOnlySaysHowMuchThatIs) {
+    ShiftSummary summary = night("2026-03-14T22:00:00Z");
+    summary.drawsMeasured = 5;
+    EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[3].contains(QStringLiteral("5")));
+}
+
+}  // namespace
+}  // namespace panside

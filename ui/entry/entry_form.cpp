@@ -1,0 +1,299 @@
+#include "ui/entry/entry_form.h"
+
+#include "core/boil/shift_log.h"
+#include "core/boil/vocabulary.h"
+#include "ui/words/alarm_words.h"
+#include "ui/words/fact_words.h"
+#include "ui/words/fault_words.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("EntryForm", text); }
+
+using Kind = EntryField::Kind;
+
+EntryField number(const char* name, const QString& label, Unit unit, bool needed = false) {
+    return {.kind = Kind::number, .name = QString::fromLatin1(name), .label = label, .unit = unit, .answer = {},
+            .needed = needed};
+}
+
+EntryField words(const char* name, const QString& label, bool needed = false) {
+    return {.kind = Kind::words, .name = QString::fromLatin1(name), .label = label, .answer = {}, .needed = needed};
+}
+
+EntryField choice(const char* name, const QString& label, const QStringList& choices) {
+    return {.kind = Kind::choice, .name = QString::fromLatin1(name), .label = label, .answer = choices.value(0),
+            .choices = choices};
+}
+
+// The words of a choice, in the order of what they mean.
+QStringList scaleChoices() { return {QStringLiteral("°Brix"), QStringLiteral("°Bé")}; }
+QStringList instrumentChoices() { return {tr("hydrometer"), tr("refractometer")}; }
+QStringList calibrationChoices() { return {QStringLiteral("60 °F"), QStringLiteral("20 °C")}; }
+QStringList comesOrLeaves() { return {tr("comes on"), tr("leaves")}; }
+
+QStringList readingChoices() {
+    QStringList names;
+    for (const ReadingRow& row : allReadings())
+        names << readingName(row.series);
+    return names;
+}
+
+Unit handUnit(Series series, Units units) {
+    const Dimension dimension = rowOf(series).dimension;
+    // The filter's gauge is read in psi, the barometer in inches of mercury.
+    if (series == Series::filter_pressure && units == Units::us)
+        return Unit::psi;
+    return unitOf(dimension, units);
+}
+
+bool isAbout(Action action, const AlarmPicture& alarm) {
+    if (action == Action::alarmSeen)
+        return alarm.state == AlarmState::unseen || alarm.state == AlarmState::goneUnseen;
+    return action == Action::alarmShelve && alarm.stands() && alarm.alarm != Alarm::scorch_risk;
+}
+
+std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units units) {
+    const Unit degrees = unitOf(Dimension::temperature, units);
+    const Unit volume = unitOf(Dimension::volume, units);
+    switch (action) {
+    case Action::drawClose:
+        return {number("volume", tr("volume drawn, if known"), volume), words("to", tr("into"))};
+    case Action::densityCheck:
+        return {number("reading", tr("reading"), Unit::brix, true), number("cup", tr("cup temperature"), degrees),
+                choice("scale", tr("scale"), scaleChoices()), choice("instrument", tr("with"), instrumentChoices()),
+                choice("calibrated", tr("made for"), calibrationChoices())};
+    case Action::fired:
+        return {number("load", tr("wood, if weighed"), unitOf(Dimension::mass, units)), words("wood", tr("kind of wood"))};
+    case Action::sapIn:
+        return {number("volume", tr("volume"), volume, true), number("brix", tr("sugar, if known"), Unit::brix),
+                words("from", tr("from where"))};
+    case Action::alarmShelve: {
+        QStringList names;
+        for (const AlarmPicture& alarm : picture.alarms)
+            if (isAbout(action, alarm))
+                names << alarmName(alarm.alarm);
+        return {choice("alarm", tr("alarm"), names), number("minutes", tr("for"), Unit::min, true)};
+    }
+    case Action::waterCheck: {
+        auto boiled = number("boiled", tr("water boils at, on this probe"), degrees, true);
+        if (picture.syrupPan)
+            boiled.answer = figure(*picture.syrupPan, units, 2).number;
+        return {boiled};
+    }
+    case Action::handReading:
+        return {choice("reading", tr("reading"), readingChoices()),
+                number("value", tr("value"), handUnit(Series::syrup_pan, units), true)};
+    case Action::defoamer:
+        return {number("drops", tr("drops"), Unit::none)};
+    case Action::note:
+        return {words("text", tr("note"), true)};
+    case Action::crew:
+        return {words("name", tr("name"), true), choice("way", tr("who"), comesOrLeaves())};
+    default:
+        return {};
+    }
+}
+
+// A number typed in a language that writes a comma becomes one with a point.
+std::string typed(const EntryForm& form, const char* name) {
+    const EntryField* field = form.field(QString::fromLatin1(name));
+    if (!field)
+        return {};
+    QString text = field->answer.trimmed();
+    if (field->kind == Kind::number)
+        text.replace(u',', u'.').replace(u'\u2212', u'-');
+    return text.toStdString();
+}
+
+int chosen(const EntryForm& form, const char* name) {
+    const EntryField* field = form.field(QString::fromLatin1(name));
+    return field ? static_cast<int>(field->choices.indexOf(field->answer)) : -1;
+}
+
+Unit unitOfField(const EntryForm& form, const char* name) {
+    const EntryField* field = form.field(QString::fromLatin1(name));
+    return field ? field->unit : Unit::none;
+}
+
+// One row of the shift log in the making: what the sheet's answers say there.
+struct Row {
+    std::string what, value, unit, detail;
+
+    void number(const EntryForm& form, const char* name) {
+        value = typed(form, name);
+        unit = value.empty() ? std::string{} : std::string{nameOf(unitOfField(form, name))};
+    }
+    // Free words may not break the pairs apart.
+    void pair(const std::string& key, std::string text) {
+        if (text.empty())
+            return;
+        std::replace(text.begin(), text.end(), ';', ',');
+        detail += (detail.empty() ? "" : ";") + key + "=" + text;
+    }
+    void pairWithUnit(const std::string& key, const EntryForm& form, const char* name) {
+        const std::string text = typed(form, name);
+        pair(key, text.empty() ? text : text + std::string{nameOf(unitOfField(form, name))});
+    }
+};
+
+Row rowFor(const EntryForm& form) {
+    Row row;
+    switch (form.action) {
+    case Action::fireLit:
+        row.what = "lit";
+        break;
+    case Action::fired:
+        row.what = "fired";
+        row.number(form, "load");
+        row.pair("wood", typed(form, "wood"));
+        break;
+    case Action::drawOpen:
+        row.what = "draw_open";
+        break;
+    case Action::drawClose:
+        row.what = "draw_close";
+        row.number(form, "volume");
+        row.pair("to", typed(form, "to"));
+        break;
+    case Action::densityCheck:
+        row.what = "density_check";
+        row.value = typed(form, "reading");
+        row.unit = nameOf(chosen(form, "scale") == 1 ? Unit::baume : Unit::brix);
+        row.pair("with", chosen(form, "instrument") == 1 ? "refractometer" : "hydrometer");
+        row.pairWithUnit("temp", form, "cup");
+        row.pair("cal", chosen(form, "calibrated") == 1 ? "20degC" : "60degF");
+        break;
+    case Action::waterCheck:
+        row.what = "water_check";
+        row.number(form, "boiled");
+        break;
+    case Action::sapIn:
+        row.what = "sap_in";
+        row.number(form, "volume");
+        row.pair("brix", typed(form, "brix"));
+        row.pair("from", typed(form, "from"));
+        break;
+    case Action::handReading:
+        row.number(form, "value");
+        row.what = rowOf(allReadings()[static_cast<std::size_t>(std::max(chosen(form, "reading"), 0))].series).name;
+        row.pair("probe", "hand");
+        break;
+    case Action::panSwapped:
+        row.what = "pan_swapped";
+        break;
+    case Action::defoamer:
+        row.what = "defoamer";
+        row.value = typed(form, "drops");
+        break;
+    case Action::crew:
+        row.what = "crew";
+        row.pair(chosen(form, "way") == 1 ? "off" : "by", typed(form, "name"));
+        break;
+    case Action::stopFiring:
+        row.what = "shutdown";
+        break;
+    case Action::shiftEnd:
+        row.what = "shift_end";
+        break;
+    case Action::note:
+        row.what = "note";
+        row.detail = typed(form, "text");
+        break;
+    default:
+        break;
+    }
+    return row;
+}
+
+// Alarms go by the program's names for them, not by words.
+std::variant<std::vector<Fact>, EntryProblem> alarmFacts(const EntryForm& form) {
+    std::vector<Fact> facts;
+    if (form.action == Action::alarmSeen) {
+        for (const Alarm alarm : form.alarms)
+            facts.push_back({.at = form.at(), .what = AlarmSeen{std::string{nameOf(alarm)}}});
+    } else {
+        const auto minutes = numberIn(typed(form, "minutes"));
+        if (!minutes || *minutes <= 0 || *minutes > 240)
+            return EntryProblem{QStringLiteral("minutes"), tr("Type how many minutes, from 1 to 240.")};
+        const int which = chosen(form, "alarm");
+        if (which >= 0 && which < static_cast<int>(form.alarms.size()))
+            facts.push_back({.at = form.at(),
+                             .what = AlarmShelved{std::string{nameOf(form.alarms[static_cast<std::size_t>(which)])},
+                                                  Duration{*minutes * 60}}});
+    }
+    if (facts.empty())
+        return EntryProblem{{}, tr("No alarm stands that this would change.")};
+    return facts;
+}
+
+}  // namespace
+
+const EntryField* EntryForm::field(const QString& name) const {
+    const auto found = std::find_if(fields.begin(), fields.end(), [&](const EntryField& f) { return f.name == name; });
+    return found == fields.end() ? nullptr : &*found;
+}
+
+void EntryForm::answer(const QString& name, const QString& text) {
+    for (EntryField& field : fields)
+        if (field.name == name)
+            field.answer = text;
+}
+
+bool makesFact(Action action) { return action <= Action::crew || action == Action::shiftEnd; }
+
+EntryForm formFor(Action action, const Picture& picture, Units units, Instant pressedAt) {
+    EntryForm form{.action = action, .fields = fieldsOf(action, picture, units), .pressedAt = pressedAt, .by = {}, .crew = {}, .alarms = {}};
+    for (const AlarmPicture& alarm : picture.alarms)
+        if (isAbout(action, alarm))
+            form.alarms.push_back(alarm.alarm);
+    if (action == Action::crew)
+        return form;
+    for (const std::string& name : picture.crew)
+        form.crew << QString::fromStdString(name);
+    if (action == Action::fired)
+        form.by = QString::fromStdString(picture.turn);
+    return form;
+}
+
+std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
+    for (const EntryField& field : form.fields)
+        if (field.needed && field.answer.trimmed().isEmpty())
+            return EntryProblem{field.name, tr("%1: type it, or leave with Escape.").arg(field.label)};
+    std::vector<Fact> facts;
+    if (form.action == Action::alarmShelve || form.action == Action::alarmSeen) {
+        auto made = alarmFacts(form);
+        if (std::holds_alternative<EntryProblem>(made))
+            return made;
+        facts = std::get<std::vector<Fact>>(std::move(made));
+    } else {
+        const Row row = rowFor(form);
+        auto made = factOf({}, row.what, row.value, row.unit, row.detail, form.at());
+        if (const auto* fault = std::get_if<Fault>(&made))
+            return EntryProblem{{}, faultWords(*fault, wordOf(form.action))};
+        facts.push_back(std::get<Fact>(std::move(made)));
+    }
+    for (Fact& fact : facts) {
+        if (fact.by.empty())
+            fact.by = form.by.toStdString();
+        if (form.earlier.count() > 0)
+            fact.entered = form.pressedAt;
+    }
+    return facts;
+}
+
+QString willWrite(const EntryForm& form, Units units, const WallClock& clock) {
+    const auto made = factsOf(form);
+    const auto* facts = std::get_if<std::vector<Fact>>(&made);
+    QStringList parts{clock.hourAndMinute(form.at()), facts ? factWords(facts->front(), units) : wordOf(form.action)};
+    if (!form.by.isEmpty())
+        parts << form.by;
+    return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace panside

@@ -1,0 +1,56 @@
+#pragma once
+// What a sheet asks for an action, and the fact that its answers make. Pure: the sheet shows it, tests drive it without one.
+#include "core/boil/fact.h"
+#include "core/boil/picture.h"
+#include "ui/board/actions.h"
+#include "ui/look/units.h"
+#include "ui/look/wall_clock.h"
+
+#include <QString>
+#include <QStringList>
+#include <variant>
+#include <vector>
+
+namespace panside {
+
+struct EntryField {
+    enum class Kind { number, words, choice };
+    Kind kind = Kind::number;
+    QString name;           // what the tests and the screen readers call it
+    QString label;          // what stands before it
+    Unit unit = Unit::none; // what a typed number is meant in
+    QString answer;         // as typed, or the chosen word
+    QStringList choices = {};
+    bool needed = false;
+    bool operator==(const EntryField&) const = default;
+};
+
+struct EntryForm {
+    Action action;
+    std::vector<EntryField> fields;
+    Instant pressedAt{};    // when the key was pressed: this is when it happened, unless it is put earlier
+    Duration earlier{0};
+    QString by;             // who, if a name was chosen
+    QStringList crew;       // who may be chosen
+    std::vector<Alarm> alarms;  // those the action is about
+
+    const EntryField* field(const QString& name) const;
+    void answer(const QString& name, const QString& text);
+    Instant at() const { return pressedAt - std::chrono::round<std::chrono::microseconds>(earlier); }
+};
+
+// Does this action make a fact by a sheet? Undo, help and the screens do not.
+bool makesFact(Action action);
+EntryForm formFor(Action action, const Picture& picture, Units units, Instant pressedAt);
+
+// What keeps the form from becoming a fact, in the person's words, and at which field (by name; empty: none of them).
+struct EntryProblem {
+    QString field;
+    QString words;
+};
+// Several facts where one press means several: every alarm that stands unseen is seen at once.
+std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form);
+// What will be written, before it is: "fired, 18:42".
+QString willWrite(const EntryForm& form, Units units, const WallClock& clock);
+
+}  // namespace panside

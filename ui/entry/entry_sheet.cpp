@@ -1,0 +1,286 @@
+#include "ui/entry/entry_sheet.h"
+
+#include "core/boil/vocabulary.h"
+#include "ui/look/press.h"
+#include "ui/words/reading_words.h"
+
+#include <QButtonGroup>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+const QString backspace = QStringLiteral("⌫");
+const QString minus = QStringLiteral("−");
+
+}  // namespace
+
+EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
+    setObjectName(QStringLiteral("entrySheet"));
+    setAutoFillBackground(true);
+    setFrameShape(QFrame::Box);
+    setFocusPolicy(Qt::StrongFocus);
+    new QVBoxLayout{this};
+    layout()->setContentsMargins(0, 0, 0, 0);
+    hide();
+}
+
+void EntrySheet::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    if (isVisible())
+        build();
+}
+
+void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock) {
+    form_ = form;
+    units_ = units;
+    clock_ = clock;
+    build();
+    show();
+    raise();
+    if (lines_.empty())
+        findChild<Press*>(QStringLiteral("keep"))->setFocus();
+    else
+        lines_.front()->setFocus();
+    adjustSize();
+}
+
+void EntrySheet::build() {
+    delete inside_;
+    lines_.clear();
+    inside_ = new QWidget{this};
+    layout()->addWidget(inside_);
+    auto* column = new QVBoxLayout{inside_};
+    column->setSpacing(dress_.px(mm::gap));
+
+    writes_ = new QLabel;
+    writes_->setObjectName(QStringLiteral("writes"));
+    writes_->setFont(dress_.letters(mm::words * 1.25, true));
+    writes_->setWordWrap(true);
+    column->addWidget(writes_);
+
+    auto* middle = new QHBoxLayout;
+    auto* fields = new QVBoxLayout;
+    for (std::size_t i = 0; i < form_.fields.size(); ++i)
+        fields->addWidget(fieldRow(i));
+    fields->addStretch();
+    middle->addLayout(fields, 1);
+    const bool digits = std::any_of(form_.fields.begin(), form_.fields.end(),
+                                    [](const EntryField& field) { return field.kind == EntryField::Kind::number; });
+    if (digits)
+        middle->addWidget(pad());
+    column->addLayout(middle);
+    column->addWidget(timeRow());
+    if (!form_.crew.isEmpty())
+        column->addWidget(crewRow());
+
+    problem_ = new QLabel;
+    problem_->setObjectName(QStringLiteral("problem"));
+    problem_->setFont(dress_.letters(mm::words));
+    problem_->setWordWrap(true);
+    problem_->hide();
+    column->addWidget(problem_);
+
+    auto* end = new QHBoxLayout;
+    Press* leaveKey = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
+    Press* keepKey = key(tr("Keep it"), QStringLiteral("keep"), tr("Enter"));
+    connect(leaveKey, &Press::clicked, this, &EntrySheet::leave);
+    connect(keepKey, &Press::clicked, this, &EntrySheet::keep);
+    end->addWidget(leaveKey);
+    end->addWidget(keepKey, 1);
+    column->addLayout(end);
+    sayWhatItWrites();
+}
+
+Press* EntrySheet::key(const QString& text, const QString& name, const QString& shortcut) {
+    auto* press = new Press;
+    press->wear(dress_);
+    press->say(text, shortcut);
+    press->setObjectName(name);
+    press->setFocusPolicy(Qt::StrongFocus);
+    return press;
+}
+
+QWidget* EntrySheet::fieldRow(std::size_t index) {
+    EntryField& field = form_.fields[index];
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* label = new QLabel{field.label};
+    label->setFont(dress_.letters(mm::words));
+    line->addWidget(label);
+    if (field.kind == EntryField::Kind::choice) {
+        // A choice is a key that turns to the next word: no list to hit with a glove.
+        Press* turn = key(field.answer, field.name);
+        turn->setAccessibleName(field.label);
+        connect(turn, &Press::clicked, this, [this, index, turn] {
+            EntryField& turned = form_.fields[index];
+            if (turned.choices.isEmpty())
+                return;
+            turned.answer = turned.choices[(turned.choices.indexOf(turned.answer) + 1) % turned.choices.size()];
+            turn->say(turned.answer, {});
+            if (turned.name == QLatin1String("reading") && form_.action == Action::handReading)
+                unitOfReading(turned.answer);
+            if (turned.name == QLatin1String("scale"))
+                if (auto* symbol = findChild<QLabel*>(QStringLiteral("unit_reading")))
+                    symbol->setText(turned.answer);
+            sayWhatItWrites();
+        });
+        line->addWidget(turn, 1);
+        return row;
+    }
+    auto* edit = new QLineEdit{field.answer};
+    edit->setObjectName(field.name);
+    edit->setAccessibleName(field.label);
+    edit->setFont(dress_.letters(field.kind == EntryField::Kind::number ? mm::words * 1.6 : mm::words));
+    edit->setMinimumHeight(dress_.px(mm::target));
+    edit->setMinimumWidth(dress_.px(field.kind == EntryField::Kind::number ? 32 : 60));
+    edit->selectAll();
+    connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
+        form_.fields[index].answer = text;
+        problem_->hide();
+        sayWhatItWrites();
+    });
+    line->addWidget(edit, 1);
+    lines_.push_back(edit);
+    auto* unit = new QLabel{symbolOf(field.unit)};
+    unit->setObjectName(QStringLiteral("unit_") + field.name);
+    unit->setFont(dress_.letters(mm::words));
+    line->addWidget(unit);
+    return row;
+}
+
+QWidget* EntrySheet::timeRow() {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* label = new QLabel{tr("It happened")};
+    label->setFont(dress_.letters(mm::words));
+    line->addWidget(label);
+    Press* now = key(tr("now"), QStringLiteral("happenedNow"));
+    connect(now, &Press::clicked, this, [this] { stepEarlier(-form_.earlier); });
+    line->addWidget(now);
+    for (const int minutes : {1, 5, 10}) {
+        Press* step = key(tr("%n min earlier", "", minutes), QStringLiteral("earlier%1").arg(minutes));
+        connect(step, &Press::clicked, this, [this, minutes] { stepEarlier(Duration{60.0 * minutes}); });
+        line->addWidget(step, 1);
+    }
+    return row;
+}
+
+QWidget* EntrySheet::crewRow() {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* group = new QButtonGroup{row};
+    group->setExclusive(false);
+    for (const QString& name : form_.crew) {
+        Press* button = key(name, QStringLiteral("by_") + name);
+        button->setCheckable(true);
+        button->setChecked(name == form_.by);
+        group->addButton(button);
+        connect(button, &Press::clicked, this, [this, name, group, button] {
+            form_.by = button->isChecked() ? name : QString{};
+            for (auto* other : group->buttons())
+                other->setChecked(other == button && button->isChecked());
+            sayWhatItWrites();
+        });
+        line->addWidget(button, 1);
+    }
+    return row;
+}
+
+QWidget* EntrySheet::pad() {
+    auto* keys = new QWidget;
+    auto* grid = new QGridLayout{keys};
+    grid->setContentsMargins(0, 0, 0, 0);
+    const QString point = QLocale{}.decimalPoint();
+    const QStringList faces{"7", "8", "9", "4", "5", "6", "1", "2", "3", point, "0", backspace};
+    for (int i = 0; i < faces.size(); ++i) {
+        Press* face = key(faces[i], QStringLiteral("pad_") + faces[i]);
+        face->setFocusPolicy(Qt::NoFocus);
+        connect(face, &Press::clicked, this, [this, text = faces[i]] { typeInto(text); });
+        grid->addWidget(face, i / 3, i % 3);
+    }
+    Press* sign = key(minus, QStringLiteral("pad_minus"));
+    sign->setFocusPolicy(Qt::NoFocus);
+    connect(sign, &Press::clicked, this, [this] { typeInto(minus); });
+    grid->addWidget(sign, 4, 0);
+    Press* next = key(tr("next"), QStringLiteral("pad_next"));
+    next->setFocusPolicy(Qt::NoFocus);
+    connect(next, &Press::clicked, this, [this] { focusNextChild(); });
+    grid->addWidget(next, 4, 1, 1, 2);
+    return keys;
+}
+
+void EntrySheet::typeInto(const QString& text) {
+    auto* line = qobject_cast<QLineEdit*>(focusWidget());
+    if (!line)
+        line = lines_.empty() ? nullptr : lines_.front();
+    if (!line)
+        return;
+    line->setFocus();
+    if (text == backspace)
+        line->backspace();
+    else
+        line->insert(text);
+}
+
+void EntrySheet::unitOfReading(const QString& reading) {
+    for (const ReadingRow& row : allReadings()) {
+        if (readingName(row.series) != reading)
+            continue;
+        for (EntryField& field : form_.fields) {
+            if (field.name != QLatin1String("value"))
+                continue;
+            field.unit = row.series == Series::filter_pressure && units_ == Units::us ? Unit::psi
+                                                                                      : unitOf(row.dimension, units_);
+            if (auto* symbol = findChild<QLabel*>(QStringLiteral("unit_value")))
+                symbol->setText(symbolOf(field.unit));
+        }
+    }
+}
+
+void EntrySheet::stepEarlier(Duration by) {
+    form_.earlier += by;
+    sayWhatItWrites();
+}
+
+void EntrySheet::sayWhatItWrites() { writes_->setText(willWrite(form_, units_, clock_)); }
+
+void EntrySheet::keep() {
+    const auto made = factsOf(form_);
+    if (const auto* problem = std::get_if<EntryProblem>(&made)) {
+        problem_->setText(problem->words);
+        problem_->show();
+        for (QLineEdit* line : lines_)
+            if (line->objectName() == problem->field)
+                line->setFocus();
+        return;
+    }
+    hide();
+    emit kept(std::get<std::vector<Fact>>(made));
+}
+
+void EntrySheet::leave() {
+    hide();
+    emit left();
+}
+
+void EntrySheet::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        leave();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        keep();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+}  // namespace panside

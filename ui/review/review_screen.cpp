@@ -1,0 +1,199 @@
+#include "ui/review/review_screen.h"
+
+#include "ui/look/press.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace panside {
+
+ReviewScreen::ReviewScreen(QWidget* parent)
+    : QWidget{parent}, table_{new QTableWidget}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel},
+      open_{new Press}, lay_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
+    setObjectName(QStringLiteral("review"));
+    setAutoFillBackground(true);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(story_);
+    column->addWidget(chart_, 3);
+    column->addWidget(table_, 2);
+    column->addWidget(said_);
+    auto* keys = new QHBoxLayout;
+    for (Press* press : {open_, lay_, export_, import_, back_}) {
+        press->setFocusPolicy(Qt::TabFocus);
+        keys->addWidget(press, 1);
+    }
+    column->addLayout(keys);
+
+    table_->setObjectName(QStringLiteral("shifts"));
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->verticalHeader()->hide();
+    table_->setShowGrid(false);
+    table_->installEventFilter(this);
+    open_->setObjectName(QStringLiteral("open"));
+    lay_->setObjectName(QStringLiteral("layOver"));
+    export_->setObjectName(QStringLiteral("export"));
+    import_->setObjectName(QStringLiteral("import"));
+    back_->setObjectName(QStringLiteral("back"));
+    said_->setObjectName(QStringLiteral("said"));
+    story_->setObjectName(QStringLiteral("story"));
+    said_->setWordWrap(true);
+    connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
+    connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
+    connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
+    connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
+    connect(back_, &Press::clicked, this, [this] { act(Qt::Key_Escape); });
+    connect(table_, &QTableWidget::cellDoubleClicked, this, [this] { act(Qt::Key_Return); });
+    connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
+        if (!words.isEmpty())
+            said_->setText(words);
+    });
+    setFocusProxy(table_);
+    name();
+}
+
+void ReviewScreen::name() {
+    open_->say(tr("Open"), tr("Enter"));
+    lay_->say(tr("Lay over it"), tr("Space"));
+    export_->say(tr("Write its log"), QStringLiteral("E"));
+    import_->say(tr("Read a log in"), QStringLiteral("I"));
+    back_->say(tr("Back to the board"), tr("Esc"));
+    table_->setColumnCount(static_cast<int>(reviewHeadings().size()));
+    table_->setHorizontalHeaderLabels(reviewHeadings());
+}
+
+void ReviewScreen::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    chart_->wear(dress);
+    for (Press* press : {open_, lay_, export_, import_, back_})
+        press->wear(dress);
+    table_->setFont(dress.letters(mm::smallWords));
+    table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
+    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
+    story_->setFont(dress.letters(mm::words, true));
+    said_->setFont(dress.letters(mm::words));
+}
+
+void ReviewScreen::display(const std::vector<ReviewRow>& rows) {
+    if (rows == rows_)
+        return;
+    const auto kept = chosen();
+    rows_ = rows;
+    table_->setRowCount(static_cast<int>(rows.size()));
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        for (qsizetype c = 0; c < rows[i].cells.size(); ++c)
+            table_->setItem(static_cast<int>(i), static_cast<int>(c), new QTableWidgetItem{rows[i].cells[c]});
+    table_->resizeColumnsToContents();
+    table_->horizontalHeader()->setStretchLastSection(true);
+    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
+    table_->selectRow(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
+    if (rows.empty())
+        say(tr("No shift yet. The first fact of a boil begins one."));
+}
+
+std::optional<ShiftId> ReviewScreen::chosen() const {
+    const int row = table_->currentRow();
+    return row >= 0 && row < static_cast<int>(rows_.size()) ? std::optional{rows_[static_cast<std::size_t>(row)].shift}
+                                                            : std::nullopt;
+}
+
+void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
+    over_.clear();
+    opened_ = shift;
+    drawOver();
+    chart_->setUnits(units);
+    chart_->trace().clear();
+    chart_->follow(boil);
+    if (!boil.facts().empty())
+        chart_->display(boil.pictureAt(boil.facts().back().fact.at));
+    chart_->showWhole();
+    story_->setText(story);
+    said_->clear();
+}
+
+bool ReviewScreen::isLaidOver(ShiftId shift) const {
+    return std::any_of(over_.begin(), over_.end(), [&](const Over& over) { return over.shift == shift; });
+}
+
+void ReviewScreen::layOver(ShiftId shift, const Boil& boil) {
+    if (isLaidOver(shift) || shift == opened_)
+        return;
+    auto trace = std::make_shared<ShiftTrace>();
+    trace->follow(boil);
+    over_.push_back({shift, {std::move(trace), shiftName(shift)}});
+    drawOver();
+    said_->setText(tr("%1 lies over it, from the moment each fire was lit.").arg(shiftName(shift)));
+}
+
+void ReviewScreen::drawOver() {
+    std::vector<Laid> laid;
+    for (const Over& over : over_)
+        laid.push_back(over.laid);
+    chart_->layUnder(std::move(laid));
+}
+
+void ReviewScreen::takeOff(ShiftId shift) {
+    std::erase_if(over_, [&](const Over& over) { return over.shift == shift; });
+    drawOver();
+}
+
+void ReviewScreen::say(const QString& words) { said_->setText(words); }
+
+bool ReviewScreen::act(int key) {
+    const auto shift = chosen();
+    switch (key) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (shift)
+            emit openWanted(*shift);
+        return true;
+    case Qt::Key_Space:
+        if (shift && isLaidOver(*shift))
+            takeOff(*shift);
+        else if (shift)
+            emit layOverWanted(*shift);
+        return true;
+    case Qt::Key_E:
+        if (shift)
+            emit exportWanted(*shift);
+        return true;
+    case Qt::Key_I:
+        emit importWanted();
+        return true;
+    case Qt::Key_Escape:
+        emit left();
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool ReviewScreen::eventFilter(QObject* watched, QEvent* event) {
+    // The list would search by letter and keep Enter for itself.
+    if (watched == table_ && event->type() == QEvent::KeyPress) {
+        const auto& pressed = static_cast<QKeyEvent&>(*event);
+        if (pressed.key() != Qt::Key_Up && pressed.key() != Qt::Key_Down && (act(pressed.key()) || chart_->press(pressed)))
+            return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void ReviewScreen::keyPressEvent(QKeyEvent* event) {
+    if (!act(event->key()) && !chart_->press(*event))
+        QWidget::keyPressEvent(event);
+}
+
+void ReviewScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange)
+        name();
+    QWidget::changeEvent(event);
+}
+
+}  // namespace panside

@@ -1,0 +1,67 @@
+#pragma once
+#include "ui/chart/rise_chart.h"
+#include "ui/look/dress.h"
+#include "ui/review/review_view.h"
+
+#include <QWidget>
+
+class QLabel;
+class QTableWidget;
+
+namespace panside {
+
+class Press;
+
+// The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was lit.
+// Shows what it is given, says what is wanted; the journal is the app's business.
+class ReviewScreen : public QWidget {
+    Q_OBJECT
+public:
+    explicit ReviewScreen(QWidget* parent = nullptr);
+
+    void wear(const Dress& dress);
+    void display(const std::vector<ReviewRow>& rows);
+    // A shift's facts, opened: it fills the chart. Whatever was laid over another goes.
+    void showShift(ShiftId shift, const Boil& boil, const QString& story, Units units);
+    // Another one, over or off the one that is open.
+    void layOver(ShiftId shift, const Boil& boil);
+    bool isLaidOver(ShiftId shift) const;
+    void takeOff(ShiftId shift);
+    // What came of an import or an export.
+    void say(const QString& words);
+    RiseChart& chart() { return *chart_; }
+    std::optional<ShiftId> chosen() const;
+
+signals:
+    void openWanted(panside::ShiftId shift);
+    void layOverWanted(panside::ShiftId shift);
+    void exportWanted(panside::ShiftId shift);
+    void importWanted();
+    void left();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void name();
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    bool act(int key);
+    void drawOver();
+
+    Dress dress_;
+    std::vector<ReviewRow> rows_;
+    struct Over {
+        ShiftId shift;
+        Laid laid;
+    };
+    std::vector<Over> over_;
+    std::optional<ShiftId> opened_;
+    QTableWidget* table_;
+    RiseChart* chart_;
+    QLabel* story_;
+    QLabel* said_;
+    Press *open_, *lay_, *export_, *import_, *back_;
+};
+
+}  // namespace panside

@@ -1,0 +1,77 @@
+#include "ui/review/review_view.h"
+
+#include "ui/look/wall_clock.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Review", text, comment, n);
+}
+
+const QString unknown = QStringLiteral("–");
+
+// A sum that holds only what was measured says so.
+QString partial(const QString& sum, int counted, int measured) {
+    if (measured == 0)
+        return unknown;
+    return measured < counted ? tr("%1 of %2 measured: %3").arg(measured).arg(counted).arg(sum) : sum;
+}
+
+QString howLong(const ShiftSummary& summary) { return spanText(Duration{secondsBetween(summary.first, summary.last)}); }
+
+QString sapOf(const ShiftSummary& summary, Units units) {
+    return summary.sap.litre() > 0 ? figure(summary.sap, units).text() : unknown;
+}
+
+QString syrupOf(const ShiftSummary& summary, Units units) {
+    return partial(figure(summary.syrup, units).text(), summary.draws, summary.drawsMeasured);
+}
+
+QString woodOf(const ShiftSummary& summary, Units units) {
+    return partial(figure(summary.wood, units).text(), summary.loads, summary.loadsWeighed);
+}
+
+}  // namespace
+
+QStringList reviewHeadings() {
+    return {tr("shift"), tr("hours"), tr("sap"), tr("syrup"), tr("wood"), tr("draws"), tr("firings"), tr("crew")};
+}
+
+QString shiftName(Instant begun) {
+    return QLocale{}.toString(WallClock{}.at(begun), QStringLiteral("ddd d MMMM, HH:mm"));
+}
+
+std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Units units) {
+    std::vector<ReviewRow> rows;
+    for (const ShiftSummary& summary : summaries) {
+        QStringList crew;
+        for (const std::string& name : summary.crew)
+            crew << QString::fromStdString(name);
+        const QString name = shiftName(summary.shift.id);
+        rows.push_back({.shift = summary.shift.id,
+                        .cells = {summary.shift.open ? tr("%1 (going on)").arg(name) : name, howLong(summary),
+                                  sapOf(summary, units), syrupOf(summary, units), woodOf(summary, units),
+                                  QString::number(summary.draws), QString::number(summary.loads),
+                                  crew.join(QStringLiteral(", "))},
+                        .open = summary.shift.open});
+    }
+    std::stable_sort(rows.begin(), rows.end(), [](const ReviewRow& a, const ReviewRow& b) { return a.shift > b.shift; });
+    return rows;
+}
+
+QString shiftStory(const ShiftSummary& summary, Units units) {
+    QStringList parts{shiftName(summary.shift.id), howLong(summary)};
+    parts << tr("%n draw(s)", nullptr, summary.draws) << tr("%n load(s)", nullptr, summary.loads);
+    if (summary.drawsMeasured > 0)
+        parts << tr("syrup %1").arg(syrupOf(summary, units));
+    if (summary.sap.litre() > 0)
+        parts << tr("sap %1").arg(sapOf(summary, units));
+    return parts.join(QStringLiteral(" · "));
+}
+
+}  // namespace panside

@@ -1,0 +1,130 @@
+#include "ui/rig/rig_screen.h"
+
+#include "ui/look/press.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace panside {
+
+RigScreen::RigScreen(QWidget* parent) : QWidget{parent} {
+    setObjectName(QStringLiteral("rig"));
+    setAutoFillBackground(true);
+    new QVBoxLayout{this};
+}
+
+void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QString& language, const Dress& dress) {
+    const bool same = rows == rows_ && units == units_ && language == language_ && dress == dress_;
+    if (same && inside_)
+        return;
+    rows_ = rows;
+    units_ = units;
+    language_ = language;
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    build();
+}
+
+void RigScreen::build() {
+    delete inside_;
+    lines_.clear();
+    inside_ = new QWidget;
+    layout()->addWidget(inside_);
+    auto* column = new QVBoxLayout{inside_};
+    auto* title = new QLabel{tr("The rig and the day's choices")};
+    title->setFont(dress_.letters(mm::words * 1.25, true));
+    column->addWidget(title);
+
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(dress_.px(mm::gap));
+    grid->setVerticalSpacing(dress_.px(mm::gap) / 2);
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        addRow(grid, i);
+    column->addLayout(grid);
+
+    said_ = new QLabel;
+    said_->setObjectName(QStringLiteral("said"));
+    said_->setFont(dress_.letters(mm::words));
+    said_->setWordWrap(true);
+    column->addWidget(said_);
+    column->addStretch();
+
+    auto* choices = new QHBoxLayout;
+    Press* units = key(units_ == Units::us ? tr("°F, gal, in, lb") : tr("°C, L, mm, kg"), "units");
+    Press* language = key(language_ == QLatin1String("fr") ? QStringLiteral("Français") : QStringLiteral("English"),
+                                "language");
+    Press* look = key(dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), "look");
+    Press* back = key(tr("Back to the board (Esc)"), "back");
+    connect(units, &Press::clicked, this,
+            [this] { emit unitsWanted(units_ == Units::us ? Units::metric : Units::us); });
+    connect(language, &Press::clicked, this,
+            [this] { emit languageWanted(language_ == QLatin1String("fr") ? QStringLiteral("en") : QStringLiteral("fr")); });
+    connect(look, &Press::clicked, this, [this] { emit lookWanted(dress_.look == Look::day ? Look::night : Look::day); });
+    connect(back, &Press::clicked, this, &RigScreen::left);
+    for (Press* button : {units, language, look, back})
+        choices->addWidget(button, 1);
+    column->addLayout(choices);
+}
+
+Press* RigScreen::key(const QString& text, const char* name) {
+    auto* press = new Press;
+    press->wear(dress_);
+    press->say(text, {});
+    press->setObjectName(QString::fromLatin1(name));
+    press->setFocusPolicy(Qt::StrongFocus);
+    return press;
+}
+
+void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
+    const RigRow& row = rows_[index];
+    const int half = static_cast<int>((rows_.size() + 1) / 2);
+    const int line = static_cast<int>(index) % half, left = static_cast<int>(index) / half * 4;
+    auto* label = new QLabel{row.label};
+    label->setFont(dress_.letters(mm::smallWords));
+    auto* edit = new QLineEdit{row.answer};
+    edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(row.key)));
+    edit->setAccessibleName(row.label);
+    edit->setFont(dress_.letters(mm::words));
+    edit->setMinimumHeight(dress_.px(mm::target));
+    edit->setMaximumWidth(dress_.px(28));
+    auto* unit = new QLabel{symbolOf(row.unit)};
+    unit->setFont(dress_.letters(mm::smallWords));
+    auto* usual = new QLabel{row.usual};
+    usual->setFont(dress_.letters(mm::smallWords));
+    usual->setForegroundRole(QPalette::PlaceholderText);
+    label->setBuddy(edit);
+    connect(edit, &QLineEdit::editingFinished, this, [this, index, edit] {
+        // Leaving a field as it was sets nothing.
+        if (edit->text().trimmed() != rows_[index].answer && !edit->text().trimmed().isEmpty())
+            emit settingWanted(rows_[index], edit->text());
+    });
+    grid->addWidget(label, line, left);
+    grid->addWidget(edit, line, left + 1);
+    grid->addWidget(unit, line, left + 2);
+    grid->addWidget(usual, line, left + 3);
+    lines_.push_back(edit);
+}
+
+void RigScreen::say(const QString& words) {
+    if (said_)
+        said_->setText(words);
+}
+
+void RigScreen::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        emit left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void RigScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange && inside_)
+        build();
+    QWidget::changeEvent(event);
+}
+
+}  // namespace panside

@@ -1,0 +1,29 @@
+#pragma once
+// The rig and the day's choices as a person sees them: every setting of the shift log, in words and in their own units.
+#include "core/boil/boil.h"
+#include "ui/look/units.h"
+
+#include <QString>
+#include <variant>
+#include <vector>
+
+namespace panside {
+
+struct RigRow {
+    Setting key;
+    QString label;
+    QString answer;   // the number in force, empty while unknown
+    Unit unit;        // what it is typed in
+    QString usual;    // what counts if it is never set
+    bool operator==(const RigRow&) const = default;
+};
+
+QString settingName(Setting key);
+QString settingUsual(Setting key, Units units);
+Unit settingUnit(Setting key, Units units);
+// The rows, each as the latest `set` among the facts left it.
+std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units);
+// A typed answer as the fact that sets it, or what is wrong with it.
+std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed, Instant now);
+
+}  // namespace panside
