@@ -53,7 +53,10 @@ void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock
 }
 
 void EntrySheet::build() {
-    delete inside_;
+    if (inside_) {  // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->deleteLater();
+    }
     lines_.clear();
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);

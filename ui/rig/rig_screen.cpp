@@ -30,7 +30,10 @@ void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QStr
 }
 
 void RigScreen::build() {
-    delete inside_;
+    if (inside_) {  // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->deleteLater();
+    }
     lines_.clear();
     inside_ = new QWidget;
     layout()->addWidget(inside_);
