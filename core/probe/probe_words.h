@@ -11,6 +11,8 @@ struct Word {
     std::string_view text;
     T meant;
 };
+template <class T>
+Word(std::string_view, T) -> Word<T>;
 inline constexpr std::array protocols{Word{"lines", Protocol::lines}, Word{"modbus-rtu", Protocol::modbusRtu}};
 inline constexpr std::array encodings{Word{"columns", Encoding::columns}, Word{"pairs", Encoding::pairs},
                                       Word{"json", Encoding::json}};

@@ -5,6 +5,7 @@
 #include "../core/probe/pty.h"
 
 #include <algorithm>
+#include <cmath>
 #include <chrono>
 #include <ctime>
 #include <fmt/format.h>
@@ -65,7 +66,8 @@ int main(int argc, char** argv) {
     }};
     const double before = threadSeconds();
     const auto begun = now();
-    waitFor([&] { return secondsBetween(begun, now()) >= seconds; }, int(seconds * 2e3));
+    QTimer::singleShot(int(seconds * 1e3), qApp, &QCoreApplication::quit);
+    QCoreApplication::exec();
     const double core = (threadSeconds() - before) / secondsBetween(begun, now());
     probes.request_stop();
     probes.join();

@@ -2,6 +2,7 @@
 // A pair of pseudo-terminals stands for the serial cable, and an event loop for the console's.
 #include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QTimer>
 #include <fcntl.h>
 #include <filesystem>
 #include <functional>
@@ -24,10 +25,12 @@ inline void needEventLoop() {
 inline bool waitFor(const std::function<bool()>& holds, int milliseconds = 5000) {
     QElapsedTimer timer;
     timer.start();
+    QTimer wake;  // what holds may come from without: another program, a file
+    wake.start(5);
     while (!holds()) {
         if (timer.elapsed() > milliseconds)
             return false;
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 20);
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
     return true;
