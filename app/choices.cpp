@@ -9,11 +9,9 @@ namespace panside {
 
 namespace {
 
-QSettings choices() {
-    return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat};
-}
+QSettings choices() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
 
-}  // namespace
+} // namespace
 
 Choices Choices::load() {
     const auto system = QLocale::system();
@@ -35,4 +33,4 @@ void Choices::save() const {
     kept.setValue("cautioned", cautioned);
 }
 
-}  // namespace panside
+} // namespace panside

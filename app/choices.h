@@ -10,8 +10,8 @@ namespace panside {
 struct Choices {
     Look look = Look::day;
     Units units = Units::metric;
-    QString language = QStringLiteral("en");  // or "fr"
-    bool cautioned = false;                   // the first-start page has been read
+    QString language = QStringLiteral("en"); // or "fr"
+    bool cautioned = false;                  // the first-start page has been read
 
     // What was chosen before; for the rest, what the system's language and country suggest.
     static Choices load();
@@ -19,4 +19,4 @@ struct Choices {
     void save() const;
 };
 
-}  // namespace panside
+} // namespace panside

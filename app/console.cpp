@@ -149,7 +149,7 @@ void Console::keep(const std::vector<Fact>& facts) {
     std::vector<Fact> taken;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         if (const auto* refused = std::get_if<Session::Refused>(&answers[i])) {
-            words = tr("Not kept: its time %1").arg(QString::fromStdString(refused->why));
+            words = tr("Not kept: %1").arg(QString::fromStdString(refused->why));
             continue;
         }
         taken.push_back(facts[i]);

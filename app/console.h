@@ -8,6 +8,8 @@
 #include <QTimer>
 #include <QTranslator>
 #include <functional>
+#include <map>
+#include <memory>
 
 class QLabel;
 class QStackedWidget;
@@ -38,6 +40,7 @@ public:
     void refreshSoon();
     Board& board() { return *board_; }
     const Choices& choices() const { return choices_; }
+    const Dress& dress() const { return dress_; }
     // Adds a screen that an action of the board opens; `left` of that screen must call showBoard.
     void addScreen(Action action, QWidget* screen, std::function<void()> beforeShown,
                    std::function<void(const Dress&)> wear);

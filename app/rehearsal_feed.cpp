@@ -14,7 +14,7 @@ ShiftClock hastened(double speed) {
     }};
 }
 
-}  // namespace
+} // namespace
 
 RehearsalFeed::RehearsalFeed(std::uint64_t seed, double speed)
     : RehearsalFeed{rehearsalUnderWay(RehearsalOptions{}, seed,
@@ -37,4 +37,4 @@ void RehearsalFeed::perform(const std::vector<Fact>& facts) {
         rehearsal_.perform(fact.what);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -22,4 +22,4 @@ private:
     Rehearsal rehearsal_;
 };
 
-}  // namespace panside
+} // namespace panside

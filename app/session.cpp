@@ -62,6 +62,17 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     }
 }
 
+void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& why) {
+    onlyWatches_ = why;
+    std::set<FactId> there;
+    for (const auto& [id, fact] : facts) {
+        there.insert(id);
+        if (seen_.insert(id).second)
+            boil_.add(id, fact);
+    }
+    std::erase_if(seen_, [&](FactId id) { return !there.contains(id) && boil_.withdraw(id); });
+}
+
 Picture Session::pictureAt(Instant moment) {
     auto picture = boil_.pictureAt(moment);
     if (trouble().empty())
@@ -122,7 +133,7 @@ bool Session::tooSoon(const Reading& reading, Instant at) {
 }
 
 void Session::read(Fact fact) {
-    if (!openShift() && watched_)
+    if (!onlyWatches_.empty() || (!openShift() && watched_))
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
         take(std::move(fact));
@@ -134,12 +145,14 @@ void Session::follow(std::vector<Fact> facts) {
 }
 
 std::optional<std::string> Session::objection(const Fact& fact, Instant now) const {
+    if (!onlyWatches_.empty())
+        return onlyWatches_;
     if (fact.at > now + furthestAhead)
-        return "lies in the future. Write the time it happened, or leave the time empty for now.";
+        return "Its time lies in the future. Write the time it happened, or leave the time empty for now.";
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
-        return "lies more than a day before this shift began. Import it as a log of its own.";
+        return "Its time lies more than a day before this shift began. Import it as a log of its own.";
     if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
-        return "lies within the shift that has ended. Take back its end first.";
+        return "Its time lies within the shift that has ended. Take back its end first.";
     return std::nullopt;
 }
 

@@ -7,6 +7,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <variant>
 #include <vector>
@@ -20,6 +21,10 @@ public:
     // The journal's open shift, before anything else. It is taken up again, and what lies between its last fact and now
     // stays a gap; but after half a day without a fact it is closed instead, and the next fact begins another.
     void resume(std::vector<Boil::Entry> facts);
+
+    // Another program writes this journal: its shift is only shown, and `why` is said to whoever enters something.
+    // Again with the facts as they are now, whenever they may have changed.
+    void watch(const std::vector<Boil::Entry>& facts, const std::string& why);
 
     Instant now() { return clock_.now(); }
     const ShiftClock& clock() const { return clock_; }
@@ -81,8 +86,10 @@ private:
     bool watched_ = false;             // a shift has been going on since the program began
     std::vector<Change> waiting_;      // folded, not yet on the disk, in order
     std::vector<Boil::Entry> entered_; // what undo() walks back through
+    std::set<FactId> seen_;            // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
+    std::string onlyWatches_; // why nothing can be entered; empty: it can
 };
 
 } // namespace panside

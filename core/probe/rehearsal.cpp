@@ -35,7 +35,7 @@ struct Rehearsal::Inside {
             deeds.push_back({feed ? RehearsalDeed::Kind::feedStopped : RehearsalDeed::Kind::feedBack, at});
         feedFailed = feed;
         const double from = seconds(options.probeFaultAfter), to = from + seconds(options.probeFaultLasts);
-        const bool probe = options.probeFault != ProbeFault::none && since >= from && since < to;
+        const bool probe = options.probeFault != ProbeTrouble::none && since >= from && since < to;
         if (probe != probeFailed)
             deeds.push_back({probe ? RehearsalDeed::Kind::probeFails : RehearsalDeed::Kind::probeBack, at});
         probeFailed = probe;

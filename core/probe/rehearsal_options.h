@@ -48,7 +48,7 @@ struct RehearsalProbe {
     double foamsPerHour = 0.3;  // probe in foam: reads steam for half a minute
 };
 
-enum class ProbeFault : std::uint8_t { none, silent, stuck, spikes, otherUnit };
+enum class ProbeTrouble : std::uint8_t { none, silent, stuck, spikes, otherUnit };
 enum class FeedFault : std::uint8_t { none, stops, sticksOpen };
 
 struct RehearsalSap {
@@ -103,7 +103,7 @@ struct RehearsalOptions {
     bool us = false;      // volumes, masses, levels and settings in the units of the United States
     bool tellsRig = true; // `set` rows: areas, depth, tank, load
     Instant begins = Instant{std::chrono::seconds{1772215200}}; // 2026-02-27T18:00:00Z
-    ProbeFault probeFault = ProbeFault::none;
+    ProbeTrouble probeFault = ProbeTrouble::none;
     FeedFault feedFault = FeedFault::none;
     Duration probeFaultAfter = std::chrono::hours{3}, probeFaultLasts = std::chrono::minutes{5};
     Duration feedFaultAfter = std::chrono::hours{3}, feedFaultLasts = std::chrono::hours{9};

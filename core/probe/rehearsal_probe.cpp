@@ -11,7 +11,7 @@ PanProbe::PanProbe(const RehearsalOptions& options, std::uint64_t seed)
       faultTo_{seconds(options.probeFaultAfter + options.probeFaultLasts)}, dice_{seed, 21} {}
 
 bool PanProbe::faulty(double since) const {
-    return fault_ != ProbeFault::none && since >= faultFrom_ && since < faultTo_;
+    return fault_ != ProbeTrouble::none && since >= faultFrom_ && since < faultTo_;
 }
 
 void PanProbe::step(double dt, double since, double celsius, double superheat, double waterBoils, bool boiling) {
@@ -37,17 +37,17 @@ void PanProbe::step(double dt, double since, double celsius, double superheat, d
 std::optional<double> PanProbe::sent() {
     double celsius = clean() + bubble_ + spray_ + foamTo_ + dice_.normal(0, 0.15 * probe_.noise);
     const bool wrong = faulty(since_);
-    if (dice_.chance(probe_.spikesPerHour / 3600) || (wrong && fault_ == ProbeFault::spikes && dice_.chance(0.15)))
+    if (dice_.chance(probe_.spikesPerHour / 3600) || (wrong && fault_ == ProbeTrouble::spikes && dice_.chance(0.15)))
         celsius += (dice_.chance(0.5) ? 1 : -1) * dice_.uniform(4, 60);
-    if (wrong && fault_ == ProbeFault::otherUnit)
+    if (wrong && fault_ == ProbeTrouble::otherUnit)
         celsius = celsius * 1.8 + 32;
     const bool fahrenheit = probe_.unit == Unit::degF;
     double shown = fahrenheit ? celsius * 1.8 + 32 : celsius;
     shown = rounded(shown, probe_.step);
     celsius = fahrenheit ? (shown - 32) / 1.8 : shown;
-    if (wrong && fault_ == ProbeFault::silent)
+    if (wrong && fault_ == ProbeTrouble::silent)
         return std::nullopt;
-    if (wrong && fault_ == ProbeFault::stuck && held_)
+    if (wrong && fault_ == ProbeTrouble::stuck && held_)
         return held_;
     held_ = celsius;
     return celsius;

@@ -24,7 +24,7 @@ public:
 private:
     bool faulty(double since) const;
     RehearsalProbe probe_;
-    ProbeFault fault_;
+    ProbeTrouble fault_;
     double faultFrom_, faultTo_;
     Dice dice_;
     double slow_ = 4, offset_ = 0, scale_ = 0, since_ = 0;

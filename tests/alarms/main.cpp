@@ -222,11 +222,11 @@ void deadProbes(int rigs) {
                "times", "called", "median", "most", "wanted");
     const struct {
         const char* name;
-        ProbeFault fault;
+        ProbeTrouble fault;
         Alarm alarm;
         double wanted;
-    } cases[] = {{"silent, 1 a second", ProbeFault::silent, Alarm::probe_silent, 10},
-                 {"stuck, step 0.01 degC", ProbeFault::stuck, Alarm::probe_stuck, 60}};
+    } cases[] = {{"silent, 1 a second", ProbeTrouble::silent, Alarm::probe_silent, 10},
+                 {"stuck, step 0.01 degC", ProbeTrouble::stuck, Alarm::probe_stuck, 60}};
     for (const auto& one : cases) {
         std::vector<double> took;
         int missed = 0;

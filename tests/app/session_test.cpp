@@ -221,6 +221,18 @@ TEST_F(SessionTest, ThinsAProbeThatTalksTooMuch) {
     EXPECT_GE(s.boil().facts().size(), 19U);
 }
 
+TEST_F(SessionTest, OnlyShowsAShiftThatAnotherWrites) {
+    const auto now = Instant{std::chrono::microseconds{wallUs}};
+    auto s = session();
+    s.watch({{1, {now - 60s, Lit{}}}, {2, {now - 50s, Fired{}}}}, "Another console writes.");
+    s.watch({{1, {now - 60s, Lit{}}}, {4, {now - 10s, Fired{}}}}, "Another console writes.");
+    ASSERT_EQ(s.boil().facts().size(), 2U);
+    EXPECT_EQ(s.boil().facts()[1].id, 4);
+    EXPECT_EQ(std::get<Session::Refused>(s.enter(Fact{now, Fired{}})).why, "Another console writes.");
+    s.read(syrup(s, 100));
+    EXPECT_EQ(s.boil().facts().size(), 2U);
+}
+
 TEST_F(SessionTest, KeepsNothingOfARehearsal) {
     Session s{keeperOfNothing(), clock()};
     s.enter(Fact{s.now(), Lit{}});

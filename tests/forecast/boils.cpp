@@ -60,7 +60,7 @@ constexpr Group groups[] = {
      [](RehearsalOptions& boil, Dice& dice) {
          boil.feedFault = dice.chance(0.5) ? FeedFault::stops : FeedFault::sticksOpen;
          boil.feedFaultAfter = Duration{std::round(dice.uniform(2, 4) * 3600)};
-         boil.probeFault = static_cast<ProbeFault>(dice.whole(1, 4));
+         boil.probeFault = static_cast<ProbeTrouble>(dice.whole(1, 4));
          boil.probeFaultAfter = Duration{std::round(dice.uniform(1.5, 4.5) * 3600)};
          boil.probeFaultLasts = Duration{std::round(dice.uniform(60, 600))};
      }},

@@ -1,0 +1,168 @@
+#include "app/commands.h"
+#include "app/console_screens.h"
+#include "app/end_signal.h"
+#include "app/journal_status.h"
+#include "app/places.h"
+#include "app/rehearsal_feed.h"
+#include "app/terminal_board.h"
+#include "core/boil/replay.h"
+#include "core/probe/rehearse.h"
+
+#include <QApplication>
+#include <cstdlib>
+#include <future>
+#include <ostream>
+
+namespace panside {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr std::uint64_t usualSeed = 4;
+constexpr auto lookEvery = 5s; // at a journal that another console writes
+
+bool hasDisplay() {
+    const auto said = [](const char* variable) {
+        const char* value = std::getenv(variable);
+        return value && *value;
+    };
+    return said("DISPLAY") || said("WAYLAND_DISPLAY") || said("QT_QPA_PLATFORM");
+}
+
+int inTerminal(const ConsoleRequest& request, std::ostream& out, std::ostream& err) {
+    if (!request.rehearsal) {
+        err << "There is no display here for the console. `panside tend` does the same without one.\n";
+        return status::machineFailed;
+    }
+    out << "There is no display here for the console: this is a rehearsal in the terminal, three hours of a made-up "
+           "boil.\n";
+    const auto log = rehearsedLog(3h, request.seed.value_or(usualSeed));
+    replay(log, {.every = 2min}, [&](const Picture& picture) { out << terminalLine(picture) << '\n'; });
+    return status::done;
+}
+
+Choices choicesFor(const ConsoleRequest& request) {
+    auto choices = Choices::load();
+    if (request.night || request.day)
+        choices.look = request.night ? Look::night : Look::day;
+    if (!request.language.empty())
+        choices.language = QString::fromStdString(request.language);
+    if (!request.units.empty())
+        choices.units = request.units == "us" ? Units::us : Units::metric;
+    return choices;
+}
+
+// The shift of the journal, taken up again or, where another console writes, only shown.
+struct Kept {
+    std::optional<Session> session;
+    std::optional<Journal> watched;
+    std::string why;
+    void look() {
+        if (const auto open = watched->openShift())
+            session->watch(watched->facts(open->id), why);
+    }
+};
+Kept open(const std::filesystem::path& place) {
+    Kept kept;
+    auto journal = Journal::open(place);
+    const auto shift = journal.openShift();
+    if (journal.readOnly()) {
+        kept.why = journal.readOnly()->what();
+        kept.session.emplace(keeperOfNothing());
+        kept.watched.emplace(std::move(journal));
+        kept.look();
+    } else {
+        auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        kept.session.emplace(keeperIn(std::move(journal)));
+        kept.session->resume(std::move(facts));
+    }
+    return kept;
+}
+
+int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
+    const auto feed = loading.get();
+    Console console{{feed->session(), Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."),
+                     [&] { feed->advance(); }, [&](const std::vector<Fact>& facts) { feed->perform(facts); }},
+                    choicesFor(request)};
+    addReckoner(console);
+    addRig(console, feed->session());
+    console.showMaximized();
+    return QApplication::exec();
+}
+
+std::optional<ProbeFile> probeFor(const std::string& asked, const std::filesystem::path& place, std::ostream& err) {
+    if (asked.empty() && !std::filesystem::exists(place))
+        return ProbeFile{};
+    auto read = loadProbeFile(place);
+    if (auto* file = std::get_if<ProbeFile>(&read))
+        return std::move(*file);
+    for (const auto& fault : std::get<std::vector<ProbeFault>>(read))
+        err << sentence(fault, place.string()) << '\n';
+    return std::nullopt;
+}
+
+int runKept(const ConsoleRequest& request, const std::filesystem::path& journal, std::future<Kept> loading,
+            std::ostream& err) {
+    const std::filesystem::path probePlace =
+        request.probe.empty() ? usualProbeFile() : std::filesystem::path{request.probe};
+    const auto probe = probeFor(request.probe, probePlace, err);
+    auto kept = loading.get();
+    if (!probe)
+        return status::refused;
+    auto& session = *kept.session;
+    ProbeWatch watch{[&session] { return session.now(); }};
+    std::function<void()> look;
+    if (kept.watched)
+        look = [&kept, count = 0]() mutable {
+            if (++count % lookEvery.count() == 0)
+                kept.look();
+        };
+    Console console{{session, QString::fromStdString(kept.why), look, {}}, choicesFor(request)};
+    QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
+        session.read(fact);
+        console.refreshSoon();
+    });
+    addReckoner(console);
+    addRig(console, session);
+    addReview(console, journal);
+    addProbes(console, watch, probePlace);
+    console.showMaximized();
+    if (!kept.watched)
+        watch.read(*probe);
+    const int result = QApplication::exec();
+    return session.flush() ? result : status::machineFailed;
+}
+
+} // namespace
+
+int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostream& err) {
+    if (!hasDisplay())
+        return inTerminal(request, out, err);
+    try {
+        // The shift is read on another core while Qt sets itself up.
+        const std::filesystem::path journal =
+            request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
+        std::future<Kept> kept;
+        std::future<std::unique_ptr<RehearsalFeed>> rehearsal;
+        if (request.rehearsal)
+            rehearsal = std::async(std::launch::async, [&] {
+                return std::make_unique<RehearsalFeed>(request.seed.value_or(usualSeed), request.speed);
+            });
+        else
+            kept = std::async(std::launch::async, [&] { return open(journal); });
+        int argc = 1;
+        char name[] = "panside";
+        char* argv[] = {name, nullptr};
+        const QApplication application{argc, argv};
+        QApplication::setApplicationName(QStringLiteral("panside"));
+        const EndSignal end;
+        return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
+                                 : runKept(request, journal, std::move(kept), err);
+    } catch (const JournalError& trouble) {
+        err << trouble.what() << '\n';
+        return statusOf(trouble.trouble());
+    }
+}
+
+} // namespace panside

@@ -1,0 +1,84 @@
+#include "app/console_screens.h"
+
+#include "ui/probes/probes_screen.h"
+#include "ui/reckoner/reckoner_screen.h"
+#include "ui/rig/rig_screen.h"
+
+#include <filesystem>
+
+namespace panside {
+
+void addReckoner(Console& console) {
+    auto* screen = new ReckonerScreen;
+    const auto show = [&console, screen](const Dress& dress) { screen->display(console.choices().units, dress); };
+    QObject::connect(screen, &ReckonerScreen::left, &console, &Console::showBoard);
+    console.addScreen(
+        Action::reckoner, screen, [] {}, show);
+}
+
+void addRig(Console& console, Session& session) {
+    auto* screen = new RigScreen;
+    const auto show = [&console, &session, screen](const Dress& dress) {
+        // Between shifts what the next one would begin with.
+        auto facts = session.boil().facts();
+        if (facts.empty())
+            for (const auto& setting : session.settings())
+                facts.push_back({0, Fact{session.now(), setting}});
+        const auto& choices = console.choices();
+        screen->display(rigRows(facts, choices.units), choices.units, choices.language, dress);
+    };
+    QObject::connect(screen, &RigScreen::left, &console, &Console::showBoard);
+    QObject::connect(screen, &RigScreen::settingWanted, &console,
+                     [&console, &session, screen, show](const RigRow& row, const QString& typed) {
+                         auto fact = settingFact(row, typed, session.now());
+                         if (const auto* wrong = std::get_if<QString>(&fact)) {
+                             screen->say(*wrong);
+                             return;
+                         }
+                         if (session.openShift() || !session.boil().facts().empty())
+                             session.enter(std::get<Fact>(fact));
+                         else
+                             session.carry(std::get<Set>(std::get<Fact>(fact).what));
+                         show(console.dress());
+                     });
+    QObject::connect(screen, &RigScreen::unitsWanted, &console, [&console](Units units) {
+        auto choices = console.choices();
+        choices.units = units;
+        console.choose(choices);
+    });
+    QObject::connect(screen, &RigScreen::languageWanted, &console, [&console](const QString& language) {
+        auto choices = console.choices();
+        choices.language = language;
+        console.choose(choices);
+    });
+    QObject::connect(screen, &RigScreen::lookWanted, &console, [&console](Look look) {
+        auto choices = console.choices();
+        choices.look = look;
+        console.choose(choices);
+    });
+    console.addScreen(
+        Action::rig, screen, [&console, show] { show(console.dress()); }, show);
+}
+
+void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo) {
+    auto* screen = new ProbesScreen;
+    const auto open = [&watch, screen] { screen->open(watch.file(), PortFinder{}.all()); };
+    QObject::connect(screen, &ProbesScreen::left, &console, &Console::showBoard);
+    QObject::connect(screen, &ProbesScreen::portsWanted, &console, open);
+    QObject::connect(screen, &ProbesScreen::tryWanted, &watch, &ProbeWatch::read);
+    QObject::connect(screen, &ProbesScreen::saveWanted, &console, [screen, saveTo](const ProbeFile& file) {
+        std::error_code ignored;
+        std::filesystem::create_directories(saveTo.parent_path(), ignored);
+        const auto wrong = saveProbeFile(file, saveTo);
+        screen->say(wrong.empty() ? Console::tr("Kept in %1.").arg(QString::fromStdString(saveTo.string()))
+                                  : Console::tr("Not kept: %1").arg(QString::fromStdString(wrong)));
+    });
+    QObject::connect(&watch, &ProbeWatch::heard, screen, &ProbesScreen::heard);
+    QObject::connect(&watch, &ProbeWatch::status, screen, &ProbesScreen::status);
+    console.addScreen(Action::probes, screen, open, [&console, screen](const Dress& dress) {
+        screen->setUnits(console.choices().units);
+        screen->wear(dress);
+    });
+}
+
+} // namespace panside

@@ -1,0 +1,16 @@
+#pragma once
+#include "app/console.h"
+#include "app/probe_watch.h"
+
+#include <filesystem>
+
+namespace panside {
+
+// The screens behind the board's keys, each wired to what it shows and changes.
+void addReckoner(Console& console);
+void addRig(Console& console, Session& session);
+void addReview(Console& console, const std::filesystem::path& journal);
+// `saveTo`: where a probe file is kept that the person wants kept.
+void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo);
+
+} // namespace panside

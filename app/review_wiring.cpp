@@ -1,0 +1,105 @@
+#include "app/console_screens.h"
+#include "core/journal/log_import.h"
+#include "core/journal/shift_summary.h"
+#include "ui/review/review_screen.h"
+
+#include <QFileDialog>
+#include <fstream>
+
+namespace panside {
+
+namespace {
+
+// What the review reads: a second connection, so that the shift that goes on is never held up.
+class Nights : public QObject {
+public:
+    Nights(Console& console, std::filesystem::path place, ReviewScreen* screen)
+        : QObject{screen}, console_{console}, place_{std::move(place)}, screen_{screen} {
+        connect(screen, &ReviewScreen::left, &console, &Console::showBoard);
+        connect(screen, &ReviewScreen::openWanted, this, [this](ShiftId shift) { tell([&] { open(shift); }); });
+        connect(screen, &ReviewScreen::layOverWanted, this, [this](ShiftId shift) { tell([&] { lay(shift); }); });
+        connect(screen, &ReviewScreen::exportWanted, this,
+                [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
+        connect(screen, &ReviewScreen::importWanted, this, [this] { tell([&] { importLogs(); }); });
+    }
+    void list() {
+        tell([&] {
+            auto journal = reading();
+            screen_->display(reviewRows(summaries(journal), console_.choices().units));
+        });
+    }
+
+private:
+    Journal reading() const { return Journal::open(place_, Journal::Access::read); }
+
+    // A journal that cannot be read is said on the screen, and the screen stays.
+    template <class Work>
+    void tell(Work&& work) {
+        try {
+            work();
+        } catch (const JournalError& trouble) {
+            screen_->say(QString::fromStdString(trouble.what()));
+        }
+    }
+    static Boil boilOf(const Journal& journal, ShiftId shift) {
+        Boil boil;
+        for (auto& [id, fact] : journal.facts(shift))
+            boil.add(id, std::move(fact));
+        return boil;
+    }
+    void open(ShiftId shift) {
+        auto journal = reading();
+        const auto units = console_.choices().units;
+        screen_->showShift(shift, boilOf(journal, shift), shiftStory(summaryOf(journal, shift), units), units);
+    }
+    void lay(ShiftId shift) {
+        if (screen_->isLaidOver(shift))
+            screen_->takeOff(shift);
+        else
+            screen_->layOver(shift, boilOf(reading(), shift));
+    }
+    void exportShift(ShiftId shift) {
+        const auto place = QFileDialog::getSaveFileName(screen_, Console::tr("Export the shift"),
+                                                        QStringLiteral("shift.csv"), Console::tr("Shift logs (*.csv)"));
+        if (place.isEmpty())
+            return;
+        std::ofstream log{place.toStdString(), std::ios::binary};
+        exportLog(reading(), shift, [&](std::string_view piece) { log << piece; });
+        log.close();
+        screen_->say(log ? Console::tr("Written: %1").arg(place) : Console::tr("%1 could not be written.").arg(place));
+    }
+    void importLogs() {
+        const auto places = QFileDialog::getOpenFileNames(screen_, Console::tr("Import shift logs"), {},
+                                                          Console::tr("Shift logs (*.csv)"));
+        if (places.isEmpty())
+            return;
+        QStringList said;
+        auto journal = Journal::open(place_);
+        if (journal.readOnly())
+            throw JournalError{*journal.readOnly()};
+        for (const auto& place : places) {
+            std::ifstream log{place.toStdString(), std::ios::binary};
+            const auto imported = importLog(journal, log);
+            said << QString::fromStdString(sentence(imported, place.toStdString()));
+            for (const auto& fault : imported.faults)
+                said << QString::fromStdString(sentence(fault, place.toStdString()));
+        }
+        list();
+        screen_->say(said.mid(0, 4).join(QStringLiteral("\n")));
+    }
+
+    Console& console_;
+    std::filesystem::path place_;
+    ReviewScreen* screen_;
+};
+
+} // namespace
+
+void addReview(Console& console, const std::filesystem::path& journal) {
+    auto* screen = new ReviewScreen;
+    auto* nights = new Nights{console, journal, screen};
+    console.addScreen(
+        Action::review, screen, [nights] { nights->list(); }, [screen](const Dress& dress) { screen->wear(dress); });
+}
+
+} // namespace panside
