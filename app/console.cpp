@@ -27,6 +27,7 @@ constexpr auto readable = 30s; // how long what was kept stands at the foot
 Console::Console(Behind behind, Choices choices, QWidget* parent)
     : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, voice_{std::make_unique<Voice>()} {
     setObjectName(QStringLiteral("console"));
+    setWindowTitle(tr("Panside"));
     speak(choices_.language);
     auto* inside = new QWidget{this};
     auto* column = new QVBoxLayout{inside};

@@ -1,0 +1,324 @@
+"""The whole program from outside: commands and their exit statuses, a probe on a pseudo-terminal, a power cut, the window.
+
+PANSIDE names the program, PANSIDE_SOURCE the tree. Needs nothing beyond the standard library; the window's tests need Xvfb and
+xdotool.
+"""
+import datetime
+import json
+import os
+import pathlib
+import pty
+import select
+import shutil
+import signal
+import sqlite3
+import subprocess
+import sys
+import tempfile
+import termios
+import time
+import unittest
+
+PANSIDE = os.environ["PANSIDE"]
+SAMPLE = pathlib.Path(os.environ["PANSIDE_SOURCE"]) / "sample-data" / "first-run.csv"
+HEADER = "time,what,value,unit,detail\n"
+
+
+class Place(unittest.TestCase):
+    """A folder of its own, and a home in it, for each test."""
+
+    def setUp(self):
+        self.folder = pathlib.Path(tempfile.mkdtemp(prefix="panside-test-"))
+        self.addCleanup(shutil.rmtree, self.folder, ignore_errors=True)
+        self.surroundings = dict(os.environ, HOME=str(self.folder), TZ="UTC", LC_ALL="C.UTF-8")
+        for name in ("XDG_DATA_HOME", "XDG_CONFIG_HOME", "DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+            self.surroundings.pop(name, None)
+
+    def run_it(self, *words, status=0, stdin=""):
+        done = subprocess.run([PANSIDE, *map(str, words)], input=stdin, capture_output=True, text=True, timeout=120,
+                              env=self.surroundings, cwd=self.folder)
+        self.assertEqual(done.returncode, status, f"{words}\n{done.stdout[-2000:]}\n{done.stderr[-2000:]}")
+        return done
+
+    def write(self, name, text):
+        place = self.folder / name
+        place.write_bytes(text if isinstance(text, bytes) else text.encode())
+        return place
+
+    def start(self, *words, **more):
+        process = subprocess.Popen([PANSIDE, *map(str, words)], stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+                                   stderr=subprocess.PIPE, text=True, env=self.surroundings, cwd=self.folder, **more)
+        self.addCleanup(self.end, process)
+        return process
+
+    @staticmethod
+    def end(process):
+        if process.poll() is None:
+            process.kill()
+        process.wait()
+        for stream in (process.stdin, process.stdout, process.stderr):
+            if stream:
+                stream.close()
+
+
+class Logs(Place):
+    def test_a_rehearsal_is_the_same_to_the_last_byte(self):
+        first = self.run_it("rehearse", "--hours", "0.5", "--seed", "7").stdout
+        self.assertEqual(first, self.run_it("rehearse", "--hours", "0.5", "--seed", "7").stdout)
+        self.assertNotEqual(first, self.run_it("rehearse", "--hours", "0.5", "--seed", "8").stdout)
+        self.run_it("rehearse", "--hours", "0.5", "--seed", "7", "--out", "a.csv")
+        self.assertEqual((self.folder / "a.csv").read_text(), first)
+        self.run_it("check", "a.csv")
+
+    def test_a_replay_prints_one_object_a_step_on_whole_seconds(self):
+        log = self.write("a.csv", HEADER + "2027-03-14T21:00:00.4Z,pressure,101.325,kPa,\n"
+                                           "2027-03-14T21:00:01Z,syrup_pan,101,degC,\n2027-03-14T21:02:00.2Z,lit,,,\n")
+        lines = [json.loads(line) for line in self.run_it("replay", log, "--every", "60").stdout.splitlines()]
+        self.assertEqual([line["t"] for line in lines], ["2027-03-14T21:00:01Z", "2027-03-14T21:01:01Z",
+                                                         "2027-03-14T21:02:01Z"])
+        # Water boils at 99.974 degC at one standard atmosphere (ITS-90; IAPWS R7-97).
+        self.assertAlmostEqual(lines[0]["waterBoilsC"], 99.974, delta=0.002)
+
+    def test_an_export_replays_to_the_same_pictures(self):
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        self.run_it("export", "--journal", "j.db", "--out", "b.csv")
+        before = self.run_it("replay", SAMPLE, "--every", "300").stdout
+        self.assertEqual(before, self.run_it("replay", "b.csv", "--every", "300").stdout)
+        self.assertGreater(len(before.splitlines()), 5)
+
+    def test_a_log_imported_twice_is_there_once(self):
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        once = self.run_it("export", "--journal", "j.db").stdout
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        self.assertEqual(once, self.run_it("export", "--journal", "j.db").stdout)
+
+    def test_several_shifts_must_be_chosen_from(self):
+        for seed in (1, 2):
+            text = self.run_it("rehearse", "--hours", "0.5", "--seed", seed).stdout
+            self.write(f"{seed}.csv", text.replace("2026-02-27", f"2026-02-2{seed}").replace("2026-02-28", f"2026-02-2{seed + 1}"))
+            self.run_it("import", f"{seed}.csv", "--journal", "j.db")
+        refused = self.run_it("export", "--journal", "j.db", status=1)
+        names = [line.split()[0] for line in refused.stderr.splitlines() if line.startswith("  ")]
+        self.assertEqual(len(names), 2)
+        self.assertIn("lit", self.run_it("export", "--journal", "j.db", "--shift", names[0]).stdout)
+
+    def test_a_report_as_table_and_as_page(self):
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        self.assertIn("draws,", self.run_it("report", "--journal", "j.db").stdout)
+        self.run_it("report", "--journal", "j.db", "--out", "night.pdf")
+        self.assertTrue((self.folder / "night.pdf").read_bytes().startswith(b"%PDF-"))
+        self.run_it("report", "--journal", "j.db", "--out", "night.doc", status=2)
+
+
+class BadInput(Place):
+    def test_a_bad_row_is_named_and_nothing_is_imported(self):
+        log = self.write("bad.csv", HEADER + "2027-03-14T21:00:00Z,syrup_pan,100,degC,\n"
+                                             "2027-03-14T21:00:01Z,syrup_pan,1O1,degC,\n2027-03-14T21:00:02Z,syrup_pan,100,,\n")
+        for words in (("check", log), ("replay", log), ("import", log, "--journal", "j.db")):
+            done = self.run_it(*words, status=1)
+            said = done.stdout + done.stderr
+            self.assertIn("bad.csv:3", said)
+            self.assertIn("1O1", said)
+            self.assertIn("bad.csv:4", said)
+        self.run_it("export", "--journal", "j.db", status=1)
+
+    def test_mixed_line_ends_and_a_byte_order_mark_are_no_fault(self):
+        log = self.write("mixed.csv", b"\xef\xbb\xbf" + HEADER.replace("\n", "\r\n").encode()
+                         + b"2027-03-14T21:00:00Z,lit,,,\n2027-03-14T21:00:01Z,fired,,,\r\n")
+        self.run_it("check", log)
+
+    def test_what_is_not_there_or_no_journal_is_refused(self):
+        self.assertIn("no such file", self.run_it("replay", "none.csv", status=1).stderr)
+        self.assertIn("no such file", self.run_it("check", "none.csv", status=1).stderr)
+        self.run_it("export", "--journal", "none.db", status=1)
+        self.write("text.db", "this is no journal, but a letter to my aunt\n" * 50)
+        for words in (("export", "--journal", "text.db"), ("import", SAMPLE, "--journal", "text.db")):
+            self.assertIn("text.db", self.run_it(*words, status=1).stderr)
+        other = sqlite3.connect(self.folder / "other.db")
+        other.execute("CREATE TABLE bees(name)")
+        other.commit()
+        other.close()
+        self.run_it("import", SAMPLE, "--journal", "other.db", status=1)
+
+    def test_wrong_usage_is_status_two(self):
+        for words in (("replay",), ("boil",), ("rehearse",), ("reckon", "moon"), ("replay", SAMPLE, "--set", "height=3m")):
+            self.run_it(*words, status=2)
+
+    def test_impossible_amounts_are_refused_with_their_place(self):
+        log = self.write("odd.csv", HEADER + "2027-03-14T21:00:00Z,sap_in,-5,L,\n2027-03-14T21:00:01Z,syrup_pan,100,psi,\n")
+        said = self.run_it("check", log, status=1).stdout
+        self.assertIn("odd.csv:2", said)
+        self.assertIn("odd.csv:3", said)
+
+    def test_a_probe_file_with_a_fault_is_refused_with_its_line(self):
+        probe = self.write("probe.toml", '[[port]]\ndevice = "/dev/ttyS0"\nbauds = 9600\n')
+        self.assertIn("probe.toml:3", self.run_it("tend", "--probe", probe, "--journal", "j.db", status=1).stderr)
+
+
+class Tending(Place):
+    def tend(self, *words):
+        process = self.start("tend", "--journal", "j.db", *words)
+        return process
+
+    def line(self, process, patience=20):
+        ready, _, _ = select.select([process.stdout], [], [], patience)
+        self.assertTrue(ready, "no line in time")
+        return json.loads(process.stdout.readline())
+
+    def pan_box(self, checksum="false"):
+        """A pseudo-terminal as the pan's probe; returns the end that a test writes to, and the probe file."""
+        ours, theirs = pty.openpty()
+        self.addCleanup(os.close, ours)
+        self.addCleanup(os.close, theirs)
+        settings = termios.tcgetattr(theirs)
+        settings[3] &= ~(termios.ECHO | termios.ICANON)
+        termios.tcsetattr(theirs, termios.TCSANOW, settings)
+        probe = self.write("probe.toml", f"""
+[[port]]
+name = "pan box"
+device = "{os.ttyname(theirs)}"
+checksum = {checksum}
+[[port.field]]
+is = "syrup"
+reads = "syrup_pan"
+unit = "degC"
+[[port.field]]
+is = "baro"
+reads = "pressure"
+unit = "kPa"
+""")
+        return ours, probe
+
+    def test_rows_on_standard_input_are_kept_and_bad_ones_refused(self):
+        done = self.run_it("tend", "--journal", "j.db",
+                           stdin=",lit,,,by=Odile\n,fired,twelve,kg,\n,fired,12,kg,\n2099-01-01T00:00:00Z,fired,,,\n")
+        self.assertIn("standard input:2", done.stderr)
+        self.assertIn("standard input:4", done.stderr)
+        self.assertEqual(json.loads(done.stdout.splitlines()[-1])["drawing"], False)
+        log = self.run_it("export", "--journal", "j.db").stdout
+        self.assertIn(",lit,,,by=Odile", log)
+        self.assertEqual(log.count(",fired,"), 1)
+
+    def test_a_probe_is_read_and_shown_and_kept(self):
+        ours, probe = self.pan_box()
+        process = self.tend("--probe", probe)
+        # Kept open: the input of a terminal does not end.
+        shown = []
+        for count in range(12):
+            os.write(ours, b"syrup=%.2f baro=98.71\r\n" % (103 + count / 100))
+            time.sleep(0.5)
+            while select.select([process.stdout], [], [], 0)[0]:
+                shown.append(json.loads(process.stdout.readline()))
+        process.send_signal(signal.SIGTERM)
+        process.wait(10)
+        self.assertEqual(process.returncode, 0)
+        self.assertAlmostEqual(shown[-1]["pressureKPa"], 98.71, places=3)
+        self.assertAlmostEqual(shown[-1]["syrupPanC"], 103.1, delta=0.15)
+        log = self.run_it("export", "--journal", "j.db").stdout
+        self.assertGreaterEqual(log.count(",syrup_pan,"), 10)
+        self.assertIn("probe=pan box", log)
+
+    def test_a_killed_shift_is_taken_up_with_all_that_was_acknowledged(self):
+        process = self.tend()
+        process.stdin.write(",lit,,,\n,fired,11,kg,\n")
+        process.stdin.flush()
+        self.line(process)
+        self.line(process)
+        process.kill()
+        process.wait()
+        again = self.tend()
+        picture = self.line(again)
+        self.assertIsNotNone(picture["fireDueS"])
+        again.stdin.write(",note,,,the power came back\n")
+        again.stdin.close()
+        again.wait(10)
+        again.stdin = None
+        log = self.run_it("export", "--journal", "j.db").stdout  # one shift only, or it would ask which
+        self.assertIn(",fired,11,kg,", log)
+        self.assertIn("the power came back", log)
+
+    def test_a_second_writer_is_refused_and_told_why(self):
+        process = self.tend()
+        self.line(process)
+        refused = self.run_it("tend", "--journal", "j.db", stdin=",lit,,,\n", status=3)
+        self.assertIn("j.db", refused.stderr)
+
+    def test_a_late_row_takes_its_place_and_says_when_it_was_entered(self):
+        now = datetime.datetime.now(datetime.timezone.utc).replace(microsecond=0)
+        earlier = (now - datetime.timedelta(minutes=10)).strftime("%Y-%m-%dT%H:%M:%SZ")
+        self.run_it("tend", "--journal", "j.db", stdin=f",lit,,,\n{earlier},fired,,,\n")
+        row = next(line for line in self.run_it("export", "--journal", "j.db").stdout.splitlines() if ",fired," in line)
+        self.assertTrue(row.startswith(earlier))
+        self.assertIn("entered=", row)
+
+
+class Terminal(Place):
+    def test_without_a_display_it_says_so_and_rehearses(self):
+        lines = self.run_it("--rehearsal").stdout.splitlines()
+        self.assertIn("no display", lines[0])
+        self.assertGreater(len(lines), 60)
+        self.assertIn("rise", lines[-1])
+
+    def test_the_console_itself_needs_one(self):
+        self.assertIn("no display", self.run_it(status=3).stderr)
+
+
+class Window(Place):
+    def setUp(self):
+        super().setUp()
+        # The server finds a free number itself and tells it.
+        told, tell = os.pipe()
+        server = subprocess.Popen(["Xvfb", "-displayfd", str(tell), "-screen", "0", "1366x768x24", "-noreset", "-nolisten", "tcp"],
+                                  pass_fds=[tell], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        os.close(tell)
+        self.addCleanup(server.wait)
+        self.addCleanup(server.kill)
+        with os.fdopen(told) as number:
+            self.surroundings["DISPLAY"] = ":" + number.readline().strip()
+        (self.folder / ".config/panside").mkdir(parents=True)
+        self.write(".config/panside/console.ini", "[General]\ncautioned=true\n")
+
+    def tool(self, *words):
+        return subprocess.run(["xdotool", *words], env=self.surroundings, capture_output=True, text=True, timeout=30)
+
+    def open(self, *words):
+        process = self.start("--language", "en", *words)
+        for _ in range(150):
+            found = self.tool("search", "--onlyvisible", "--name", "Panside").stdout.split()
+            if found:
+                time.sleep(0.5)
+                self.tool("windowfocus", "--sync", found[-1])
+                return process
+            self.assertIsNone(process.poll(), "the console ended by itself")
+            time.sleep(0.1)
+        self.fail("no window came")
+
+    def press(self, *keys):
+        for key in keys:
+            self.tool("key", key)
+            time.sleep(0.3)
+
+    def test_keys_become_facts_that_are_kept(self):
+        process = self.open("--journal", "j.db")
+        self.press("f", "Return")   # the fire is lit
+        self.press("f", "Return")   # fired
+        self.press("d", "Return")   # the draw is opened
+        self.press("u")             # and taken back
+        time.sleep(1)
+        process.send_signal(signal.SIGTERM)
+        process.wait(15)
+        log = self.run_it("export", "--journal", "j.db").stdout
+        self.assertEqual(log.count(",lit,"), 1, log)
+        self.assertEqual(log.count(",fired,"), 1, log)
+        self.assertNotIn("draw_open", log)
+
+    def test_a_rehearsal_leaves_the_journal_alone(self):
+        process = self.open("--rehearsal")
+        self.press("f", "Return")
+        process.send_signal(signal.SIGTERM)
+        process.wait(15)
+        self.assertFalse((self.folder / ".local/share/panside/journal.db").exists())
+
+
+if __name__ == "__main__":
+    unittest.main(argv=[sys.argv[0], "-v", *sys.argv[1:]])
