@@ -10,6 +10,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLibraryInfo>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -28,6 +29,7 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
     : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, voice_{std::make_unique<Voice>()} {
     setObjectName(QStringLiteral("console"));
     setWindowTitle(tr("Panside"));
+    resize(QApplication::primaryScreen()->availableSize()); // where no window manager makes it so
     speak(choices_.language);
     auto* inside = new QWidget{this};
     auto* column = new QVBoxLayout{inside};

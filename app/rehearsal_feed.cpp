@@ -24,6 +24,11 @@ RehearsalFeed::RehearsalFeed(std::uint64_t seed, double speed)
 RehearsalFeed::RehearsalFeed(RehearsalUnderWay underWay, ShiftClock clock)
     : session_{keeperOfNothing(), std::move(clock)}, rehearsal_{std::move(underWay.rehearsal)} {
     session_.follow(std::move(underWay.past));
+    // The crew has seen what there was; the person begins with a clear board.
+    std::vector<Fact> seen;
+    for (const auto& alarm : session_.picture().alarms)
+        seen.push_back({session_.now(), AlarmSeen{std::string{nameOf(alarm.alarm)}}});
+    session_.follow(std::move(seen));
 }
 
 void RehearsalFeed::advance() {
