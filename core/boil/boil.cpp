@@ -3,7 +3,6 @@
 #include "core/boil/state.h"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace panside {
 namespace {
@@ -20,7 +19,6 @@ struct Boil::Inside {
         State state;
     };
     std::vector<Entry> facts;
-    std::unordered_map<FactId, Instant> times;
     std::vector<Kept> kept = std::vector<Kept>(1); // the first is the state before any fact
     State state;
     std::size_t folded = 0; // facts that `state` holds
@@ -72,15 +70,10 @@ void Boil::Inside::backTo(std::size_t count) {
     trace.resize(kept.back().rises);
 }
 
+// What is withdrawn was mostly entered just now.
 std::vector<Boil::Entry>::iterator Boil::Inside::find(FactId id) {
-    const auto at = times.find(id);
-    if (at == times.end())
-        return facts.end();
-    auto entry = std::lower_bound(facts.begin(), facts.end(), at->second,
-                                  [](const Entry& one, Instant time) { return one.fact.at < time; });
-    while (entry != facts.end() && entry->id != id)
-        ++entry;
-    return entry;
+    const auto entry = std::find_if(facts.rbegin(), facts.rend(), [id](const Entry& one) { return one.id == id; });
+    return entry == facts.rend() ? facts.end() : std::prev(entry.base());
 }
 
 Boil::Boil() : inside_{std::make_unique<Inside>()} {}
@@ -90,7 +83,6 @@ Boil& Boil::operator=(Boil&&) noexcept = default;
 
 void Boil::add(FactId id, Fact fact) {
     auto& facts = inside_->facts;
-    inside_->times[id] = fact.at;
     // Those of equal times stand in the order of their ids, so that it does not matter in which order they were added.
     const auto later = [](const Entry& a, const Entry& b) {
         return a.fact.at != b.fact.at ? a.fact.at < b.fact.at : a.id < b.id;
@@ -111,7 +103,6 @@ bool Boil::withdraw(FactId id) {
         return false;
     inside_->backTo(static_cast<std::size_t>(entry - inside_->facts.begin()));
     inside_->facts.erase(entry);
-    inside_->times.erase(id);
     return true;
 }
 

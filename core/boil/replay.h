@@ -19,6 +19,7 @@ struct ReplayOptions {
 // seconds, the last at or after the last row. A log with faults is refused with all of them and nothing is called.
 std::vector<Fault> replay(std::string_view log, const ReplayOptions& options,
                           const std::function<void(const Picture&)>& each);
+// The same over facts, by time.
 void replay(std::vector<Fact> facts, const ReplayOptions& options, const std::function<void(const Picture&)>& each);
 
 } // namespace panside

@@ -115,10 +115,13 @@ void Watch::take(const State& state, const Fact& fact) {
 }
 
 void Watch::show(const State& state, Instant now, Picture& picture) const {
-    Watch after = *this;
-    after.pass(state, now);
+    if (next_ <= now && !ended_) {
+        Watch after = *this;
+        after.pass(state, now);
+        return after.show(state, now, picture);
+    }
     for (std::size_t i = 0; i < slotCount; ++i) {
-        const Slot& slot = after.slots_[i];
+        const Slot& slot = slots_[i];
         if (slot.alarm == AlarmState::normal)
             continue;
         const Place place = placeOf(i);
