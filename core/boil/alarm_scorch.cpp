@@ -82,11 +82,13 @@ Left tooDense(const State& state, Instant now, bool standing) {
     if (!pan || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
     const Weather::Boiling water = state.weather.boiling(now).value_or(assumedBoiling(state));
-    const auto limit = boilingRise(Brix::degrees(75), water.forModel);
     const auto mark = boilingRise(state.settings.targetDensity(), water.forModel);
-    if (!limit || !mark)
-        return std::nullopt;
     const double rise = pan->si - state.mark.offset(now).kelvin() - water.waterBoils.kelvin();
+    if (!mark || rise < mark->kelvin())
+        return std::nullopt;
+    const auto limit = boilingRise(Brix::degrees(75), water.forModel); // no target is over that
+    if (!limit)
+        return std::nullopt;
     const auto line = state.trends.of(Series::syrup_pan, now);
     // Metal reads hot at once and then stays; liquid that thickens goes on climbing.
     if (sensor.reason(now) == Reason::touchingPan && (!line || line->slope < 0.03))

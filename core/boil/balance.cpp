@@ -84,7 +84,7 @@ void Balance::noteBoiling(const State& state, Temperature pan, Instant at) {
 void Balance::noteEvaporation(const State& state, Instant now) {
     if (notedAt_ && secondsBetween(*notedAt_, now) < 60)
         return;
-    const auto rate = evaporation(state, now);
+    const auto rate = evaporation(state, sapUse(now), now);
     minutes_[static_cast<std::size_t>(minuteCount_++) % minutes_.size()] = {now,
                                                                             rate ? static_cast<float>(rate->litrePerHour) : -1};
     notedAt_ = now;
@@ -96,14 +96,15 @@ double Balance::syrupShare(const State& state) const {
     return ratio ? 1 / *ratio : 0;
 }
 
-std::optional<Balance::Rate> Balance::sapUse(Instant now) const {
+Balance::Use Balance::sapUse(Instant now) const {
     const auto tank = tank_.rate(now), feed = feed_.rate(now);
+    const auto from = tank ? std::optional{tank->from} : std::nullopt;
     if (!tank || tank->litrePerHour < 0)
-        return feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt;
+        return {feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt, from};
     if (!feed)
-        return Rate{tank->litrePerHour, tank->sd};
+        return {Rate{tank->litrePerHour, tank->sd}, from};
     const double a = 1 / (tank->sd * tank->sd), b = 1 / (feed->sd * feed->sd);
-    return Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)};
+    return {Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)}, from};
 }
 
 double Balance::drawn(Instant since, Instant until, int& missing) const {
@@ -121,18 +122,17 @@ double Balance::drawn(Instant since, Instant until, int& missing) const {
     return litre;
 }
 
-std::optional<Balance::Rate> Balance::evaporationFromSap(const State& state, Instant now) const {
-    const auto use = sapUse(now);
-    if (!use)
+std::optional<Balance::Rate> Balance::evaporationFromSap(const State& state, const Use& use, Instant now) const {
+    if (!use.rate)
         return std::nullopt;
-    const auto tank = tank_.rate(now);
-    const Instant from = tank ? tank->from : now - std::chrono::minutes{30};
+    const Instant from = use.tankFrom.value_or(now - std::chrono::minutes{30});
     int missing = 0;
     const double litre = drawn(from, now, missing);
     const double hours = secondsBetween(from, now) / 3600;
     // A draw is replaced by sap at once. One without a measure is taken at its share in the long run.
-    const double syrup = missing ? syrupShare(state) * use->litrePerHour : litre / hours;
-    return Rate{std::max(use->litrePerHour - syrup, 0.0), std::hypot(use->sd, balanceError * use->litrePerHour)};
+    const double perHour = use.rate->litrePerHour;
+    const double syrup = missing ? syrupShare(state) * perHour : litre / hours;
+    return Rate{std::max(perHour - syrup, 0.0), std::hypot(use.rate->sd, balanceError * perHour)};
 }
 
 std::optional<Balance::Rate> Balance::evaporationFromDraws(const State& state, Instant now) const {
@@ -150,8 +150,8 @@ std::optional<Balance::Rate> Balance::evaporationFromDraws(const State& state, I
     return Rate{litre / hours * (sap - 1), 0.15 * litre / hours * sap};
 }
 
-std::optional<Balance::Rate> Balance::evaporation(const State& state, Instant now) const {
-    const auto sap = evaporationFromSap(state, now), draws = evaporationFromDraws(state, now);
+std::optional<Balance::Rate> Balance::evaporation(const State& state, const Use& use, Instant now) const {
+    const auto sap = evaporationFromSap(state, use, now), draws = evaporationFromDraws(state, now);
     if (!sap || !draws)
         return sap ? sap : draws;
     const double a = 1 / (sap->sd * sap->sd), b = 1 / (draws->sd * draws->sd);
@@ -165,18 +165,19 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
         picture.syrupOut = Volume::litre(syrupOut_);
 
     const bool measured = tank_.last() || feed_.last();
-    const auto rate = evaporation(state, now);
+    const auto use = sapUse(now);
+    const auto rate = evaporation(state, use, now);
     if (rate)
         picture.evaporation = VolumeFlow::litrePerHour(rate->litrePerHour);
     else
         picture.why.push_back({"evaporationLph", measured ? Reason::tooShort : Reason::noTankLevel});
-    showEnd(state, now, rate, picture);
+    showEnd(state, now, use.rate, rate, picture);
     showEfficiency(state, now, picture);
 }
 
-void Balance::showEnd(const State& state, Instant now, std::optional<Rate> rate, Picture& picture) const {
+void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
+                      Picture& picture) const {
     const auto level = state.sensors.of(Series::tank_level).value(now);
-    auto use = sapUse(now);
     if (!use && rate)
         use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
     if (!level || !use || use->litrePerHour <= 1) {

@@ -31,16 +31,22 @@ private:
     };
     static constexpr std::size_t drawsKept = 32;
 
-    std::optional<Rate> sapUse(Instant now) const;
+    // Sap that leaves the tank, and since when that has been seen.
+    struct Use {
+        std::optional<Rate> rate;
+        std::optional<Instant> tankFrom;
+    };
+    Use sapUse(Instant now) const;
     // Litres drawn since, by measure; `missing` counts the draws without one.
     double drawn(Instant since, Instant until, int& missing) const;
-    std::optional<Rate> evaporationFromSap(const State& state, Instant now) const;
+    std::optional<Rate> evaporationFromSap(const State& state, const Use& use, Instant now) const;
     std::optional<Rate> evaporationFromDraws(const State& state, Instant now) const;
-    std::optional<Rate> evaporation(const State& state, Instant now) const;
+    std::optional<Rate> evaporation(const State& state, const Use& use, Instant now) const;
     void takeReading(const State& state, const Reading& reading, Instant at);
     void noteBoiling(const State& state, Temperature pan, Instant at);
     void noteEvaporation(const State& state, Instant now);
-    void showEnd(const State& state, Instant now, std::optional<Rate> rate, Picture& picture) const;
+    void showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
+                 Picture& picture) const;
     void showEfficiency(const State& state, Instant now, Picture& picture) const;
     // Of the sap that flows in, the share that leaves as syrup in the long run.
     double syrupShare(const State& state) const;

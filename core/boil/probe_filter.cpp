@@ -61,16 +61,6 @@ bool wrongUnitLikely(const ReadingRow& row, double si, Unit unit) {
 Probe::Probe(std::string name, Series series)
     : name_{std::move(name)}, typedHoldsFor_{mannerOf(series).typedHoldsFor} {}
 
-double Probe::spacing() const {
-    const auto count = std::min<std::size_t>(samples_ > 0 ? samples_ - 1 : 0, gapCount);
-    if (count == 0)
-        return 0;
-    auto gaps = gaps_;
-    const auto middle = gaps.begin() + static_cast<std::ptrdiff_t>(count / 2);
-    std::nth_element(gaps.begin(), middle, gaps.begin() + static_cast<std::ptrdiff_t>(count));
-    return *middle;
-}
-
 Instant Probe::silentAt() const {
     // One sample tells no spacing: what was written down once may never have been a probe.
     const double usual = samples_ < 2 ? 300 : spacing();
@@ -80,8 +70,14 @@ Instant Probe::silentAt() const {
 double Probe::noise() const { return std::sqrt(variance_); }
 
 void Probe::countGap(Instant at) {
-    if (last_ && samples_ > 0)
+    if (last_ && samples_ > 0) {
         gaps_[(samples_ - 1) % gapCount] = static_cast<float>(secondsBetween(*last_, at));
+        auto gaps = gaps_;
+        const auto count = std::min<std::size_t>(samples_, gapCount);
+        const auto middle = gaps.begin() + static_cast<std::ptrdiff_t>(count / 2);
+        std::nth_element(gaps.begin(), middle, gaps.begin() + static_cast<std::ptrdiff_t>(count));
+        spacing_ = *middle;
+    }
     ++samples_;
     last_ = at;
 }

@@ -28,7 +28,7 @@ public:
     const std::string& name() const { return name_; }
     bool byHand() const { return name_ == "hand"; }
     std::optional<Instant> last() const { return last_; }
-    double spacing() const;   // seconds between its samples, usually; 0: not known yet
+    double spacing() const { return spacing_; } // seconds between its samples, usually; 0: not known yet
     Instant silentAt() const; // when it will have been silent for too long
     bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
     bool stuck() const { return stuck_; }
@@ -69,6 +69,7 @@ private:
     double typedHoldsFor_; // seconds
     std::optional<Instant> last_, implausibleSince_;
     std::array<float, gapCount> gaps_{};
+    float spacing_ = 0; // their median
     std::uint32_t samples_ = 0;
     // the filter: value, slope, variance of a sample about it
     bool started_ = false;
