@@ -95,9 +95,13 @@ Left tooDense(const State& state, Instant now, bool standing) {
         return std::nullopt;
     if (rise >= limit->kelvin())
         return 0.0;
+    // So close under it, and so far over any draw, a climb need not be quick: the next load may bring it.
+    const double room = limit->kelvin() - rise;
+    if (room <= 0.5 && rise > mark->kelvin() + 0.5)
+        return line && line->slope > 0 ? std::min(soon, room / line->slope) : soon;
     if (!line || rise < mark->kelvin() + 0.2)
         return std::nullopt;
-    const double left = (limit->kelvin() - rise) / std::max(line->slope, 1e-5);
+    const double left = room / std::max(line->slope, 1e-5);
     // Once it has run away it is over when it falls or all but stands, not when a lull between two loads slows it.
     if (standing)
         return line->slope > -line->slopeSd && left < 1500 ? Left{std::min(left, soon)} : std::nullopt;
