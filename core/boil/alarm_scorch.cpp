@@ -44,9 +44,10 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     if (!low || !falls)
         return std::nullopt;
     // A starved pan is drawn down faster than it boils down, if they go on drawing.
-    if (starved)
-        return left / -line->slope / 1.5;
-    return left / -line->slope;
+    const double lasts = left / -line->slope / (starved ? 1.5 : 1);
+    // Between two draws a shallow pan only seems to have time: the next draw may take half of what is left.
+    const bool shallow = line->value < 0.5 * *usual || (starved && standing);
+    return shallow ? std::min(lasts, soon) : lasts;
 }
 
 // From sap that has stopped running in, where no level is read: what stands in the pans over what boils off.
