@@ -39,7 +39,7 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const bool low = usual && line->value < share * *usual;
     const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
     // Once called, a low pan is over when it rises, not when a draw has just begun the line anew.
-    if (low && !falls && standing && line->slope < 2 * line->slopeSd)
+    if (low && !falls && standing && (starved || line->span < 30 || line->slope < 2 * line->slopeSd))
         return soon;
     if (!low || !falls)
         return std::nullopt;
