@@ -77,7 +77,7 @@ void AcrossView::paintEvent(QPaintEvent*) {
     drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true), said, 3);
     const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(), inside.bottom() - sentence.bottom() - edge};
     for (int i = 0; i < 3; ++i) {
-        const QRect place = wide ? QRect{numbers.left() + i * numbers.width() / 3, numbers.top(), numbers.width() / 3 - edge, numbers.height()}
+        const QRect place = wide ? QRect{numbers.left() + i * numbers.width() / 3, numbers.top(), numbers.width() / 3 - 3 * edge, numbers.height()}
                                  : QRect{numbers.left(), numbers.top() + i * numbers.height() / 3, numbers.width(), numbers.height() / 3 - edge};
         drawNumber(painter, place, cards_[static_cast<std::size_t>(i)]);
     }

@@ -40,7 +40,7 @@ Board::Board(QWidget* parent)
     across_->hide();
     flashing_.setInterval(halfFlash);
     connect(&flashing_, &QTimer::timeout, this, &Board::flash);
-    show(picture_);
+    refresh(picture_);
 }
 
 void Board::nameKeys() {
@@ -66,16 +66,16 @@ void Board::wear(const Dress& dress) {
 void Board::setUnits(Units units) {
     units_ = units;
     chart_->setUnits(units);
-    show(picture_);
+    refresh(picture_);
 }
 
 void Board::display(const Picture& picture) {
     chart_->display(picture);
     picture_ = picture;
-    show(picture_);
+    refresh(picture_);
 }
 
-void Board::show(const Picture& picture) {
+void Board::refresh(const Picture& picture) {
     const SentenceView said = sentence(picture);
     const std::array<CardView, 3> views{drawCard(picture, units_), fireCard(picture, units_), lastLoadCard(picture, units_)};
     const bool sameBand = said.first == bar_->view().first && said.others == bar_->view().others;
@@ -148,7 +148,7 @@ void Board::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) {
         nameKeys();
         wear(dress_);
-        show(picture_);
+        refresh(picture_);
     }
     QWidget::changeEvent(event);
 }

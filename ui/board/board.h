@@ -51,7 +51,7 @@ private:
     void want(Action action);
     void arrange();
     void nameKeys();
-    void show(const Picture& picture);
+    void refresh(const Picture& picture);
     void flash();
 
     Dress dress_;

@@ -46,11 +46,11 @@ QString rangeText(const Range& range) {
     const Duration larger = range.p90.value_or(range.p50);
     const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
     if (!range.p90)
-        return tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit);
+        return tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit);
     const QString high = endOf(*range.p90, larger);
     if (low == high)
-        return tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit);
-    return tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit);
+        return tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit);
+    return tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit);
 }
 
 QString CardView::spoken() const {

@@ -48,7 +48,7 @@ void drawStack(QPainter& painter, const ChartScene& scene, Plot plot) {
         return;
     const double margin = std::max(15.0, 0.12 * (range->second - range->first));
     plot.low = range->first - margin;
-    plot.high = range->second + margin;
+    plot.high = range->second + 2.5 * margin;  // room for the words over it
     drawSeries(painter, scene.trace.stack(), plot, scene.dress.inks().word, std::max(1.2, scene.dress.px(0.4) * 1.0));
 }
 

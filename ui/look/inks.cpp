@@ -12,7 +12,7 @@ Inks day() {
             .key = QColor{"#dcdad3"},
             .word = QColor{"#1c2022"},
             .quiet = QColor{"#51585c"},
-            .line = QColor{"#767c7f"},
+            .line = QColor{"#70767a"},
             .faint = QColor{"#d3d2cc"},
             .trace = QColor{"#17485c"},
             .band = QColor{"#6f7a7f"},

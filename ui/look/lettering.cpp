@@ -80,7 +80,7 @@ void drawFitted(QPainter& painter, const QRect& place, int alignment, const QFon
         }
     }
     painter.setFont(best);
-    painter.drawText(place, alignment | wrapFlags(used), text);
+    painter.drawText(place, alignment | Qt::TextDontClip | wrapFlags(used), text);
 }
 
 }  // namespace panside

@@ -28,7 +28,7 @@ AlarmPicture alarm(Alarm which, Priority priority, AlarmState state, double ago)
 
 Instant evening(double secondsAfterLit) {
     using namespace std::chrono;
-    return sys_days{year{2026} / 3 / 14} + 17h + 30min + Duration{secondsAfterLit};
+    return Instant{sys_days{year{2026} / 3 / 14} + 17h + 30min} + Duration{secondsAfterLit};
 }
 
 Picture fresh() {
@@ -44,7 +44,7 @@ Picture calm() {
     picture.pressure = Pressure::inchesOfMercury(29.12);
     picture.waterBoils = Temperature::fahrenheit(210.7);
     picture.probeOffset = TemperatureDifference::fahrenheit(0.3);
-    picture.rise = TemperatureDifference::fahrenheit(6.6);
+    picture.rise = TemperatureDifference::fahrenheit(5.8);
     picture.syrupPan = *picture.waterBoils + *picture.rise + picture.probeOffset;
     picture.targetRise = TemperatureDifference::fahrenheit(7.25);
     picture.legalRise = TemperatureDifference::fahrenheit(6.95);
@@ -204,7 +204,7 @@ void fillTrace(ShiftTrace& trace) {
         if (t == 5000)
             say(t, SapIn{{Volume::gallon(120), Unit::gal}, Brix::degrees(2.1), {}, "upper bush"});
         if (t == 6200)
-            say(t, DensityCheck{66.2, Unit::brix, Instrument::hydrometer, Said<Temperature>{Temperature::fahrenheit(209), Unit::degF}});
+            say(t, DensityCheck{66.2, Unit::brix, Instrument::hydrometer, Said<Temperature>{Temperature::fahrenheit(209), Unit::degF}, {}, {}});
         if (t == 7000)
             say(t, Note{"switched to slabs"});
         if (t == 8100)

@@ -1,0 +1,256 @@
+#include "tests/ui/board/scenes.h"
+#include "ui/board/across_view.h"
+#include "ui/board/board.h"
+#include "ui/board/card.h"
+#include "ui/board/sentence_bar.h"
+#include "ui/chart/rise_chart.h"
+#include "ui/look/press.h"
+#include "ui/words/alarm_words.h"
+#include "ui/words/reading_words.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <gtest/gtest.h>
+#include <set>
+
+namespace panside {
+namespace {
+
+QString chief(const CardView& view) {
+    QString text;
+    for (const Piece& piece : view.chief)
+        text += (text.isEmpty() ? QString{} : QStringLiteral(" ")) + piece.text;
+    return text;
+}
+
+TEST(DrawCard, SaysMinutesAsARange) {
+    const CardView view = drawCard(scenes::calm(), Units::us);
+    EXPECT_EQ(view.title, "TO THE DRAW");
+    EXPECT_EQ(chief(view), "12 min");
+    EXPECT_EQ(view.beside, QString::fromUtf8("9 to 16\u00a0min"));
+    EXPECT_EQ(view.figure, QString::fromUtf8("rise 5.8 of 7.3\u00a0°F"));
+    EXPECT_EQ(view.actions.front(), Action::drawOpen);
+    EXPECT_EQ(view.tone, Tone::calm);
+}
+
+TEST(DrawCard, WhileDrawingTheSamePlaceCountsToTheClose) {
+    const CardView view = drawCard(scenes::drawing(), Units::us);
+    EXPECT_EQ(view.title, "DRAWING, CLOSE IN");
+    EXPECT_EQ(chief(view), "1:20");
+    EXPECT_EQ(view.actions.front(), Action::drawClose);
+    EXPECT_EQ(rowOf(Action::drawClose).key, rowOf(Action::drawOpen).key);
+}
+
+TEST(DrawCard, StrikesTheNumberByTheWordOfItsDoubt) {
+    const CardView view = drawCard(scenes::doubt(), Units::us);
+    EXPECT_EQ(view.doubt, QString::fromUtf8("stuck for 40\u00a0s"));
+    EXPECT_TRUE(view.figure.startsWith(QString::fromUtf8("rise – of")));
+}
+
+TEST(DrawCard, AMissingNumberIsADashWithItsReasonNeverAZero) {
+    const CardView view = drawCard(scenes::blind(), Units::us);
+    EXPECT_EQ(view.chief, dash);
+    EXPECT_EQ(view.reason, QString::fromUtf8("pan probe silent for 25\u00a0s"));
+    EXPECT_EQ(drawCard(scenes::fresh(), Units::us).reason, "fire not lit");
+}
+
+TEST(DrawCard, LeavesTheEndOpenWhereSomeFuturesNeverGetThere) {
+    EXPECT_EQ(drawCard(scenes::handOnly(), Units::us).beside, QString::fromUtf8("6\u00a0min or more"));
+}
+
+TEST(DrawCard, SaysNowAboveTheTarget) {
+    Picture picture = scenes::calm();
+    picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    EXPECT_EQ(chief(drawCard(picture, Units::us)), "now");
+}
+
+TEST(FireCard, CountsDownAndSaysWhoseTurnItIs) {
+    const CardView view = fireCard(scenes::calm(), Units::us);
+    EXPECT_EQ(chief(view), "3:40");
+    EXPECT_EQ(view.figure, "turn: Odile");
+    EXPECT_EQ(view.actions.front(), Action::fired);
+}
+
+TEST(FireCard, OverdueIsAnotherTitleAndAnotherTone) {
+    const CardView view = fireCard(scenes::seenAlarm(), Units::us);
+    EXPECT_EQ(view.title, "FIRE NOW, OVERDUE BY");
+    EXPECT_EQ(chief(view), "1:15");
+    EXPECT_EQ(view.tone, Tone::medium);
+}
+
+TEST(LastLoadCard, SaysHoursAsHours) {
+    const CardView view = lastLoadCard(scenes::calm(), Units::us);
+    EXPECT_EQ(chief(view), "1 h 45");
+    EXPECT_EQ(view.beside, QString::fromUtf8("1:35 to 1:58\u00a0h"));
+    EXPECT_EQ(lastLoadCard(scenes::handOnly(), Units::us).reason, "sap tank not read");
+}
+
+TEST(Sentence, IsCalmOnACalmBoil) {
+    const SentenceView view = sentence(scenes::calm());
+    EXPECT_EQ(view.tone, Tone::calm);
+    EXPECT_FALSE(view.flashing);
+    EXPECT_TRUE(view.first.isEmpty());
+}
+
+TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
+    const SentenceView view = sentence(scenes::scorching());
+    EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));
+    EXPECT_EQ(view.first, "flood the pan with sap, close the draw, damp the fire");
+    EXPECT_EQ(view.others, QString::fromUtf8("also: sap low · shelved: clock moved"));
+    EXPECT_TRUE(view.flashing);
+    EXPECT_EQ(view.tone, Tone::high);
+}
+
+TEST(Sentence, ShowsTheUnseenBeforeTheSeen) {
+    Picture picture = scenes::scorching();
+    picture.alarms[0].state = AlarmState::seen;
+    picture.alarms[1].state = AlarmState::unseen;
+    EXPECT_EQ(shownAlarm(picture)->alarm, Alarm::sap_low);
+}
+
+TEST(Sentence, SeenIsSteadyGoneUnseenAsksToBeSeen) {
+    EXPECT_FALSE(sentence(scenes::seenAlarm()).flashing);
+    const SentenceView gone = sentence(scenes::goneUnseen());
+    EXPECT_TRUE(gone.canBeSeen);
+    EXPECT_EQ(gone.state, "gone, not yet seen");
+    EXPECT_TRUE(gone.first.isEmpty());
+}
+
+TEST(AlarmWords, EveryAlarmSaysWhatIsWrongAndWhatToDoFirst) {
+    std::set<QString> lines;
+    for (std::size_t i = 0; i < alarmCount; ++i) {
+        const AlarmPicture alarm{.alarm = static_cast<Alarm>(i), .priority = Priority::high, .state = AlarmState::unseen, .since = {}};
+        EXPECT_FALSE(alarmFirst(alarm).isEmpty());
+        EXPECT_FALSE(alarmName(alarm.alarm).isEmpty());
+        lines.insert(alarmLine(alarm));
+    }
+    EXPECT_EQ(lines.size(), alarmCount);
+    EXPECT_FALSE(lines.contains(QString{}));
+}
+
+TEST(ReadingWords, EveryReasonHasWords) {
+    for (int i = 1; i <= static_cast<int>(Reason::notReached); ++i)
+        EXPECT_FALSE(reasonWords(Why{"riseC", static_cast<Reason>(i), 40}).isEmpty()) << i;
+}
+
+TEST(Actions, NoTwoShareAKeyButTheDraw) {
+    std::set<int> keys;
+    for (const ActionRow& row : allActions()) {
+        if (row.action != Action::drawClose) {
+            EXPECT_TRUE(keys.insert(row.key).second) << row.word;
+        }
+    }
+    EXPECT_EQ(rowOf(Action::fired).key, Qt::Key_F);
+}
+
+class BoardAtWork : public testing::Test {
+protected:
+    BoardAtWork() {
+        QObject::connect(&board, &Board::actionWanted, [this](Action action) { wanted.push_back(action); });
+        board.wear({Measure{96}, Look::day});
+        board.resize(1366, 768);
+        board.display(scenes::calm());
+        board.show();
+        QApplication::processEvents();
+    }
+    void press(int key, Qt::KeyboardModifiers held = Qt::NoModifier) {
+        QKeyEvent event{QEvent::KeyPress, key, held};
+        QApplication::sendEvent(&board, &event);
+    }
+    Board board;
+    std::vector<Action> wanted;
+};
+
+TEST_F(BoardAtWork, OneKeyIsOneAction) {
+    press(Qt::Key_F);
+    press(Qt::Key_D);
+    board.display(scenes::drawing());
+    press(Qt::Key_D);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(wanted, (std::vector{Action::fired, Action::drawOpen, Action::drawClose, Action::undo}));
+}
+
+TEST_F(BoardAtWork, WhatIsPressedByFingerIsTheSame) {
+    board.findChild<Press*>("fireCardAction0")->click();
+    board.findChild<Press*>("drawCardAction0")->click();
+    board.display(scenes::scorching());
+    board.findChild<Press*>("sentenceSeen")->click();
+    EXPECT_EQ(wanted, (std::vector{Action::fired, Action::drawOpen, Action::alarmSeen}));
+}
+
+TEST_F(BoardAtWork, EveryTargetIsTwelveMillimetresHighAndNothingIsOutside) {
+    for (const Picture& picture : {scenes::calm(), scenes::drawing(), scenes::scorching(), scenes::fresh()}) {
+        board.display(picture);
+        QApplication::processEvents();
+        for (const Press* press : board.findChildren<Press*>()) {
+            if (press->isHidden())
+                continue;
+            EXPECT_GE(press->height(), Measure{96}.px(mm::target)) << press->objectName().toStdString();
+            EXPECT_GE(press->width(), Measure{96}.px(mm::target)) << press->objectName().toStdString();
+            const QRect place{press->mapTo(&board, QPoint{0, 0}), press->size()};
+            EXPECT_TRUE(board.rect().contains(place)) << press->objectName().toStdString();
+        }
+    }
+}
+
+TEST_F(BoardAtWork, ChiefDigitsKeepTheirTwentyMillimetresOnASmallScreen) {
+    for (const QSize size : {QSize{1366, 768}, QSize{1280, 720}, QSize{1920, 1080}}) {
+        board.resize(size);
+        for (const char* name : {"drawCard", "fireCard", "lastLoadCard"})
+            EXPECT_GE(board.findChild<Card*>(name)->chiefPlace().height(), Measure{96}.px(mm::chiefDigits)) << name;
+    }
+}
+
+TEST_F(BoardAtWork, AnUnchangedCardIsNotDrawnAgain) {
+    auto* card = board.findChild<Card*>("lastLoadCard");
+    const int before = card->paintings();
+    Picture later = scenes::calm();
+    later.fireDue = Duration{219};
+    board.display(later);
+    QApplication::processEvents();
+    EXPECT_EQ(card->paintings(), before);
+}
+
+TEST_F(BoardAtWork, TheSameWordsStayInTheirPlaceWhenAnAlarmComes) {
+    const QRect before = board.findChild<Card*>("drawCard")->geometry();
+    const QRect key = board.findChild<Press*>("keyW")->geometry();
+    board.display(scenes::scorching());
+    EXPECT_EQ(board.findChild<Card*>("drawCard")->geometry(), before);
+    EXPECT_EQ(board.findChild<Press*>("keyW")->geometry(), key);
+    EXPECT_FALSE(board.findChild<FirstBand*>("firstBand")->isHidden());
+}
+
+TEST_F(BoardAtWork, TheWholeFrameShowsAnAlarmNobodyHasSeen) {
+    board.display(scenes::scorching());
+    const QColor ink = inksOf(Look::day).high;
+    const QImage image = board.grab().toImage();
+    for (const QPoint corner : {QPoint{1, 1}, QPoint{1364, 1}, QPoint{1, 766}, QPoint{1364, 766}})
+        EXPECT_EQ(image.pixelColor(corner), ink);
+    board.display(scenes::calm());
+    EXPECT_EQ(board.grab().toImage().pixelColor(1, 1), inksOf(Look::day).ground);
+}
+
+TEST_F(BoardAtWork, F11ShowsTheSentenceAndThreeNumbersOnly) {
+    press(Qt::Key_F11);
+    EXPECT_TRUE(board.acrossTheRoom());
+    EXPECT_TRUE(board.findChild<AcrossView*>("acrossView")->isVisible());
+    press(Qt::Key_F);  // the keys still work
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(board.acrossTheRoom());
+    EXPECT_EQ(wanted[1], Action::fired);
+}
+
+TEST_F(BoardAtWork, EverythingHasANameForAScreenReader) {
+    for (const Press* press : board.findChildren<Press*>()) {
+        if (press->isHidden())
+            continue;
+        EXPECT_FALSE(press->objectName().isEmpty());
+        EXPECT_FALSE(press->accessibleName().isEmpty()) << press->objectName().toStdString();
+    }
+    const auto* card = board.findChild<Card*>("drawCard");
+    EXPECT_TRUE(card->accessibleDescription().contains("12 min"));
+    EXPECT_TRUE(card->accessibleDescription().contains("9 to 16"));
+}
+
+}  // namespace
+}  // namespace panside

@@ -1,0 +1,151 @@
+#include "tests/ui/board/scenes.h"
+#include "ui/chart/rise_chart.h"
+
+#include <QApplication>
+#include <QImage>
+#include <QKeyEvent>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+Thinned::Sample sample(double second, float value, Trust trust = Trust::good, bool gap = false) {
+    return {scenes::evening(second), value, trust, gap};
+}
+
+TEST(Thinned, LosesNoPeak) {
+    Thinned series;
+    series.setColumn(std::chrono::seconds{60});
+    for (int t = 0; t < 3600; ++t)
+        series.add(sample(t, t == 1234 ? 9.5F : t == 2222 ? -3.F : 1.F));
+    EXPECT_EQ(series.columns().size(), 60);
+    float least = 1, greatest = 1;
+    for (const auto& column : series.columns()) {
+        least = std::min(least, column.least);
+        greatest = std::max(greatest, column.greatest);
+    }
+    EXPECT_EQ(greatest, 9.5F);
+    EXPECT_EQ(least, -3.F);
+}
+
+TEST(Thinned, KeptAsDataArriveIsTheSameAsMadeAnew) {
+    Thinned kept, anew;
+    kept.setColumn(std::chrono::seconds{7});
+    for (int t = 0; t < 2000; ++t) {
+        const auto one = sample(t, static_cast<float>(t % 37), t % 500 < 20 ? Trust::doubtful : Trust::good, t == 900);
+        kept.add(one);
+        anew.add(one);
+    }
+    anew.setColumn(std::chrono::seconds{7});
+    EXPECT_EQ(kept.columns(), anew.columns());
+}
+
+TEST(Thinned, GivesBackTheSampleNearest) {
+    Thinned series;
+    for (int t = 0; t < 100; t += 10)
+        series.add(sample(t, static_cast<float>(t)));
+    EXPECT_EQ(series.nearest(scenes::evening(-50)).value, 0);
+    EXPECT_EQ(series.nearest(scenes::evening(34)).value, 30);
+    EXPECT_EQ(series.nearest(scenes::evening(36)).value, 40);
+    EXPECT_EQ(series.nearest(scenes::evening(5000)).value, 90);
+}
+
+TEST(TimeScale, PutsNowBeforeTheRightFifth) {
+    const Instant now = scenes::evening(7200);
+    const TimeScale scale = scaleFor(now, Duration{9000}, 0.8, 100, 900);
+    EXPECT_NEAR(scale.x(now), 100 + 0.8 * 900, 1);
+    EXPECT_NEAR(secondsBetween(scale.begin(), scale.end()), 9000, 10);
+    EXPECT_NEAR(secondsBetween(scale.at(scale.x(now)), now), 0, 0.01);
+}
+
+TEST(TimeScale, StepsAreRound) {
+    EXPECT_EQ(roundSteps(0, 10, 5), (std::vector<double>{0, 2, 4, 6, 8, 10}));
+    EXPECT_TRUE(roundSteps(3, 3, 5).empty());
+}
+
+class Chart : public testing::Test {
+protected:
+    Chart() {
+        chart.wear({Measure{96}, Look::day});
+        chart.resize(900, 620);
+        scenes::fillTrace(chart.trace());
+        chart.display(scenes::calm());
+    }
+    // How many pixels of this colour stand in a column of the picture.
+    int inkAt(const QImage& image, double x, const QColor& ink, int bottom) {
+        int count = 0;
+        for (int y = 40; y < bottom; ++y)
+            count += image.pixelColor(static_cast<int>(x), y) == ink ? 1 : 0;
+        return count;
+    }
+    RiseChart chart;
+    const Inks& inks = inksOf(Look::day);
+};
+
+TEST_F(Chart, DrawsNoLineAcrossAGap) {
+    for (int i = 0; i < 3; ++i)
+        chart.zoom(1 / 1.5);
+    const QImage image = chart.grab().toImage();
+    const TimeScale& time = chart.timeScale();
+    EXPECT_EQ(inkAt(image, time.x(scenes::evening(4150)), inks.trace, 440), 0);  // silent from 4000 to 4300
+    EXPECT_GT(inkAt(image, time.x(scenes::evening(3500)), inks.trace, 440), 0);
+}
+
+TEST_F(Chart, DrawsNoSolidLineInTheFuture) {
+    const QImage image = chart.grab().toImage();
+    const int from = static_cast<int>(chart.timeScale().x(scenes::calm().at)) + 20;
+    const QColor panel = inks.panel;
+    for (int y = 40; y < 430; ++y) {  // the field of the rise without its scale's faint grid
+        int filled = 0;
+        for (int x = from; x < 890; ++x) {
+            const QColor pixel = image.pixelColor(x, y);
+            filled += pixel != panel && pixel != inks.faint ? 1 : 0;
+        }
+        EXPECT_LT(filled, 0.95 * (890 - from)) << "row " << y;
+    }
+}
+
+TEST_F(Chart, PointingTellsTimeValueTrustAndWhatWasSaid) {
+    chart.pointAt(scenes::evening(6200));
+    const QString words = chart.pointedWords();
+    for (const char* part : {"19:13", "rise", "good", "stack", "hydrometer 66.2"})
+        EXPECT_TRUE(words.contains(part)) << words.toStdString();
+    chart.pointAt(scenes::evening(4150));
+    EXPECT_TRUE(chart.pointedWords().contains("nothing was read"));
+    chart.pointAt(scenes::evening(9100));
+    EXPECT_TRUE(chart.pointedWords().contains("in doubt"));
+    chart.pointAt(scenes::evening(3 * 3600 + 600));
+    EXPECT_TRUE(chart.pointedWords().contains("forecast"));
+}
+
+TEST_F(Chart, OneKeyBringsBackNow) {
+    const TimeScale before = chart.timeScale();
+    chart.press(QKeyEvent{QEvent::KeyPress, Qt::Key_Plus, Qt::NoModifier});
+    chart.press(QKeyEvent{QEvent::KeyPress, Qt::Key_Left, Qt::NoModifier});
+    EXPECT_FALSE(chart.followsNow());
+    EXPECT_NE(chart.timeScale(), before);
+    chart.press(QKeyEvent{QEvent::KeyPress, Qt::Key_Home, Qt::NoModifier});
+    EXPECT_TRUE(chart.followsNow());
+    EXPECT_EQ(chart.timeScale(), before);
+}
+
+TEST_F(Chart, PaintsAtMostTwentyFiveTimesASecond) {
+    chart.show();
+    QApplication::processEvents();
+    const int before = chart.paintings();
+    QElapsedTimer watch;
+    watch.start();
+    Picture picture = scenes::calm();
+    int asked = 0;
+    while (watch.elapsed() < 200) {
+        picture.at += std::chrono::milliseconds{1};
+        chart.display(picture);
+        QApplication::processEvents();
+        ++asked;
+    }
+    EXPECT_GT(asked, 0);
+    EXPECT_LE(chart.paintings() - before, watch.elapsed() / 38 + 5);  // a few more when the window comes up
+}
+
+}  // namespace
+}  // namespace panside
