@@ -159,7 +159,7 @@ void Board::arrange() {
     const int frame = dress_.px(mm::frame), gap = dress_.px(1.5);
     const QRect inside = rect().adjusted(frame, frame, -frame, -frame);
     across_->setGeometry(inside);
-    const int bar = dress_.px(mm::sentenceBar), target = dress_.px(mm::target);
+    const int bar = dress_.px(mm::sentenceBar);
     bar_->setGeometry(inside.left(), inside.top(), inside.width(), bar);
     const QRect below = inside.adjusted(0, bar + gap, 0, 0);
     // A third for the cards, never so narrow that a chief number and its range do not stand side by side.
@@ -175,21 +175,36 @@ void Board::arrange() {
     first_->setVisible(band > 0);
     first_->setGeometry(below.left(), below.top(), left, band);
     const int chartTop = below.top() + (band > 0 ? band + gap : 0);
-    const int keysTop = below.bottom() - target + 1;
+    const int keysTop = arrangeKeys(QRect{below.left(), below.top(), left, below.height()}, gap);
     chart_->setGeometry(below.left(), chartTop, left, std::max(1, keysTop - gap - chartTop));
-    int wanted = 0;
+}
+
+// The keys at the foot of the place, in two rows where one would squeeze their words; returns where they begin.
+int Board::arrangeKeys(const QRect& place, int gap) {
+    const int target = dress_.px(mm::target), count = static_cast<int>(keys_.size());
+    int wanted = gap * (count - 1);
     for (const auto& [action, key] : keys_)
         wanted += key->sizeHint().width();
-    int at = below.left();
-    int rest = left - gap * (static_cast<int>(keys_.size()) - 1);
-    for (const auto& [action, key] : keys_) {
-        const int hint = key->sizeHint().width();
-        const int wide = static_cast<int>(static_cast<long long>(rest) * hint / std::max(1, wanted));
-        key->setGeometry(at, keysTop, wide, target);
-        at += wide + gap;
-        rest -= wide;
-        wanted -= hint;
+    const int rows = wanted * 9 / 10 > place.width() ? 2 : 1;
+    const int each = (count + rows - 1) / rows;
+    const int top = place.bottom() + 1 - rows * target - (rows - 1) * gap;
+    for (int row = 0; row < rows; ++row) {
+        const int first = row * each, last = std::min(count, first + each);
+        int share = 0;
+        for (int i = first; i < last; ++i)
+            share += keys_[static_cast<std::size_t>(i)].second->sizeHint().width();
+        int at = place.left(), rest = place.width() - gap * (last - first - 1);
+        for (int i = first; i < last; ++i) {
+            Press* key = keys_[static_cast<std::size_t>(i)].second;
+            const int hint = key->sizeHint().width();
+            const int wide = static_cast<int>(static_cast<long long>(rest) * hint / std::max(1, share));
+            key->setGeometry(at, top + row * (target + gap), wide, target);
+            at += wide + gap;
+            rest -= wide;
+            share -= hint;
+        }
     }
+    return top;
 }
 
 void Board::paintEvent(QPaintEvent*) {

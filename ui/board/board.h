@@ -50,6 +50,7 @@ protected:
 private:
     void want(Action action);
     void arrange();
+    int arrangeKeys(const QRect& place, int gap);
     void nameKeys();
     void refresh(const Picture& picture);
     void flash();

@@ -22,7 +22,8 @@ QString rhythm(const Picture& picture) {
 }
 
 QString loads(const Picture& picture, Units units) {
-    QString line = QCoreApplication::translate("FireCard", "%n load(s)", nullptr, picture.loads);
+    QString line = picture.loads == 1 ? tr(QT_TRANSLATE_NOOP("FireCard", "one load"))
+                                      : QCoreApplication::translate("FireCard", "%n loads", nullptr, picture.loads);
     if (picture.wood)
         line += QStringLiteral(", ") + figure(*picture.wood, units).text();
     if (picture.lastFired) {

@@ -30,7 +30,7 @@ Inks night() {
             .key = QColor{"#2a221b"},
             .word = QColor{"#b9a184"},
             .quiet = QColor{"#928068"},
-            .line = QColor{"#796a57"},
+            .line = QColor{"#83735f"},
             .faint = QColor{"#2b241d"},
             .trace = QColor{"#c09a63"},
             .band = QColor{"#7b6a55"},

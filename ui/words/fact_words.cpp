@@ -82,7 +82,9 @@ QString crewWords(const Crew& crew, const std::string& by) {
 QString defoamerWords(const Defoamer& defoamer) {
     if (!defoamer.drops)
         return tr(QT_TRANSLATE_NOOP("FactWords", "defoamer"));
-    return QCoreApplication::translate("FactWords", "defoamer, %n drop(s)", nullptr, qRound(*defoamer.drops));
+    if (*defoamer.drops == 1)
+        return tr(QT_TRANSLATE_NOOP("FactWords", "defoamer, one drop"));
+    return QCoreApplication::translate("FactWords", "defoamer, %n drops", nullptr, qRound(*defoamer.drops));
 }
 
 }  // namespace
