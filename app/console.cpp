@@ -1,10 +1,10 @@
 #include "app/console.h"
 
-#include "app/voice.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/entry/entry_sheet.h"
 #include "ui/page/page.h"
+#include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
 
 #include <QApplication>
@@ -204,7 +204,7 @@ void Console::refresh() {
     const auto picture = behind_.session.picture();
     board_->chart().follow(behind_.session.boil());
     board_->display(picture);
-    voice_->hear(picture.alarms, picture.at);
+    voice_->display(picture);
 }
 
 void Console::choose(Choices choices) {
