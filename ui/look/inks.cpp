@@ -97,7 +97,7 @@ double luminance(const QColor& colour) {
 }
 
 double contrast(const QColor& a, const QColor& b) {
-    const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+    const auto [dark, light] = std::minmax({luminance(a), luminance(b)});  // by value: the pair of two arguments would dangle
     return (light + 0.05) / (dark + 0.05);
 }
 
