@@ -22,12 +22,10 @@ double lowerHeatOf(const std::string& name, double moisture) {
     return heat ? heat->si() : 0;
 }
 
-template <std::size_t N>
-float median(std::array<float, N> values, int count) {
-    const auto end = values.begin() + count;
-    std::sort(values.begin(), end);
-    const int half = count / 2;
-    return count % 2 ? values[half] : (values[half - 1] + values[half]) / 2;
+float median(std::vector<float> values) {
+    std::sort(values.begin(), values.end());
+    const std::size_t half = values.size() / 2;
+    return values.size() % 2 ? values[half] : (values[half - 1] + values[half]) / 2;
 }
 
 }  // namespace
@@ -119,7 +117,7 @@ Duration Fire::interval(const State& state) const {
         return *set;
     if (sagCount_ < loadsToLearn)
         return untilLearned;
-    const double learned = median(sags_, std::min<int>(sagCount_, static_cast<int>(sags_.size())));
+    const double learned = median({sags_.begin(), sags_.begin() + std::min<int>(sagCount_, static_cast<int>(sags_.size()))});
     return Duration{std::clamp(learned, shortest.count(), longest.count())};
 }
 
