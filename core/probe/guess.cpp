@@ -14,18 +14,27 @@ struct Telling {
     Series series;
 };
 // Longer words first: "flue_pan" before "flue".
-constexpr std::array telling{
-    Telling{"sea_level", Series::sea_level_pressure}, Telling{"flue_level", Series::flue_level},
-    Telling{"flue_pan", Series::flue_pan},            Telling{"pan_level", Series::pan_level},
-    Telling{"filter", Series::filter_pressure},       Telling{"syrup", Series::syrup_pan},
-    Telling{"draw", Series::syrup_pan},               Telling{"stack", Series::stack},
-    Telling{"chimney", Series::stack},                Telling{"flow", Series::feed_flow},
-    Telling{"flue", Series::flue_pan},                Telling{"baro", Series::pressure},
-    Telling{"press", Series::pressure},               Telling{"tank", Series::tank_level},
-    Telling{"level", Series::pan_level},              Telling{"depth", Series::pan_level},
-    Telling{"feed", Series::feed},                    Telling{"sap", Series::feed},
-    Telling{"outside", Series::air},                  Telling{"air", Series::air},
-    Telling{"pan", Series::syrup_pan}};
+constexpr std::array telling{Telling{"sea_level", Series::sea_level_pressure},
+                             Telling{"flue_level", Series::flue_level},
+                             Telling{"flue_pan", Series::flue_pan},
+                             Telling{"pan_level", Series::pan_level},
+                             Telling{"filter", Series::filter_pressure},
+                             Telling{"syrup", Series::syrup_pan},
+                             Telling{"draw", Series::syrup_pan},
+                             Telling{"stack", Series::stack},
+                             Telling{"chimney", Series::stack},
+                             Telling{"flow", Series::feed_flow},
+                             Telling{"flue", Series::flue_pan},
+                             Telling{"baro", Series::pressure},
+                             Telling{"press", Series::pressure},
+                             Telling{"tank", Series::tank_level},
+                             Telling{"level", Series::pan_level},
+                             Telling{"depth", Series::pan_level},
+                             Telling{"feed", Series::feed},
+                             Telling{"sap", Series::feed},
+                             Telling{"outside", Series::air},
+                             Telling{"air", Series::air},
+                             Telling{"pan", Series::syrup_pan}};
 
 std::optional<Series> byName(std::string_view name) {
     std::string lower;
@@ -47,10 +56,10 @@ constexpr bool within(double x, double low, double high) { return x >= low && x 
 
 // Station pressure anywhere that maples grow, to 1000 m, in each unit of it; the three ranges do not meet.
 Unit pressureUnit(double number) {
-    return within(number, 24.5, 31.5)   ? Unit::inHg
-           : within(number, 83, 107)    ? Unit::kPa
-           : within(number, 830, 1070)  ? Unit::hPa
-                                        : Unit::none;
+    return within(number, 24.5, 31.5)  ? Unit::inHg
+           : within(number, 83, 107)   ? Unit::kPa
+           : within(number, 830, 1070) ? Unit::hPa
+                                       : Unit::none;
 }
 
 // Water boils between 96 and 101 degC where people boil sap, and finished syrup 4 degrees above it.
@@ -63,7 +72,7 @@ Unit unitFor(Series series, double number) {
         return pressureUnit(number);
     if (series == Series::syrup_pan || series == Series::flue_pan)
         return boilingUnit(number);
-    return Unit::none;  // a stack of 300 may be either
+    return Unit::none; // a stack of 300 may be either
 }
 
 // A barometer stands still within minutes, a boiling pan does not: that alone tells 98.7 kPa from 98.7 degC.
@@ -113,7 +122,7 @@ std::optional<Question> unitDoubt(const FieldRule& rule, double number, std::siz
     return std::nullopt;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Guess> guess(const std::vector<FieldSamples>& fields) {
     std::vector<Guess> guesses;
@@ -130,7 +139,8 @@ std::vector<Guess> guess(const std::vector<FieldSamples>& fields) {
     return guesses;
 }
 
-std::vector<Question> questions(const std::vector<FieldRule>& fields, const std::vector<std::optional<double>>& lastNumbers) {
+std::vector<Question> questions(const std::vector<FieldRule>& fields,
+                                const std::vector<std::optional<double>>& lastNumbers) {
     std::vector<Question> asked;
     for (std::size_t i = 0; i < fields.size() && i < lastNumbers.size(); ++i) {
         if (!lastNumbers[i])
@@ -143,4 +153,4 @@ std::vector<Question> questions(const std::vector<FieldRule>& fields, const std:
     return asked;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -131,4 +131,4 @@ std::string jsonUnescaped(std::string_view raw) {
     return plain;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -6,8 +6,8 @@
 namespace panside {
 namespace {
 
-constexpr int straysToSwitch = 3;        // lines of another encoding on end before it is taken up
-constexpr std::uint32_t memory = 512;    // bytes over which a wrong speed is judged
+constexpr int straysToSwitch = 3;     // lines of another encoding on end before it is taken up
+constexpr std::uint32_t memory = 512; // bytes over which a wrong speed is judged
 constexpr std::uint32_t leastToJudge = 32;
 
 constexpr bool isOdd(char c) { return !((c >= 0x20 && c < 0x7F) || c == '\t'); }
@@ -42,7 +42,7 @@ enum class Checksum { absent, right, wrong };
 // *HH at the end: the XOR of all characters before the star, as in NMEA 0183. Cuts it off when it is right.
 Checksum takeChecksum(std::string_view& text) {
     if (text.empty() || text.back() == '}')
-        return Checksum::absent;  // a star inside a JSON string is none
+        return Checksum::absent; // a star inside a JSON string is none
     const auto star = text.rfind('*');
     if (star == std::string_view::npos)
         return Checksum::absent;
@@ -58,15 +58,13 @@ Checksum takeChecksum(std::string_view& text) {
     return Checksum::right;
 }
 
-}  // namespace
+} // namespace
 
 std::uint64_t LineCounts::refusedInAll() const {
     return std::accumulate(refused.begin(), refused.end(), std::uint64_t{0});
 }
 
-LineDecoder::LineDecoder(LineRules rules) : rules_{rules}, encoding_{rules.encoding} {
-    pending_.reserve(longestLine);
-}
+LineDecoder::LineDecoder(LineRules rules) : rules_{rules}, encoding_{rules.encoding} { pending_.reserve(longestLine); }
 
 void LineDecoder::restart(bool midway) {
     pending_.clear();
@@ -81,7 +79,7 @@ void LineDecoder::feed(std::string_view bytes, const Sink& sink) {
         const auto end = bytes.find('\n');
         const auto piece = bytes.substr(0, end);
         if (end != std::string_view::npos && pending_.empty() && !overlong_ && piece.size() <= longestLine) {
-            finish(piece, sink);  // the usual case: the whole line is here, and nothing is copied
+            finish(piece, sink); // the usual case: the whole line is here, and nothing is copied
         } else {
             if (!overlong_) {
                 const auto room = longestLine - pending_.size();
@@ -111,7 +109,7 @@ void LineDecoder::finish(std::string_view raw, const Sink& sink) {
     while (!raw.empty() && raw.back() == '\r')
         raw.remove_suffix(1);
     if (raw.find_first_not_of(" \t") == std::string_view::npos) {
-        midway_ = false;  // an end was seen: the next line is whole
+        midway_ = false; // an end was seen: the next line is whole
         return;
     }
     Line line{.text = raw};
@@ -191,7 +189,8 @@ Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
 
 // A line that lost its head still reads well: 3.42 of 103.42, pan=98 of flue_pan=98. So the first one after a port was
 // opened into the middle of a line is not believed without a checksum; a JSON object shows by itself that it is whole.
-// A column has no name either: it is believed when there are as many of them as in the last line believed, or the one before.
+// A column has no name either: it is believed when there are as many of them as in the last line believed, or the one
+// before.
 Refusal LineDecoder::judgeShape(const Line& line) {
     if (line.encoding == Encoding::json)
         return Refusal::none;
@@ -213,4 +212,4 @@ bool LineDecoder::looksLikeWrongSpeed() const {
     return all >= leastToJudge && odd * 5 > all;
 }
 
-}  // namespace panside
+} // namespace panside

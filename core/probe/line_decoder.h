@@ -11,29 +11,29 @@
 namespace panside {
 
 struct LineRules {
-    std::optional<Encoding> encoding = {};  // nullopt: recognised from the first lines
-    bool checksumDemanded = false;          // every line must end in *HH
+    std::optional<Encoding> encoding = {}; // nullopt: recognised from the first lines
+    bool checksumDemanded = false;         // every line must end in *HH
 };
 
 // A line as it came. Views live until the sink returns.
 struct Line {
-    std::string_view text;  // as sent, without its end, cut at longestLine; may hold any byte when refused
+    std::string_view text; // as sent, without its end, cut at longestLine; may hold any byte when refused
     Refusal refusal = Refusal::none;
     std::optional<Encoding> encoding = {};
     bool checksummed = false;
-    std::span<const Field> fields = {};  // none when refused
+    std::span<const Field> fields = {}; // none when refused
 };
 
 struct LineCounts {
     std::uint64_t good = 0;
-    std::array<std::uint64_t, refusalCount> refused{};  // by cause; the one of `none` stays 0
-    std::array<std::string, refusalCount> sample{};     // the last line refused for it, what is not ASCII as a point
+    std::array<std::uint64_t, refusalCount> refused{}; // by cause; the one of `none` stays 0
+    std::array<std::string, refusalCount> sample{};    // the last line refused for it, what is not ASCII as a point
     std::uint64_t refusedInAll() const;
 };
 
 class LineDecoder {
 public:
-    static constexpr std::size_t longestLine = 4096;  // bytes; more without a line end are one refused line
+    static constexpr std::size_t longestLine = 4096; // bytes; more without a line end are one refused line
     using Sink = std::function<void(const Line&)>;
 
     explicit LineDecoder(LineRules rules = {});
@@ -53,19 +53,19 @@ private:
     Refusal judgeFields(std::string_view text, Line& line);
     Refusal judgeShape(const Line& line);
     void refuse(Line& line, Refusal refusal);
-    std::uint32_t remember(std::string_view bytes);  // how many of them are no text
+    std::uint32_t remember(std::string_view bytes); // how many of them are no text
 
     LineRules rules_;
     std::optional<Encoding> encoding_;
     LineFields fields_;
     LineCounts counts_;
-    std::string pending_;        // the beginning of a line whose end has not come
-    bool overlong_ = false;      // the line is refused already: wait for its end
+    std::string pending_;   // the beginning of a line whose end has not come
+    bool overlong_ = false; // the line is refused already: wait for its end
     bool midway_ = true;
-    int strays_ = 0;             // lines on end that were refused but are whole ones of another encoding
-    std::size_t columns_ = 0;    // of the last line believed
+    int strays_ = 0;          // lines on end that were refused but are whole ones of another encoding
+    std::size_t columns_ = 0; // of the last line believed
     std::size_t columnsSeen_ = 0;
-    std::uint32_t recent_ = 0, recentOdd_ = 0;  // bytes of late, and those that are no text
+    std::uint32_t recent_ = 0, recentOdd_ = 0; // bytes of late, and those that are no text
 };
 
-}  // namespace panside
+} // namespace panside

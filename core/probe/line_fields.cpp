@@ -65,7 +65,7 @@ bool looksLikePair(std::string_view column) {
     return !column.empty() && isLetter(column.front()) && column.find(':') != std::string_view::npos;
 }
 
-}  // namespace
+} // namespace
 
 std::string_view nameOf(Encoding encoding) { return encodingNames[static_cast<std::size_t>(encoding)]; }
 
@@ -131,7 +131,8 @@ LineFields::Recognised LineFields::recognise(std::string_view line) {
         const Refusal refusal = fields.take(line, encoding);
         // Words alone make no columns: they are a greeting, or a heading.
         const auto isNumber = [](const Field& field) { return field.number.has_value(); };
-        if (refusal == Refusal::none && (encoding != Encoding::columns || std::ranges::any_of(fields.fields(), isNumber)))
+        if (refusal == Refusal::none &&
+            (encoding != Encoding::columns || std::ranges::any_of(fields.fields(), isNumber)))
             return {encoding, Refusal::none};
         if (refusal != Refusal::none && refusal != Refusal::malformed)
             why = refusal;
@@ -164,8 +165,8 @@ Refusal LineFields::columns(std::string_view line) {
     }
     if (comma && (semicolon || blank) && writesDecimalCommas(line))
         return Refusal::decimalComma;
-    const Refusal refusal = semicolon ? splitAt(line, ';')
-                            : comma   ? splitAt(line, ',')
+    const Refusal refusal = semicolon                                   ? splitAt(line, ';')
+                            : comma                                     ? splitAt(line, ',')
                             : line.find('\t') != std::string_view::npos ? splitAt(line, '\t')
                                                                         : splitAtBlanks(line);
     if (refusal == Refusal::none && std::ranges::any_of(fields(), [](const Field& f) { return looksLikePair(f.text); }))
@@ -195,7 +196,8 @@ Refusal LineFields::splitAtBlanks(std::string_view line) {
     return Refusal::none;
 }
 
-// name=value, name: value, name = value; a value may be empty, also with the next pair after a blank ("syrup= stack=318").
+// name=value, name: value, name = value; a value may be empty, also with the next pair after a blank ("syrup=
+// stack=318").
 Refusal LineFields::pairs(std::string_view line) {
     const auto nameEnd = [&](std::size_t at) {
         while (at < line.size() && !separatesPairs(line[at]) && line[at] != '=' && line[at] != ':')
@@ -249,4 +251,4 @@ std::string_view LineFields::unescaped(std::string_view raw) {
     return names_[namesUsed_++] = jsonUnescaped(raw);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// One probe line, already freed of its end and its checksum, taken apart into its fields. Pure; nothing is allocated but
-// for a name with a backslash in it.
+// One probe line, already freed of its end and its checksum, taken apart into its fields. Pure; nothing is allocated
+// but for a name with a backslash in it.
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -18,15 +18,15 @@ std::optional<Encoding> encodingNamed(std::string_view name);
 // Why a line is not believed. Data: refusalText() gives the English words.
 enum class Refusal : std::uint8_t {
     none,
-    tooLong,          // no line end within longestLine bytes
-    notText,          // bytes that are no 7-bit ASCII text: noise, or a wrong speed
+    tooLong, // no line end within longestLine bytes
+    notText, // bytes that are no 7-bit ASCII text: noise, or a wrong speed
     checksumWrong,
-    checksumMissing,  // the probe file demands one
-    malformed,        // not of the encoding
-    unrecognised,     // of no encoding
-    decimalComma,     // numbers with a comma: which comma separates cannot be told
-    cutOff,           // no checksum, and its head or tail is missing, as far as can be told
-    nameTwice,        // two fields of one name: two lines run together
+    checksumMissing, // the probe file demands one
+    malformed,       // not of the encoding
+    unrecognised,    // of no encoding
+    decimalComma,    // numbers with a comma: which comma separates cannot be told
+    cutOff,          // no checksum, and its head or tail is missing, as far as can be told
+    nameTwice,       // two fields of one name: two lines run together
     tooManyFields
 };
 inline constexpr std::size_t refusalCount = 11;
@@ -34,9 +34,9 @@ std::string_view refusalText(Refusal refusal);
 
 // A channel as it stood in the line. Views live as long as the line.
 struct Field {
-    std::string_view name;         // of a pair or an object's member; empty in columns, which are counted from 1
-    std::string_view text;         // what stood there, without quotes
-    std::optional<double> number;  // nullopt: empty, nan, a word, anything that is no number: no reading in this line
+    std::string_view name;        // of a pair or an object's member; empty in columns, which are counted from 1
+    std::string_view text;        // what stood there, without quotes
+    std::optional<double> number; // nullopt: empty, nan, a word, anything that is no number: no reading in this line
 };
 
 class LineFields {
@@ -46,8 +46,8 @@ public:
     // Takes the line apart; Refusal::none, and fields() are those of the line, or why not.
     Refusal take(std::string_view line, Encoding encoding);
     struct Recognised {
-        std::optional<Encoding> encoding;  // the one that the line is surely of; nullopt for none,
-        Refusal why;                       // and then this says why
+        std::optional<Encoding> encoding; // the one that the line is surely of; nullopt for none,
+        Refusal why;                      // and then this says why
     };
     static Recognised recognise(std::string_view line);
     std::span<const Field> fields() const { return {fields_.data(), count_}; }
@@ -64,8 +64,8 @@ private:
 
     std::array<Field, most> fields_{};
     std::size_t count_ = 0;
-    std::array<std::string, most> names_{};  // names that had a backslash, spelled out
+    std::array<std::string, most> names_{}; // names that had a backslash, spelled out
     std::size_t namesUsed_ = 0;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -7,13 +7,14 @@ namespace {
 
 // A pause that no probe makes within a line: what comes after it begins one.
 constexpr double pauseBetweenLines = 1.5;
-constexpr qint64 bite = 65536;  // bytes taken at once, so that a flood leaves room for the other ports
+constexpr qint64 bite = 65536; // bytes taken at once, so that a flood leaves room for the other ports
 
-}  // namespace
+} // namespace
 
 LinePort::LinePort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
-    : SerialPort{rule, std::move(wiring), std::move(finder), parent},
-      decoder_{LineRules{.encoding = rule.encoding, .checksumDemanded = rule.checksum}} {}
+    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, decoder_{LineRules{.encoding = rule.encoding,
+                                                                                         .checksumDemanded =
+                                                                                             rule.checksum}} {}
 
 LinePort::~LinePort() {
     if (port_)
@@ -45,7 +46,7 @@ void LinePort::close() {
     port_->disconnect(this);
     if (port_->isOpen())
         port_->close();
-    port_.release()->deleteLater();  // it may be in the middle of one of its own signals
+    port_.release()->deleteLater(); // it may be in the middle of one of its own signals
 }
 
 void LinePort::arrived() {
@@ -90,7 +91,8 @@ void LinePort::describe(PortStatus& status) const {
     status.encoding = decoder_.encoding();
     status.lines = decoder_.counts();
     status.lastLine = lastLine_;
-    std::ranges::replace_if(status.lastLine, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
+    std::ranges::replace_if(
+        status.lastLine, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
 }
 
-}  // namespace panside
+} // namespace panside

@@ -25,9 +25,9 @@ private:
     std::unique_ptr<QSerialPort> port_;
     LineDecoder decoder_;
     std::string lastLine_;
-    bool began_ = false;  // bytes have come since the port was opened
+    bool began_ = false; // bytes have come since the port was opened
     bool goodSinceOpen_ = false;
     int refusedSinceOpen_ = 0;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -11,8 +11,8 @@ namespace {
 
 std::size_t columnIn(std::string_view is) {
     const auto number = numberIn(is);
-    const bool isColumn = number && *number >= 1 && *number <= static_cast<double>(LineFields::most) &&
-                          *number == std::floor(*number);
+    const bool isColumn =
+        number && *number >= 1 && *number <= static_cast<double>(LineFields::most) && *number == std::floor(*number);
     return isColumn ? static_cast<std::size_t>(*number) : 0;
 }
 
@@ -25,7 +25,7 @@ Unit writtenUnit(const FieldRule& rule) {
     return rule.unit == Unit::mV || rule.unit == Unit::ohm ? rowOf(*rule.reads).exported : rule.unit;
 }
 
-}  // namespace
+} // namespace
 
 std::string_view noReadingText(NoReading why) {
     switch (why) {
@@ -51,8 +51,10 @@ Mapping::Mapping(PortRule port) : port_{std::move(port)} {
     for (std::size_t i = 0; i < port_.fields.size(); ++i) {
         const auto& rule = port_.fields[i];
         const auto sameReading = [&](const FieldRule& other) { return other.reads && other.reads == rule.reads; };
-        const auto before = std::count_if(port_.fields.begin(), port_.fields.begin() + static_cast<std::ptrdiff_t>(i), sameReading);
-        places_.push_back({columnIn(rule.is), before == 0 ? port_.name : port_.name + ' ' + std::to_string(before + 1)});
+        const auto before =
+            std::count_if(port_.fields.begin(), port_.fields.begin() + static_cast<std::ptrdiff_t>(i), sameReading);
+        places_.push_back(
+            {columnIn(rule.is), before == 0 ? port_.name : port_.name + ' ' + std::to_string(before + 1)});
     }
 }
 
@@ -84,7 +86,8 @@ std::optional<std::size_t> Mapping::junctionOf(std::size_t rule) const {
     if (!name)
         return std::nullopt;
     const auto found = std::ranges::find(port_.fields, *name, &FieldRule::is);
-    return found == port_.fields.end() ? std::nullopt : std::optional{static_cast<std::size_t>(found - port_.fields.begin())};
+    return found == port_.fields.end() ? std::nullopt
+                                       : std::optional{static_cast<std::size_t>(found - port_.fields.begin())};
 }
 
 Mapped Mapping::outcome(std::size_t index, std::optional<double> number, std::optional<double> junction) const {
@@ -123,7 +126,8 @@ NoReading Mapping::toSeries(const FieldRule& rule, double number, std::optional<
     return NoReading::none;
 }
 
-NoReading Mapping::thermocouple(const FieldRule& rule, double millivolts, std::optional<double> junction, double& si) const {
+NoReading Mapping::thermocouple(const FieldRule& rule, double millivolts, std::optional<double> junction,
+                                double& si) const {
     const auto* fixed = rule.junction ? std::get_if<Said<Temperature>>(&*rule.junction) : nullptr;
     if (!rule.thermocouple || (!fixed && !junction))
         return NoReading::junctionMissing;
@@ -135,4 +139,4 @@ NoReading Mapping::thermocouple(const FieldRule& rule, double millivolts, std::o
     return NoReading::none;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// From what a probe said to readings: which field is which reading, in which unit. Pure. A number that cannot be converted
-// gives no reading and a reason, never another number.
+// From what a probe said to readings: which field is which reading, in which unit. Pure. A number that cannot be
+// converted gives no reading and a reason, never another number.
 #include "core/probe/line_decoder.h"
 #include "core/probe/probe_file.h"
 
@@ -10,19 +10,19 @@ namespace panside {
 
 enum class NoReading : std::uint8_t {
     none,
-    fieldMissing,     // the line has no such field
-    notNumber,        // empty, nan or a word
-    noAnswer,         // the slave did not answer, or with an exception
-    junctionMissing,  // the field that reads the thermocouple's other end gave nothing
-    outsideTable,     // no such voltage or resistance: an open or reversed wire, as a rule
-    impossible        // below absolute zero
+    fieldMissing,    // the line has no such field
+    notNumber,       // empty, nan or a word
+    noAnswer,        // the slave did not answer, or with an exception
+    junctionMissing, // the field that reads the thermocouple's other end gave nothing
+    outsideTable,    // no such voltage or resistance: an open or reversed wire, as a rule
+    impossible       // below absolute zero
 };
 inline constexpr std::size_t noReadingCount = 7;
 std::string_view noReadingText(NoReading why);
 
 // One field's outcome: a reading, or why there is none.
 struct Mapped {
-    std::size_t rule;  // index of the port's field
+    std::size_t rule; // index of the port's field
     std::optional<Reading> reading;
     NoReading why = NoReading::none;
 };
@@ -34,7 +34,8 @@ public:
 
     // Every rule that reads something, in the order of the file: its outcome for this good line.
     void take(const Line& line, const Sink& sink) const;
-    // One rule's outcome for a number (a register's, already scaled), and the number of its junction's field, if it has one.
+    // One rule's outcome for a number (a register's, already scaled), and the number of its junction's field, if it has
+    // one.
     Mapped outcome(std::size_t rule, std::optional<double> number, std::optional<double> junction = {}) const;
     // The rule that reads the other end of this one's thermocouple; nullopt if that is fixed, or has no rule.
     std::optional<std::size_t> junctionOf(std::size_t rule) const;
@@ -42,8 +43,8 @@ public:
 
 private:
     struct Place {
-        std::size_t column = 0;  // from 1; 0: the name is no number
-        std::string probe;       // the port's name; a second field for the same reading is a probe of its own
+        std::size_t column = 0; // from 1; 0: the name is no number
+        std::string probe;      // the port's name; a second field for the same reading is a probe of its own
     };
     const Field* find(const Line& line, std::string_view is, std::size_t column) const;
     NoReading toSeries(const FieldRule& rule, double number, std::optional<double> junction, double& si) const;
@@ -53,4 +54,4 @@ private:
     std::vector<Place> places_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -9,7 +9,7 @@
 namespace panside {
 namespace {
 
-constexpr int mostRegisters = 125;  // Modbus Application Protocol Specification V1.1b3, 6.3 and 6.4
+constexpr int mostRegisters = 125; // Modbus Application Protocol Specification V1.1b3, 6.3 and 6.4
 
 double raw(const RegisterPlace& place, std::span<const std::uint16_t> words) {
     if (place.type == RegisterType::int16)
@@ -33,7 +33,7 @@ double scaled(double number, double scale) {
     return std::abs(whole) > 1 && std::abs(parts - whole) < 1e-9 * std::abs(whole) ? number / whole : number * scale;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<RegisterRead> requestsFor(const std::vector<FieldRule>& fields) {
     std::vector<std::size_t> order;
@@ -63,13 +63,14 @@ std::vector<RegisterRead> requestsFor(const std::vector<FieldRule>& fields) {
     return reads;
 }
 
-std::optional<double> numberAt(const RegisterPlace& place, const RegisterRead& read, std::span<const std::uint16_t> registers) {
+std::optional<double> numberAt(const RegisterPlace& place, const RegisterRead& read,
+                               std::span<const std::uint16_t> registers) {
     const int from = place.address - read.first, size = registersIn(place.type);
     if (from < 0 || from + size > static_cast<int>(registers.size()))
         return std::nullopt;
-    const double number = scaled(raw(place, registers.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(size))),
-                                 place.scale);
+    const double number = scaled(
+        raw(place, registers.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(size))), place.scale);
     return std::isfinite(number) ? std::optional{number} : std::nullopt;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -8,9 +8,9 @@
 namespace panside {
 namespace {
 
-constexpr int patience = 3;      // time-outs on end before a slave is asked less often,
-constexpr int restRounds = 5;    // only each so many rounds, so that a dead one does not slow the others down
-constexpr int thinkingMs = 300;  // what slaves need to answer, beside the time on the line; common practice, no source
+constexpr int patience = 3;     // time-outs on end before a slave is asked less often,
+constexpr int restRounds = 5;   // only each so many rounds, so that a dead one does not slow the others down
+constexpr int thinkingMs = 300; // what slaves need to answer, beside the time on the line; common practice, no source
 
 // Twice the time that the longest request and answer need on the line, and the slave's own.
 int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
@@ -21,7 +21,7 @@ int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
     return thinkingMs + static_cast<int>(2e3 * bytes * bitsEach / rule.baud);
 }
 
-}  // namespace
+} // namespace
 
 ModbusPort::ModbusPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
     : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
@@ -47,7 +47,7 @@ QSerialPort::SerialPortError ModbusPort::open(const QString& path, QString& word
     client_->setConnectionParameter(QModbusDevice::SerialParityParameter, static_cast<int>(settings.parity()));
     client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, static_cast<int>(settings.stopBits()));
     client_->setTimeout(timeoutMs(rule(), requests_));
-    client_->setNumberOfRetries(0);  // the next round is the retry
+    client_->setNumberOfRetries(0); // the next round is the retry
     auto* port = qobject_cast<QSerialPort*>(client_->device());
     auto error = QSerialPort::NoError;
     const auto noting = connect(port, &QSerialPort::errorOccurred, this, [&](QSerialPort::SerialPortError which) {
@@ -79,7 +79,7 @@ void ModbusPort::close() {
     if (client_->device())
         client_->device()->disconnect(this);
     client_->disconnect(this);
-    client_.release()->deleteLater();  // it may be in the middle of one of its own signals
+    client_.release()->deleteLater(); // it may be in the middle of one of its own signals
 }
 
 void ModbusPort::poll() {
@@ -99,7 +99,9 @@ void ModbusPort::poll() {
 void ModbusPort::ask() {
     if (!client_)
         return;
-    const auto rests = [&](const RegisterRead& read) { return silentRounds_[read.slave] >= patience && round_ % restRounds != 0; };
+    const auto rests = [&](const RegisterRead& read) {
+        return silentRounds_[read.slave] >= patience && round_ % restRounds != 0;
+    };
     while (next_ < requests_.size() && rests(requests_[next_]))
         ++next_;
     if (next_ == requests_.size()) {
@@ -109,8 +111,9 @@ void ModbusPort::ask() {
     }
     const auto& read = requests_[next_++];
     const auto kind = read.function == 3 ? QModbusDataUnit::HoldingRegisters : QModbusDataUnit::InputRegisters;
-    auto* reply = client_->sendReadRequest(QModbusDataUnit{kind, read.first, static_cast<quint16>(read.count)}, read.slave);
-    if (!reply) {  // the client is shutting down
+    auto* reply =
+        client_->sendReadRequest(QModbusDataUnit{kind, read.first, static_cast<quint16>(read.count)}, read.slave);
+    if (!reply) { // the client is shutting down
         polling_ = false;
         return;
     }
@@ -200,4 +203,4 @@ PortState ModbusPort::judge(double) const {
 
 void ModbusPort::describe(PortStatus& status) const { status.polls = counts_; }
 
-}  // namespace panside
+} // namespace panside

@@ -1,7 +1,7 @@
 #pragma once
 // A serial port with Modbus RTU slaves on it, polled without ever waiting: Qt's own client frames, checks and times the
-// requests from the event loop, so that neither the screen nor another port stands still while a slave is silent. A library
-// that blocks would need a thread for each port.
+// requests from the event loop, so that neither the screen nor another port stands still while a slave is silent. A
+// library that blocks would need a thread for each port.
 #include "core/probe/modbus_map.h"
 #include "core/probe/serial_port.h"
 
@@ -25,8 +25,8 @@ protected:
     void describe(PortStatus& status) const override;
 
 private:
-    void poll();                    // a new round, unless one is under way
-    void ask();                     // the round's next request, or its end
+    void poll(); // a new round, unless one is under way
+    void ask();  // the round's next request, or its end
     void answered(QModbusReply* reply, const RegisterRead& read);
     void failed(QModbusReply* reply, const RegisterRead& read);
     void fill(const RegisterRead& read, const QList<quint16>& registers);
@@ -40,12 +40,12 @@ private:
     std::unique_ptr<QModbusRtuSerialClient> client_;
     QTimer every_;
     bool polling_ = false;
-    std::size_t next_ = 0;                 // request of this round
+    std::size_t next_ = 0; // request of this round
     std::uint64_t round_ = 0;
-    std::vector<Polled> polled_;           // this round's numbers, one a field
-    std::map<int, int> silentRounds_;      // by slave: time-outs on end
+    std::vector<Polled> polled_;      // this round's numbers, one a field
+    std::map<int, int> silentRounds_; // by slave: time-outs on end
     PollCounts counts_;
-    bool exceptionsOnly_ = false;          // what came since the last good answer
+    bool exceptionsOnly_ = false; // what came since the last good answer
 };
 
-}  // namespace panside
+} // namespace panside

@@ -17,7 +17,7 @@ PortInfo infoOf(const QSerialPortInfo& info) {
             .product = info.hasProductIdentifier() ? info.productIdentifier() : 0};
 }
 
-}  // namespace
+} // namespace
 
 bool PortIdentity::sameAs(const PortIdentity& other) const {
     if (!serial.empty() && !other.serial.empty())
@@ -82,4 +82,4 @@ std::optional<std::string> PortFinder::find(const std::string& device, const Por
     return std::nullopt;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// The serial ports there are, what the system knows of them, and which of them is the one that was meant: a USB adapter keeps
-// its identity when it comes back under another number.
+// The serial ports there are, what the system knows of them, and which of them is the one that was meant: a USB adapter
+// keeps its identity when it comes back under another number.
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -9,17 +9,17 @@
 namespace panside {
 
 struct PortInfo {
-    std::string device;       // /dev/ttyUSB0
-    std::string stable;       // a path that stays the same under another number, empty if the system has none
-    std::string description;  // as the adapter tells it; may be empty
+    std::string device;      // /dev/ttyUSB0
+    std::string stable;      // a path that stays the same under another number, empty if the system has none
+    std::string description; // as the adapter tells it; may be empty
     std::string maker, serial;
-    int vendor = 0, product = 0;  // USB numbers; 0: none
-    const std::string& best() const { return stable.empty() ? device : stable; }  // for the probe file
+    int vendor = 0, product = 0;                                                 // USB numbers; 0: none
+    const std::string& best() const { return stable.empty() ? device : stable; } // for the probe file
 };
 
 // What the system knows a plugged-in adapter by.
 struct PortIdentity {
-    std::string byId;  // its link under /dev/serial/by-id
+    std::string byId; // its link under /dev/serial/by-id
     int vendor = 0, product = 0;
     std::string serial = {};
     bool known() const { return !byId.empty() || !serial.empty(); }
@@ -41,4 +41,4 @@ private:
     std::filesystem::path byIdFolder_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -7,7 +7,8 @@ namespace {
 
 std::string refusedText(const PortStatus& status) {
     if (!status.polls.lastFault.empty())
-        return fmt::format("the instrument refuses: {}. Check function and register in its manual.", status.polls.lastFault);
+        return fmt::format("the instrument refuses: {}. Check function and register in its manual.",
+                           status.polls.lastFault);
     std::size_t most = 1;
     for (std::size_t i = 1; i < refusalCount; ++i)
         if (status.lines.refused[i] > status.lines.refused[most])
@@ -24,8 +25,9 @@ std::string stateText(const PortStatus& status) {
         return fmt::format("there is no port {}. Plug the probe in, or choose another port; reading begins by itself.",
                            status.device);
     case PortState::noPermission:
-        return fmt::format("you may not open {}: it belongs to the group {}. Run `sudo adduser $USER {}`, log out and in.",
-                           status.device, status.words, status.words);
+        return fmt::format(
+            "you may not open {}: it belongs to the group {}. Run `sudo adduser $USER {}`, log out and in.",
+            status.device, status.words, status.words);
     case PortState::taken:
         return fmt::format("another program has {} open. Close it; reading begins by itself.", status.device);
     case PortState::notSerial:
@@ -33,7 +35,8 @@ std::string stateText(const PortStatus& status) {
     case PortState::failed:
         return fmt::format("{} does not open: {}. It is tried again by itself.", status.device, status.words);
     case PortState::lost:
-        return fmt::format("{} went away. Check plug and power; reading goes on by itself when it is back.", status.device);
+        return fmt::format("{} went away. Check plug and power; reading goes on by itself when it is back.",
+                           status.device);
     case PortState::listening:
         return "open; nothing has come yet.";
     case PortState::reading:
@@ -50,7 +53,7 @@ std::string stateText(const PortStatus& status) {
     return {};
 }
 
-}  // namespace
+} // namespace
 
 // Modbus Application Protocol Specification V1.1b3, section 7.
 std::string_view exceptionText(int code) {
@@ -82,4 +85,4 @@ std::string sentence(const PortStatus& status) {
     return (status.name.empty() ? status.device : status.name) + ": " + stateText(status);
 }
 
-}  // namespace panside
+} // namespace panside

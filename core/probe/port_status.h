@@ -11,49 +11,49 @@ enum class PortState : std::uint8_t {
     starting,
     noSuchPort,
     noPermission,
-    taken,        // another program has it
-    notSerial,    // there, but no serial port
-    failed,       // the system's own words say why
-    lost,         // it was open and went away
+    taken,     // another program has it
+    notSerial, // there, but no serial port
+    failed,    // the system's own words say why
+    lost,      // it was open and went away
     // open
-    listening,    // nothing has come yet
+    listening, // nothing has come yet
     reading,
-    silent,       // nothing for 10 s
-    wrongSpeed,   // what comes is no text
-    refused,      // lines come, and none can be believed; or a slave answers with exceptions only
-    noAnswer      // no Modbus slave answers
+    silent,     // nothing for 10 s
+    wrongSpeed, // what comes is no text
+    refused,    // lines come, and none can be believed; or a slave answers with exceptions only
+    noAnswer    // no Modbus slave answers
 };
 
 // What the polls of a Modbus port came to.
 struct PollCounts {
     std::uint64_t answered = 0, timedOut = 0, garbled = 0;
-    std::map<int, std::uint64_t> exceptions = {};  // by the code that the slave sent
-    std::uint64_t skipped = 0;                     // polls not begun since the one before was not done
-    std::string lastFault = {};                    // "slave 3: no answer"
+    std::map<int, std::uint64_t> exceptions = {}; // by the code that the slave sent
+    std::uint64_t skipped = 0;                    // polls not begun since the one before was not done
+    std::string lastFault = {};                   // "slave 3: no answer"
     bool operator==(const PollCounts&) const = default;
 };
 // The words of the Modbus standard's exception codes.
 std::string_view exceptionText(int code);
 
 struct FieldStatus {
-    std::optional<Reading> last;           // of the last line or poll; none: `why` says why not
+    std::optional<Reading> last; // of the last line or poll; none: `why` says why not
     NoReading why = NoReading::none;
     std::uint64_t readings = 0;
 };
 
 struct PortStatus {
     std::string name;
-    std::string device;                    // as the probe file has it
-    std::string at = {};                   // the path that is open, empty when shut
+    std::string device;  // as the probe file has it
+    std::string at = {}; // the path that is open, empty when shut
     PortState state = PortState::starting;
     std::string words = {};                // the system's own, where it failed; the group, where permission lacks
     std::optional<Instant> lastHeard = {}; // the last good line or answer
     std::optional<Encoding> encoding = {};
-    std::string lastLine = {};             // what is not ASCII as a point
+    std::string lastLine = {}; // what is not ASCII as a point
     LineCounts lines = {};
     PollCounts polls = {};
-    std::vector<FieldStatus> fields = {};  // one each of the port's fields
-    std::uint64_t returns = 0;             // how often it came back after it was lost
+    std::vector<FieldStatus> fields = {}; // one each of the port's fields
+    std::uint64_t returns = 0;            // how often it came back after it was lost
 
     bool isOpen() const { return state >= PortState::listening; }
 };
@@ -61,4 +61,4 @@ struct PortStatus {
 // What is so, and what to do: "pan box: /dev/ttyUSB0 is not there. Plug it in; reading goes on by itself."
 std::string sentence(const PortStatus& status);
 
-}  // namespace panside
+} // namespace panside

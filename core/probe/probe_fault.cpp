@@ -30,7 +30,7 @@ std::string what(const ProbeFault& fault) {
     return {};
 }
 
-}  // namespace
+} // namespace
 
 std::string sentence(const ProbeFault& fault, std::string_view file) {
     if (fault.line == 0)
@@ -38,4 +38,4 @@ std::string sentence(const ProbeFault& fault, std::string_view file) {
     return fmt::format("{}:{}:{}: {}", file, fault.line, fault.column, what(fault));
 }
 
-}  // namespace panside
+} // namespace panside

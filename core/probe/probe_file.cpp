@@ -16,7 +16,7 @@ constexpr std::string_view portKeys =
     "name, device, protocol, encoding, baud, parity, stop_bits, checksum, every, field";
 constexpr std::string_view fieldKeys =
     "is, reads, unit, offset, thermocouple, junction, slave, function, register, type, word_order, scale";
-constexpr double widest = 1e6;  // of an offset or a scale; more is a slip of the finger
+constexpr double widest = 1e6; // of an offset or a scale; more is a slip of the finger
 constexpr int longestName = 60;
 
 std::vector<std::string> namesOf(const std::vector<Unit>& units) {
@@ -33,7 +33,8 @@ std::string readingNames() {
     return oneOf(names);
 }
 
-// A name goes into the shift log as probe=NAME among pairs with semicolons between, and "hand" stands for no probe at all.
+// A name goes into the shift log as probe=NAME among pairs with semicolons between, and "hand" stands for no probe at
+// all.
 bool isName(std::string_view name) {
     const auto fits = [](char c) { return static_cast<unsigned char>(c) >= 0x20 && c != 0x7F && c != ';' && c != '"'; };
     return !name.empty() && name.size() <= longestName && name != "hand" && name.front() != ' ' && name.back() != ' ' &&
@@ -123,7 +124,8 @@ private:
             table_.missing("thermocouple", "the wire's letter, as in thermocouple = \"K\"");
         field_.thermocouple = table_.word("thermocouple", probe_words::thermocouples);
         if (!table_.has("junction"))
-            table_.missing("junction", "a temperature, as in junction = \"25degC\", or the name of the field that reads it");
+            table_.missing("junction",
+                           "a temperature, as in junction = \"25degC\", or the name of the field that reads it");
         const auto junction = table_.textOrNumber("junction");
         if (!junction)
             return;
@@ -169,7 +171,8 @@ void checkAmong(const std::vector<FieldRule>& fields, const std::vector<const to
             table.missing("reads", readingNames());
         const auto* junction = field.junction ? std::get_if<std::string>(&*field.junction) : nullptr;
         if (junction && !junction->empty() && protocol == Protocol::modbusRtu && !isNamed(*junction))
-            table.fault(ProbeSlip::notAllowed, "junction", "a temperature, or the `is` of another [[port.field]] of this port");
+            table.fault(ProbeSlip::notAllowed, "junction",
+                        "a temperature, or the `is` of another [[port.field]] of this port");
         if (junction && *junction == field.is && !field.is.empty())
             table.fault(ProbeSlip::notAllowed, "junction", "another field than the thermocouple itself");
     }
@@ -222,7 +225,7 @@ void checkPorts(const std::vector<PortRule>& ports, const std::vector<const toml
         }
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Unit> unitsFor(Series series) {
     std::vector<Unit> units;
@@ -271,4 +274,4 @@ std::variant<ProbeFile, std::vector<ProbeFault>> loadProbeFile(const std::filesy
     return readProbeFile(text);
 }
 
-}  // namespace panside
+} // namespace panside

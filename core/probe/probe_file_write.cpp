@@ -102,7 +102,7 @@ private:
     }
 };
 
-}  // namespace
+} // namespace
 
 std::string writeProbeFile(const ProbeFile& file) {
     Writer writer;
@@ -121,9 +121,10 @@ std::string saveProbeFile(const ProbeFile& file, const std::filesystem::path& pa
             return old.errorString().toStdString();
     }
     QSaveFile save{name};
-    if (!save.open(QIODevice::WriteOnly) || save.write(text.data(), static_cast<qint64>(text.size())) < 0 || !save.commit())
+    if (!save.open(QIODevice::WriteOnly) || save.write(text.data(), static_cast<qint64>(text.size())) < 0 ||
+        !save.commit())
         return save.errorString().toStdString();
     return {};
 }
 
-}  // namespace panside
+} // namespace panside

@@ -13,7 +13,8 @@ constexpr int refreshMs = 500;
 
 std::string printable(std::string_view text) {
     std::string shown{text};
-    std::ranges::replace_if(shown, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
+    std::ranges::replace_if(
+        shown, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
     return shown;
 }
 
@@ -28,10 +29,11 @@ HeardLine keep(const Line& line) {
     return heard;
 }
 
-}  // namespace
+} // namespace
 
 ProbeSource::ProbeSource(ProbeFile file, Clock now, PortFinder finder, QObject* parent)
-    : QObject{parent}, file_{std::move(file)}, now_{std::move(now)}, finder_{std::move(finder)}, refresh_{new QTimer{this}} {
+    : QObject{parent}, file_{std::move(file)}, now_{std::move(now)}, finder_{std::move(finder)}, refresh_{
+                                                                                                     new QTimer{this}} {
     connect(refresh_, &QTimer::timeout, this, [this] {
         for (std::size_t i = 0; i < ports_.size(); ++i)
             emit status(i, ports_[i]->status());
@@ -62,7 +64,7 @@ void ProbeSource::build(std::size_t index) {
     }
     wiring.heard = [this, index](const Line& line) {
         static const auto signal = QMetaMethod::fromSignal(&ProbeSource::heard);
-        if (isSignalConnected(signal))  // nobody looks at raw lines but the set-up screen
+        if (isSignalConnected(signal)) // nobody looks at raw lines but the set-up screen
             emit heard(index, keep(line));
     };
     ports_.push_back(new LinePort{rule, std::move(wiring), finder_, this});
@@ -75,4 +77,4 @@ std::vector<PortStatus> ProbeSource::statuses() const {
     return all;
 }
 
-}  // namespace panside
+} // namespace panside

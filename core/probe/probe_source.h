@@ -1,6 +1,6 @@
 #pragma once
-// All ports of a probe file, read at once: facts as they arrive, and how each port is doing. Lives in one thread with an event
-// loop; in a thread of its own its signals reach the others queued, as values.
+// All ports of a probe file, read at once: facts as they arrive, and how each port is doing. Lives in one thread with
+// an event loop; in a thread of its own its signals reach the others queued, as values.
 #include "core/probe/port_list.h"
 #include "core/probe/port_status.h"
 
@@ -14,12 +14,12 @@ class SerialPort;
 
 // A line as it came, for the set-up screen, kept apart from the decoder's buffers.
 struct HeardLine {
-    std::string text;  // what is not ASCII as a point
+    std::string text; // what is not ASCII as a point
     Refusal refusal = Refusal::none;
     std::optional<Encoding> encoding = {};
     struct Part {
-        std::string is;    // the name, or the column's number
-        std::string text;  // as it stood there
+        std::string is;   // the name, or the column's number
+        std::string text; // as it stood there
         std::optional<double> number;
     };
     std::vector<Part> parts = {};
@@ -51,8 +51,8 @@ private:
     ProbeFile file_;
     Clock now_;
     PortFinder finder_;
-    std::vector<SerialPort*> ports_;  // children
+    std::vector<SerialPort*> ports_; // children
     QTimer* refresh_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -20,7 +20,7 @@ std::string shown(const toml::node& node) {
     return line;
 }
 
-}  // namespace
+} // namespace
 
 std::string oneOf(const std::vector<std::string>& words) {
     std::string list;
@@ -101,7 +101,8 @@ std::vector<const toml::table*> ProbeTable::tables(std::string_view key) {
         return found;
     const auto* array = value->as_array();
     if (!array || !array->is_array_of_tables()) {
-        fault(ProbeSlip::wrongKind, key, fmt::format("a heading [[{}]] before each of them", key == "field" ? "port.field" : key));
+        fault(ProbeSlip::wrongKind, key,
+              fmt::format("a heading [[{}]] before each of them", key == "field" ? "port.field" : key));
         return found;
     }
     for (const auto& element : *array)
@@ -132,7 +133,8 @@ void ProbeTable::finish(std::string_view known) {
 
 void ProbeTable::at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
                     std::string wanted) {
-    faults_.push_back({slip, place.begin.line, place.begin.column, std::string{key}, std::move(given), std::move(wanted)});
+    faults_.push_back(
+        {slip, place.begin.line, place.begin.column, std::string{key}, std::move(given), std::move(wanted)});
 }
 
-}  // namespace panside
+} // namespace panside

@@ -36,7 +36,8 @@ public:
 
 private:
     const toml::node* node(std::string_view key);
-    void at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given, std::string wanted);
+    void at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
+            std::string wanted);
 
     const toml::table& table_;
     std::vector<ProbeFault>& faults_;
@@ -58,4 +59,4 @@ auto ProbeTable::word(std::string_view key, const Words& words) -> std::optional
     return std::nullopt;
 }
 
-}  // namespace panside
+} // namespace panside

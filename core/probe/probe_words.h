@@ -21,7 +21,8 @@ inline constexpr std::array types{Word{"int16", RegisterType::int16}, Word{"uint
                                   Word{"int32", RegisterType::int32}, Word{"uint32", RegisterType::uint32},
                                   Word{"float32", RegisterType::float32}};
 inline constexpr std::array orders{Word{"big", WordOrder::big}, Word{"little", WordOrder::little}};
-inline constexpr std::array thermocouples{Word{"K", Thermocouple::K}, Word{"J", Thermocouple::J}, Word{"T", Thermocouple::T}};
+inline constexpr std::array thermocouples{Word{"K", Thermocouple::K}, Word{"J", Thermocouple::J},
+                                          Word{"T", Thermocouple::T}};
 
 template <class Words, class T>
 std::string_view wordFor(const Words& words, const T& meant) {
@@ -31,4 +32,4 @@ std::string_view wordFor(const Words& words, const T& meant) {
     return {};
 }
 
-}  // namespace panside::probe_words
+} // namespace panside::probe_words

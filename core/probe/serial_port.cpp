@@ -9,13 +9,13 @@
 namespace panside {
 namespace {
 
-constexpr int lookMs = 100;    // is the port there? It is to be read again within 2 s of its return
-constexpr int retryMs = 500;   // it is there and does not open
+constexpr int lookMs = 100;  // is the port there? It is to be read again within 2 s of its return
+constexpr int retryMs = 500; // it is there and does not open
 constexpr int tickMs = 1000;
 
 // The group that the port belongs to. Debian gives serial ports to dialout.
 std::string groupOf(const std::string& path) {
-    struct stat about{};
+    struct stat about {};
     if (stat(path.c_str(), &about) != 0 || about.st_gid == 0)
         return "dialout";
     const auto* group = getgrgid(about.st_gid);
@@ -24,7 +24,7 @@ std::string groupOf(const std::string& path) {
 
 bool mayOpen(const std::string& path) { return faccessat(AT_FDCWD, path.c_str(), R_OK | W_OK, AT_EACCESS) == 0; }
 
-}  // namespace
+} // namespace
 
 void setUp(QSerialPort& port, const PortRule& rule) {
     port.setBaudRate(rule.baud);
@@ -81,7 +81,8 @@ void SerialPort::tryToOpen() {
         close();
         return settle(state, words);
     }
-    // A path that says nothing of the adapter may lead to another one next time; what is known of this one is remembered.
+    // A path that says nothing of the adapter may lead to another one next time; what is known of this one is
+    // remembered.
     if (const auto identity = finder_.identityOf(*path); identity.known())
         identity_ = identity;
     status_.at = *path;
@@ -104,9 +105,7 @@ void SerialPort::lost() {
     settle(PortState::lost);
 }
 
-void SerialPort::tick() {
-    settle(judge(static_cast<double>(sinceHeard_.elapsed()) / 1e3));
-}
+void SerialPort::tick() { settle(judge(static_cast<double>(sinceHeard_.elapsed()) / 1e3)); }
 
 void SerialPort::heardWell() {
     status_.lastHeard = wiring_.now();
@@ -132,4 +131,4 @@ void SerialPort::settle(PortState state, std::string words) {
     wiring_.changed();
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// One serial port that stays open as well as it can: it opens, names what is wrong, and comes back by itself within 2 s of the
-// port's return, also under another USB number. What is read from it is the business of LinePort and ModbusPort.
+// One serial port that stays open as well as it can: it opens, names what is wrong, and comes back by itself within 2 s
+// of the port's return, also under another USB number. What is read from it is the business of LinePort and ModbusPort.
 #include "core/probe/port_list.h"
 #include "core/probe/port_status.h"
 
@@ -15,10 +15,10 @@ class SerialPort : public QObject {
     Q_OBJECT
 public:
     struct Wiring {
-        std::function<Instant()> now;            // stamps what arrives
-        std::function<void(Fact)> take;          // every reading, as it arrives
-        std::function<void()> changed;           // the status has another state
-        std::function<void(const Line&)> heard;  // every line, good or refused; may be empty
+        std::function<Instant()> now;           // stamps what arrives
+        std::function<void(Fact)> take;         // every reading, as it arrives
+        std::function<void()> changed;          // the status has another state
+        std::function<void(const Line&)> heard; // every line, good or refused; may be empty
     };
     SerialPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent);
 
@@ -46,7 +46,7 @@ protected:
     const Mapping& mapping() const { return mapping_; }
     const PortRule& rule() const { return mapping_.port(); }
     const Wiring& wiring() const { return wiring_; }
-    static constexpr double silence = 10;  // seconds after which a port counts as silent
+    static constexpr double silence = 10; // seconds after which a port counts as silent
 
 private:
     void tryToOpen();
@@ -68,4 +68,4 @@ void setUp(QSerialPort& port, const PortRule& rule);
 // The state that a failure to open means. `words` then holds the group that may open it, for noPermission.
 PortState stateAfter(QSerialPort::SerialPortError error, const std::string& path, std::string& words);
 
-}  // namespace panside
+} // namespace panside

@@ -48,5 +48,5 @@ void lineToReadings(benchmark::State& state) {
 }
 BENCHMARK(lineToReadings)->DenseRange(0, 3);
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

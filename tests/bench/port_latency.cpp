@@ -1,5 +1,5 @@
-// From the last byte of a probe line to its fact, through a pseudo-terminal: median, 99th percentile, worst; and the share of
-// a core that 16 ports at 10 lines a second take. usage: port_latency [seconds]
+// From the last byte of a probe line to its fact, through a pseudo-terminal: median, 99th percentile, worst; and the
+// share of a core that 16 ports at 10 lines a second take. usage: port_latency [seconds]
 #include "core/probe/probe_source.h"
 
 #include "../core/probe/pty.h"
@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <chrono>
+#include <cmath>
 #include <ctime>
 #include <fmt/format.h>
 #include <memory>
@@ -25,7 +26,7 @@ double threadSeconds() {
     return double(used.tv_sec) + double(used.tv_nsec) * 1e-9;
 }
 
-}  // namespace
+} // namespace
 
 int main(int argc, char** argv) {
     needEventLoop();
@@ -42,7 +43,7 @@ int main(int argc, char** argv) {
     ProbeSource source{file, now};
     std::vector<double> milliseconds;
     std::mutex sending;
-    std::map<double, Instant> sentAt;  // a line's own number tells when it was sent
+    std::map<double, Instant> sentAt; // a line's own number tells when it was sent
     QObject::connect(&source, &ProbeSource::fact, [&](const Fact& fact) {
         const auto number = std::round((std::get<Reading>(fact.what).si - 273.15) * 1e4) / 1e4;
         const std::lock_guard lock{sending};
@@ -77,6 +78,7 @@ int main(int argc, char** argv) {
     }
     std::ranges::sort(milliseconds);
     const auto at = [&](double share) { return milliseconds[size_t(share * double(milliseconds.size() - 1))]; };
-    fmt::print("{} lines from {} ports: median {:.3f} ms, 99th percentile {:.3f} ms, worst {:.3f} ms; {:.2f} % of a core\n",
-               milliseconds.size(), ports, at(0.5), at(0.99), at(1), core * 100);
+    fmt::print(
+        "{} lines from {} ports: median {:.3f} ms, 99th percentile {:.3f} ms, worst {:.3f} ms; {:.2f} % of a core\n",
+        milliseconds.size(), ports, at(0.5), at(0.99), at(1), core * 100);
 }

@@ -1,4 +1,5 @@
-// Any bytes, in any pieces: no crash, the same lines however they are cut, and no number that does not stand in its line.
+// Any bytes, in any pieces: no crash, the same lines however they are cut, and no number that does not stand in its
+// line.
 #include "core/probe/mapping.h"
 
 #include <cstdlib>
@@ -25,8 +26,9 @@ LineDecoder::Sink into(std::vector<Heard>& heard) {
         for (const Field& field : line.fields) {
             one.fields.emplace_back(field.name, field.number);
             // The text of a field is a part of the line itself, and its number is what that text says.
-            demand(field.text.empty() || (field.text.data() >= line.text.data() &&
-                                          field.text.data() + field.text.size() <= line.text.data() + line.text.size()));
+            demand(field.text.empty() ||
+                   (field.text.data() >= line.text.data() &&
+                    field.text.data() + field.text.size() <= line.text.data() + line.text.size()));
             demand(field.number == numberIn(field.text));
         }
         demand(line.refusal == Refusal::none || line.fields.empty());
@@ -34,7 +36,7 @@ LineDecoder::Sink into(std::vector<Heard>& heard) {
     };
 }
 
-}  // namespace
+} // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     if (size < 2)
@@ -54,14 +56,17 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     demand(whole.looksLikeWrongSpeed() == pieces.looksLikeWrongSpeed());
     demand(whole.counts().good + whole.counts().refusedInAll() == one.size());
 
-    const Mapping mapping{{.name = "p",
-                           .device = "",
-                           .fields = {{.is = "syrup", .reads = Series::syrup_pan, .unit = Unit::degF},
-                                      {.is = "2", .reads = Series::stack, .unit = Unit::mV, .thermocouple = Thermocouple::K, .junction = "3"},
-                                      {.is = "1", .reads = Series::air, .unit = Unit::ohm}}}};
+    const Mapping mapping{
+        {.name = "p",
+         .device = "",
+         .fields = {
+             {.is = "syrup", .reads = Series::syrup_pan, .unit = Unit::degF},
+             {.is = "2", .reads = Series::stack, .unit = Unit::mV, .thermocouple = Thermocouple::K, .junction = "3"},
+             {.is = "1", .reads = Series::air, .unit = Unit::ohm}}}};
     LineDecoder again{rules};
     again.feed(bytes, [&](const Line& line) {
-        mapping.take(line, [](const Mapped& mapped) { demand(mapped.reading.has_value() == (mapped.why == NoReading::none)); });
+        mapping.take(
+            line, [](const Mapped& mapped) { demand(mapped.reading.has_value() == (mapped.why == NoReading::none)); });
     });
     return 0;
 }

@@ -1,4 +1,5 @@
-// Any text as a probe file: refused with faults that have a sentence, or read; and what was read comes back as it was written.
+// Any text as a probe file: refused with faults that have a sentence, or read; and what was read comes back as it was
+// written.
 #include "core/probe/probe_file.h"
 
 #include <cstdlib>

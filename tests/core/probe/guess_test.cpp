@@ -23,7 +23,7 @@ TEST(Guess, ANameThatTellsCountsFirst) {
     EXPECT_EQ(guessed(around("syrup", 212, 1)), Series::syrup_pan);
     EXPECT_EQ(guessedUnit(around("syrup", 214, 1)), Unit::degF);
     EXPECT_EQ(guessedUnit(around("baro", 98.7, 0)), Unit::kPa);
-    EXPECT_EQ(guessedUnit(around("stack", 300, 40)), Unit::none);  // may be either
+    EXPECT_EQ(guessedUnit(around("stack", 300, 40)), Unit::none); // may be either
 }
 
 TEST(Guess, NumbersTellWhereNamesDoNot) {
@@ -61,5 +61,5 @@ TEST(Guess, ACalmBoilAndACoolHouseRaiseNoQuestion) {
     EXPECT_THAT(questions(fields, {std::nullopt, std::nullopt, std::nullopt}), testing::IsEmpty());
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -52,9 +52,10 @@ TEST(LineDecoder, ReadsTheThreeEncodings) {
                              "103.42, 318.5, 98.71", " 103.42 ; 318.5 ; 98.71 "})
         EXPECT_THAT(only(line).numbers, ElementsAre(103.42, 318.5, 98.71)) << line;
     for (const auto* line :
-         {"syrup=103.42 stack=318.5 baro=98.71", "syrup:103.42,stack:318.5,baro:98.71", "syrup=103.42;stack=318.5;baro=98.71",
-          "syrup: 103.42, stack: 318.5, baro: 98.71", "syrup = 103.42 stack = 318.5\tbaro = 98.71",
-          R"({"syrup":103.42,"stack":318.5,"baro":98.71})", R"( { "syrup" : 103.42 , "stack" : 318.5 , "baro" : 98.71 } )"}) {
+         {"syrup=103.42 stack=318.5 baro=98.71", "syrup:103.42,stack:318.5,baro:98.71",
+          "syrup=103.42;stack=318.5;baro=98.71", "syrup: 103.42, stack: 318.5, baro: 98.71",
+          "syrup = 103.42 stack = 318.5\tbaro = 98.71", R"({"syrup":103.42,"stack":318.5,"baro":98.71})",
+          R"( { "syrup" : 103.42 , "stack" : 318.5 , "baro" : 98.71 } )"}) {
         EXPECT_THAT(only(line).names, ElementsAre("syrup", "stack", "baro")) << line;
         EXPECT_THAT(only(line).numbers, ElementsAre(103.42, 318.5, 98.71)) << line;
     }
@@ -73,12 +74,13 @@ TEST(LineDecoder, TakesEitherLineEndAndPassesOverEmptyLines) {
 TEST(LineDecoder, AChannelWithoutANumberHasNoReadingAndTheOthersDo) {
     using Numbers = std::vector<std::optional<double>>;
     const Numbers middleMissing{103.42, std::nullopt, 98.71};
-    for (const auto* line : {"103.42,,98.71", "103.42,nan,98.71", "103.42,open,98.71", "103.42;;98.71", "103.42\t\t98.71",
-                             "103.42 open 98.71", "103.42,inf,98.71", "103.42,21O.5,98.71", "103.42,1e999,98.71",
-                             "syrup=103.42 stack= baro=98.71", "syrup=103.42,stack=,baro=98.71",
-                             "syrup=103.42 stack=nan baro=98.71", "syrup=103.42 stack=open baro=98.71",
-                             R"({"syrup":103.42,"stack":null,"baro":98.71})", R"({"syrup":103.42,"stack":"open","baro":98.71})",
-                             R"({"syrup":103.42,"stack":nan,"baro":98.71})", R"({"syrup":103.42,"stack":,"baro":98.71})"})
+    for (const auto* line :
+         {"103.42,,98.71", "103.42,nan,98.71", "103.42,open,98.71", "103.42;;98.71", "103.42\t\t98.71",
+          "103.42 open 98.71", "103.42,inf,98.71", "103.42,21O.5,98.71", "103.42,1e999,98.71",
+          "syrup=103.42 stack= baro=98.71", "syrup=103.42,stack=,baro=98.71", "syrup=103.42 stack=nan baro=98.71",
+          "syrup=103.42 stack=open baro=98.71", R"({"syrup":103.42,"stack":null,"baro":98.71})",
+          R"({"syrup":103.42,"stack":"open","baro":98.71})", R"({"syrup":103.42,"stack":nan,"baro":98.71})",
+          R"({"syrup":103.42,"stack":,"baro":98.71})"})
         EXPECT_EQ(only(line).numbers, middleMissing) << line;
 }
 
@@ -88,8 +90,9 @@ TEST(LineDecoder, PassesOverNestedJsonValues) {
     EXPECT_THAT(heard.numbers, ElementsAre(103.42, 1));
 }
 
-// NMEA 0183: the checksum is the XOR of all characters before the star, in two hexadecimal digits. The sentence (without
-// its $, which that standard leaves out of the sum) and its sum are an example that is printed widely; from memory.
+// NMEA 0183: the checksum is the XOR of all characters before the star, in two hexadecimal digits. The sentence
+// (without its $, which that standard leaves out of the sum) and its sum are an example that is printed widely; from
+// memory.
 TEST(LineDecoder, ChecksTheChecksumAsNmea0183Does) {
     EXPECT_EQ(only("GPGLL,5300.97914,N,00259.98174,E,125926,A*28").refusal, Refusal::none);
     EXPECT_EQ(only("GPGLL,5300.97914,N,00259.98174,E,125926,A*29").refusal, Refusal::checksumWrong);
@@ -107,7 +110,7 @@ TEST(LineDecoder, AChecksumThatIsThereIsCheckedInEveryEncoding) {
     }
     for (const auto* line : {"103.42,318.5,98.71*", "103.42,318.5,98.71*1", "103.42,318.5,98.71*1G", "103.42*12,98.71"})
         EXPECT_EQ(only(line).refusal, Refusal::checksumWrong) << line;
-    EXPECT_EQ(only(R"({"a":"5*","syrup":1})").refusal, Refusal::none);  // a star within a string is none
+    EXPECT_EQ(only(R"({"a":"5*","syrup":1})").refusal, Refusal::none); // a star within a string is none
 }
 
 TEST(LineDecoder, ADemandedChecksumMustBeThere) {
@@ -117,9 +120,9 @@ TEST(LineDecoder, ADemandedChecksumMustBeThere) {
 
 TEST(LineDecoder, RefusesWhatIsGarbled) {
     for (const auto* line :
-         {R"({"syrup":103.42)", R"({"syrup":103.42}})", R"({"syrup" 103.42})", R"({"syrup":103.42,})", R"({syrup:103.42})",
-          R"({"syrup":1 2})", R"({"syrup":[1})", R"(["syrup",1])", "syrup", "ready to boil", "syrup=103.42 stack",
-          "syrup=103.42 C", "=103.42"})
+         {R"({"syrup":103.42)", R"({"syrup":103.42}})", R"({"syrup" 103.42})", R"({"syrup":103.42,})",
+          R"({syrup:103.42})", R"({"syrup":1 2})", R"({"syrup":[1})", R"(["syrup",1])", "syrup", "ready to boil",
+          "syrup=103.42 stack", "syrup=103.42 C", "=103.42"})
         EXPECT_NE(only(line).refusal, Refusal::none) << line;
     EXPECT_EQ(only("syrup=103.42 syrup=103.43").refusal, Refusal::nameTwice);
     EXPECT_EQ(only("{\"a\":1,\"a\":2}").refusal, Refusal::nameTwice);
@@ -137,8 +140,8 @@ TEST(LineDecoder, ADecimalCommaIsRefusedNotSplit) {
     EXPECT_THAT(only("2026-03-14 21:04:05,103.42").numbers, ElementsAre(std::nullopt, 103.42));
 }
 
-// Joined midway, "103.42" may come as "3.42": the first line after a port was opened is not believed, but for a checksum
-// or a JSON object, which show that they are whole.
+// Joined midway, "103.42" may come as "3.42": the first line after a port was opened is not believed, but for a
+// checksum or a JSON object, which show that they are whole.
 TEST(LineDecoder, DoesNotBelieveALineThatMayHaveLostItsHead) {
     LineDecoder decoder;
     auto heard = feed(decoder, "3.42,318.5,98.71\n103.43,318.5,98.71\n");
@@ -175,7 +178,7 @@ TEST(LineDecoder, AProbeThatGreetsIsStillRecognised) {
     EXPECT_EQ(heard[4].refusal, Refusal::none);
     auto said = fresh({.encoding = Encoding::columns});
     feed(said, "a=1\na=2\na=3\na=4\na=5\n");
-    EXPECT_EQ(said.encoding(), Encoding::columns);  // what the person said stays
+    EXPECT_EQ(said.encoding(), Encoding::columns); // what the person said stays
     EXPECT_EQ(said.counts().good, 0U);
     EXPECT_EQ(said.counts().refused[static_cast<std::size_t>(Refusal::malformed)], 5U);
     EXPECT_EQ(said.counts().sample[static_cast<std::size_t>(Refusal::malformed)], "a=5");
@@ -214,10 +217,10 @@ TEST(LineDecoder, BytesThatAreNoTextPointToAWrongSpeedUntilTextComes) {
     feed(decoder, text);
     EXPECT_FALSE(decoder.looksLikeWrongSpeed());
 
-    auto unended = fresh();  // not even a line end comes
+    auto unended = fresh(); // not even a line end comes
     feed(unended, std::string(40, '\xF8'));
     EXPECT_TRUE(unended.looksLikeWrongSpeed());
-    auto spike = fresh();    // one bad byte is no wrong speed
+    auto spike = fresh(); // one bad byte is no wrong speed
     feed(spike, "103.42,318.5,98.71\n103.42,318\xFF.5,98.71\n103.42,318.5,98.71\n");
     EXPECT_FALSE(spike.looksLikeWrongSpeed());
     EXPECT_EQ(spike.counts().refused[static_cast<std::size_t>(Refusal::notText)], 1U);
@@ -244,5 +247,5 @@ TEST(LineDecoder, DoesNotMindHowTheBytesAreCut) {
     }
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

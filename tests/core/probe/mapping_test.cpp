@@ -57,7 +57,8 @@ TEST(Mapping, WhatIsNoNumberIsNoReading) {
 }
 
 FieldRule thermocoupleRule(Junction junction) {
-    return {.is = "tc", .reads = Series::stack, .unit = Unit::mV, .thermocouple = Thermocouple::K, .junction = junction};
+    return {
+        .is = "tc", .reads = Series::stack, .unit = Unit::mV, .thermocouple = Thermocouple::K, .junction = junction};
 }
 
 // IEC 60584-1 (NIST Monograph 175), type K table: 300 degC is 12.209 mV, 25 degC is 1.000 mV against 0 degC; emfs add.
@@ -71,17 +72,20 @@ TEST(Mapping, AThermocoupleNeedsItsJunction) {
     // The other end read by a field of its own, in its own unit; or by one without a rule, in degC.
     const auto byField = thermocoupleRule(std::string{"cj"});
     const FieldRule cj{.is = "cj", .unit = Unit::degF};
-    EXPECT_NEAR(map({.name = "p", .fields = {byField, cj}}, "tc=11.209 cj=77")[0].reading->temperature().celsius(), 300, 0.03);
-    EXPECT_NEAR(map({.name = "p", .fields = {byField}}, "tc=11.209 cj=25")[0].reading->temperature().celsius(), 300, 0.03);
+    EXPECT_NEAR(map({.name = "p", .fields = {byField, cj}}, "tc=11.209 cj=77")[0].reading->temperature().celsius(), 300,
+                0.03);
+    EXPECT_NEAR(map({.name = "p", .fields = {byField}}, "tc=11.209 cj=25")[0].reading->temperature().celsius(), 300,
+                0.03);
     EXPECT_EQ(map({.name = "p", .fields = {byField}}, "tc=11.209 cj=open")[0].why, NoReading::junctionMissing);
     EXPECT_EQ(map({.name = "p", .fields = {byField}}, "tc=11.209")[0].why, NoReading::junctionMissing);
     EXPECT_EQ(map({.name = "p", .fields = {byField}}, "tc=11.209 cj=300")[0].why, NoReading::outsideTable);
-    EXPECT_EQ(map({.name = "p", .fields = {fixed}}, "tc=75")[0].why, NoReading::outsideTable);  // an open pair pulled up
+    EXPECT_EQ(map({.name = "p", .fields = {fixed}}, "tc=75")[0].why, NoReading::outsideTable); // an open pair pulled up
 }
 
 // IEC 60751:2008, table 1: 138.51 ohm at 100 degC.
 TEST(Mapping, APlatinumResistanceIsATemperature) {
-    const PortRule rule{.name = "p", .fields = {{.is = "1", .reads = Series::syrup_pan, .unit = Unit::ohm, .offset = -0.4}}};
+    const PortRule rule{.name = "p",
+                        .fields = {{.is = "1", .reads = Series::syrup_pan, .unit = Unit::ohm, .offset = -0.4}}};
     EXPECT_NEAR(map(rule, "138.91 5")[0].reading->temperature().celsius(), 100, 0.02);
     EXPECT_EQ(map(rule, "9999 5")[0].why, NoReading::outsideTable);
     EXPECT_EQ(map(rule, "0 5")[0].why, NoReading::outsideTable);
@@ -94,5 +98,5 @@ TEST(Mapping, ANumberThatIsNotFiniteIsNoReading) {
     EXPECT_EQ(mapping.outcome(0, std::nullopt).why, NoReading::notNumber);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

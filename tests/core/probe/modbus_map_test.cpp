@@ -13,8 +13,8 @@ FieldRule at(int slave, int function, int address, RegisterType type = RegisterT
 }
 
 TEST(ModbusMap, RegistersThatFollowOnAreAskedForTogether) {
-    const auto reads = requestsFor({at(1, 4, 2), at(1, 4, 0, RegisterType::float32), at(1, 4, 2), at(1, 4, 5), at(1, 3, 0),
-                                    at(2, 4, 0)});
+    const auto reads = requestsFor(
+        {at(1, 4, 2), at(1, 4, 0, RegisterType::float32), at(1, 4, 2), at(1, 4, 5), at(1, 3, 0), at(2, 4, 0)});
     EXPECT_THAT(reads, testing::ElementsAre(RegisterRead{1, 3, 0, 1, {4}}, RegisterRead{1, 4, 0, 3, {1, 0, 2}},
                                             RegisterRead{1, 4, 5, 1, {3}}, RegisterRead{2, 4, 0, 1, {5}}));
 }
@@ -57,5 +57,5 @@ TEST(ModbusMap, WhatIsNoNumberIsNone) {
     EXPECT_FALSE(numberAt(place, {1, 4, 8, 2, {0}}, nan));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -10,9 +10,11 @@
 namespace panside {
 namespace {
 
-FieldRule field(int slave, int function, int address, RegisterType type, double scale, Series reads, Unit unit = Unit::degC) {
+FieldRule field(int slave, int function, int address, RegisterType type, double scale, Series reads,
+                Unit unit = Unit::degC) {
     return {.is = "",
-            .place = RegisterPlace{.slave = slave, .function = function, .address = address, .type = type, .scale = scale},
+            .place =
+                RegisterPlace{.slave = slave, .function = function, .address = address, .type = type, .scale = scale},
             .reads = reads,
             .unit = unit};
 }
@@ -37,7 +39,11 @@ struct Polling {
 };
 
 PortRule rig(std::string device, std::vector<FieldRule> fields) {
-    return {.name = "rig", .device = std::move(device), .protocol = Protocol::modbusRtu, .baud = 19200, .every = 0.1,
+    return {.name = "rig",
+            .device = std::move(device),
+            .protocol = Protocol::modbusRtu,
+            .baud = 19200,
+            .every = 0.1,
             .fields = std::move(fields)};
 }
 
@@ -57,7 +63,8 @@ protected:
         }
     }
     void startSlave(const QStringList& numbers) {
-        slave_.start("/usr/bin/python3", QStringList{PANSIDE_SOURCE "/tests/core/probe/modbus_slave.py", theirs()} + numbers);
+        slave_.start("/usr/bin/python3",
+                     QStringList{PANSIDE_SOURCE "/tests/core/probe/modbus_slave.py", theirs()} + numbers);
         ASSERT_TRUE(slave_.waitForReadyRead(20000)) << slave_.readAllStandardError().toStdString();
     }
     QString ours() const { return QString::fromStdString(folder_ / "ours"); }
@@ -86,7 +93,7 @@ TEST_F(ModbusPortTest, ReadsEveryTypeFromASlaveOfAnotherMake) {
     EXPECT_NEAR(polling.celsius[Series::air], 103.42, 1e-5);
     EXPECT_NEAR(polling.si[Series::tank_level], -0.1, 1e-12);
     EXPECT_NEAR(polling.celsius[Series::stack], 318.5, 1e-9);
-    EXPECT_NEAR(polling.si[Series::pan_level], 0.002, 1e-12);  // the second slave gives its own number
+    EXPECT_NEAR(polling.si[Series::pan_level], 0.002, 1e-12); // the second slave gives its own number
     EXPECT_EQ(polling.port.status().state, PortState::reading);
 }
 
@@ -96,12 +103,15 @@ TEST_F(ModbusPortTest, ASilentSlaveAndAnExceptionAreNamedAndTheOthersGoOn) {
                                    field(1, 4, 100, RegisterType::int16, 0.1, Series::air),
                                    field(7, 4, 0, RegisterType::int16, 0.1, Series::stack)})};
     polling.port.start();
-    ASSERT_TRUE(waitFor([&] {
-        const auto polls = polling.port.status().polls;
-        return polling.readings >= 3 && polls.timedOut >= 1 && !polls.exceptions.empty();
-    }, 15000)) << sentence(polling.port.status());
+    ASSERT_TRUE(waitFor(
+        [&] {
+            const auto polls = polling.port.status().polls;
+            return polling.readings >= 3 && polls.timedOut >= 1 && !polls.exceptions.empty();
+        },
+        15000))
+        << sentence(polling.port.status());
     const auto status = polling.port.status();
-    EXPECT_EQ(status.polls.exceptions.begin()->first, 2);  // illegal data address
+    EXPECT_EQ(status.polls.exceptions.begin()->first, 2); // illegal data address
     EXPECT_EQ(status.fields[1].why, NoReading::noAnswer);
     EXPECT_EQ(polling.si.size(), 1U);
 }
@@ -110,8 +120,9 @@ TEST_F(ModbusPortTest, NobodyThereIsSaidSoAndASlaveThatComesLaterIsRead) {
     Polling polling{rig(device(), {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan)})};
     polling.port.start();
     ASSERT_TRUE(waitFor([&] { return polling.port.status().state == PortState::noAnswer; }));
-    EXPECT_EQ(sentence(polling.port.status()),
-              "rig: no answer (slave 1, function 4, register 0: no answer). Check address, speed, parity and the two wires.");
+    EXPECT_EQ(
+        sentence(polling.port.status()),
+        "rig: no answer (slave 1, function 4, register 0: no answer). Check address, speed, parity and the two wires.");
     startSlave({"1"});
     EXPECT_TRUE(waitFor([&] { return polling.port.status().state == PortState::reading; }, 10000));
 }
@@ -134,8 +145,8 @@ TEST_F(ModbusPortTest, AsksAsAClientOfAnotherMakeDoes) {
     };
     QProcess other;
     const auto theirBytes = asked(theirs().toStdString(), [&] {
-        other.start("mbpoll", {"-m", "rtu", "-a", "5", "-t", "3", "-0", "-r", "12", "-c", "3", "-b", "19200", "-P", "none", "-1",
-                               "-o", "0.2", ours()});
+        other.start("mbpoll", {"-m", "rtu", "-a", "5", "-t", "3", "-0", "-r", "12", "-c", "3", "-b", "19200", "-P",
+                               "none", "-1", "-o", "0.2", ours()});
     });
     other.waitForFinished();
     Polling polling{rig(device(), {field(5, 4, 12, RegisterType::int16, 1, Series::air),
@@ -187,5 +198,5 @@ TEST_F(ModbusPortTest, AGarbledAnswerIsNoReading) {
     EXPECT_NEAR(polling.celsius[Series::syrup_pan], 103.4, 1e-9);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -21,7 +21,8 @@ TEST(ProbeSource, ReadsAllItsPortsAndTellsHowTheyAre) {
     std::vector<Reading> readings;
     std::vector<HeardLine> lines;
     std::map<std::size_t, PortState> states;
-    QObject::connect(&source, &ProbeSource::fact, [&](const Fact& fact) { readings.push_back(std::get<Reading>(fact.what)); });
+    QObject::connect(&source, &ProbeSource::fact,
+                     [&](const Fact& fact) { readings.push_back(std::get<Reading>(fact.what)); });
     QObject::connect(&source, &ProbeSource::heard, [&](std::size_t, const HeardLine& line) { lines.push_back(line); });
     QObject::connect(&source, &ProbeSource::status,
                      [&](std::size_t port, const PortStatus& status) { states[port] = status.state; });
@@ -56,5 +57,5 @@ TEST(ProbeSource, MayLiveInAThreadOfItsOwn) {
     EXPECT_TRUE(thread.wait(5000));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

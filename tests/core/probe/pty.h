@@ -25,7 +25,7 @@ inline void needEventLoop() {
 inline bool waitFor(const std::function<bool()>& holds, int milliseconds = 5000) {
     QElapsedTimer timer;
     timer.start();
-    QTimer wake;  // what holds may come from without: another program, a file
+    QTimer wake; // what holds may come from without: another program, a file
     wake.start(5);
     while (!holds()) {
         if (timer.elapsed() > milliseconds)
@@ -56,7 +56,9 @@ public:
 
     const std::string& path() const { return path_; }
     int ours() const { return ours_; }
-    bool send(std::string_view bytes) const { return ::write(ours_, bytes.data(), bytes.size()) == ssize_t(bytes.size()); }
+    bool send(std::string_view bytes) const {
+        return ::write(ours_, bytes.data(), bytes.size()) == ssize_t(bytes.size());
+    }
     std::string received() const {
         char buffer[512];
         const auto n = ::read(ours_, buffer, sizeof buffer);
@@ -85,4 +87,4 @@ private:
     std::filesystem::path path_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -70,8 +70,9 @@ TEST_F(SerialPortTest, ReadsLinesAsTheyCome) {
 TEST_F(SerialPortTest, APortThatIsNotThereIsReadAsSoonAsItIs) {
     Listening listening{panBox(folder_ / "ttyUSB0")};
     listening.port.start();
-    EXPECT_EQ(sentence(listening.port.status()), "pan box: there is no port " + folder_ / "ttyUSB0" +
-                                                     ". Plug the probe in, or choose another port; reading begins by itself.");
+    EXPECT_EQ(sentence(listening.port.status()),
+              "pan box: there is no port " + folder_ / "ttyUSB0" +
+                  ". Plug the probe in, or choose another port; reading begins by itself.");
     const Pty pty;
     plug(pty, "ttyUSB0");
     EXPECT_TRUE(waitFor([&] { return listening.is(PortState::listening); }, 2000));
@@ -82,7 +83,7 @@ TEST_F(SerialPortTest, APortWithoutPermissionNamesTheGroupThatGivesIt) {
     ASSERT_EQ(chmod(pty.path().c_str(), 0), 0);
     const bool root = geteuid() == 0;
     if (root) {
-        ASSERT_EQ(seteuid(65534), 0);  // nobody
+        ASSERT_EQ(seteuid(65534), 0); // nobody
     }
     Listening listening{panBox(pty.path())};
     listening.port.start();
@@ -91,14 +92,16 @@ TEST_F(SerialPortTest, APortWithoutPermissionNamesTheGroupThatGivesIt) {
         ASSERT_EQ(seteuid(0), 0);
     }
     EXPECT_EQ(status.state, PortState::noPermission);
-    EXPECT_EQ(sentence(status), fmt::format("pan box: you may not open {}: it belongs to the group {}. Run `sudo adduser $USER {}`, "
-                                            "log out and in.", pty.path(), status.words, status.words));
+    EXPECT_EQ(sentence(status),
+              fmt::format("pan box: you may not open {}: it belongs to the group {}. Run `sudo adduser $USER {}`, "
+                          "log out and in.",
+                          pty.path(), status.words, status.words));
 }
 
 // Debian's group for serial ports is dialout; a port of root's own group tells nothing, and dialout is named then too.
 TEST_F(SerialPortTest, TheGroupOfARootPortIsDialout) {
     if (geteuid() != 0)
-        return;  // only root makes a file that belongs to root
+        return; // only root makes a file that belongs to root
     const auto path = folder_ / "ttyUSB0";
     fclose(fopen(path.c_str(), "w"));
     ASSERT_EQ(chmod(path.c_str(), 0), 0);
@@ -196,5 +199,5 @@ TEST_F(SerialPortTest, IsFoundUnderAnotherNumber) {
     EXPECT_TRUE(waitFor([&] { return listening.facts.size() == 1; }));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside
