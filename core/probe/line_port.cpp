@@ -11,7 +11,7 @@ constexpr qint64 bite = 65536; // bytes taken at once, so that a flood leaves ro
 
 } // namespace
 
-LinePort::LinePort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
+LinePort::LinePort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
     : SerialPort{rule, std::move(wiring), std::move(finder), parent}, decoder_{LineRules{.encoding = rule.encoding,
                                                                                          .checksumDemanded =
                                                                                              rule.checksum}} {}

@@ -9,7 +9,7 @@ namespace panside {
 class LinePort : public SerialPort {
     Q_OBJECT
 public:
-    LinePort(PortRule rule, Wiring wiring, PortFinder finder = PortFinder{}, QObject* parent = nullptr);
+    LinePort(const PortRule& rule, Wiring wiring, PortFinder finder = PortFinder{}, QObject* parent = nullptr);
     ~LinePort() override;
 
 protected:

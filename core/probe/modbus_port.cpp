@@ -23,7 +23,7 @@ int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
 
 } // namespace
 
-ModbusPort::ModbusPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent)
+ModbusPort::ModbusPort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
     : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
       polled_(rule.fields.size()) {
     every_.setTimerType(Qt::PreciseTimer);

@@ -15,7 +15,7 @@ namespace panside {
 class ModbusPort : public SerialPort {
     Q_OBJECT
 public:
-    ModbusPort(PortRule rule, Wiring wiring, PortFinder finder = PortFinder{}, QObject* parent = nullptr);
+    ModbusPort(const PortRule& rule, Wiring wiring, PortFinder finder = PortFinder{}, QObject* parent = nullptr);
     ~ModbusPort() override;
 
 protected:

@@ -21,6 +21,7 @@ constexpr int longestName = 60;
 
 std::vector<std::string> namesOf(const std::vector<Unit>& units) {
     std::vector<std::string> names;
+    names.reserve(units.size());
     for (const Unit unit : units)
         names.emplace_back('"' + std::string{nameOf(unit)} + '"');
     return names;

@@ -54,7 +54,7 @@ void ProbeSource::start() {
 
 void ProbeSource::build(std::size_t index) {
     SerialPort::Wiring wiring{.now = now_,
-                              .take = [this](Fact one) { emit fact(one); },
+                              .take = [this](const Fact& one) { emit fact(one); },
                               .changed = [this, index] { emit status(index, ports_[index]->status()); },
                               .heard = {}};
     const auto& rule = file_.ports[index];

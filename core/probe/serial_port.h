@@ -16,7 +16,7 @@ class SerialPort : public QObject {
 public:
     struct Wiring {
         std::function<Instant()> now;           // stamps what arrives
-        std::function<void(Fact)> take;         // every reading, as it arrives
+        std::function<void(const Fact&)> take;  // every reading, as it arrives
         std::function<void()> changed;          // the status has another state
         std::function<void(const Line&)> heard; // every line, good or refused; may be empty
     };

@@ -5,7 +5,6 @@
 #include "../core/probe/pty.h"
 
 #include <algorithm>
-#include <cmath>
 #include <chrono>
 #include <cmath>
 #include <ctime>
