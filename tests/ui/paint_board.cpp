@@ -38,10 +38,12 @@ int main(int argc, char** argv) {
         const char* name;
         Picture picture;
         bool across = false;
-    } evenings[] = {{"fresh", scenes::fresh()},           {"calm", scenes::calm()},        {"drawing", scenes::drawing()},
-                    {"scorching", scenes::scorching()},   {"seen", scenes::seenAlarm()},   {"gone", scenes::goneUnseen()},
-                    {"doubt", scenes::doubt()},           {"blind", scenes::blind()},      {"hand", scenes::handOnly()},
-                    {"burnout", scenes::burningOut()},    {"across", scenes::calm(), true}, {"across-alarm", scenes::scorching(), true}};
+    } evenings[] = {{"fresh", scenes::fresh()},       {"calm", scenes::calm()},
+                    {"drawing", scenes::drawing()},   {"scorching", scenes::scorching()},
+                    {"seen", scenes::seenAlarm()},    {"gone", scenes::goneUnseen()},
+                    {"doubt", scenes::doubt()},       {"blind", scenes::blind()},
+                    {"hand", scenes::handOnly()},     {"burnout", scenes::burningOut()},
+                    {"across", scenes::calm(), true}, {"across-alarm", scenes::scorching(), true}};
     for (const Look look : {Look::day, Look::night}) {
         for (const auto& evening : evenings) {
             Board board;
@@ -52,11 +54,13 @@ int main(int argc, char** argv) {
                 scenes::fillTrace(board.chart().trace());
             board.display(evening.picture);
             board.showAcrossTheRoom(evening.across);
-            const QString name = QStringLiteral("%1-%2%3.png").arg(QString::fromUtf8(evening.name),
-                                                                   look == Look::day ? QStringLiteral("day") : QStringLiteral("night"),
-                                                                   inFrench ? QStringLiteral("-fr") : QString{});
+            const QString name = QStringLiteral("%1-%2%3.png")
+                                     .arg(QString::fromUtf8(evening.name),
+                                          look == Look::day ? QStringLiteral("day") : QStringLiteral("night"),
+                                          inFrench ? QStringLiteral("-fr") : QString{});
             if (!board.grab().save(folder.filePath(name))) {
-                std::fprintf(stderr, "%s cannot be written. Look at the folder's permissions.\n", qPrintable(folder.filePath(name)));
+                std::fprintf(stderr, "%s cannot be written. Look at the folder's permissions.\n",
+                             qPrintable(folder.filePath(name)));
                 return 3;
             }
         }

@@ -47,7 +47,8 @@ void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardVie
     painter.setPen(card.doubt.isEmpty() && card.reason.isEmpty() ? inkOf(card.tone, inks) : inks.quiet);
     drawPieces(&painter, centred, card.chief, digits, digits * 0.4);
     if (!card.doubt.isEmpty())
-        painter.fillRect(QRect{centred.left(), number.center().y(), taken, std::max(3, static_cast<int>(digits / 16))}, inks.word);
+        painter.fillRect(QRect{centred.left(), number.center().y(), taken, std::max(3, static_cast<int>(digits / 16))},
+                         inks.word);
     painter.setPen(inks.word);
     const QString words = !card.doubt.isEmpty() ? card.doubt : card.reason.isEmpty() ? card.beside : card.reason;
     drawFitted(painter, QRect{place.left(), place.bottom() - below, place.width(), below}, Qt::AlignCenter,
@@ -69,18 +70,23 @@ void AcrossView::paintEvent(QPaintEvent*) {
     painter.setPen(full ? inks.onAlarm : sentence_.tone == Tone::calm ? inks.word : ink);
     if (sentence_.tone != Tone::calm) {
         const double side = sentence.height() * 0.5;
-        drawPriority(painter, QRectF{sentence.left() * 1.0, sentence.center().y() - side / 2, side, side}, sentence_.tone,
-                     full ? inks.onAlarm : ink);
+        drawPriority(painter, QRectF{sentence.left() * 1.0, sentence.center().y() - side / 2, side, side},
+                     sentence_.tone, full ? inks.onAlarm : ink);
         sentence.setLeft(sentence.left() + static_cast<int>(side * 1.3));
     }
-    const QString said = sentence_.first.isEmpty() ? sentence_.wrong : sentence_.wrong + QStringLiteral(": ") + sentence_.first;
-    drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true), said, 3);
-    const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(), inside.bottom() - sentence.bottom() - edge};
+    const QString said =
+        sentence_.first.isEmpty() ? sentence_.wrong : sentence_.wrong + QStringLiteral(": ") + sentence_.first;
+    drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true),
+               said, 3);
+    const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(),
+                        inside.bottom() - sentence.bottom() - edge};
     for (int i = 0; i < 3; ++i) {
-        const QRect place = wide ? QRect{numbers.left() + i * numbers.width() / 3, numbers.top(), numbers.width() / 3 - 3 * edge, numbers.height()}
-                                 : QRect{numbers.left(), numbers.top() + i * numbers.height() / 3, numbers.width(), numbers.height() / 3 - edge};
+        const QRect place = wide ? QRect{numbers.left() + i * numbers.width() / 3, numbers.top(),
+                                         numbers.width() / 3 - 3 * edge, numbers.height()}
+                                 : QRect{numbers.left(), numbers.top() + i * numbers.height() / 3, numbers.width(),
+                                         numbers.height() / 3 - edge};
         drawNumber(painter, place, cards_[static_cast<std::size_t>(i)]);
     }
 }
 
-}  // namespace panside
+} // namespace panside

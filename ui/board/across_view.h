@@ -27,4 +27,4 @@ private:
     bool flash_ = false;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -1,5 +1,6 @@
 #pragma once
-// What a person can do at the console: one table of keys, words and places, shared by the board, the help and the sheets.
+// What a person can do at the console: one table of keys, words and places, shared by the board, the help and the
+// sheets.
 #include <QKeySequence>
 #include <QString>
 #include <optional>
@@ -37,23 +38,25 @@ enum class Action {
     acrossTheRoom
 };
 
-// Where an action stands: in the card whose number it changes, in the bar of the alarm, in the row of keys, or only on a key.
+// Where an action stands: in the card whose number it changes, in the bar of the alarm, in the row of keys, or only on
+// a key.
 enum class Place { drawCard, fireCard, lastLoadCard, sentence, keyRow, keyOnly };
 
 struct ActionRow {
     Action action;
-    int key;            // a Qt::Key; one key, no modifier
+    int key; // a Qt::Key; one key, no modifier
     Place place;
-    const char* word;   // on the button: short
-    const char* sentence;  // in the help: what it does
+    const char* word;     // on the button: short
+    const char* sentence; // in the help: what it does
 };
 
 std::span<const ActionRow> allActions();
 const ActionRow& rowOf(Action action);
-QString wordOf(Action action);      // "Open the draw"
-QString sentenceOf(Action action);  // "The draw-off was opened, now."
-QString keyOf(Action action);       // "D", as it stands on the keyboard
-// The action a key means. One key opens and closes the draw, one lights and feeds the fire: which it is, the picture says.
+QString wordOf(Action action);     // "Open the draw"
+QString sentenceOf(Action action); // "The draw-off was opened, now."
+QString keyOf(Action action);      // "D", as it stands on the keyboard
+// The action a key means. One key opens and closes the draw, one lights and feeds the fire: which it is, the picture
+// says.
 std::optional<Action> actionOf(const QKeyEvent& event, bool drawing, bool lit);
 
-}  // namespace panside
+} // namespace panside

@@ -13,9 +13,9 @@
 namespace panside {
 namespace {
 
-constexpr int halfFlash = 500;  // milliseconds: once a second, well under the three that can bring on a seizure
+constexpr int halfFlash = 500; // milliseconds: once a second, well under the three that can bring on a seizure
 
-}  // namespace
+} // namespace
 
 Board::Board(QWidget* parent)
     : QWidget(parent), bar_{new SentenceBar{this}}, first_{new FirstBand{this}}, chart_{new RiseChart{this}},
@@ -77,7 +77,8 @@ void Board::display(const Picture& picture) {
 
 void Board::refresh(const Picture& picture) {
     const SentenceView said = sentence(picture);
-    const std::array<CardView, 3> views{drawCard(picture, units_), fireCard(picture, units_), lastLoadCard(picture, units_)};
+    const std::array<CardView, 3> views{drawCard(picture, units_), fireCard(picture, units_),
+                                        lastLoadCard(picture, units_)};
     const bool sameBand = said.first == bar_->view().first && said.others == bar_->view().others;
     bar_->display(said);
     first_->display(said);
@@ -163,7 +164,8 @@ void Board::arrange() {
     bar_->setGeometry(inside.left(), inside.top(), inside.width(), bar);
     const QRect below = inside.adjusted(0, bar + gap, 0, 0);
     // A third for the cards, never so narrow that a chief number and its range do not stand side by side.
-    const int column = std::clamp(inside.width() * 32 / 100, std::min(dress_.px(112), inside.width() / 2), dress_.px(170));
+    const int column =
+        std::clamp(inside.width() * 32 / 100, std::min(dress_.px(112), inside.width() / 2), dress_.px(170));
     const int left = below.width() - column - gap;
     const int x = below.left() + left + gap;
     for (int i = 0; i < 3; ++i) {
@@ -223,4 +225,4 @@ void Board::paintEvent(QPaintEvent*) {
     painter.fillRect(QRect{width() - wide, 0, wide, height()}, ink);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,5 +1,6 @@
 #pragma once
-// The board: the sentence, the chart, three cards and the row of keys. Shows a picture, says what was pressed, decides nothing.
+// The board: the sentence, the chart, three cards and the row of keys. Shows a picture, says what was pressed, decides
+// nothing.
 #include "ui/board/actions.h"
 #include "ui/board/sentence.h"
 #include "ui/look/dress.h"
@@ -68,4 +69,4 @@ private:
     bool flashOn_ = false;
 };
 
-}  // namespace panside
+} // namespace panside

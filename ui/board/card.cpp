@@ -70,15 +70,17 @@ Card::Rows Card::layout() const {
     QRect inside = rect().adjusted(edge, dress_.px(2), -edge, -dress_.px(2));
     const int title = dress_.px(5.5), chief = dress_.px(mm::chiefDigits + 2), button = dress_.px(mm::target);
     Rows rows;
-    if (inside.height() < title + chief + button + gap) {  // too low for a row of buttons: they stand beside
-        rows.buttons = QRect{inside.right() - inside.width() / 2 + 1, inside.top(), inside.width() / 2, inside.height()};
+    if (inside.height() < title + chief + button + gap) { // too low for a row of buttons: they stand beside
+        rows.buttons =
+            QRect{inside.right() - inside.width() / 2 + 1, inside.top(), inside.width() / 2, inside.height()};
         inside.setRight(rows.buttons.left() - gap - 1);
     } else {
         rows.buttons = QRect{inside.left(), inside.bottom() - button + 1, inside.width(), button};
         inside.setBottom(rows.buttons.top() - gap - 1);
     }
     rows.title = QRect{inside.left(), inside.top(), inside.width(), title};
-    rows.chief = QRect{inside.left(), rows.title.bottom() + 1, inside.width(), std::min(chief, inside.height() - title)};
+    rows.chief =
+        QRect{inside.left(), rows.title.bottom() + 1, inside.width(), std::min(chief, inside.height() - title)};
     int left = inside.bottom() - rows.chief.bottom();
     int top = rows.chief.bottom() + 1;
     const auto take = [&](int height) {
@@ -123,9 +125,10 @@ void Card::placeButtons() {
             const int high = (row.height() - (count - 1) * gap) / count;
             button->setGeometry(row.left(), at, row.width(), high);
             at += high + gap;
-        } else {  // shares of the row as the words need
+        } else { // shares of the row as the words need
             const double share = button->sizeHint().width() / wanted;
-            const int end = i + 1 == count ? row.right() + 1 : at + static_cast<int>((row.width() - (count - 1) * gap) * share);
+            const int end =
+                i + 1 == count ? row.right() + 1 : at + static_cast<int>((row.width() - (count - 1) * gap) * share);
             button->setGeometry(at, row.top(), end - at, std::max(row.height(), dress_.px(mm::target)));
             at = end + gap;
         }
@@ -141,7 +144,7 @@ void Card::paintEvent(QPaintEvent*) {
     const QColor ink = inkOf(view_.tone, inks);
     QPainter painter{this};
     painter.fillRect(rect(), inks.panel);
-    if (view_.tone != Tone::calm)  // a bar at the edge, so that it is not only the colour
+    if (view_.tone != Tone::calm) // a bar at the edge, so that it is not only the colour
         painter.fillRect(QRect{0, 0, dress_.px(1.5), height()}, ink);
     painter.setPen(view_.tone == Tone::calm ? inks.quiet : ink);
     drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words, true), view_.title);
@@ -158,10 +161,12 @@ void Card::paintEvent(QPaintEvent*) {
 
     painter.setPen(inks.word);
     if (!known)
-        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar * 0.8), view_.reason, 2);
+        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar * 0.8),
+                   view_.reason, 2);
     else if (view_.doubt.isEmpty())
-        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.beside, 2);
-    if (!view_.doubt.isEmpty()) {  // the number is struck, and the word that strikes it stands there
+        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.beside,
+                   2);
+    if (!view_.doubt.isEmpty()) { // the number is struck, and the word that strikes it stands there
         const int middle = rows.chief.center().y();
         painter.fillRect(QRect{rows.chief.left(), middle - dress_.px(0.6), taken, dress_.px(1.2)}, inks.word);
         const QRect place = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
@@ -169,10 +174,11 @@ void Card::paintEvent(QPaintEvent*) {
     }
     if (rows.figure.isValid())
         drawFitted(painter, rows.figure, Qt::AlignLeft | Qt::AlignVCenter,
-                   letteringOfPixels(std::min<double>(dress_.px(mm::fromAfar), rows.figure.height() * 0.75)), view_.figure);
+                   letteringOfPixels(std::min<double>(dress_.px(mm::fromAfar), rows.figure.height() * 0.75)),
+                   view_.figure);
     painter.setPen(inks.quiet);
     for (std::size_t i = 0; i < rows.lines.size(); ++i)
         drawFitted(painter, rows.lines[i], Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.lines[i]);
 }
 
-}  // namespace panside
+} // namespace panside

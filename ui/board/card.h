@@ -46,4 +46,4 @@ private:
 // Draws the pieces of a number on one foot line, digits `digits` pixels high; returns the width they take.
 int drawPieces(QPainter* painter, const QRect& place, const std::vector<Piece>& pieces, double digits, double words);
 
-}  // namespace panside
+} // namespace panside

@@ -27,7 +27,7 @@ QString unitOfEnd(Duration larger) {
     return inHours ? tr(QT_TRANSLATE_NOOP("Cards", "h")) : tr(QT_TRANSLATE_NOOP("Cards", "min"));
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Piece> countdownPieces(Duration left, bool toTheSecond) {
     const double size = std::abs(left.count());
@@ -65,4 +65,4 @@ QString CardView::spoken() const {
     return words.join(QStringLiteral(", "));
 }
 
-}  // namespace panside
+} // namespace panside

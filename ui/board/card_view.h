@@ -9,7 +9,7 @@
 
 namespace panside {
 
-enum class Tone { calm, low, medium, high };  // colour means abnormal and nothing else
+enum class Tone { calm, low, medium, high }; // colour means abnormal and nothing else
 
 // The chief number, in pieces: digits as large as they go, the words between them small ("1" h "45").
 struct Piece {
@@ -27,8 +27,8 @@ struct CardView {
     QString figure;             // rise 6.6 of 7.1 °F
     std::vector<QString> lines; // for the hand's distance; the first to go when there is no room
     std::vector<Action> actions;
-    Tone tone = Tone::calm;     // when what the card counts is itself abnormal
-    QString spoken() const;     // the whole for a screen reader
+    Tone tone = Tone::calm; // when what the card counts is itself abnormal
+    QString spoken() const; // the whole for a screen reader
     bool operator==(const CardView&) const = default;
 };
 
@@ -42,4 +42,4 @@ std::vector<Piece> countdownPieces(Duration left, bool toTheSecond);
 QString rangeText(const Range& range);
 inline const std::vector<Piece> dash{{QStringLiteral("–")}};
 
-}  // namespace panside
+} // namespace panside

@@ -48,10 +48,11 @@ QString sugarLine(const Picture& picture) {
         line = tr(QT_TRANSLATE_NOOP("DrawCard", "about %1")).arg(figure(*picture.brix).text());
     if (picture.checks > 0 && picture.lastCheck) {
         const QString age = spanText(Duration{secondsBetween(*picture.lastCheck, picture.at)});
-        const QString checks = picture.checks == 1
-                                   ? tr(QT_TRANSLATE_NOOP("DrawCard", "one check, %1 ago")).arg(age)
-                                   : QCoreApplication::translate("DrawCard", "%n checks, the last %1 ago", nullptr, picture.checks)
-                                         .arg(age);
+        const QString checks =
+            picture.checks == 1
+                ? tr(QT_TRANSLATE_NOOP("DrawCard", "one check, %1 ago")).arg(age)
+                : QCoreApplication::translate("DrawCard", "%n checks, the last %1 ago", nullptr, picture.checks)
+                      .arg(age);
         line = line.isEmpty() ? checks : line + QStringLiteral(" · ") + checks;
     } else if (picture.target) {
         const QString none = tr(QT_TRANSLATE_NOOP("DrawCard", "no density check yet"));
@@ -72,7 +73,7 @@ void count(CardView& view, const std::optional<Range>& eta, const QString& why) 
     view.beside = rangeText(*eta);
 }
 
-}  // namespace
+} // namespace
 
 CardView drawCard(const Picture& picture, Units units) {
     CardView view;
@@ -104,4 +105,4 @@ CardView drawCard(const Picture& picture, Units units) {
     return view;
 }
 
-}  // namespace panside
+} // namespace panside

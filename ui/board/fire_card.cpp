@@ -11,8 +11,9 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("FireCard", text); }
 
 QString turn(const Picture& picture) {
-    return picture.turn.empty() ? QString{}
-                                : tr(QT_TRANSLATE_NOOP("FireCard", "turn: %1")).arg(QString::fromStdString(picture.turn));
+    return picture.turn.empty()
+               ? QString{}
+               : tr(QT_TRANSLATE_NOOP("FireCard", "turn: %1")).arg(QString::fromStdString(picture.turn));
 }
 
 QString rhythm(const Picture& picture) {
@@ -33,7 +34,7 @@ QString loads(const Picture& picture, Units units) {
     return line;
 }
 
-}  // namespace
+} // namespace
 
 CardView fireCard(const Picture& picture, Units units) {
     CardView view;
@@ -61,4 +62,4 @@ CardView fireCard(const Picture& picture, Units units) {
     return view;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -17,7 +17,8 @@ bool callsForTheLast(const Picture& picture) {
 }
 
 QString sapFigure(const Picture& picture) {
-    return picture.sapLeft ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap for %1")).arg(spanText(*picture.sapLeft)) : QString{};
+    return picture.sapLeft ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap for %1")).arg(spanText(*picture.sapLeft))
+                           : QString{};
 }
 
 QString boiledOff(const Picture& picture, Units units) {
@@ -35,13 +36,14 @@ QString account(const Picture& picture, Units units) {
     if (picture.sapIn)
         line = tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap in %1")).arg(figure(*picture.sapIn, units).text());
     if (picture.syrupOut) {
-        const QString out = tr(QT_TRANSLATE_NOOP("LastLoadCard", "syrup %1")).arg(figure(*picture.syrupOut, units).text());
+        const QString out =
+            tr(QT_TRANSLATE_NOOP("LastLoadCard", "syrup %1")).arg(figure(*picture.syrupOut, units).text());
         line = line.isEmpty() ? out : line + QStringLiteral(" · ") + out;
     }
     return line;
 }
 
-}  // namespace
+} // namespace
 
 CardView lastLoadCard(const Picture& picture, Units units) {
     CardView view;
@@ -64,8 +66,8 @@ CardView lastLoadCard(const Picture& picture, Units units) {
     }
     view.figure = sapFigure(picture);
     if (picture.keepBack && !picture.shutdownAt)
-        view.lines.push_back(
-            tr(QT_TRANSLATE_NOOP("LastLoadCard", "keep %1 back to cover the pans")).arg(figure(*picture.keepBack, units).text()));
+        view.lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "keep %1 back to cover the pans"))
+                                 .arg(figure(*picture.keepBack, units).text()));
     view.lines.push_back(boiledOff(picture, units));
     view.lines.push_back(account(picture, units));
     std::erase(view.lines, QString{});
@@ -74,4 +76,4 @@ CardView lastLoadCard(const Picture& picture, Units units) {
     return view;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -12,7 +12,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Sentence", text); }
 
 int urgency(const AlarmPicture& alarm) {
-    const int priority = 3 - static_cast<int>(alarm.priority);  // 3 high, 2 medium, 1 low
+    const int priority = 3 - static_cast<int>(alarm.priority); // 3 high, 2 medium, 1 low
     switch (alarm.state) {
     case AlarmState::unseen:
         return 20 + priority;
@@ -73,7 +73,7 @@ QString calmLine(const Picture& picture) {
     return tr(QT_TRANSLATE_NOOP("Sentence", "A calm boil. Nothing is wrong."));
 }
 
-}  // namespace
+} // namespace
 
 const AlarmPicture* shownAlarm(const Picture& picture) {
     const AlarmPicture* shown = nullptr;
@@ -103,4 +103,4 @@ SentenceView sentence(const Picture& picture) {
     return view;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -8,14 +8,14 @@
 namespace panside {
 
 struct SentenceView {
-    QString wrong;      // "The syrup pan scorches in 4 min", or the calm line
-    QString first;      // "flood the pan with sap, …"; empty on a calm boil
-    QString others;     // "also: sap low, clock moved"
-    QString state;      // "gone, not yet seen"
+    QString wrong;  // "The syrup pan scorches in 4 min", or the calm line
+    QString first;  // "flood the pan with sap, …"; empty on a calm boil
+    QString others; // "also: sap low, clock moved"
+    QString state;  // "gone, not yet seen"
     Tone tone = Tone::calm;
-    bool flashing = false;   // not yet seen
-    bool canBeSeen = false;  // the key that says so is shown
-    std::optional<Alarm> alarm;  // the one shown; none on a calm boil
+    bool flashing = false;      // not yet seen
+    bool canBeSeen = false;     // the key that says so is shown
+    std::optional<Alarm> alarm; // the one shown; none on a calm boil
     bool operator==(const SentenceView&) const = default;
 };
 
@@ -23,4 +23,4 @@ SentenceView sentence(const Picture& picture);
 // The alarm the bar shows: not yet seen before seen, then by priority, then the oldest.
 const AlarmPicture* shownAlarm(const Picture& picture);
 
-}  // namespace panside
+} // namespace panside

@@ -37,7 +37,8 @@ void drawPriority(QPainter& painter, const QRectF& place, Tone tone, const QColo
                                       {place.left(), middle.y()}});
         break;
     case Tone::low:
-        painter.drawEllipse(place.adjusted(place.width() * 0.1, place.height() * 0.1, -place.width() * 0.1, -place.height() * 0.1));
+        painter.drawEllipse(
+            place.adjusted(place.width() * 0.1, place.height() * 0.1, -place.width() * 0.1, -place.height() * 0.1));
         break;
     case Tone::calm:
         break;
@@ -102,7 +103,8 @@ void SentenceBar::paintEvent(QPaintEvent*) {
         const int half = dress_.px(0.5);
         painter.drawRect(rect().adjusted(half, half, -half, -half));
         const double side = dress_.px(9);
-        drawPriority(painter, QRectF{words.left() * 1.0, (height() - side) / 2, side, side}, view_.tone, full ? inks.onAlarm : ink);
+        drawPriority(painter, QRectF{words.left() * 1.0, (height() - side) / 2, side, side}, view_.tone,
+                     full ? inks.onAlarm : ink);
         words.setLeft(words.left() + dress_.px(12));
     }
     if (view_.canBeSeen)
@@ -111,7 +113,8 @@ void SentenceBar::paintEvent(QPaintEvent*) {
         const QFont font = dress_.letters(mm::words);
         const int wide = std::min(QFontMetrics{font}.horizontalAdvance(view_.state) + dress_.px(3), words.width() / 3);
         painter.setPen(full ? inks.onAlarm : inks.quiet);
-        drawFitted(painter, QRect{words.right() - wide, 0, wide, height()}, Qt::AlignRight | Qt::AlignVCenter, font, view_.state, 2);
+        drawFitted(painter, QRect{words.right() - wide, 0, wide, height()}, Qt::AlignRight | Qt::AlignVCenter, font,
+                   view_.state, 2);
         words.setRight(words.right() - wide - dress_.px(2));
     }
     painter.setPen(full ? inks.onAlarm : calm ? inks.word : ink);
@@ -149,8 +152,8 @@ void FirstBand::paintEvent(QPaintEvent*) {
     if (!view_.others.isEmpty()) {
         painter.setPen(inks.quiet);
         const int high = dress_.px(6.5);
-        drawFitted(painter, QRect{place.left(), place.bottom() - high + 1, place.width(), high}, Qt::AlignLeft | Qt::AlignVCenter,
-                   dress_.letters(mm::words), view_.others);
+        drawFitted(painter, QRect{place.left(), place.bottom() - high + 1, place.width(), high},
+                   Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.others);
         place.setBottom(place.bottom() - high);
     }
     if (view_.first.isEmpty())
@@ -160,4 +163,4 @@ void FirstBand::paintEvent(QPaintEvent*) {
                tr("First: %1").arg(view_.first), 2);
 }
 
-}  // namespace panside
+} // namespace panside

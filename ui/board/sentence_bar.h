@@ -15,7 +15,7 @@ public:
     explicit SentenceBar(QWidget* parent = nullptr);
     void wear(const Dress& dress);
     void display(const SentenceView& view);
-    void setFlash(bool on);  // the lit half of the flash
+    void setFlash(bool on); // the lit half of the flash
     const SentenceView& view() const { return view_; }
 
 signals:
@@ -33,7 +33,8 @@ private:
     Press* seen_;
 };
 
-// What to do first, and which other alarms there are: a band over the chart that is there only when it has something to say.
+// What to do first, and which other alarms there are: a band over the chart that is there only when it has something to
+// say.
 class FirstBand : public QWidget {
     Q_OBJECT
 public:
@@ -54,4 +55,4 @@ QColor inkOf(Tone tone, const Inks& inks);
 // The priority as a shape: a triangle for urgent, a diamond for soon, a disc for to know.
 void drawPriority(QPainter& painter, const QRectF& place, Tone tone, const QColor& ink);
 
-}  // namespace panside
+} // namespace panside

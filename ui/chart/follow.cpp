@@ -17,4 +17,4 @@ bool ShiftTrace::follow(const Boil& boil) {
     return any;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -16,7 +16,7 @@ namespace panside {
 struct Plot {
     QRect area;
     TimeScale time;
-    double low = 0, high = 1;  // values at the lower and upper edge
+    double low = 0, high = 1; // values at the lower and upper edge
     double y(double value) const { return area.bottom() - (value - low) / (high - low) * (area.height() - 1); }
 };
 
@@ -32,7 +32,7 @@ struct ChartScene {
     const std::vector<Laid>& under;
     Dress dress;
     Units units = Units::us;
-    bool future = true;  // false: a shift that is over, in review
+    bool future = true; // false: a shift that is over, in review
     std::optional<Instant> pointed;
 };
 
@@ -49,4 +49,4 @@ void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, cons
 // The kelvins at the lower and upper edge that show the band, and whatever rises above it.
 std::pair<double, double> riseRange(const ChartScene& scene, const TimeScale& time);
 
-}  // namespace panside
+} // namespace panside

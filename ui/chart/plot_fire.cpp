@@ -17,7 +17,8 @@ std::optional<std::pair<double, double>> seen(const Thinned& series, const TimeS
         if (column.index < time.firstColumn || column.index > time.firstColumn + time.width)
             continue;
         const double least = column.least, greatest = column.greatest;
-        range = range ? std::pair{std::min(range->first, least), std::max(range->second, greatest)} : std::pair{least, greatest};
+        range = range ? std::pair{std::min(range->first, least), std::max(range->second, greatest)}
+                      : std::pair{least, greatest};
     }
     return range;
 }
@@ -48,7 +49,7 @@ void drawStack(QPainter& painter, const ChartScene& scene, Plot plot) {
         return;
     const double margin = std::max(15.0, 0.12 * (range->second - range->first));
     plot.low = range->first - margin;
-    plot.high = range->second + 2.5 * margin;  // room for the words over it
+    plot.high = range->second + 2.5 * margin; // room for the words over it
     drawSeries(painter, scene.trace.stack(), plot, scene.dress.inks().word, std::max(1.2, scene.dress.px(0.4) * 1.0));
 }
 
@@ -73,9 +74,9 @@ QString named(const ChartScene& scene) {
                      .arg(figure(Temperature::kelvin(*stack->si), scene.units, 0).text());
     else
         words << tr(QT_TRANSLATE_NOOP("RiseChart", "stack"));
-    words << (scene.picture.evaporation
-                  ? tr(QT_TRANSLATE_NOOP("RiseChart", "boils off %1")).arg(figure(*scene.picture.evaporation, scene.units).text())
-                  : tr(QT_TRANSLATE_NOOP("RiseChart", "boils off –")));
+    words << (scene.picture.evaporation ? tr(QT_TRANSLATE_NOOP("RiseChart", "boils off %1"))
+                                              .arg(figure(*scene.picture.evaporation, scene.units).text())
+                                        : tr(QT_TRANSLATE_NOOP("RiseChart", "boils off –")));
     return words.join(QStringLiteral(" · "));
 }
 
@@ -83,8 +84,8 @@ void nameFire(QPainter& painter, const ChartScene& scene, const QRect& area) {
     const QFont font = scene.dress.letters(mm::smallWords);
     const QString name = named(scene);
     const QFontMetrics metrics{font};
-    const QRect place{area.left() + scene.dress.px(1), area.top() + 1, metrics.horizontalAdvance(name) + scene.dress.px(2),
-                      metrics.height()};
+    const QRect place{area.left() + scene.dress.px(1), area.top() + 1,
+                      metrics.horizontalAdvance(name) + scene.dress.px(2), metrics.height()};
     QColor ground = scene.dress.inks().panel;
     ground.setAlphaF(0.8F);
     painter.fillRect(place, ground);
@@ -93,7 +94,7 @@ void nameFire(QPainter& painter, const ChartScene& scene, const QRect& area) {
     painter.drawText(place, Qt::AlignCenter, name);
 }
 
-}  // namespace
+} // namespace
 
 void drawFire(QPainter& painter, const ChartScene& scene, const QRect& area, const TimeScale& time) {
     painter.save();
@@ -111,4 +112,4 @@ void drawFire(QPainter& painter, const ChartScene& scene, const QRect& area, con
     painter.restore();
 }
 
-}  // namespace panside
+} // namespace panside

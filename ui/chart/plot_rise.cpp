@@ -29,7 +29,8 @@ QBrush texture(const Dress& dress) {
 
 double nowX(const ChartScene& scene, const Plot& plot) {
     const double right = plot.area.right() + 1.0;
-    return scene.future ? std::clamp(plot.time.x(scene.picture.at), static_cast<double>(plot.area.left()), right) : right;
+    return scene.future ? std::clamp(plot.time.x(scene.picture.at), static_cast<double>(plot.area.left()), right)
+                        : right;
 }
 
 // A level line: firm in the past, broken in the future.
@@ -64,7 +65,8 @@ void drawDraws(QPainter& painter, const ChartScene& scene, const Plot& plot) {
         const double from = plot.time.x(draw.opened), to = plot.time.x(draw.closed.value_or(scene.picture.at));
         if (to < plot.area.left() || from > plot.area.right())
             continue;
-        const QRectF shade{from, static_cast<double>(plot.area.top()), std::max(2.0, to - from), plot.area.height() * 1.0};
+        const QRectF shade{from, static_cast<double>(plot.area.top()), std::max(2.0, to - from),
+                           plot.area.height() * 1.0};
         painter.fillRect(shade.intersected(plot.area), scene.dress.inks().shade);
     }
 }
@@ -82,7 +84,7 @@ void drawFan(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     wedge.lineTo(meets(eta->p10));
     if (eta->p90) {
         wedge.lineTo(meets(*eta->p90));
-    } else {  // some futures never get there: the wedge stays open
+    } else { // some futures never get there: the wedge stays open
         wedge.lineTo(plot.area.right() + 1.0, target);
         wedge.lineTo(plot.area.right() + 1.0, rise);
     }
@@ -112,7 +114,8 @@ void drawUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
 
 void diamond(QPainter& painter, QPointF at, double size, const QBrush& brush) {
     painter.setBrush(brush);
-    painter.drawPolygon(QPolygonF{{at.x(), at.y() - size}, {at.x() + size, at.y()}, {at.x(), at.y() + size}, {at.x() - size, at.y()}});
+    painter.drawPolygon(
+        QPolygonF{{at.x(), at.y() - size}, {at.x() + size, at.y()}, {at.x(), at.y() + size}, {at.x() - size, at.y()}});
 }
 
 // Each kind of fact has a shape of its own: it is told apart without colour, and named by pointing.
@@ -124,41 +127,49 @@ void drawMark(QPainter& painter, const ChartScene& scene, const Plot& plot, cons
     painter.setPen(QPen{inks.word, std::max(1.0, dress.px(0.35) * 1.0)});
     painter.setBrush(Qt::NoBrush);
     const auto above = [&](auto paint) { paint(QPointF{x, top}); };
-    std::visit(Overloaded{[&](const Fired& fired) {  // a tick on the floor; short where nobody pressed
-                              painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
-                          },
-                          [&](const Lit&) {
-                              painter.setBrush(inks.word);
-                              painter.drawPolygon(QPolygonF{{x - size, floor}, {x + size, floor}, {x, floor - dress.px(5)}});
-                          },
-                          [&](const DensityCheck&) {
-                              if (scene.trace.rise().size() == 0)
-                                  return;
-                              const auto near = scene.trace.rise().nearest(fact.at);
-                              diamond(painter, {x, std::clamp(plot.y(near.value), top, floor)}, size * 1.2, inks.panel);
-                          },
-                          [&](const WaterCheck&) { painter.drawEllipse(QPointF{x, plot.y(0)}, size, size); },
-                          [&](const SapIn&) {
-                              above([&](QPointF at) {
-                                  painter.drawPolygon(
-                                      QPolygonF{{at.x() - size, at.y() - size}, {at.x() + size, at.y() - size}, {at.x(), at.y() + size}});
-                              });
-                          },
-                          [&](const PanSwapped&) {
-                              above([&](QPointF at) {
-                                  painter.drawLine(at + QPointF{-size, -size}, at + QPointF{size, size});
-                                  painter.drawLine(at + QPointF{-size, size}, at + QPointF{size, -size});
-                              });
-                          },
-                          [&](const Defoamer&) { painter.drawEllipse(QPointF{x, floor - dress.px(1.5)}, size / 2, size / 2); },
-                          [&](const Note&) { above([&](QPointF at) { painter.drawRect(QRectF{at.x() - size, at.y() - size / 2, 2 * size, size}); }); },
-                          [&](const Crew&) { above([&](QPointF at) { painter.drawEllipse(at, size, size); }); },
-                          [&](const Shutdown&) {
-                              painter.drawLine(QPointF{x - size, floor - dress.px(4)}, QPointF{x + size, floor - dress.px(4)});
-                              painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(4)});
-                          },
-                          [](const auto&) {}},
-               fact.what);
+    std::visit(
+        Overloaded{
+            [&](const Fired& fired) { // a tick on the floor; short where nobody pressed
+                painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
+            },
+            [&](const Lit&) {
+                painter.setBrush(inks.word);
+                painter.drawPolygon(QPolygonF{{x - size, floor}, {x + size, floor}, {x, floor - dress.px(5)}});
+            },
+            [&](const DensityCheck&) {
+                if (scene.trace.rise().size() == 0)
+                    return;
+                const auto near = scene.trace.rise().nearest(fact.at);
+                diamond(painter, {x, std::clamp(plot.y(near.value), top, floor)}, size * 1.2, inks.panel);
+            },
+            [&](const WaterCheck&) {
+                painter.drawEllipse(QPointF{x, plot.y(0)}, size, size);
+            },
+            [&](const SapIn&) {
+                above([&](QPointF at) {
+                    painter.drawPolygon(QPolygonF{
+                        {at.x() - size, at.y() - size}, {at.x() + size, at.y() - size}, {at.x(), at.y() + size}});
+                });
+            },
+            [&](const PanSwapped&) {
+                above([&](QPointF at) {
+                    painter.drawLine(at + QPointF{-size, -size}, at + QPointF{size, size});
+                    painter.drawLine(at + QPointF{-size, size}, at + QPointF{size, -size});
+                });
+            },
+            [&](const Defoamer&) {
+                painter.drawEllipse(QPointF{x, floor - dress.px(1.5)}, size / 2, size / 2);
+            },
+            [&](const Note&) {
+                above([&](QPointF at) { painter.drawRect(QRectF{at.x() - size, at.y() - size / 2, 2 * size, size}); });
+            },
+            [&](const Crew&) { above([&](QPointF at) { painter.drawEllipse(at, size, size); }); },
+            [&](const Shutdown&) {
+                painter.drawLine(QPointF{x - size, floor - dress.px(4)}, QPointF{x + size, floor - dress.px(4)});
+                painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(4)});
+            },
+            [](const auto&) {}},
+        fact.what);
 }
 
 void drawMarks(QPainter& painter, const ChartScene& scene, const Plot& plot) {
@@ -200,14 +211,15 @@ void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const QFont font = scene.dress.letters(mm::smallWords);
     const QFontMetrics metrics{font};
     const int high = metrics.height(), wide = metrics.horizontalAdvance(name) + scene.dress.px(2);
-    const double edge = scene.picture.heavyRise ? plot.y(scene.picture.heavyRise->kelvin()) : plot.y(scene.picture.targetRise->kelvin());
+    const double edge = scene.picture.heavyRise ? plot.y(scene.picture.heavyRise->kelvin())
+                                                : plot.y(scene.picture.targetRise->kelvin());
     painter.setFont(font);
     painter.setPen(scene.dress.inks().quiet);
     painter.drawText(QRectF{plot.area.left() + scene.dress.px(1.0) * 1.0, edge - high, wide * 1.0, high * 1.0},
                      Qt::AlignLeft | Qt::AlignBottom, name);
 }
 
-}  // namespace
+} // namespace
 
 std::pair<double, double> riseRange(const ChartScene& scene, const TimeScale& time) {
     const double target = scene.picture.targetRise ? scene.picture.targetRise->kelvin() : 4;
@@ -235,4 +247,4 @@ void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     painter.restore();
 }
 
-}  // namespace panside
+} // namespace panside

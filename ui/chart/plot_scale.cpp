@@ -10,7 +10,7 @@ namespace {
 double toUnit(double kelvin, Units units) { return units == Units::us ? kelvin * 1.8 : kelvin; }
 double fromUnit(double step, Units units) { return units == Units::us ? step / 1.8 : step; }
 
-}  // namespace
+} // namespace
 
 void drawRiseScale(QPainter& painter, const ChartScene& scene, const Plot& plot, const QRect& gutter) {
     const Inks& inks = scene.dress.inks();
@@ -33,8 +33,9 @@ void drawRiseScale(QPainter& painter, const ChartScene& scene, const Plot& plot,
         painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, figure(rise, scene.units, decimals).number);
         if (degrees) {
             painter.setPen(inks.quiet);
-            painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter,
-                             figure(*scene.picture.waterBoils + rise + scene.picture.probeOffset, scene.units, 1).number);
+            painter.drawText(
+                row, Qt::AlignLeft | Qt::AlignVCenter,
+                figure(*scene.picture.waterBoils + rise + scene.picture.probeOffset, scene.units, 1).number);
         }
     }
 }
@@ -49,7 +50,8 @@ void drawTimeScale(QPainter& painter, const ChartScene& scene, const TimeScale& 
     const double step = tickStep(time, 2 * wide).count();
     // Ticks stand on round wall-clock times of the person's own zone.
     const double zone = scene.trace.clock().at(time.begin()).offsetFromUtc();
-    const double begin = secondsBetween(Instant{}, time.begin()) + zone, end = begin + secondsBetween(time.begin(), time.end());
+    const double begin = secondsBetween(Instant{}, time.begin()) + zone,
+                 end = begin + secondsBetween(time.begin(), time.end());
     painter.setPen(inks.quiet);
     for (double tick = std::ceil(begin / step) * step; tick < end; tick += step) {
         const Instant at = Instant{} + Duration{tick - zone};
@@ -67,4 +69,4 @@ void drawTimeScale(QPainter& painter, const ChartScene& scene, const TimeScale& 
                      scene.trace.clock().hourAndMinute(scene.picture.at));
 }
 
-}  // namespace panside
+} // namespace panside

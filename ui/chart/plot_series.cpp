@@ -2,6 +2,8 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace panside {
 namespace {
@@ -42,16 +44,90 @@ void addColumn(QPolygonF& points, const Thinned::Column& column, const Plot& plo
     points << QPointF{x, plot.y(column.last)};
 }
 
-}  // namespace
+// Upright strokes a pixel column wide, their ends softened to quarters: many times faster than a stroked polyline, and
+// where a column holds several samples there is nothing else to draw.
+class Strokes {
+public:
+    Strokes(double width, const QRect& area)
+        : width_{width}, wide_{std::max(1, static_cast<int>(width + 0.5))}, area_{area} {}
+    void add(double x, double top, double bottom) {
+        top = std::max(top - width_ / 2, area_.top() - 4.0);
+        bottom = std::min(bottom + width_ / 2, area_.bottom() + 4.0);
+        if (bottom <= top)
+            return;
+        const int left = static_cast<int>(std::floor(x - width_ / 2));
+        const int first = static_cast<int>(std::ceil(top)), last = static_cast<int>(std::floor(bottom));
+        if (last > first)
+            put(4, QRect{left, first, wide_, last - first});
+        put(static_cast<int>(std::lround((first - top) * 4)), QRect{left, first - 1, wide_, 1});
+        put(static_cast<int>(std::lround((bottom - last) * 4)), QRect{left, last, wide_, 1});
+    }
+    void draw(QPainter& painter, QColor ink) {
+        painter.save();
+        painter.setRenderHint(QPainter::Antialiasing, false);
+        painter.setPen(Qt::NoPen);
+        for (int quarters = 1; quarters <= 4; ++quarters) {
+            ink.setAlphaF(static_cast<float>(quarters) / 4);
+            painter.setBrush(ink);
+            const auto& rects = rects_[static_cast<std::size_t>(quarters)];
+            painter.drawRects(rects.data(), static_cast<int>(rects.size()));
+        }
+        painter.restore();
+    }
+
+private:
+    void put(int quarters, const QRect& rect) {
+        if (quarters > 0)
+            rects_[static_cast<std::size_t>(quarters)].push_back(rect);
+    }
+    double width_;
+    int wide_;
+    QRect area_;
+    std::array<std::vector<QRect>, 5> rects_;
+};
+
+void drawDense(QPainter& painter, Columns::const_iterator from, Columns::const_iterator to, const Plot& plot,
+               const QColor& ink, double width, std::int64_t shift) {
+    Strokes strokes{width, plot.area};
+    const Thinned::Column* before = nullptr;
+    for (; from != to; ++from) {
+        const Thinned::Column& column = *from;
+        const double x = plot.time.xOfColumn(column.index + shift);
+        const bool joined = before && !column.gapBefore && before->trust != Trust::gone;
+        const bool drawn =
+            column.trust == Trust::good || (column.trust == Trust::doubtful && column.index % 5 < 2); // dotted
+        if (drawn && joined && column.index == before->index + 1)
+            strokes.add(x, plot.y(std::max(column.greatest, before->last)),
+                        plot.y(std::min(column.least, before->last)));
+        else if (drawn)
+            strokes.add(x, plot.y(column.greatest), plot.y(column.least));
+        if (column.trust == Trust::good && joined && column.index > before->index + 1) {
+            painter.setPen(QPen{ink, width, Qt::SolidLine, Qt::FlatCap});
+            painter.drawLine(QPointF{plot.time.xOfColumn(before->index + shift), plot.y(before->last)},
+                             QPointF{x, plot.y(column.first)});
+        }
+        before = &column;
+    }
+    strokes.draw(painter, ink);
+}
+
+} // namespace
 
 void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, const QColor& ink, double width,
                 std::int64_t shift) {
     const Columns& columns = series.columns();
     const std::int64_t first = plot.time.firstColumn - shift, last = first + plot.time.width;
-    auto from = std::lower_bound(columns.begin(), columns.end(), first,
-                                 [](const Thinned::Column& column, std::int64_t index) { return column.index < index; });
+    auto from =
+        std::lower_bound(columns.begin(), columns.end(), first,
+                         [](const Thinned::Column& column, std::int64_t index) { return column.index < index; });
     if (from != columns.begin())
-        --from;  // the line comes in from the left
+        --from; // the line comes in from the left
+    if (series.size() > 2 * columns.size()) {
+        const auto to =
+            std::upper_bound(from, columns.end(), last + 1,
+                             [](std::int64_t index, const Thinned::Column& column) { return index < column.index; });
+        return drawDense(painter, from, to, plot, ink, width, shift);
+    }
     QPolygonF points;
     Trust trust = Trust::good;
     for (; from != columns.end(); ++from) {
@@ -61,7 +137,7 @@ void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, cons
         } else if (!points.isEmpty() && from->trust != trust) {
             const QPointF joint = points.back();
             strokeRun(painter, points, trust, ink, width);
-            points << joint;  // doubt begins where belief ended, with no hole between
+            points << joint; // doubt begins where belief ended, with no hole between
         }
         trust = from->trust;
         addColumn(points, *from, plot, x);
@@ -71,4 +147,4 @@ void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, cons
     strokeRun(painter, points, trust, ink, width);
 }
 
-}  // namespace panside
+} // namespace panside

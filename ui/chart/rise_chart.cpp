@@ -1,6 +1,5 @@
 #include "ui/chart/rise_chart.h"
 
-
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -8,11 +7,11 @@
 namespace panside {
 namespace {
 
-constexpr double nowStandsAt = 0.8;      // the right fifth is the future
-constexpr double shortestWhole = 120;  // seconds
-constexpr int leastBetweenPaintings = 40;  // milliseconds: 25 a second
+constexpr double nowStandsAt = 0.8;       // the right fifth is the future
+constexpr double shortestWhole = 120;     // seconds
+constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
-}  // namespace
+} // namespace
 
 RiseChart::RiseChart(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("riseChart"));
@@ -86,7 +85,8 @@ Duration RiseChart::usualSpan() const {
 void RiseChart::rescale() {
     const Fields where = fields();
     const double nowAt = whole_ ? 1.0 : nowStandsAt;
-    time_ = scaleFor(anchor_.value_or(picture_.at), span_.value_or(usualSpan()), nowAt, where.rise.left(), where.rise.width());
+    time_ = scaleFor(anchor_.value_or(picture_.at), span_.value_or(usualSpan()), nowAt, where.rise.left(),
+                     where.rise.width());
     trace_.setColumn(time_.column);
 }
 
@@ -162,4 +162,4 @@ void RiseChart::drawPointer(QPainter& painter, const Fields& where) const {
     painter.drawLine(x, where.rise.top(), x, where.fire.bottom());
 }
 
-}  // namespace panside
+} // namespace panside

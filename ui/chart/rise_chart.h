@@ -26,8 +26,8 @@ public:
     // The whole of a shift that is over, without a future: for the review.
     void showWhole();
 
-    void zoom(double factor);   // above 1: closer
-    void pan(double share);     // of the width; positive: later
+    void zoom(double factor); // above 1: closer
+    void pan(double share);   // of the width; positive: later
     void backToNow();
     // Zoom, pan, point and back by keys; false for a key that is none of the chart's.
     bool press(const QKeyEvent& event);
@@ -71,8 +71,8 @@ private:
     Picture picture_;
     std::vector<Laid> under_;
     TimeScale time_;
-    std::optional<Duration> span_;     // chosen by zooming
-    std::optional<Instant> anchor_;    // stands where now would; none: now
+    std::optional<Duration> span_;  // chosen by zooming
+    std::optional<Instant> anchor_; // stands where now would; none: now
     std::optional<Instant> pointed_;
     bool whole_ = false;
     QTimer soon_;
@@ -80,4 +80,4 @@ private:
     int paintings_ = 0;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -14,10 +14,10 @@
 namespace panside {
 namespace {
 
-constexpr double shortestSpan = 120, longestSpan = 4 * 86400;  // seconds
-constexpr double step = 1.5;                                   // one press of + or -
+constexpr double shortestSpan = 120, longestSpan = 4 * 86400; // seconds
+constexpr double step = 1.5;                                  // one press of + or -
 
-}  // namespace
+} // namespace
 
 void RiseChart::zoom(double factor) {
     const double span = span_.value_or(usualSpan()).count() / factor;
@@ -86,7 +86,7 @@ QString RiseChart::pointedWords() const {
     if (!pointed_)
         return {};
     QStringList words{trace_.clock().hourAndMinute(*pointed_)};
-    const double near = static_cast<double>(time_.column.count()) * 1e-6 * dress_.px(2);  // seconds that 2 mm hold
+    const double near = static_cast<double>(time_.column.count()) * 1e-6 * dress_.px(2); // seconds that 2 mm hold
     if (!whole_ && *pointed_ > picture_.at) {
         words << tr("not yet: forecast only");
         return words.join(QStringLiteral(" · "));
@@ -142,4 +142,4 @@ bool RiseChart::event(QEvent* event) {
     return QWidget::event(event);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -5,9 +5,9 @@
 namespace panside {
 namespace {
 
-constexpr double evaporationEvery = 10;  // seconds between two values kept: it moves slowly
+constexpr double evaporationEvery = 10; // seconds between two values kept: it moves slowly
 
-}  // namespace
+} // namespace
 
 void ShiftTrace::take(const Fact& fact) {
     if (!begun_)
@@ -80,4 +80,4 @@ void ShiftTrace::setColumn(std::chrono::microseconds span) {
     evaporation_.setColumn(span);
 }
 
-}  // namespace panside
+} // namespace panside

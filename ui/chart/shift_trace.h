@@ -27,10 +27,10 @@ public:
     void clear();
     void setColumn(std::chrono::microseconds span);
 
-    const Thinned& rise() const { return rise_; }          // kelvin
-    const Thinned& stack() const { return stack_; }        // kelvin
-    const Thinned& evaporation() const { return evaporation_; }  // cubic metre a second
-    const std::vector<Fact>& events() const { return events_; }  // all that are not readings, by time
+    const Thinned& rise() const { return rise_; }               // kelvin
+    const Thinned& stack() const { return stack_; }             // kelvin
+    const Thinned& evaporation() const { return evaporation_; } // cubic metre a second
+    const std::vector<Fact>& events() const { return events_; } // all that are not readings, by time
     const std::vector<Draw>& draws() const { return draws_; }
     std::optional<Instant> litAt() const { return litAt_; }
     std::optional<Instant> begun() const { return begun_; }
@@ -44,10 +44,10 @@ private:
     std::vector<Fact> events_;
     std::vector<Draw> draws_;
     std::optional<Instant> begun_, litAt_, lastStack_, lastEvaporation_;
-    double stackSpacing_ = 0;  // seconds, usual
+    double stackSpacing_ = 0; // seconds, usual
     WallClock clock_;
     std::size_t factsTaken_ = 0, risesTaken_ = 0;
     std::optional<std::uint64_t> rewritten_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -5,12 +5,12 @@
 namespace panside {
 namespace {
 
-constexpr std::int64_t step = 10'000;  // microseconds in a hundredth of a second
+constexpr std::int64_t step = 10'000; // microseconds in a hundredth of a second
 constexpr std::int64_t longest = (std::int64_t{1} << 29) - 1;
 
 std::int64_t floorDivide(std::int64_t a, std::int64_t b) { return a / b - (a % b < 0 ? 1 : 0); }
 
-}  // namespace
+} // namespace
 
 void Thinned::add(const Sample& sample) {
     if (packed_.empty())
@@ -40,7 +40,8 @@ void Thinned::setColumn(std::chrono::microseconds span) {
 void Thinned::thin(const Sample& sample) {
     const std::int64_t index = floorDivide(sample.at.time_since_epoch().count(), span_.count());
     if (columns_.empty() || columns_.back().index != index) {
-        columns_.push_back({index, sample.value, sample.value, sample.value, sample.value, sample.trust, sample.gapBefore});
+        columns_.push_back(
+            {index, sample.value, sample.value, sample.value, sample.value, sample.trust, sample.gapBefore});
         return;
     }
     Column& column = columns_.back();
@@ -69,4 +70,4 @@ Thinned::Sample Thinned::nearest(Instant at) const {
     return sample(static_cast<std::size_t>((laterIsNearer ? after : before) - packed_.begin()));
 }
 
-}  // namespace panside
+} // namespace panside

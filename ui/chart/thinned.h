@@ -1,7 +1,7 @@
 #pragma once
 // A series as the screen can show it: for each column of pixels its first, last, least and greatest value, kept as the
-// samples arrive, so that no peak is lost and a new second costs one column. The samples stay beside it, packed, for the
-// moment when somebody looks closer.
+// samples arrive, so that no peak is lost and a new second costs one column. The samples stay beside it, packed, for
+// the moment when somebody looks closer.
 #include "core/boil/picture.h"
 
 #include <cstdint>
@@ -12,10 +12,10 @@ namespace panside {
 class Thinned {
 public:
     struct Column {
-        std::int64_t index;  // times the column's span since the epoch
+        std::int64_t index; // times the column's span since the epoch
         float first, last, least, greatest;
-        Trust trust;     // the worst in it
-        bool gapBefore;  // no line may be drawn to it
+        Trust trust;    // the worst in it
+        bool gapBefore; // no line may be drawn to it
         bool operator==(const Column&) const = default;
     };
     struct Sample {
@@ -52,4 +52,4 @@ private:
     std::chrono::microseconds span_{1'000'000};
 };
 
-}  // namespace panside
+} // namespace panside

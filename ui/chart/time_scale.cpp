@@ -50,4 +50,4 @@ std::vector<double> roundSteps(double from, double to, int most) {
     return values;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,5 +1,6 @@
 #pragma once
-// Where a moment stands on the chart. Columns of pixels lie on a fixed grid of time, so that what is drawn does not swim.
+// Where a moment stands on the chart. Columns of pixels lie on a fixed grid of time, so that what is drawn does not
+// swim.
 #include "core/quantity/quantity.h"
 
 #include <cstdint>
@@ -8,9 +9,9 @@
 namespace panside {
 
 struct TimeScale {
-    std::int64_t firstColumn = 0;                 // its index on the grid
-    std::chrono::microseconds column{1'000'000};  // what one pixel holds
-    int left = 0, width = 1;                      // pixels
+    std::int64_t firstColumn = 0;                // its index on the grid
+    std::chrono::microseconds column{1'000'000}; // what one pixel holds
+    int left = 0, width = 1;                     // pixels
 
     double x(Instant at) const;
     double xOfColumn(std::int64_t index) const { return left + static_cast<double>(index - firstColumn) + 0.5; }
@@ -29,4 +30,4 @@ Duration tickStep(const TimeScale& scale, int pixelsApart);
 // Values worth a line between two: 1, 2 or 5 times a power of ten apart, at most so many.
 std::vector<double> roundSteps(double from, double to, int most);
 
-}  // namespace panside
+} // namespace panside

@@ -15,4 +15,4 @@ struct Dress {
     bool operator==(const Dress&) const = default;
 };
 
-}  // namespace panside
+} // namespace panside

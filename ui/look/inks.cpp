@@ -45,7 +45,7 @@ double linear(double channel) {
     return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
 }
 
-}  // namespace
+} // namespace
 
 const QColor& Inks::of(Priority priority) const {
     switch (priority) {
@@ -97,8 +97,9 @@ double luminance(const QColor& colour) {
 }
 
 double contrast(const QColor& a, const QColor& b) {
-    const auto [dark, light] = std::minmax({luminance(a), luminance(b)});  // by value: the pair of two arguments would dangle
+    const auto [dark, light] =
+        std::minmax({luminance(a), luminance(b)}); // by value: the pair of two arguments would dangle
     return (light + 0.05) / (dark + 0.05);
 }
 
-}  // namespace panside
+} // namespace panside

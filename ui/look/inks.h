@@ -10,18 +10,18 @@ namespace panside {
 enum class Look { day, night };
 
 struct Inks {
-    QColor ground;      // behind everything
-    QColor panel;       // cards, bar, chart
-    QColor key;         // what can be pressed
-    QColor word;        // words and digits
-    QColor quiet;       // words that may be overlooked
-    QColor line;        // frames and scales
-    QColor faint;       // a grid one may lose without harm
-    QColor trace;       // the one ink: what was measured, and the focus
-    QColor band;        // texture of the target band
-    QColor shade;       // behind a draw
-    QColor high, medium, low;  // the three priorities of alarm
-    QColor onAlarm;     // words upon those
+    QColor ground;            // behind everything
+    QColor panel;             // cards, bar, chart
+    QColor key;               // what can be pressed
+    QColor word;              // words and digits
+    QColor quiet;             // words that may be overlooked
+    QColor line;              // frames and scales
+    QColor faint;             // a grid one may lose without harm
+    QColor trace;             // the one ink: what was measured, and the focus
+    QColor band;              // texture of the target band
+    QColor shade;             // behind a draw
+    QColor high, medium, low; // the three priorities of alarm
+    QColor onAlarm;           // words upon those
 
     const QColor& of(Priority priority) const;
 };
@@ -31,8 +31,9 @@ const Inks& inksOf(Look look);
 // For everything that Qt draws itself: sheets, lists, menus.
 QPalette paletteOf(Look look);
 
-// Contrast ratio of two colours, 1 to 21, from their relative luminance (W3C, Web Content Accessibility Guidelines 2.1).
+// Contrast ratio of two colours, 1 to 21, from their relative luminance (W3C, Web Content Accessibility
+// Guidelines 2.1).
 double contrast(const QColor& a, const QColor& b);
-double luminance(const QColor& colour);  // 0 black to 1 white
+double luminance(const QColor& colour); // 0 black to 1 white
 
-}  // namespace panside
+} // namespace panside

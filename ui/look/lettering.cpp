@@ -8,7 +8,7 @@
 namespace panside {
 namespace {
 
-constexpr int trial = 200;  // pixels; large enough that hinting does not matter
+constexpr int trial = 200; // pixels; large enough that hinting does not matter
 
 QFont plain(bool bold) {
     QFont font;
@@ -28,7 +28,7 @@ double digitShare(bool bold) {
 
 int wrapFlags(int lines) { return lines > 1 ? int{Qt::TextWordWrap} : int{Qt::TextSingleLine}; }
 
-}  // namespace
+} // namespace
 
 QFont letteringOfPixels(double capitalHeight, bool bold) {
     QFont font = plain(bold);
@@ -46,7 +46,8 @@ bool fits(const QFont& font, const QString& text, const QSize& size, int lines) 
         return metrics.horizontalAdvance(text) <= size.width();
     const QRectF room{0, 0, static_cast<double>(size.width()), 1e6};
     const QRectF box = metrics.boundingRect(room, wrapFlags(lines), text);
-    return box.width() <= size.width() && box.height() <= std::min<double>(size.height(), lines * metrics.lineSpacing() + 1);
+    return box.width() <= size.width() &&
+           box.height() <= std::min<double>(size.height(), lines * metrics.lineSpacing() + 1);
 }
 
 QFont fitted(const QFont& font, const QString& text, const QSize& size, int lines) {
@@ -67,7 +68,8 @@ QFont fitted(const QFont& font, const QString& text, const QSize& size, int line
     return tried;
 }
 
-void drawFitted(QPainter& painter, const QRect& place, int alignment, const QFont& font, const QString& text, int lines) {
+void drawFitted(QPainter& painter, const QRect& place, int alignment, const QFont& font, const QString& text,
+                int lines) {
     if (text.isEmpty())
         return;
     QFont best = fitted(font, text, place.size(), 1);
@@ -83,4 +85,4 @@ void drawFitted(QPainter& painter, const QRect& place, int alignment, const QFon
     painter.drawText(place, alignment | Qt::TextDontClip | wrapFlags(used), text);
 }
 
-}  // namespace panside
+} // namespace panside

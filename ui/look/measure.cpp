@@ -15,4 +15,4 @@ Measure Measure::of(const QScreen& screen) {
 
 Measure Measure::of(const QWidget& widget) { return widget.screen() ? of(*widget.screen()) : Measure{}; }
 
-}  // namespace panside
+} // namespace panside

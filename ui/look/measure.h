@@ -8,15 +8,15 @@ namespace panside {
 
 // Sizes in millimetres. Letters and digits are measured as a capital or a digit stands: foot to top.
 namespace mm {
-inline constexpr double target = 12;       // what a glove presses
-inline constexpr double chiefDigits = 20;  // the one number of a card
+inline constexpr double target = 12;      // what a glove presses
+inline constexpr double chiefDigits = 20; // the one number of a card
 inline constexpr double sentenceBar = 17;
-inline constexpr double fromAfar = 9;      // the sentence, the other figures: read from two metres
-inline constexpr double words = 4;         // at the hand's distance
-inline constexpr double smallWords = 3;    // scales and marks of the chart
+inline constexpr double fromAfar = 9;   // the sentence, the other figures: read from two metres
+inline constexpr double words = 4;      // at the hand's distance
+inline constexpr double smallWords = 3; // scales and marks of the chart
 inline constexpr double gap = 2;
-inline constexpr double frame = 2.5;       // the frame that an alarm flashes
-}  // namespace mm
+inline constexpr double frame = 2.5; // the frame that an alarm flashes
+} // namespace mm
 
 class Measure {
 public:
@@ -36,4 +36,4 @@ private:
     double dpi_;
 };
 
-}  // namespace panside
+} // namespace panside

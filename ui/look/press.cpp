@@ -6,7 +6,7 @@
 namespace panside {
 
 Press::Press(QWidget* parent) : QAbstractButton(parent) {
-    setFocusPolicy(Qt::TabFocus);  // a press by finger leaves the keys where they were
+    setFocusPolicy(Qt::TabFocus); // a press by finger leaves the keys where they were
     setCursor(Qt::PointingHandCursor);
 }
 
@@ -50,7 +50,7 @@ void Press::paintEvent(QPaintEvent*) {
     painter.setPen(QPen{isEnabled() ? inks.line : inks.faint, 1.2});
     painter.setBrush(isDown() ? inks.line : inks.key);
     painter.drawRoundedRect(whole, corner, corner);
-    if (hasFocus()) {  // a ring inside the edge: shape, not only colour
+    if (hasFocus()) { // a ring inside the edge: shape, not only colour
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen{inks.trace, std::max(2.0, dress_.px(0.8) * 1.0)});
         const double in = dress_.px(0.8);
@@ -69,8 +69,8 @@ void Press::paintEvent(QPaintEvent*) {
         words.setRight(place.left() - dress_.px(1));
     }
     painter.setPen(isEnabled() ? inks.word : inks.line);
-    drawFitted(painter, words, Qt::AlignVCenter | (cap > 0 ? Qt::AlignLeft : Qt::AlignHCenter), dress_.letters(mm::words),
-               text(), 2);
+    drawFitted(painter, words, Qt::AlignVCenter | (cap > 0 ? Qt::AlignLeft : Qt::AlignHCenter),
+               dress_.letters(mm::words), text(), 2);
 }
 
-}  // namespace panside
+} // namespace panside

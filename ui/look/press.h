@@ -26,4 +26,4 @@ private:
     QString key_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -9,7 +9,7 @@ namespace {
 
 QString number(double value, int decimals) {
     if (std::abs(value) < 0.5 * std::pow(10.0, -decimals))
-        value = 0;  // no "-0.0"
+        value = 0; // no "-0.0"
     QString text = QLocale{}.toString(value, 'f', decimals);
     return text.replace(u'-', QChar{0x2212});
 }
@@ -27,7 +27,7 @@ Figure in(Unit unit, double si) {
 
 QString unitWord(const char* word) { return QCoreApplication::translate("Units", word); }
 
-}  // namespace
+} // namespace
 
 QString Figure::text() const { return unit.isEmpty() ? number : number + QChar{0x00a0} + unit; }
 
@@ -143,4 +143,4 @@ QString countdownText(Duration span) {
         .arg(whole % 60, 2, 10, QChar{u'0'});
 }
 
-}  // namespace panside
+} // namespace panside

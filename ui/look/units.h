@@ -14,18 +14,18 @@ enum class Units { us, metric };
 struct Figure {
     QString number;
     QString unit;
-    QString text() const;  // "215.8 °F", never broken between the two
+    QString text() const; // "215.8 °F", never broken between the two
     bool operator==(const Figure&) const = default;
 };
 
 Figure figure(Temperature temperature, Units units, int decimals = 1);
 Figure figure(TemperatureDifference step, Units units, int decimals = 1);
-Figure figure(Pressure pressure, Units units);        // inHg or kPa: the barometer
-Figure gaugeFigure(Pressure pressure, Units units);   // psi or kPa: the filter press
-Figure figure(Volume volume, Units units);            // three digits' worth
+Figure figure(Pressure pressure, Units units);      // inHg or kPa: the barometer
+Figure gaugeFigure(Pressure pressure, Units units); // psi or kPa: the filter press
+Figure figure(Volume volume, Units units);          // three digits' worth
 Figure figure(VolumeFlow flow, Units units);
 Figure figure(Mass mass, Units units);
-Figure figure(Length depth, Units units);             // in or mm: a depth of sap
+Figure figure(Length depth, Units units); // in or mm: a depth of sap
 Figure figure(Brix sugar);
 
 // The unit that a number typed on a screen is meant in.
@@ -38,4 +38,4 @@ QString spanText(Duration span);
 // A count-down: "3:40", "1:02:09"; the sign is left away.
 QString countdownText(Duration span);
 
-}  // namespace panside
+} // namespace panside

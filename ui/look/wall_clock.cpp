@@ -13,4 +13,4 @@ QDateTime WallClock::at(Instant when) const {
 
 QString WallClock::hourAndMinute(Instant when) const { return at(when).toString(QStringLiteral("HH:mm")); }
 
-}  // namespace panside
+} // namespace panside

@@ -13,7 +13,7 @@ public:
     void forget() { steps_.clear(); }
     // Local time as it was shown at that moment.
     QDateTime at(Instant when) const;
-    QString hourAndMinute(Instant when) const;  // "21:14"
+    QString hourAndMinute(Instant when) const; // "21:14"
     bool operator==(const WallClock&) const = default;
 
 private:
@@ -25,4 +25,4 @@ private:
     std::vector<Step> steps_;
 };
 
-}  // namespace panside
+} // namespace panside

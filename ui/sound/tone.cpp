@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr double edge = 0.012;  // seconds to swell and to fade: no click
+constexpr double edge = 0.012; // seconds to swell and to fade: no click
 
 void addPulse(std::vector<std::int16_t>& samples, double pitch, double length, double volume) {
     const int count = static_cast<int>(length * toneRate);
@@ -21,7 +21,7 @@ void addPulse(std::vector<std::int16_t>& samples, double pitch, double length, d
     }
 }
 
-}  // namespace
+} // namespace
 
 const Tone& toneOf(Priority priority) {
     static const Tone high{{880, 880, 660, 880, 880}, 0.14, 0.07, 4};
@@ -50,4 +50,4 @@ std::vector<std::int16_t> samplesOf(Priority priority, double volume) {
     return samples;
 }
 
-}  // namespace panside
+} // namespace panside

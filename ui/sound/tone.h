@@ -1,5 +1,6 @@
 #pragma once
-// The sounds of the alarms, made here from sines: pulses whose number, pitch and pace tell the priority apart by ear alone.
+// The sounds of the alarms, made here from sines: pulses whose number, pitch and pace tell the priority apart by ear
+// alone.
 #include "core/boil/picture.h"
 
 #include <cstdint>
@@ -7,14 +8,14 @@
 
 namespace panside {
 
-inline constexpr int toneRate = 22050;  // samples a second, one channel
+inline constexpr int toneRate = 22050; // samples a second, one channel
 
 // What a priority sounds like. Pulses in the range in which an old ear and a noisy room still hear (common practice:
 // 500 to 1000 Hz); the higher the priority, the more pulses and the shorter the rest between.
 struct Tone {
-    std::vector<double> pitches;  // hertz, one a pulse
-    double pulse, rest;           // seconds
-    double every;                 // seconds from one call to the next; 0: once
+    std::vector<double> pitches; // hertz, one a pulse
+    double pulse, rest;          // seconds
+    double every;                // seconds from one call to the next; 0: once
 };
 const Tone& toneOf(Priority priority);
 
@@ -24,4 +25,4 @@ double loudness(int call);
 // One call as 16-bit samples; volume 0 to 1.
 std::vector<std::int16_t> samplesOf(Priority priority, double volume);
 
-}  // namespace panside
+} // namespace panside

@@ -19,7 +19,7 @@ QAudioFormat format() {
     return wanted;
 }
 
-}  // namespace
+} // namespace
 
 Voice::Voice(QObject* parent) : QObject(parent) {
     again_.setSingleShot(true);
@@ -69,7 +69,7 @@ void Voice::call() {
 
 void Voice::sound(Priority priority, double loudness) {
     emit called(priority, loudness * volume_);
-    const QAudioDevice device = QMediaDevices::defaultAudioOutput();  // asked anew: it may be plugged in meanwhile
+    const QAudioDevice device = QMediaDevices::defaultAudioOutput(); // asked anew: it may be plugged in meanwhile
     if (device.isNull() || !device.isFormatSupported(format()))
         return;
     const auto samples = samplesOf(priority, loudness * volume_);
@@ -84,4 +84,4 @@ void Voice::sound(Priority priority, double loudness) {
     sink_->start(&buffer_);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// The one voice of the console: calls the highest alarm that nobody has seen, louder each time, and is still when it was.
-// Without a loudspeaker it is silent and says so; nothing else changes.
+// The one voice of the console: calls the highest alarm that nobody has seen, louder each time, and is still when it
+// was. Without a loudspeaker it is silent and says so; nothing else changes.
 #include "core/boil/picture.h"
 
 #include <QBuffer>
@@ -20,11 +20,11 @@ public:
     ~Voice() override;
 
     void display(const Picture& picture);
-    void setVolume(double volume);  // 0 to 1
+    void setVolume(double volume); // 0 to 1
     // Calls once as an urgent alarm does at its loudest: the volume test of the set-up.
     void test();
     bool canBeHeard() const;
-    int calls() const { return calls_; }  // since the alarm was raised
+    int calls() const { return calls_; } // since the alarm was raised
 
     // What there is to call about: the highest priority not yet seen.
     static std::optional<Priority> urgent(const Picture& picture);
@@ -45,4 +45,4 @@ private:
     int calls_ = 0;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -28,7 +28,7 @@ QString sapLine(const AlarmPicture& alarm) {
                       : tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap is running short"));
 }
 
-}  // namespace
+} // namespace
 
 QString alarmName(Alarm alarm) {
     switch (alarm) {
@@ -160,4 +160,4 @@ QString stateWord(AlarmState state) {
     return {};
 }
 
-}  // namespace panside
+} // namespace panside

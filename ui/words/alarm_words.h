@@ -7,10 +7,10 @@
 
 namespace panside {
 
-QString alarmName(Alarm alarm);                    // "scorch risk": in lists and reviews
-QString alarmLine(const AlarmPicture& alarm);      // "The syrup pan scorches in 4 min"
-QString alarmFirst(const AlarmPicture& alarm);     // "flood the pan with sap, close the draw, damp the fire"
+QString alarmName(Alarm alarm);                // "scorch risk": in lists and reviews
+QString alarmLine(const AlarmPicture& alarm);  // "The syrup pan scorches in 4 min"
+QString alarmFirst(const AlarmPicture& alarm); // "flood the pan with sap, close the draw, damp the fire"
 QString priorityWord(Priority priority);
-QString stateWord(AlarmState state);               // "not yet seen", "seen", "gone, not yet seen", "shelved"
+QString stateWord(AlarmState state); // "not yet seen", "seen", "gone, not yet seen", "shelved"
 
-}  // namespace panside
+} // namespace panside

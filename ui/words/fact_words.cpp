@@ -46,9 +46,10 @@ QString valueOf(const Reading& reading, Units units) {
 }
 
 QString firedWords(const Fired& fired, Units units) {
-    return withDetails(fired.inferred ? tr(QT_TRANSLATE_NOOP("FactWords", "fired, noticed from the stack"))
-                                      : tr(QT_TRANSLATE_NOOP("FactWords", "fired")),
-                       {fired.load ? figure(fired.load->value, units).text() : QString{}, utf8(fired.wood), utf8(fired.fire)});
+    return withDetails(
+        fired.inferred ? tr(QT_TRANSLATE_NOOP("FactWords", "fired, noticed from the stack"))
+                       : tr(QT_TRANSLATE_NOOP("FactWords", "fired")),
+        {fired.load ? figure(fired.load->value, units).text() : QString{}, utf8(fired.wood), utf8(fired.fire)});
 }
 
 QString closedWords(const DrawClosed& closed, Units units) {
@@ -58,10 +59,12 @@ QString closedWords(const DrawClosed& closed, Units units) {
 
 QString checkWords(const DensityCheck& check, Units units) {
     const QString read = QLocale{}.toString(check.reading, 'f', 1) + QChar{0x00a0} + symbolOf(check.unit);
-    const QString cup = check.cup ? tr(QT_TRANSLATE_NOOP("FactWords", "cup %1")).arg(figure(check.cup->value, units).text())
-                                  : QString{};
-    return withDetails(check.with == Instrument::hydrometer ? tr(QT_TRANSLATE_NOOP("FactWords", "hydrometer %1")).arg(read)
-                                                            : tr(QT_TRANSLATE_NOOP("FactWords", "refractometer %1")).arg(read),
+    const QString cup = check.cup
+                            ? tr(QT_TRANSLATE_NOOP("FactWords", "cup %1")).arg(figure(check.cup->value, units).text())
+                            : QString{};
+    return withDetails(check.with == Instrument::hydrometer
+                           ? tr(QT_TRANSLATE_NOOP("FactWords", "hydrometer %1")).arg(read)
+                           : tr(QT_TRANSLATE_NOOP("FactWords", "refractometer %1")).arg(read),
                        {cup});
 }
 
@@ -87,13 +90,14 @@ QString defoamerWords(const Defoamer& defoamer) {
     return QCoreApplication::translate("FactWords", "defoamer, %n drops", nullptr, qRound(*defoamer.drops));
 }
 
-}  // namespace
+} // namespace
 
 QString factWords(const Fact& fact, Units units) {
     return std::visit(
         Overloaded{
             [&](const Reading& reading) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "%1 %2")).arg(readingName(reading.series), valueOf(reading, units));
+                return tr(QT_TRANSLATE_NOOP("FactWords", "%1 %2"))
+                    .arg(readingName(reading.series), valueOf(reading, units));
             },
             [](const Lit&) { return tr(QT_TRANSLATE_NOOP("FactWords", "fire lit")); },
             [&](const Fired& fired) { return firedWords(fired, units); },
@@ -101,7 +105,8 @@ QString factWords(const Fact& fact, Units units) {
             [&](const DrawClosed& closed) { return closedWords(closed, units); },
             [&](const DensityCheck& check) { return checkWords(check, units); },
             [&](const WaterCheck& check) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "water boiled at %1")).arg(figure(check.boiledAt.value, units).text());
+                return tr(QT_TRANSLATE_NOOP("FactWords", "water boiled at %1"))
+                    .arg(figure(check.boiledAt.value, units).text());
             },
             [&](const SapIn& sap) { return sapWords(sap, units); },
             [](const PanSwapped&) { return tr(QT_TRANSLATE_NOOP("FactWords", "pan swapped")); },
@@ -109,7 +114,9 @@ QString factWords(const Fact& fact, Units units) {
             [&](const Crew& crew) { return crewWords(crew, fact.by); },
             [](const Shutdown&) { return tr(QT_TRANSLATE_NOOP("FactWords", "firing stopped")); },
             [](const ShiftEnd&) { return tr(QT_TRANSLATE_NOOP("FactWords", "end of shift")); },
-            [](const AlarmSeen& seen) { return tr(QT_TRANSLATE_NOOP("FactWords", "alarm seen: %1")).arg(alarmOf(seen.name)); },
+            [](const AlarmSeen& seen) {
+                return tr(QT_TRANSLATE_NOOP("FactWords", "alarm seen: %1")).arg(alarmOf(seen.name));
+            },
             [](const AlarmShelved& shelved) {
                 return tr(QT_TRANSLATE_NOOP("FactWords", "alarm shelved for %1: %2"))
                     .arg(spanText(shelved.span), alarmOf(shelved.name));
@@ -128,4 +135,4 @@ QString factWords(const Fact& fact, Units units) {
         fact.what);
 }
 
-}  // namespace panside
+} // namespace panside

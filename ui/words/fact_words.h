@@ -1,5 +1,6 @@
 #pragma once
-// A fact as a person would say it: what a sheet is about to write, what undo takes back, what stands at a mark of the chart.
+// A fact as a person would say it: what a sheet is about to write, what undo takes back, what stands at a mark of the
+// chart.
 #include "core/boil/fact.h"
 #include "ui/look/units.h"
 
@@ -7,6 +8,6 @@
 
 namespace panside {
 
-QString factWords(const Fact& fact, Units units);  // "fired, 40 lb oak"; without the time
+QString factWords(const Fact& fact, Units units); // "fired, 40 lb oak"; without the time
 
-}  // namespace panside
+} // namespace panside

@@ -25,8 +25,9 @@ QString said(const Fault& fault) {
     case Slip::notUtf8:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "the text is not UTF-8. Save the file as UTF-8 and try again."));
     case Slip::columns:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "the row does not have five fields. Write time, what, value, unit and "
-                                                  "detail, empty ones too, with commas between."));
+        return tr(QT_TRANSLATE_NOOP("FaultWords",
+                                    "the row does not have five fields. Write time, what, value, unit and "
+                                    "detail, empty ones too, with commas between."));
     case Slip::quoting:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "a quotation mark is not closed, or stands inside a field. "
                                                   "Put the whole field in quotation marks and double those inside."));
@@ -48,7 +49,8 @@ QString said(const Fault& fault) {
     case Slip::outOfRange:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 “%2” cannot be. It lies in %3: look at digits and unit."));
     case Slip::detailPair:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a pair. Write key=value, with a semicolon between pairs."));
+        return tr(
+            QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a pair. Write key=value, with a semicolon between pairs."));
     case Slip::detailValue:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” cannot be read as %1. Write %3."));
     case Slip::settingUnknown:
@@ -67,7 +69,7 @@ QString said(const Fault& fault) {
     return {};
 }
 
-}  // namespace
+} // namespace
 
 QString faultWords(const Fault& fault, const QString& file) {
     QString sentence = said(fault);
@@ -75,7 +77,8 @@ QString faultWords(const Fault& fault, const QString& file) {
     const QString parts[] = {text(fault.field), text(fault.given), text(fault.wanted)};
     QString filled;
     for (qsizetype i = 0; i < sentence.size(); ++i) {
-        const bool mark = sentence[i] == u'%' && i + 1 < sentence.size() && sentence[i + 1] >= u'1' && sentence[i + 1] <= u'3';
+        const bool mark =
+            sentence[i] == u'%' && i + 1 < sentence.size() && sentence[i + 1] >= u'1' && sentence[i + 1] <= u'3';
         if (mark)
             filled += parts[sentence[++i].unicode() - u'1'];
         else
@@ -86,4 +89,4 @@ QString faultWords(const Fault& fault, const QString& file) {
     return where(fault, file) + QStringLiteral(": ") + filled;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -8,4 +8,4 @@ namespace panside {
 
 QString faultWords(const Fault& fault, const QString& file);
 
-}  // namespace panside
+} // namespace panside

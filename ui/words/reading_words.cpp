@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 QString tr(const char* text) { return QCoreApplication::translate("ReadingWords", text); }
-}  // namespace
+} // namespace
 
 QString readingName(Series series) {
     switch (series) {
@@ -127,4 +127,4 @@ QString whyNot(const Picture& picture, std::string_view field) {
     return {};
 }
 
-}  // namespace panside
+} // namespace panside

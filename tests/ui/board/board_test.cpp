@@ -119,7 +119,8 @@ TEST(Sentence, SeenIsSteadyGoneUnseenAsksToBeSeen) {
 TEST(AlarmWords, EveryAlarmSaysWhatIsWrongAndWhatToDoFirst) {
     std::set<QString> lines;
     for (std::size_t i = 0; i < alarmCount; ++i) {
-        const AlarmPicture alarm{.alarm = static_cast<Alarm>(i), .priority = Priority::high, .state = AlarmState::unseen, .since = {}};
+        const AlarmPicture alarm{
+            .alarm = static_cast<Alarm>(i), .priority = Priority::high, .state = AlarmState::unseen, .since = {}};
         EXPECT_FALSE(alarmFirst(alarm).isEmpty());
         EXPECT_FALSE(alarmName(alarm.alarm).isEmpty());
         lines.insert(alarmLine(alarm));
@@ -234,7 +235,7 @@ TEST_F(BoardAtWork, F11ShowsTheSentenceAndThreeNumbersOnly) {
     press(Qt::Key_F11);
     EXPECT_TRUE(board.acrossTheRoom());
     EXPECT_TRUE(board.findChild<AcrossView*>("acrossView")->isVisible());
-    press(Qt::Key_F);  // the keys still work
+    press(Qt::Key_F); // the keys still work
     press(Qt::Key_Escape);
     EXPECT_FALSE(board.acrossTheRoom());
     EXPECT_EQ(wanted[1], Action::fired);
@@ -252,5 +253,5 @@ TEST_F(BoardAtWork, EverythingHasANameForAScreenReader) {
     EXPECT_TRUE(card->accessibleDescription().contains("9 to 16"));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

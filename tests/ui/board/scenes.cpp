@@ -24,7 +24,7 @@ AlarmPicture alarm(Alarm which, Priority priority, AlarmState state, double ago)
     return {.alarm = which, .priority = priority, .state = state, .since = evening(nowAfterLit - ago)};
 }
 
-}  // namespace
+} // namespace
 
 Instant evening(double secondsAfterLit) {
     using namespace std::chrono;
@@ -172,7 +172,9 @@ Picture burningOut() {
 }
 
 void fillTrace(ShiftTrace& trace) {
-    const auto say = [&](double at, What what, const char* by = "") { trace.take(Fact{evening(at), std::move(what), by}); };
+    const auto say = [&](double at, What what, const char* by = "") {
+        trace.take(Fact{evening(at), std::move(what), by});
+    };
     double rise = -0.3, fromDraw = 0, sinceFired = 0;
     say(0, Lit{});
     say(30, Crew{}, "Odile");
@@ -204,7 +206,12 @@ void fillTrace(ShiftTrace& trace) {
         if (t == 5000)
             say(t, SapIn{{Volume::gallon(120), Unit::gal}, Brix::degrees(2.1), {}, "upper bush"});
         if (t == 6200)
-            say(t, DensityCheck{66.2, Unit::brix, Instrument::hydrometer, Said<Temperature>{Temperature::fahrenheit(209), Unit::degF}, {}, {}});
+            say(t, DensityCheck{66.2,
+                                Unit::brix,
+                                Instrument::hydrometer,
+                                Said<Temperature>{Temperature::fahrenheit(209), Unit::degF},
+                                {},
+                                {}});
         if (t == 7000)
             say(t, Note{"switched to slabs"});
         if (t == 8100)
@@ -213,7 +220,8 @@ void fillTrace(ShiftTrace& trace) {
         const bool silent = t > 4000 && t < 4300;
         const bool stuck = t > 9000 && t < 9200;
         if (!silent)
-            trace.take(RisePoint{evening(t), static_cast<float>(rise + noise), stuck ? Trust::doubtful : Trust::good, t == 4300});
+            trace.take(RisePoint{evening(t), static_cast<float>(rise + noise), stuck ? Trust::doubtful : Trust::good,
+                                 t == 4300});
         const double flue = Temperature::fahrenheit(560 + 230 * heat + 8 * noise / 0.03).kelvin();
         say(t, Reading{Series::stack, flue, Unit::degF, ""});
         if (t > 1800 && t % 10 == 0) {
@@ -225,4 +233,4 @@ void fillTrace(ShiftTrace& trace) {
     }
 }
 
-}  // namespace panside::scenes
+} // namespace panside::scenes

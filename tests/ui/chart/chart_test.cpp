@@ -87,7 +87,7 @@ TEST_F(Chart, DrawsNoLineAcrossAGap) {
         chart.zoom(1 / 1.5);
     const QImage image = chart.grab().toImage();
     const TimeScale& time = chart.timeScale();
-    EXPECT_EQ(inkAt(image, time.x(scenes::evening(4150)), inks.trace, 440), 0);  // silent from 4000 to 4300
+    EXPECT_EQ(inkAt(image, time.x(scenes::evening(4150)), inks.trace, 440), 0); // silent from 4000 to 4300
     EXPECT_GT(inkAt(image, time.x(scenes::evening(3500)), inks.trace, 440), 0);
 }
 
@@ -95,7 +95,7 @@ TEST_F(Chart, DrawsNoSolidLineInTheFuture) {
     const QImage image = chart.grab().toImage();
     const int from = static_cast<int>(chart.timeScale().x(scenes::calm().at)) + 20;
     const QColor panel = inks.panel;
-    for (int y = 40; y < 430; ++y) {  // the field of the rise without its scale's faint grid
+    for (int y = 40; y < 430; ++y) { // the field of the rise without its scale's faint grid
         int filled = 0;
         for (int x = from; x < 890; ++x) {
             const QColor pixel = image.pixelColor(x, y);
@@ -144,8 +144,8 @@ TEST_F(Chart, PaintsAtMostTwentyFiveTimesASecond) {
         ++asked;
     }
     EXPECT_GT(asked, 0);
-    EXPECT_LE(chart.paintings() - before, watch.elapsed() / 38 + 5);  // a few more when the window comes up
+    EXPECT_LE(chart.paintings() - before, watch.elapsed() / 38 + 5); // a few more when the window comes up
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

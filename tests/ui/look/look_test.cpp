@@ -10,11 +10,12 @@
 namespace panside {
 namespace {
 
-// W3C, Web Content Accessibility Guidelines 2.1, the contrast ratio's own ends: black on white is 21, equal colours are 1.
+// W3C, Web Content Accessibility Guidelines 2.1, the contrast ratio's own ends: black on white is 21, equal colours
+// are 1.
 TEST(Inks, MeasuresContrastAsTheGuidelineDoes) {
     EXPECT_NEAR(contrast(Qt::black, Qt::white), 21, 1e-9);
     EXPECT_NEAR(contrast(QColor{"#808080"}, QColor{"#808080"}), 1, 1e-9);
-    EXPECT_NEAR(contrast(QColor{"#767676"}, Qt::white), 4.54, 0.01);  // the well-known least grey on white
+    EXPECT_NEAR(contrast(QColor{"#767676"}, Qt::white), 4.54, 0.01); // the well-known least grey on white
 }
 
 TEST(Inks, WordsStandOutByDayAndByNight) {
@@ -38,14 +39,14 @@ TEST(Inks, LinesCanBeSeen) {
         EXPECT_GE(contrast(inks.line, inks.key), 3);
         EXPECT_GE(contrast(inks.band, inks.panel), 3);
         EXPECT_GE(contrast(inks.trace, inks.shade), 3);
-        EXPECT_GE(contrast(inks.trace, inks.key), 3);  // the ring of the focus
+        EXPECT_GE(contrast(inks.trace, inks.key), 3); // the ring of the focus
     }
 }
 
 TEST(Inks, NothingAtNightSpoilsEyesUsedToTheDark) {
     const Inks& inks = inksOf(Look::night);
-    for (const QColor& ink : {inks.ground, inks.panel, inks.key, inks.word, inks.quiet, inks.line, inks.trace, inks.high,
-                              inks.medium, inks.low, inks.band}) {
+    for (const QColor& ink : {inks.ground, inks.panel, inks.key, inks.word, inks.quiet, inks.line, inks.trace,
+                              inks.high, inks.medium, inks.low, inks.band}) {
         EXPECT_LT(luminance(ink), 0.4) << ink.name().toStdString();
         EXPECT_GE(ink.red(), ink.blue()) << ink.name().toStdString();
     }
@@ -79,7 +80,7 @@ TEST(Lettering, MakesWordsSmallerBeforeItCutsThem) {
 TEST(Units, SayEachFigureInThePersonsUnit) {
     EXPECT_EQ(figure(Temperature::celsius(100), Units::us).text(), QString::fromUtf8("212.0\u00a0°F"));
     EXPECT_EQ(figure(Temperature::celsius(100), Units::metric).text(), QString::fromUtf8("100.0\u00a0°C"));
-    EXPECT_EQ(figure(TemperatureDifference::kelvin(4), Units::us).text(), QString::fromUtf8("7.2\u00a0°F"));  // no 32
+    EXPECT_EQ(figure(TemperatureDifference::kelvin(4), Units::us).text(), QString::fromUtf8("7.2\u00a0°F")); // no 32
     EXPECT_EQ(figure(Volume::gallon(52), Units::us).text(), QString::fromUtf8("52\u00a0gal"));
     EXPECT_EQ(figure(Volume::gallon(52), Units::metric).text(), QString::fromUtf8("197\u00a0L"));
     EXPECT_EQ(figure(Pressure::inchesOfMercury(29.92), Units::us).number, "29.92");
@@ -103,5 +104,5 @@ TEST(WallClock, ShowsTheStepThatTheShiftsClockDidNotTake) {
     EXPECT_EQ(clock.at(noon - std::chrono::minutes{1}).secsTo(clock.at(noon + std::chrono::minutes{1})), 3720);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -35,7 +35,8 @@ TEST(Tone, IsLoudAsAskedAndNeverClips) {
     for (const Priority priority : {Priority::high, Priority::medium, Priority::low}) {
         const auto peak = [&](double volume) {
             const auto samples = samplesOf(priority, volume);
-            return std::abs(*std::max_element(samples.begin(), samples.end(), [](int a, int b) { return std::abs(a) < std::abs(b); }));
+            return std::abs(*std::max_element(samples.begin(), samples.end(),
+                                              [](int a, int b) { return std::abs(a) < std::abs(b); }));
         };
         EXPECT_LT(peak(1), 32767);
         EXPECT_GT(peak(1), 20000);
@@ -67,7 +68,8 @@ TEST(Voice, CallsTheHighestThatNobodyHasSeenAndIsThenStill) {
     Voice voice;
     std::vector<Priority> called;
     QObject::connect(&voice, &Voice::called, [&](Priority priority, double) { called.push_back(priority); });
-    AlarmPicture low{.alarm = Alarm::clock_changed, .priority = Priority::low, .state = AlarmState::unseen, .since = {}};
+    AlarmPicture low{
+        .alarm = Alarm::clock_changed, .priority = Priority::low, .state = AlarmState::unseen, .since = {}};
     AlarmPicture high{.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}};
     voice.display(with({}));
     voice.display(with({low}));
@@ -79,5 +81,5 @@ TEST(Voice, CallsTheHighestThatNobodyHasSeenAndIsThenStill) {
     EXPECT_EQ(voice.calls(), 0);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside
