@@ -22,7 +22,7 @@ constexpr double balanceError = 0.015;
 // Litres of water boiled off are cold litres.
 constexpr Temperature cold = Temperature::celsius(20);
 
-}  // namespace
+} // namespace
 
 void Balance::take(const State& state, const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
@@ -85,8 +85,8 @@ void Balance::noteEvaporation(const State& state, Instant now) {
     if (notedAt_ && secondsBetween(*notedAt_, now) < 60)
         return;
     const auto rate = evaporation(state, sapUse(now), now);
-    minutes_[static_cast<std::size_t>(minuteCount_++) % minutes_.size()] = {now,
-                                                                            rate ? static_cast<float>(rate->litrePerHour) : -1};
+    minutes_[static_cast<std::size_t>(minuteCount_++) % minutes_.size()] = {
+        now, rate ? static_cast<float>(rate->litrePerHour) : -1};
     notedAt_ = now;
 }
 
@@ -240,4 +240,4 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
     picture.efficiency = heat / burnt->lowerHeat;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -11,9 +11,9 @@ struct State;
 
 // Water, sap and heat: what is boiled off, how long the sap lasts, when to stop firing, what the wood gave.
 //
-// Evaporation is what leaves the tank (or what the feed meter counts) less what is drawn, the pans standing at their level.
-// Without a tank level or a feed meter it follows from the draws and the sap's sugar. Where there are several ways each
-// counts by its own uncertainty.
+// Evaporation is what leaves the tank (or what the feed meter counts) less what is drawn, the pans standing at their
+// level. Without a tank level or a feed meter it follows from the draws and the sap's sugar. Where there are several
+// ways each counts by its own uncertainty.
 class Balance {
 public:
     void take(const State& state, const Fact& fact);
@@ -27,7 +27,7 @@ private:
     };
     struct Draw {
         Instant at;
-        double litre = -1;  // less than zero: not measured
+        double litre = -1; // less than zero: not measured
     };
     static constexpr std::size_t drawsKept = 32;
 
@@ -52,25 +52,25 @@ private:
     double syrupShare(const State& state) const;
 
     Outflow tank_;
-    Outflow feed_;              // the feed meter, summed up
-    double fed_ = 0;            // litres through the feed meter
+    Outflow feed_;   // the feed meter, summed up
+    double fed_ = 0; // litres through the feed meter
     std::optional<Instant> fedAt_;
     std::array<Draw, drawsKept> draws_{};
     int drawCount_ = 0;
-    double sapIn_ = 0;          // litres
-    double syrupOut_ = 0;       // litres
-    int unmeasured_ = 0;        // draws without a volume
-    double sugarKnown_ = 0;     // litres of sap of known sugar
-    double sugarMass_ = 0;      // their sugar fraction times litres
+    double sapIn_ = 0;      // litres
+    double syrupOut_ = 0;   // litres
+    int unmeasured_ = 0;    // draws without a volume
+    double sugarKnown_ = 0; // litres of sap of known sugar
+    double sugarMass_ = 0;  // their sugar fraction times litres
     std::optional<Temperature> sapTemperature_;
     std::optional<Instant> boilingSince_;
     struct Minute {
         Instant at;
-        float litrePerHour = -1;  // less than zero: not known
+        float litrePerHour = -1; // less than zero: not known
     };
-    std::array<Minute, 64> minutes_{};  // the rate at the end of each minute of the last hour
+    std::array<Minute, 64> minutes_{}; // the rate at the end of each minute of the last hour
     int minuteCount_ = 0;
     std::optional<Instant> notedAt_;
 };
 
-}  // namespace panside
+} // namespace panside

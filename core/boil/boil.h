@@ -9,9 +9,9 @@
 
 namespace panside {
 
-struct State;                                          // core/boil/state.h
-State apply(State state, const Fact& fact);            // facts in the order of their times
-Picture picture(const State& state, Instant now);      // now is not before the last fact
+struct State;                                     // core/boil/state.h
+State apply(State state, const Fact& fact);       // facts in the order of their times
+Picture picture(const State& state, Instant now); // now is not before the last fact
 
 // Names a fact within its shift: the journal's own number, or any that the caller keeps unique.
 using FactId = std::int64_t;
@@ -19,9 +19,9 @@ using FactId = std::int64_t;
 // What a chart draws of the past, kept as facts arrive: one entry a believed pan reading.
 struct RisePoint {
     Instant at;
-    float rise;      // kelvin above boiling water
+    float rise; // kelvin above boiling water
     Trust trust;
-    bool gapBefore;  // nothing was read for so long before it that no line may be drawn across
+    bool gapBefore; // nothing was read for so long before it that no line may be drawn across
 };
 
 class Boil {
@@ -42,9 +42,9 @@ public:
         FactId id;
         Fact fact;
     };
-    const std::vector<Entry>& facts() const;           // by time
-    const std::vector<RisePoint>& rise() const;        // by time, for the chart
-    std::optional<Instant> started() const;            // the first fact's time
+    const std::vector<Entry>& facts() const;    // by time
+    const std::vector<RisePoint>& rise() const; // by time, for the chart
+    std::optional<Instant> started() const;     // the first fact's time
     // How often what is already drawn may have changed (late fact, withdrawal, new offset): redraw all when it moves.
     std::uint64_t rewritten() const;
 
@@ -53,4 +53,4 @@ private:
     std::unique_ptr<Inside> inside_;
 };
 
-}  // namespace panside
+} // namespace panside

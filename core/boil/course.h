@@ -15,13 +15,12 @@ public:
     void take(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
-    std::optional<Instant> begun, litAt, openedAt, closedAt, shutdownAt, endedAt, swappedAt,
-        clockSteppedAt;
-    int draws = 0;  // closed ones
+    std::optional<Instant> begun, litAt, openedAt, closedAt, shutdownAt, endedAt, swappedAt, clockSteppedAt;
+    int draws = 0; // closed ones
     int loads = 0;
-    std::vector<std::string> crew;  // in the order they came on
+    std::vector<std::string> crew; // in the order they came on
     bool drawing() const { return openedAt.has_value(); }
     bool firing() const { return litAt && !shutdownAt && !endedAt; }
 };
 
-}  // namespace panside
+} // namespace panside

@@ -1,7 +1,7 @@
 #pragma once
-// A fact: what was read or done, and when. Facts are all that enters the engine, all that the journal keeps and all that
-// a shift log holds. Values are SI, typed; the unit they were written in stays beside them, so that a log comes back
-// to its owner as it was written.
+// A fact: what was read or done, and when. Facts are all that enters the engine, all that the journal keeps and all
+// that a shift log holds. Values are SI, typed; the unit they were written in stays beside them, so that a log comes
+// back to its owner as it was written.
 #include "core/quantity/quantity.h"
 #include "core/quantity/unit.h"
 
@@ -37,12 +37,13 @@ struct Said {
     bool operator==(const Said&) const = default;
 };
 
-// The value of a reading is SI of the series' own dimension (the table in vocabulary.h); the accessors give it its type.
+// The value of a reading is SI of the series' own dimension (the table in vocabulary.h); the accessors give it its
+// type.
 struct Reading {
     Series series;
     double si;
     Unit unit;
-    std::string probe;  // empty: the usual probe; "hand": typed in
+    std::string probe; // empty: the usual probe; "hand": typed in
 
     bool byHand() const { return probe == "hand"; }
     Temperature temperature() const { return Temperature::kelvin(si); }
@@ -58,10 +59,10 @@ struct Lit {
 };
 struct Fired {
     std::optional<Said<Mass>> load;
-    std::string wood;                 // species as written
-    std::optional<double> moisture;   // fraction, wet basis
-    std::string fire;                 // which, if there are several
-    bool inferred = false;            // the console noticed it; nobody pressed
+    std::string wood;               // species as written
+    std::optional<double> moisture; // fraction, wet basis
+    std::string fire;               // which, if there are several
+    bool inferred = false;          // the console noticed it; nobody pressed
     bool operator==(const Fired&) const = default;
 };
 struct DrawOpened {
@@ -74,16 +75,16 @@ struct DrawClosed {
 };
 enum class Instrument : std::uint8_t { hydrometer, refractometer };
 struct DensityCheck {
-    double reading;  // as read, in `unit`: degrees Brix, or degrees Baumé (modulus 145)
-    Unit unit;       // Unit::brix or Unit::baume
+    double reading; // as read, in `unit`: degrees Brix, or degrees Baumé (modulus 145)
+    Unit unit;      // Unit::brix or Unit::baume
     Instrument with = Instrument::hydrometer;
-    std::optional<Said<Temperature>> cup;    // temperature of the sample
-    std::optional<Said<Temperature>> scale;  // temperature the scale is made for
-    std::optional<Instant> drawn;            // when the sample was taken, if earlier
+    std::optional<Said<Temperature>> cup;   // temperature of the sample
+    std::optional<Said<Temperature>> scale; // temperature the scale is made for
+    std::optional<Instant> drawn;           // when the sample was taken, if earlier
     bool operator==(const DensityCheck&) const = default;
 };
 struct WaterCheck {
-    Said<Temperature> boiledAt;  // on the probe's own scale
+    Said<Temperature> boiledAt; // on the probe's own scale
     std::string probe;
     bool operator==(const WaterCheck&) const = default;
 };
@@ -102,7 +103,7 @@ struct Defoamer {
     bool operator==(const Defoamer&) const = default;
 };
 struct Crew {
-    std::string off;  // who leaves; who comes on is the fact's `by`
+    std::string off; // who leaves; who comes on is the fact's `by`
     bool operator==(const Crew&) const = default;
 };
 struct Shutdown {
@@ -163,15 +164,15 @@ struct Unknown {
     bool operator==(const Unknown&) const = default;
 };
 
-using What = std::variant<Reading, Lit, Fired, DrawOpened, DrawClosed, DensityCheck, WaterCheck, SapIn, PanSwapped, Defoamer,
-                          Crew, Shutdown, ShiftEnd, AlarmSeen, AlarmShelved, ClockStep, Note, Set, Unknown>;
+using What = std::variant<Reading, Lit, Fired, DrawOpened, DrawClosed, DensityCheck, WaterCheck, SapIn, PanSwapped,
+                          Defoamer, Crew, Shutdown, ShiftEnd, AlarmSeen, AlarmShelved, ClockStep, Note, Set, Unknown>;
 
 struct Fact {
     Instant at;
     What what;
-    std::string by = {};                      // who
-    std::optional<Instant> entered = {};      // when it was entered, if later than it happened
-    std::string extra = {};                   // key=value pairs this version does not know, as written
+    std::string by = {};                 // who
+    std::optional<Instant> entered = {}; // when it was entered, if later than it happened
+    std::string extra = {};              // key=value pairs this version does not know, as written
     bool operator==(const Fact&) const = default;
 };
 
@@ -183,4 +184,4 @@ struct Overloaded : F... {
 template <class... F>
 Overloaded(F...) -> Overloaded<F...>;
 
-}  // namespace panside
+} // namespace panside

@@ -28,7 +28,7 @@ float median(std::vector<float> values) {
     return values.size() % 2 ? values[half] : (values[half - 1] + values[half]) / 2;
 }
 
-}  // namespace
+} // namespace
 
 void Fire::take(const State& state, const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
@@ -53,7 +53,8 @@ void Fire::takeLoad(const State& state, const Load& load, const std::string& by)
         Load& last = loads_.back();
         const double since = secondsBetween(last.at, load.at);
         if (last.fire == load.fire && last.inferred != load.inferred && since < 2.5 * sameLoad.count()) {
-            // The press for a load that the stack had shown already: the person's word stands, the time it was seen at too.
+            // The press for a load that the stack had shown already: the person's word stands, the time it was seen at
+            // too.
             const Instant seen = std::min(last.at, load.at);
             if (last.inferred) {
                 last = load;
@@ -102,14 +103,16 @@ void Fire::inferLoad(const State& state, Instant now) {
     const auto known = std::any_of(loads_.begin(), loads_.end(), [&](const Load& load) {
         return std::abs(secondsBetween(load.at, *opened)) < 1.3 * sameLoad.count();
     });
-    if (!known && (loads_.empty() || loads_.back().at < *opened) && !(state.course.litAt && *state.course.litAt > *opened))
-        takeLoad(state,
-                 {.at = *opened,
-                  // The same wood as the load before it.
-                  .lowerHeat = loads_.empty() ? lowerHeatOf({}, state.settings.woodMoisture()) : loads_.back().lowerHeat,
-                  .inferred = true,
-                  .fire = {}},
-                 {});
+    if (!known && (loads_.empty() || loads_.back().at < *opened) &&
+        !(state.course.litAt && *state.course.litAt > *opened))
+        takeLoad(
+            state,
+            {.at = *opened,
+             // The same wood as the load before it.
+             .lowerHeat = loads_.empty() ? lowerHeatOf({}, state.settings.woodMoisture()) : loads_.back().lowerHeat,
+             .inferred = true,
+             .fire = {}},
+            {});
 }
 
 Duration Fire::interval(const State& state) const {
@@ -117,7 +120,8 @@ Duration Fire::interval(const State& state) const {
         return *set;
     if (sagCount_ < loadsToLearn)
         return untilLearned;
-    const double learned = median({sags_.begin(), sags_.begin() + std::min<int>(sagCount_, static_cast<int>(sags_.size()))});
+    const double learned =
+        median({sags_.begin(), sags_.begin() + std::min<int>(sagCount_, static_cast<int>(sags_.size()))});
     return Duration{std::clamp(learned, shortest.count(), longest.count())};
 }
 
@@ -131,7 +135,8 @@ std::optional<Instant> Fire::due(const State& state) const {
     // Each fire has its own rhythm; the next of them to fall due is called.
     std::optional<Instant> next;
     for (auto load = loads_.rbegin(); load != loads_.rend(); ++load) {
-        const bool newer = std::any_of(loads_.rbegin(), load, [&](const Load& later) { return later.fire == load->fire; });
+        const bool newer =
+            std::any_of(loads_.rbegin(), load, [&](const Load& later) { return later.fire == load->fire; });
         if (!newer && (!next || load->at < *next))
             next = load->at;
     }
@@ -190,4 +195,4 @@ void Fire::show(const State& state, Instant now, Picture& picture) const {
     }
 }
 
-}  // namespace panside
+} // namespace panside

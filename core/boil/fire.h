@@ -13,10 +13,11 @@ struct State;
 
 // Loads of wood and their rhythm: when the next is due, by the interval set or learned; whose turn it is.
 //
-// The interval is learned where there is a stack reading. Heat follows the stack: it dips while the door is open, surges as
-// the load catches and sags as it turns to coals. Firing pays as soon as the heat has sunk to its own mean since the last
-// loading, the dip included (the marginal value theorem: waiting longer lowers the mean, firing sooner pays for one more
-// dip). Without a stack reading the crew's own rhythm is followed. Neither is trusted before `loadsToLearn` loads.
+// The interval is learned where there is a stack reading. Heat follows the stack: it dips while the door is open,
+// surges as the load catches and sags as it turns to coals. Firing pays as soon as the heat has sunk to its own mean
+// since the last loading, the dip included (the marginal value theorem: waiting longer lowers the mean, firing sooner
+// pays for one more dip). Without a stack reading the crew's own rhythm is followed. Neither is trusted before
+// `loadsToLearn` loads.
 class Fire {
 public:
     static constexpr int loadsToLearn = 4;
@@ -41,8 +42,8 @@ public:
 private:
     struct Load {
         Instant at;
-        double mass = -1;      // kg, less than zero: not known
-        double lowerHeat = 0;  // J/kg as fired
+        double mass = -1;     // kg, less than zero: not known
+        double lowerHeat = 0; // J/kg as fired
         bool inferred = false;
         std::string fire;
     };
@@ -53,14 +54,14 @@ private:
     void inferLoad(const State& state, Instant now);
     double loadMass(const State& state, const Load& load) const;
 
-    std::vector<Load> loads_;  // the last ones, by time
+    std::vector<Load> loads_; // the last ones, by time
     int count_ = 0;
-    double woodKnown_ = 0;  // kg, of all loads with a mass
-    int massless_ = 0;      // loads without one
+    double woodKnown_ = 0; // kg, of all loads with a mass
+    int massless_ = 0;     // loads without one
     std::string lastBy_;
     StackTrace stack_;
-    std::array<float, 5> sags_{};  // seconds after loading at which the last cycles sank to their mean
+    std::array<float, 5> sags_{}; // seconds after loading at which the last cycles sank to their mean
     int sagCount_ = 0;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -11,9 +11,9 @@ constexpr double leastSpan = 10 * 60;
 constexpr double longestSpan = 3 * 3600;
 // A rise over this is sap coming in: a mark on a tank is read to about a gallon (common practice, no source).
 constexpr double leastJump = 4;
-constexpr double readingError = 2;  // litres, of one bin, where the readings themselves cannot tell
+constexpr double readingError = 2; // litres, of one bin, where the readings themselves cannot tell
 
-}  // namespace
+} // namespace
 
 void Outflow::take(Instant at, Volume level) {
     last_ = at;
@@ -75,7 +75,7 @@ std::optional<Outflow::Rate> Outflow::rate(Instant now) const {
     }
     if (xx <= 0 || secondsBetween(from, now) < leastSpan)
         return std::nullopt;
-    const double slope = xy / xx;  // litres a second; x counts backwards, so a fall is positive
+    const double slope = xy / xx; // litres a second; x counts backwards, so a fall is positive
     const int freedom = bins - stretches - 1;
     const double scatter = freedom > 2 ? std::sqrt(std::max(yy - slope * xy, 0.0) / freedom) : readingError;
     // Neighbouring bins share the float's cycle and the fire's, so they are not independent: twice the plain error.
@@ -83,4 +83,4 @@ std::optional<Outflow::Rate> Outflow::rate(Instant now) const {
     return Rate{.litrePerHour = slope * 3600, .sd = sd * 3600, .from = from};
 }
 
-}  // namespace panside
+} // namespace panside

@@ -6,14 +6,14 @@
 
 namespace panside {
 
-// How fast a level falls, from its readings of the last half hour in bins of half a minute (longer where they come seldom).
-// A rise is sap coming in: the bins in which it happened tell nothing of the outflow and are left out.
+// How fast a level falls, from its readings of the last half hour in bins of half a minute (longer where they come
+// seldom). A rise is sap coming in: the bins in which it happened tell nothing of the outflow and are left out.
 class Outflow {
 public:
     struct Rate {
         double litrePerHour;
         double sd;
-        Instant from;  // begin of what it rests on
+        Instant from; // begin of what it rests on
     };
     void take(Instant at, Volume level);
     // Nothing before this counts any more.
@@ -24,10 +24,10 @@ public:
 
 private:
     struct Bin {
-        Instant at;         // mean time
-        double litre = 0;   // mean level
+        Instant at;       // mean time
+        double litre = 0; // mean level
         int samples = 0;
-        bool jumped = false;  // sap came in between the bin before and this one
+        bool jumped = false; // sap came in between the bin before and this one
     };
     static constexpr std::size_t kept = 72;
     static constexpr Duration width{30};
@@ -39,4 +39,4 @@ private:
     std::optional<Instant> begun_, last_;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -29,7 +29,7 @@ public:
     bool byHand() const { return name_ == "hand"; }
     std::optional<Instant> last() const { return last_; }
     double spacing() const { return spacing_; } // seconds between its samples, usually; 0: not known yet
-    Instant silentAt() const; // when it will have been silent for too long
+    Instant silentAt() const;                   // when it will have been silent for too long
     bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
     bool stuck() const { return stuck_; }
     // Since when it has been outside physics, or changed faster than it can; nullopt: it is not.

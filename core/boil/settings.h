@@ -19,7 +19,7 @@ public:
     Pressure pressureOffset() const { return Pressure::ofSi(*si(Setting::pressure_offset)); }
     TemperatureDifference probeOffset() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset)); }
     TemperatureDifference probeOffsetSd() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset_sd)); }
-    double woodMoisture() const { return *si(Setting::wood_moisture); }  // fraction, wet basis
+    double woodMoisture() const { return *si(Setting::wood_moisture); } // fraction, wet basis
     std::optional<Length> elevation() const { return as<Length>(Setting::elevation); }
     std::optional<Area> fluePanArea() const { return as<Area>(Setting::flue_pan_area); }
     std::optional<Area> syrupPanArea() const { return as<Area>(Setting::syrup_pan_area); }
@@ -27,8 +27,8 @@ public:
     std::optional<Volume> feedTankVolume() const { return as<Volume>(Setting::feed_tank_volume); }
     std::optional<Mass> loadMass() const { return as<Mass>(Setting::load_mass); }
     std::optional<Pressure> filterLimit() const { return as<Pressure>(Setting::filter_limit); }
-    std::optional<Duration> fireInterval() const { return asDuration(Setting::fire_interval); }  // nullopt: learn it
-    std::optional<Duration> burnOut() const { return asDuration(Setting::burn_out); }            // nullopt: learn it
+    std::optional<Duration> fireInterval() const { return asDuration(Setting::fire_interval); } // nullopt: learn it
+    std::optional<Duration> burnOut() const { return asDuration(Setting::burn_out); }           // nullopt: learn it
 
 private:
     template <class Q>
@@ -43,4 +43,4 @@ private:
     std::array<std::optional<double>, settingCount> si_;
 };
 
-}  // namespace panside
+} // namespace panside

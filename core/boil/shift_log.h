@@ -17,26 +17,26 @@ std::string textOf(Instant at);
 
 // What is wrong with a row. Data, not words: sentence() gives the English one, ui/words the person's.
 enum class Slip : std::uint8_t {
-    noHeader,          // the first line is not time,what,value,unit,detail
+    noHeader, // the first line is not time,what,value,unit,detail
     notUtf8,
-    columns,           // not five fields
-    quoting,           // a quote that does not close, or stands where none may
+    columns, // not five fields
+    quoting, // a quote that does not close, or stands where none may
     time,
     number,
     unitMissing,
     unitUnknown,
-    unitWrong,         // a unit that this reading or setting does not take
+    unitWrong, // a unit that this reading or setting does not take
     valueMissing,
     valueUnwanted,
     outOfRange,
-    detailPair,        // no key=value where one must be
-    detailValue,       // a key whose value cannot be read
-    settingUnknown,    // a warning: kept
-    whatUnknown,       // a warning: kept
-    empty,             // no row at all
-    detailUnknown,     // a warning: a key this version does not know, kept
-    alarmUnknown,      // a warning: an alarm of another version, kept
-    implausible        // a warning: a reading that cannot be true here; kept, and doubted by the engine
+    detailPair,     // no key=value where one must be
+    detailValue,    // a key whose value cannot be read
+    settingUnknown, // a warning: kept
+    whatUnknown,    // a warning: kept
+    empty,          // no row at all
+    detailUnknown,  // a warning: a key this version does not know, kept
+    alarmUnknown,   // a warning: an alarm of another version, kept
+    implausible     // a warning: a reading that cannot be true here; kept, and doubted by the engine
 };
 struct Fault {
     Slip slip;
@@ -45,7 +45,8 @@ struct Fault {
     std::string field;       // "time", "value", a detail key …
     std::string given;       // what stood there
     std::string wanted = {}; // what may stand there ("degC or degF", "0 to 100 brix")
-    std::string meant = {};  // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
+    std::string meant =
+        {}; // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
     bool operator==(const Fault&) const = default;
 };
 bool isWarning(const Fault& fault);
@@ -54,8 +55,8 @@ std::string sentence(const Fault& fault, std::string_view file);
 
 // One row's five fields, already unquoted, into a fact; an unknown `what` or setting gives an Unknown fact.
 // `time` must be there, unless `now` is given: then an empty time means now.
-std::variant<Fact, Fault> factOf(std::string_view time, std::string_view what, std::string_view value, std::string_view unit,
-                                 std::string_view detail, std::optional<Instant> now = {});
+std::variant<Fact, Fault> factOf(std::string_view time, std::string_view what, std::string_view value,
+                                 std::string_view unit, std::string_view detail, std::optional<Instant> now = {});
 // One line of a log (without its line end) into a fact. `line` only numbers the fault.
 std::variant<Fact, Fault> factOfLine(std::string_view text, std::size_t line = 1, std::optional<Instant> now = {});
 
@@ -64,12 +65,12 @@ std::string rowOf(const Fact& fact);
 inline constexpr std::string_view logHeader = "time,what,value,unit,detail";
 
 struct ReadLog {
-    std::vector<Fact> facts;       // by time, equal times in the order of the file
-    std::vector<Fault> faults;     // what makes the log unfit; facts then holds the good rows
-    std::vector<Fault> warnings;   // unknown names, kept
+    std::vector<Fact> facts;     // by time, equal times in the order of the file
+    std::vector<Fault> faults;   // what makes the log unfit; facts then holds the good rows
+    std::vector<Fault> warnings; // unknown names, kept
 };
 // A whole log. Every fault is found, not only the first.
 ReadLog readLog(std::string_view text);
 std::string writeLog(const std::vector<Fact>& facts);
 
-}  // namespace panside
+} // namespace panside

@@ -7,11 +7,11 @@
 namespace panside {
 namespace {
 
-// Signature of a loading, common practice and the rehearsal's plants, no source: the door stands open for 15 to 90 s and the
-// charge has caught within four minutes.
+// Signature of a loading, common practice and the rehearsal's plants, no source: the door stands open for 15 to 90 s
+// and the charge has caught within four minutes.
 constexpr int stepsToCatch = 48;
 constexpr int stepsOfDoor = 18;
-constexpr double leastSurge = 0.04;  // of the level before it
+constexpr double leastSurge = 0.04; // of the level before it
 constexpr double leastDip = 0.05;
 
 double mean(const std::vector<double>& values, std::size_t from, std::size_t to) {
@@ -21,7 +21,7 @@ double mean(const std::vector<double>& values, std::size_t from, std::size_t to)
     return sum / static_cast<double>(to - from);
 }
 
-}  // namespace
+} // namespace
 
 std::int64_t StackTrace::indexOf(Instant at) {
     return at.time_since_epoch().count() / (static_cast<std::int64_t>(step.count()) * 1'000'000);
@@ -41,7 +41,7 @@ bool StackTrace::take(Instant at, Temperature stack) {
         return false;
     const float n = ++samples_[slot];
     mean_[slot] = n == 1 ? static_cast<float>(stack.celsius())
-                           : mean_[slot] + (static_cast<float>(stack.celsius()) - mean_[slot]) / n;
+                         : mean_[slot] + (static_cast<float>(stack.celsius()) - mean_[slot]) / n;
     return begins;
 }
 
@@ -122,4 +122,4 @@ std::optional<Duration> StackTrace::sag(Instant from, Instant to) const {
     return Duration{length + std::min(more, 0.5 * length)};
 }
 
-}  // namespace panside
+} // namespace panside

@@ -32,4 +32,4 @@ private:
     std::int64_t newest_ = -1;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -1,5 +1,6 @@
 #pragma once
-// The words of the shift log: one table of readings and one of settings, shared by log, probe, engine, export and check.
+// The words of the shift log: one table of readings and one of settings, shared by log, probe, engine, export and
+// check.
 #include "core/boil/fact.h"
 
 #include <span>
@@ -13,9 +14,9 @@ struct ReadingRow {
     Series series;
     std::string_view name;
     Dimension dimension;
-    Unit exported;             // the unit an export or a new probe line is written in
-    double lowest, highest;    // SI
-    double fastest;            // SI a second, the quickest change that is believed for 5 s on end; 0: any
+    Unit exported;          // the unit an export or a new probe line is written in
+    double lowest, highest; // SI
+    double fastest;         // SI a second, the quickest change that is believed for 5 s on end; 0: any
 };
 const ReadingRow& rowOf(Series series);
 std::span<const ReadingRow> allReadings();
@@ -29,11 +30,11 @@ struct SettingRow {
     std::string_view name;
     Dimension dimension;
     Unit exported;
-    double lowest, highest;  // SI
+    double lowest, highest; // SI
 };
 const SettingRow& rowOf(Setting key);
 std::span<const SettingRow> allSettings();
 std::optional<Setting> settingNamed(std::string_view name);
 bool takesUnit(Setting key, Unit unit);
 
-}  // namespace panside
+} // namespace panside

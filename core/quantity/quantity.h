@@ -2,7 +2,7 @@
 // Quantities that cannot be mixed up. A number enters by a named unit and leaves by one; inside it is SI.
 // A point on a scale (a temperature) is another type than a difference on it.
 #include <chrono>
-#ifndef Q_MOC_RUN  // Qt 6.4 cannot read GCC 12 concepts, and need not
+#ifndef Q_MOC_RUN // Qt 6.4 cannot read GCC 12 concepts, and need not
 #include <compare>
 #endif
 
@@ -12,7 +12,7 @@ namespace panside {
 template <class Self>
 class Amount {
 public:
-    constexpr Amount() = default;  // none of it: zero
+    constexpr Amount() = default; // none of it: zero
     constexpr double si() const { return si_; }
     static constexpr Self ofSi(double si) {
         Self self;
@@ -58,7 +58,7 @@ public:
     }
     friend constexpr Temperature operator+(Temperature t, TemperatureDifference d) { return kelvin(t.k_ + d.kelvin()); }
     friend constexpr Temperature operator-(Temperature t, TemperatureDifference d) { return kelvin(t.k_ - d.kelvin()); }
-    auto operator<=>(const Temperature&) const = default;  // NOLINT(modernize-use-nullptr): clang-tidy 14 errs here
+    auto operator<=>(const Temperature&) const = default; // NOLINT(modernize-use-nullptr): clang-tidy 14 errs here
 
 private:
     explicit constexpr Temperature(double k) : k_{k} {}
@@ -68,7 +68,7 @@ private:
 // Absolute or gauge as the name of the figure says. Pascal inside.
 class Pressure : public Amount<Pressure> {
 public:
-    static constexpr double pascalPerInHg = 3386.389;  // conventional inch of mercury, 0 degC
+    static constexpr double pascalPerInHg = 3386.389; // conventional inch of mercury, 0 degC
     static constexpr double pascalPerPsi = 6894.757293168361;
     static constexpr Pressure pascal(double p) { return ofSi(p); }
     static constexpr Pressure kilopascal(double p) { return ofSi(p * 1e3); }
@@ -105,7 +105,7 @@ public:
 
 class Volume : public Amount<Volume> {
 public:
-    static constexpr double litresPerGallon = 3.785411784;  // US liquid gallon, exact
+    static constexpr double litresPerGallon = 3.785411784; // US liquid gallon, exact
     static constexpr Volume cubicMetre(double m3) { return ofSi(m3); }
     static constexpr Volume litre(double l) { return ofSi(l / 1e3); }
     static constexpr Volume gallon(double gal) { return ofSi(gal * litresPerGallon / 1e3); }
@@ -125,7 +125,7 @@ public:
 
 class Mass : public Amount<Mass> {
 public:
-    static constexpr double kilogramPerPound = 0.45359237;  // avoirdupois, exact
+    static constexpr double kilogramPerPound = 0.45359237; // avoirdupois, exact
     static constexpr Mass kilogram(double kg) { return ofSi(kg); }
     static constexpr Mass pound(double lb) { return ofSi(lb * kilogramPerPound); }
     constexpr double kilogram() const { return si(); }
@@ -160,7 +160,7 @@ public:
     static constexpr SpecificEnergy joulePerKilogram(double j) { return ofSi(j); }
     static constexpr SpecificEnergy kilojoulePerKilogram(double kj) { return ofSi(kj * 1e3); }
     static constexpr SpecificEnergy megajoulePerKilogram(double mj) { return ofSi(mj * 1e6); }
-    static constexpr SpecificEnergy btuPerPound(double btu) { return ofSi(btu * 2326); }  // International Table, exact
+    static constexpr SpecificEnergy btuPerPound(double btu) { return ofSi(btu * 2326); } // International Table, exact
     constexpr double kilojoulePerKilogram() const { return si() / 1e3; }
     constexpr double megajoulePerKilogram() const { return si() / 1e6; }
     constexpr double btuPerPound() const { return si() / 2326; }
@@ -187,7 +187,8 @@ public:
     constexpr double ohm() const { return si(); }
 };
 
-// Dissolved sugar by mass: one degree Brix is one gram of sucrose in a hundred grams of solution. A mass fraction inside.
+// Dissolved sugar by mass: one degree Brix is one gram of sucrose in a hundred grams of solution. A mass fraction
+// inside.
 class Brix : public Amount<Brix> {
 public:
     static constexpr Brix degrees(double b) { return ofSi(b / 100); }
@@ -200,13 +201,9 @@ public:
 using Duration = std::chrono::duration<double>;
 using Instant = std::chrono::sys_time<std::chrono::microseconds>;
 
-constexpr Instant operator+(Instant t, Duration d) {
-    return t + std::chrono::round<std::chrono::microseconds>(d);
-}
+constexpr Instant operator+(Instant t, Duration d) { return t + std::chrono::round<std::chrono::microseconds>(d); }
 constexpr double seconds(Duration d) { return d.count(); }
-constexpr double secondsBetween(Instant from, Instant to) {
-    return static_cast<double>((to - from).count()) * 1e-6;
-}
+constexpr double secondsBetween(Instant from, Instant to) { return static_cast<double>((to - from).count()) * 1e-6; }
 
 constexpr Volume operator*(Area a, Length h) { return Volume::ofSi(a.si() * h.si()); }
 constexpr Volume operator*(VolumeFlow f, Duration d) { return Volume::ofSi(f.si() * d.count()); }
@@ -221,4 +218,4 @@ constexpr SpecificEnergy operator*(SpecificHeat c, TemperatureDifference d) {
 }
 constexpr Power operator/(Energy e, Duration d) { return Power::ofSi(e.si() / d.count()); }
 
-}  // namespace panside
+} // namespace panside

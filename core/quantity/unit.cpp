@@ -60,7 +60,7 @@ constexpr bool tableIsInOrder() {
 }
 static_assert(tableIsInOrder());
 
-}  // namespace
+} // namespace
 
 std::optional<Unit> unitNamed(std::string_view name) {
     for (const Row& row : table)
@@ -106,4 +106,4 @@ std::optional<Written> writtenIn(std::string_view text) {
     return std::nullopt;
 }
 
-}  // namespace panside
+} // namespace panside

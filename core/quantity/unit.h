@@ -81,4 +81,4 @@ struct Written {
 };
 std::optional<Written> writtenIn(std::string_view text);
 
-}  // namespace panside
+} // namespace panside

@@ -39,4 +39,4 @@ inline std::string night(int hours) {
     return out;
 }
 
-}  // namespace panside::bench
+} // namespace panside::bench

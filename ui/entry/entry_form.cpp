@@ -18,7 +18,11 @@ QString tr(const char* text) { return QCoreApplication::translate("EntryForm", t
 using Kind = EntryField::Kind;
 
 EntryField number(const char* name, const QString& label, Unit unit, bool needed = false) {
-    return {.kind = Kind::number, .name = QString::fromLatin1(name), .label = label, .unit = unit, .answer = {},
+    return {.kind = Kind::number,
+            .name = QString::fromLatin1(name),
+            .label = label,
+            .unit = unit,
+            .answer = {},
             .needed = needed};
 }
 
@@ -27,15 +31,22 @@ EntryField words(const char* name, const QString& label, bool needed = false) {
 }
 
 EntryField choice(const char* name, const QString& label, const QStringList& choices) {
-    return {.kind = Kind::choice, .name = QString::fromLatin1(name), .label = label, .answer = choices.value(0),
+    return {.kind = Kind::choice,
+            .name = QString::fromLatin1(name),
+            .label = label,
+            .answer = choices.value(0),
             .choices = choices};
 }
 
 // The words of a choice, in the order of what they mean.
 QStringList scaleChoices() { return {QStringLiteral("°Brix"), QStringLiteral("°Bé")}; }
-QStringList instrumentChoices() { return {tr("hydrometer"), tr("refractometer")}; }
+QStringList instrumentChoices() {
+    return {tr(QT_TRANSLATE_NOOP("EntryForm", "hydrometer")), tr(QT_TRANSLATE_NOOP("EntryForm", "refractometer"))};
+}
 QStringList calibrationChoices() { return {QStringLiteral("60 °F"), QStringLiteral("20 °C")}; }
-QStringList comesOrLeaves() { return {tr("comes on"), tr("leaves")}; }
+QStringList comesOrLeaves() {
+    return {tr(QT_TRANSLATE_NOOP("EntryForm", "comes on")), tr(QT_TRANSLATE_NOOP("EntryForm", "leaves"))};
+}
 
 QStringList readingChoices() {
     QStringList names;
@@ -63,38 +74,46 @@ std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units un
     const Unit volume = unitOf(Dimension::volume, units);
     switch (action) {
     case Action::drawClose:
-        return {number("volume", tr("volume drawn, if known"), volume), words("to", tr("into"))};
+        return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume drawn, if known")), volume),
+                words("to", tr(QT_TRANSLATE_NOOP("EntryForm", "into")))};
     case Action::densityCheck:
-        return {number("reading", tr("reading"), Unit::brix, true), number("cup", tr("cup temperature"), degrees),
-                choice("scale", tr("scale"), scaleChoices()), choice("instrument", tr("with"), instrumentChoices()),
-                choice("calibrated", tr("made for"), calibrationChoices())};
+        return {number("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), Unit::brix, true),
+                number("cup", tr(QT_TRANSLATE_NOOP("EntryForm", "cup temperature")), degrees),
+                choice("scale", tr(QT_TRANSLATE_NOOP("EntryForm", "scale")), scaleChoices()),
+                choice("instrument", tr(QT_TRANSLATE_NOOP("EntryForm", "with")), instrumentChoices()),
+                choice("calibrated", tr(QT_TRANSLATE_NOOP("EntryForm", "made for")), calibrationChoices())};
     case Action::fired:
-        return {number("load", tr("wood, if weighed"), unitOf(Dimension::mass, units)), words("wood", tr("kind of wood"))};
+        return {number("load", tr(QT_TRANSLATE_NOOP("EntryForm", "wood, if weighed")), unitOf(Dimension::mass, units)),
+                words("wood", tr(QT_TRANSLATE_NOOP("EntryForm", "kind of wood")))};
     case Action::sapIn:
-        return {number("volume", tr("volume"), volume, true), number("brix", tr("sugar, if known"), Unit::brix),
-                words("from", tr("from where"))};
+        return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume")), volume, true),
+                number("brix", tr(QT_TRANSLATE_NOOP("EntryForm", "sugar, if known")), Unit::brix),
+                words("from", tr(QT_TRANSLATE_NOOP("EntryForm", "from where")))};
     case Action::alarmShelve: {
         QStringList names;
         for (const AlarmPicture& alarm : picture.alarms)
             if (isAbout(action, alarm))
                 names << alarmName(alarm.alarm);
-        return {choice("alarm", tr("alarm"), names), number("minutes", tr("for"), Unit::min, true)};
+        return {choice("alarm", tr(QT_TRANSLATE_NOOP("EntryForm", "alarm")), names),
+                number("minutes", tr(QT_TRANSLATE_NOOP("EntryForm", "for")), Unit::min, true)};
     }
     case Action::waterCheck: {
-        auto boiled = number("boiled", tr("water boils at, on this probe"), degrees, true);
+        auto boiled =
+            number("boiled", tr(QT_TRANSLATE_NOOP("EntryForm", "water boils at, on this probe")), degrees, true);
         if (picture.syrupPan)
             boiled.answer = figure(*picture.syrupPan, units, 2).number;
         return {boiled};
     }
     case Action::handReading:
-        return {choice("reading", tr("reading"), readingChoices()),
-                number("value", tr("value"), handUnit(Series::syrup_pan, units), true)};
+        return {choice("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), readingChoices()),
+                number("value", tr(QT_TRANSLATE_NOOP("EntryForm", "value")), handUnit(Series::syrup_pan, units), true)};
     case Action::defoamer:
-        return {number("drops", tr("drops"), Unit::none)};
+        return {number("drops", tr(QT_TRANSLATE_NOOP("EntryForm", "drops")), Unit::none)};
     case Action::note:
-        return {words("text", tr("note"), true)};
+        return {words("text", tr(QT_TRANSLATE_NOOP("EntryForm", "note")), true)};
     case Action::crew:
-        return {words("name", tr("name"), true), choice("way", tr("who"), comesOrLeaves())};
+        return {words("name", tr(QT_TRANSLATE_NOOP("EntryForm", "name")), true),
+                choice("way", tr(QT_TRANSLATE_NOOP("EntryForm", "who")), comesOrLeaves())};
     default:
         return {};
     }
@@ -220,7 +239,8 @@ std::variant<std::vector<Fact>, EntryProblem> alarmFacts(const EntryForm& form) 
     } else {
         const auto minutes = numberIn(typed(form, "minutes"));
         if (!minutes || *minutes <= 0 || *minutes > 240)
-            return EntryProblem{QStringLiteral("minutes"), tr("Type how many minutes, from 1 to 240.")};
+            return EntryProblem{QStringLiteral("minutes"),
+                                tr(QT_TRANSLATE_NOOP("EntryForm", "Type how many minutes, from 1 to 240."))};
         const int which = chosen(form, "alarm");
         if (which >= 0 && which < static_cast<int>(form.alarms.size()))
             facts.push_back({.at = form.at(),
@@ -228,11 +248,11 @@ std::variant<std::vector<Fact>, EntryProblem> alarmFacts(const EntryForm& form) 
                                                   Duration{*minutes * 60}}});
     }
     if (facts.empty())
-        return EntryProblem{{}, tr("No alarm stands that this would change.")};
+        return EntryProblem{{}, tr(QT_TRANSLATE_NOOP("EntryForm", "No alarm stands that this would change."))};
     return facts;
 }
 
-}  // namespace
+} // namespace
 
 const EntryField* EntryForm::field(const QString& name) const {
     const auto found = std::find_if(fields.begin(), fields.end(), [&](const EntryField& f) { return f.name == name; });
@@ -248,7 +268,12 @@ void EntryForm::answer(const QString& name, const QString& text) {
 bool makesFact(Action action) { return action <= Action::crew || action == Action::shiftEnd; }
 
 EntryForm formFor(Action action, const Picture& picture, Units units, Instant pressedAt) {
-    EntryForm form{.action = action, .fields = fieldsOf(action, picture, units), .pressedAt = pressedAt, .by = {}, .crew = {}, .alarms = {}};
+    EntryForm form{.action = action,
+                   .fields = fieldsOf(action, picture, units),
+                   .pressedAt = pressedAt,
+                   .by = {},
+                   .crew = {},
+                   .alarms = {}};
     for (const AlarmPicture& alarm : picture.alarms)
         if (isAbout(action, alarm))
             form.alarms.push_back(alarm.alarm);
@@ -264,7 +289,8 @@ EntryForm formFor(Action action, const Picture& picture, Units units, Instant pr
 std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
     for (const EntryField& field : form.fields)
         if (field.needed && field.answer.trimmed().isEmpty())
-            return EntryProblem{field.name, tr("%1: type it, or leave with Escape.").arg(field.label)};
+            return EntryProblem{
+                field.name, tr(QT_TRANSLATE_NOOP("EntryForm", "%1: type it, or leave with Escape.")).arg(field.label)};
     std::vector<Fact> facts;
     if (form.action == Action::alarmShelve || form.action == Action::alarmSeen) {
         auto made = alarmFacts(form);
@@ -296,4 +322,4 @@ QString willWrite(const EntryForm& form, Units units, const WallClock& clock) {
     return parts.join(QStringLiteral(", "));
 }
 
-}  // namespace panside
+} // namespace panside

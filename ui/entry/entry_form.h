@@ -1,5 +1,6 @@
 #pragma once
-// What a sheet asks for an action, and the fact that its answers make. Pure: the sheet shows it, tests drive it without one.
+// What a sheet asks for an action, and the fact that its answers make. Pure: the sheet shows it, tests drive it without
+// one.
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
 #include "ui/board/actions.h"
@@ -28,11 +29,11 @@ struct EntryField {
 struct EntryForm {
     Action action;
     std::vector<EntryField> fields;
-    Instant pressedAt{};    // when the key was pressed: this is when it happened, unless it is put earlier
+    Instant pressedAt{}; // when the key was pressed: this is when it happened, unless it is put earlier
     Duration earlier{0};
-    QString by;             // who, if a name was chosen
-    QStringList crew;       // who may be chosen
-    std::vector<Alarm> alarms;  // those the action is about
+    QString by;                // who, if a name was chosen
+    QStringList crew;          // who may be chosen
+    std::vector<Alarm> alarms; // those the action is about
 
     const EntryField* field(const QString& name) const;
     void answer(const QString& name, const QString& text);
@@ -53,4 +54,4 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form);
 // What will be written, before it is: "fired, 18:42".
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock);
 
-}  // namespace panside
+} // namespace panside

@@ -19,7 +19,7 @@ namespace {
 const QString backspace = QStringLiteral("⌫");
 const QString minus = QStringLiteral("−");
 
-}  // namespace
+} // namespace
 
 EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
     setObjectName(QStringLiteral("entrySheet"));
@@ -53,7 +53,7 @@ void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock
 }
 
 void EntrySheet::build() {
-    if (inside_) {  // a key in it may be what asked for this
+    if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();
     }
@@ -286,4 +286,4 @@ void EntrySheet::keyPressEvent(QKeyEvent* event) {
         QFrame::keyPressEvent(event);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -11,8 +11,8 @@ namespace panside {
 
 class Press;
 
-// The small sheet in which an action is entered: by the keyboard, the number block, or the pad on the screen. Enter keeps
-// it, Escape leaves. It is not modal: the numbers beside it go on, and so do the alarms.
+// The small sheet in which an action is entered: by the keyboard, the number block, or the pad on the screen. Enter
+// keeps it, Escape leaves. It is not modal: the numbers beside it go on, and so do the alarms.
 class EntrySheet : public QFrame {
     Q_OBJECT
 public:
@@ -54,4 +54,4 @@ private:
     std::vector<QLineEdit*> lines_;
 };
 
-}  // namespace panside
+} // namespace panside

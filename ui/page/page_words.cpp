@@ -30,17 +30,19 @@ const char* const cautions[] = {
 
 QString cautionWords() {
     auto words =
-        "<h2>" + tr("Before the first fire") + "</h2><p>" +
-        tr("Panside advises. It controls nothing, and it can be wrong: a probe may lie, a forecast may miss. The "
-           "instruments on the pan, the hydrometer, licensed inspectors and local codes come first.") +
+        "<h2>" + tr(QT_TRANSLATE_NOOP("Page", "Before the first fire")) + "</h2><p>" +
+        tr(QT_TRANSLATE_NOOP(
+            "Page",
+            "Panside advises. It controls nothing, and it can be wrong: a probe may lie, a forecast may miss. The "
+            "instruments on the pan, the hydrometer, licensed inspectors and local codes come first.")) +
         "</p><ul>";
     for (const auto* caution : cautions)
         words += "<li>" + tr(caution) + "</li>";
-    return words + "</ul><p>" + tr("You find this page again under help.") + "</p>";
+    return words + "</ul><p>" + tr(QT_TRANSLATE_NOOP("Page", "You find this page again under help.")) + "</p>";
 }
 
 QString helpWords() {
-    auto words = "<h2>" + tr("The keys") + "</h2><table cellpadding=\"3\">";
+    auto words = "<h2>" + tr(QT_TRANSLATE_NOOP("Page", "The keys")) + "</h2><table cellpadding=\"3\">";
     for (const auto& row : allActions())
         words += "<tr><td><b>" + keyOf(row.action).toHtmlEscaped() + "</b></td><td>" +
                  wordOf(row.action).toHtmlEscaped() + "</td><td>" + sentenceOf(row.action).toHtmlEscaped() +

@@ -21,11 +21,12 @@ Unit firstUnit(Series series) { return rowOf(series).exported; }
 
 QString unitWords(const FieldRule& rule) {
     if (rule.unit == Unit::mV && rule.thermocouple)
-        return symbolOf(rule.unit) + QStringLiteral(" (%1)").arg(QChar::fromLatin1("KJT"[static_cast<int>(*rule.thermocouple)]));
+        return symbolOf(rule.unit) +
+               QStringLiteral(" (%1)").arg(QChar::fromLatin1("KJT"[static_cast<int>(*rule.thermocouple)]));
     return symbolOf(rule.unit);
 }
 
-}  // namespace
+} // namespace
 
 void ProbeSetup::choose(const PortInfo& info) {
     for (std::size_t i = 0; i < file_.ports.size(); ++i)
@@ -108,7 +109,7 @@ bool ProbeSetup::turnReading(std::size_t field) {
     const std::string& is = parts_[field].is;
     FieldRule* rule = ruleFor(is);
     const std::size_t next = rule && rule->reads ? static_cast<std::size_t>(*rule->reads) + 1 : 0;
-    if (next == seriesCount) {  // after the last reading: none
+    if (next == seriesCount) { // after the last reading: none
         std::erase_if(fields, [&](const FieldRule& other) { return other.is == is; });
         return true;
     }
@@ -141,7 +142,8 @@ bool ProbeSetup::turnUnit(std::size_t field) {
     rule->unit = found == units.end() || found + 1 == units.end() ? units.front() : *(found + 1);
     const bool raw = rule->unit == Unit::mV;
     rule->thermocouple = raw ? std::optional{Thermocouple::K} : std::nullopt;
-    rule->junction = raw ? std::optional<Junction>{Said<Temperature>{Temperature::celsius(25), Unit::degC}} : std::nullopt;
+    rule->junction =
+        raw ? std::optional<Junction>{Said<Temperature>{Temperature::celsius(25), Unit::degC}} : std::nullopt;
     return true;
 }
 
@@ -176,7 +178,8 @@ std::vector<ProbeFieldRow> ProbeSetup::rows(Units units) const {
         const FieldRule* rule = ruleFor(part.is);
         ProbeFieldRow row{.is = part.is,
                           .shown = QString::fromStdString(part.text),
-                          .reads = rule && rule->reads ? readingName(*rule->reads) : tr("not used"),
+                          .reads = rule && rule->reads ? readingName(*rule->reads)
+                                                       : tr(QT_TRANSLATE_NOOP("Probes", "not used")),
                           .unit = rule ? unitWords(*rule) : QString{},
                           .value = {}};
         if (rule)
@@ -186,4 +189,4 @@ std::vector<ProbeFieldRow> ProbeSetup::rows(Units units) const {
     return rows;
 }
 
-}  // namespace panside
+} // namespace panside

@@ -1,6 +1,6 @@
 #pragma once
-// The probe file in the making: which port, which field is which reading, in which unit. Pure: the screen shows it and turns
-// its choices, tests drive it without one.
+// The probe file in the making: which port, which field is which reading, in which unit. Pure: the screen shows it and
+// turns its choices, tests drive it without one.
 #include "core/probe/port_list.h"
 #include "core/probe/probe_file.h"
 #include "core/probe/probe_source.h"
@@ -15,10 +15,10 @@ namespace panside {
 // One field that arrives, and what a person said of it.
 struct ProbeFieldRow {
     std::string is;
-    QString shown;   // as it last arrived
-    QString reads;   // the reading it is, or a dash
+    QString shown; // as it last arrived
+    QString reads; // the reading it is, or a dash
     QString unit;
-    QString value;   // what the console makes of it, or why it makes nothing
+    QString value; // what the console makes of it, or why it makes nothing
     bool operator==(const ProbeFieldRow&) const = default;
 };
 
@@ -57,9 +57,9 @@ private:
 
     ProbeFile file_;
     std::optional<std::size_t> shown_;
-    std::vector<HeardLine::Part> parts_;  // of the newest good line
+    std::vector<HeardLine::Part> parts_; // of the newest good line
     std::vector<QString> lines_;
     std::optional<PortStatus> status_;
 };
 
-}  // namespace panside
+} // namespace panside

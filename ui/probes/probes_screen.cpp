@@ -53,7 +53,7 @@ Press* ProbesScreen::press(const QString& word, const QString& key, const QStrin
 }
 
 void ProbesScreen::build() {
-    if (inside_) {  // a key in it may be what asked for this
+    if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();
     }
@@ -121,8 +121,8 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
     title->setFont(dress_.letters(mm::words, true));
     column->addWidget(title);
     for (const PortInfo& info : ports_) {
-        const QString words = QString::fromStdString(info.description.empty() ? info.device
-                                                                              : info.description + ", " + info.device);
+        const QString words =
+            QString::fromStdString(info.description.empty() ? info.device : info.description + ", " + info.device);
         Press* choose = press(words, {}, QStringLiteral("port_") + QString::fromStdString(info.device));
         connect(choose, &Press::clicked, this, [this, info] {
             setup_.choose(info);
@@ -139,9 +139,9 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
         });
         if (seen)
             continue;
-        Press* absent = press(tr("%1, %2 (in the file)").arg(QString::fromStdString(rule.name),
-                                                             QString::fromStdString(rule.device)),
-                              {}, QStringLiteral("kept_%1").arg(i));
+        Press* absent = press(
+            tr("%1, %2 (in the file)").arg(QString::fromStdString(rule.name), QString::fromStdString(rule.device)), {},
+            QStringLiteral("kept_%1").arg(i));
         connect(absent, &Press::clicked, this, [this, i] {
             setup_.show(i);
             refresh();
@@ -149,8 +149,9 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
         column->addWidget(absent);
     }
     if (ports_.empty() && setup_.file().ports.empty()) {
-        auto* none = new QLabel{tr("No serial port is plugged in. Plug the probe in and look again; readings can be typed in "
-                                   "without one.")};
+        auto* none =
+            new QLabel{tr("No serial port is plugged in. Plug the probe in and look again; readings can be typed in "
+                          "without one.")};
         none->setWordWrap(true);
         none->setFont(dress_.letters(mm::words));
         column->addWidget(none);
@@ -257,4 +258,4 @@ void ProbesScreen::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -12,8 +12,8 @@ namespace panside {
 
 class Press;
 
-// Set-up of the probes: which ports there are, what comes in on one, which of its fields is which reading. A person points;
-// the value shows at once.
+// Set-up of the probes: which ports there are, what comes in on one, which of its fields is which reading. A person
+// points; the value shows at once.
 class ProbesScreen : public QWidget {
     Q_OBJECT
 public:
@@ -34,7 +34,7 @@ signals:
     // The ports are to be read by this from now on; it is not on the disk yet.
     void tryWanted(const panside::ProbeFile& file);
     void saveWanted(const panside::ProbeFile& file);
-    void portsWanted();  // look again which ports there are
+    void portsWanted(); // look again which ports there are
     void left();
 
 protected:
@@ -64,4 +64,4 @@ private:
     std::vector<Row> rows_;
 };
 
-}  // namespace panside
+} // namespace panside

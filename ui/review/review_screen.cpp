@@ -92,7 +92,8 @@ void ReviewScreen::display(const std::vector<ReviewRow>& rows) {
             table_->setItem(static_cast<int>(i), static_cast<int>(c), new QTableWidgetItem{rows[i].cells[c]});
     table_->resizeColumnsToContents();
     table_->horizontalHeader()->setStretchLastSection(true);
-    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
+    const auto found =
+        std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
     table_->selectRow(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
     if (rows.empty())
         say(tr("No shift yet. The first fact of a boil begins one."));
@@ -179,7 +180,8 @@ bool ReviewScreen::eventFilter(QObject* watched, QEvent* event) {
     // The list would search by letter and keep Enter for itself.
     if (watched == table_ && event->type() == QEvent::KeyPress) {
         const auto& pressed = static_cast<QKeyEvent&>(*event);
-        if (pressed.key() != Qt::Key_Up && pressed.key() != Qt::Key_Down && (act(pressed.key()) || chart_->press(pressed)))
+        if (pressed.key() != Qt::Key_Up && pressed.key() != Qt::Key_Down &&
+            (act(pressed.key()) || chart_->press(pressed)))
             return true;
     }
     return QWidget::eventFilter(watched, event);
@@ -196,4 +198,4 @@ void ReviewScreen::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
-}  // namespace panside
+} // namespace panside

@@ -12,8 +12,8 @@ namespace panside {
 
 class Press;
 
-// The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was lit.
-// Shows what it is given, says what is wanted; the journal is the app's business.
+// The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was
+// lit. Shows what it is given, says what is wanted; the journal is the app's business.
 class ReviewScreen : public QWidget {
     Q_OBJECT
 public:
@@ -64,4 +64,4 @@ private:
     Press *open_, *lay_, *export_, *import_, *back_;
 };
 
-}  // namespace panside
+} // namespace panside

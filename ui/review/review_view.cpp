@@ -19,7 +19,9 @@ const QString unknown = QStringLiteral("–");
 QString partial(const QString& sum, int counted, int measured) {
     if (measured == 0)
         return unknown;
-    return measured < counted ? tr("%1 of %2 measured: %3").arg(measured).arg(counted).arg(sum) : sum;
+    return measured < counted
+               ? tr(QT_TRANSLATE_NOOP("Review", "%1 of %2 measured: %3")).arg(measured).arg(counted).arg(sum)
+               : sum;
 }
 
 QString howLong(const ShiftSummary& summary) { return spanText(Duration{secondsBetween(summary.first, summary.last)}); }
@@ -36,10 +38,13 @@ QString woodOf(const ShiftSummary& summary, Units units) {
     return partial(figure(summary.wood, units).text(), summary.loads, summary.loadsWeighed);
 }
 
-}  // namespace
+} // namespace
 
 QStringList reviewHeadings() {
-    return {tr("shift"), tr("hours"), tr("sap"), tr("syrup"), tr("wood"), tr("draws"), tr("firings"), tr("crew")};
+    return {tr(QT_TRANSLATE_NOOP("Review", "shift")),   tr(QT_TRANSLATE_NOOP("Review", "hours")),
+            tr(QT_TRANSLATE_NOOP("Review", "sap")),     tr(QT_TRANSLATE_NOOP("Review", "syrup")),
+            tr(QT_TRANSLATE_NOOP("Review", "wood")),    tr(QT_TRANSLATE_NOOP("Review", "draws")),
+            tr(QT_TRANSLATE_NOOP("Review", "firings")), tr(QT_TRANSLATE_NOOP("Review", "crew"))};
 }
 
 QString shiftName(Instant begun) {
@@ -53,25 +58,27 @@ std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Un
         for (const std::string& name : summary.crew)
             crew << QString::fromStdString(name);
         const QString name = shiftName(summary.shift.id);
-        rows.push_back({.shift = summary.shift.id,
-                        .cells = {summary.shift.open ? tr("%1 (going on)").arg(name) : name, howLong(summary),
-                                  sapOf(summary, units), syrupOf(summary, units), woodOf(summary, units),
-                                  QString::number(summary.draws), QString::number(summary.loads),
-                                  crew.join(QStringLiteral(", "))},
-                        .open = summary.shift.open});
+        rows.push_back(
+            {.shift = summary.shift.id,
+             .cells = {summary.shift.open ? tr(QT_TRANSLATE_NOOP("Review", "%1 (going on)")).arg(name) : name,
+                       howLong(summary), sapOf(summary, units), syrupOf(summary, units), woodOf(summary, units),
+                       QString::number(summary.draws), QString::number(summary.loads), crew.join(QStringLiteral(", "))},
+             .open = summary.shift.open});
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const ReviewRow& a, const ReviewRow& b) { return a.shift > b.shift; });
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const ReviewRow& a, const ReviewRow& b) { return a.shift > b.shift; });
     return rows;
 }
 
 QString shiftStory(const ShiftSummary& summary, Units units) {
     QStringList parts{shiftName(summary.shift.id), howLong(summary)};
-    parts << tr("%n draw(s)", nullptr, summary.draws) << tr("%n load(s)", nullptr, summary.loads);
+    parts << tr(QT_TRANSLATE_NOOP("Review", "%n draw(s)"), nullptr, summary.draws)
+          << tr(QT_TRANSLATE_NOOP("Review", "%n load(s)"), nullptr, summary.loads);
     if (summary.drawsMeasured > 0)
-        parts << tr("syrup %1").arg(syrupOf(summary, units));
+        parts << tr(QT_TRANSLATE_NOOP("Review", "syrup %1")).arg(syrupOf(summary, units));
     if (summary.sap.litre() > 0)
-        parts << tr("sap %1").arg(sapOf(summary, units));
+        parts << tr(QT_TRANSLATE_NOOP("Review", "sap %1")).arg(sapOf(summary, units));
     return parts.join(QStringLiteral(" · "));
 }
 
-}  // namespace panside
+} // namespace panside

@@ -11,8 +11,8 @@ namespace panside {
 
 struct ReviewRow {
     ShiftId shift;
-    QStringList cells;  // one a heading
-    bool open;          // the shift that is going on
+    QStringList cells; // one a heading
+    bool open;         // the shift that is going on
     bool operator==(const ReviewRow&) const = default;
 };
 
@@ -24,4 +24,4 @@ QString shiftName(Instant begun);
 // One line on a night, for the head of its chart.
 QString shiftStory(const ShiftSummary& summary, Units units);
 
-}  // namespace panside
+} // namespace panside

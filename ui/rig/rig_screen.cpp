@@ -30,7 +30,7 @@ void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QStr
 }
 
 void RigScreen::build() {
-    if (inside_) {  // a key in it may be what asked for this
+    if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();
     }
@@ -58,15 +58,17 @@ void RigScreen::build() {
 
     auto* choices = new QHBoxLayout;
     Press* units = key(units_ == Units::us ? tr("°F, gal, in, lb") : tr("°C, L, mm, kg"), "units");
-    Press* language = key(language_ == QLatin1String("fr") ? QStringLiteral("Français") : QStringLiteral("English"),
-                                "language");
+    Press* language =
+        key(language_ == QLatin1String("fr") ? QStringLiteral("Français") : QStringLiteral("English"), "language");
     Press* look = key(dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), "look");
     Press* back = key(tr("Back to the board (Esc)"), "back");
     connect(units, &Press::clicked, this,
             [this] { emit unitsWanted(units_ == Units::us ? Units::metric : Units::us); });
-    connect(language, &Press::clicked, this,
-            [this] { emit languageWanted(language_ == QLatin1String("fr") ? QStringLiteral("en") : QStringLiteral("fr")); });
-    connect(look, &Press::clicked, this, [this] { emit lookWanted(dress_.look == Look::day ? Look::night : Look::day); });
+    connect(language, &Press::clicked, this, [this] {
+        emit languageWanted(language_ == QLatin1String("fr") ? QStringLiteral("en") : QStringLiteral("fr"));
+    });
+    connect(look, &Press::clicked, this,
+            [this] { emit lookWanted(dress_.look == Look::day ? Look::night : Look::day); });
     connect(back, &Press::clicked, this, &RigScreen::left);
     for (Press* button : {units, language, look, back})
         choices->addWidget(button, 1);
@@ -130,4 +132,4 @@ void RigScreen::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
-}  // namespace panside
+} // namespace panside

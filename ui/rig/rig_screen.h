@@ -49,4 +49,4 @@ private:
     QLabel* said_ = nullptr;
 };
 
-}  // namespace panside
+} // namespace panside

@@ -21,42 +21,42 @@ QString numberText(double si, Unit unit) {
 
 QString withUnit(double si, Unit unit) { return numberText(si, unit) + QChar{0x00a0} + symbolOf(unit); }
 
-}  // namespace
+} // namespace
 
 QString settingName(Setting key) {
     switch (key) {
     case Setting::target_density:
-        return tr("density wanted");
+        return tr(QT_TRANSLATE_NOOP("Rig", "density wanted"));
     case Setting::legal_minimum:
-        return tr("legal minimum");
+        return tr(QT_TRANSLATE_NOOP("Rig", "legal minimum"));
     case Setting::too_heavy:
-        return tr("too heavy");
+        return tr(QT_TRANSLATE_NOOP("Rig", "too heavy"));
     case Setting::elevation:
-        return tr("height above the sea");
+        return tr(QT_TRANSLATE_NOOP("Rig", "height above the sea"));
     case Setting::flue_pan_area:
-        return tr("flue pan, area");
+        return tr(QT_TRANSLATE_NOOP("Rig", "flue pan, area"));
     case Setting::syrup_pan_area:
-        return tr("syrup pan, area");
+        return tr(QT_TRANSLATE_NOOP("Rig", "syrup pan, area"));
     case Setting::running_depth:
-        return tr("running depth");
+        return tr(QT_TRANSLATE_NOOP("Rig", "running depth"));
     case Setting::feed_tank_volume:
-        return tr("feed tank holds");
+        return tr(QT_TRANSLATE_NOOP("Rig", "feed tank holds"));
     case Setting::load_mass:
-        return tr("a usual load of wood");
+        return tr(QT_TRANSLATE_NOOP("Rig", "a usual load of wood"));
     case Setting::wood_moisture:
-        return tr("moisture of the wood, wet basis");
+        return tr(QT_TRANSLATE_NOOP("Rig", "moisture of the wood, wet basis"));
     case Setting::fire_interval:
-        return tr("fire every");
+        return tr(QT_TRANSLATE_NOOP("Rig", "fire every"));
     case Setting::burn_out:
-        return tr("fire burns out in");
+        return tr(QT_TRANSLATE_NOOP("Rig", "fire burns out in"));
     case Setting::filter_limit:
-        return tr("filter press, at most");
+        return tr(QT_TRANSLATE_NOOP("Rig", "filter press, at most"));
     case Setting::pressure_offset:
-        return tr("barometer reads too high by");
+        return tr(QT_TRANSLATE_NOOP("Rig", "barometer reads too high by"));
     case Setting::probe_offset:
-        return tr("pan probe reads too high by");
+        return tr(QT_TRANSLATE_NOOP("Rig", "pan probe reads too high by"));
     case Setting::probe_offset_sd:
-        return tr("known to within");
+        return tr(QT_TRANSLATE_NOOP("Rig", "known to within"));
     }
     return {};
 }
@@ -64,16 +64,17 @@ QString settingName(Setting key) {
 QString settingUsual(Setting key, Units units) {
     switch (key) {
     case Setting::fire_interval:
-        return tr("learned; %1 until then").arg(withUnit(480, Unit::min));
+        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(480, Unit::min));
     case Setting::burn_out:
-        return tr("learned; %1 until then").arg(withUnit(2700, Unit::min));
+        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(2700, Unit::min));
     case Setting::filter_limit:
-        return tr("no alarm");
+        return tr(QT_TRANSLATE_NOOP("Rig", "no alarm"));
     default:
         break;
     }
     const auto si = Settings{}.si(key);
-    return si ? tr("usually %1").arg(withUnit(*si, settingUnit(key, units))) : tr("unknown");
+    return si ? tr(QT_TRANSLATE_NOOP("Rig", "usually %1")).arg(withUnit(*si, settingUnit(key, units)))
+              : tr(QT_TRANSLATE_NOOP("Rig", "unknown"));
 }
 
 Unit settingUnit(Setting key, Units units) {
@@ -118,4 +119,4 @@ std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed,
     return std::get<Fact>(std::move(made));
 }
 
-}  // namespace panside
+} // namespace panside

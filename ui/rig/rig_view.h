@@ -12,9 +12,9 @@ namespace panside {
 struct RigRow {
     Setting key;
     QString label;
-    QString answer;   // the number in force, empty while unknown
-    Unit unit;        // what it is typed in
-    QString usual;    // what counts if it is never set
+    QString answer; // the number in force, empty while unknown
+    Unit unit;      // what it is typed in
+    QString usual;  // what counts if it is never set
     bool operator==(const RigRow&) const = default;
 };
 
@@ -26,4 +26,4 @@ std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units);
 // A typed answer as the fact that sets it, or what is wrong with it.
 std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed, Instant now);
 
-}  // namespace panside
+} // namespace panside

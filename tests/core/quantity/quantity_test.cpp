@@ -8,7 +8,8 @@
 namespace panside {
 namespace {
 
-// Wrong programs are tests too: two points on the temperature scale do not add, a step is no point, unlike things do not mix.
+// Wrong programs are tests too: two points on the temperature scale do not add, a step is no point, unlike things do
+// not mix.
 static_assert(!std::is_invocable_v<std::plus<>, Temperature, Temperature>);
 static_assert(!std::is_invocable_v<std::minus<>, TemperatureDifference, Temperature>);
 static_assert(!std::is_convertible_v<Temperature, TemperatureDifference>);
@@ -30,7 +31,8 @@ TEST(Quantity, ConvertsByThePublishedFactors) {
 }
 
 TEST(Quantity, AShallowPanHoldsAreaTimesDepth) {
-    EXPECT_NEAR((Area::squareFoot(1) * Length::inch(1)).gallon(), 144 / 231.0, 1e-12);  // a US gallon is 231 cubic inches
+    EXPECT_NEAR((Area::squareFoot(1) * Length::inch(1)).gallon(), 144 / 231.0,
+                1e-12); // a US gallon is 231 cubic inches
 }
 
 TEST(Unit, EveryUnitReturnsByItsNameAndThroughSi) {
@@ -65,5 +67,5 @@ TEST(Unit, TakesOnlyWholeNumbersAndDecimalsWithAPoint) {
         EXPECT_EQ(numberIn(bad), std::nullopt) << bad;
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -106,8 +106,9 @@ TEST(EntryForm, CrewComeOnAndLeaveByName) {
 
 TEST(EntryForm, AScorchAlarmIsNotAmongThoseThatCanBeShelved) {
     Picture picture;
-    picture.alarms = {{.alarm = Alarm::scorch_risk, .priority = Priority::high, .state = AlarmState::unseen, .since = now},
-                      {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
+    picture.alarms = {
+        {.alarm = Alarm::scorch_risk, .priority = Priority::high, .state = AlarmState::unseen, .since = now},
+        {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
     EntryForm form = formOf(Action::alarmShelve, Units::us, picture);
     EXPECT_EQ(form.field(QStringLiteral("alarm"))->choices.size(), 1);
     form.answer(QStringLiteral("minutes"), QStringLiteral("20"));
@@ -116,9 +117,10 @@ TEST(EntryForm, AScorchAlarmIsNotAmongThoseThatCanBeShelved) {
 
 TEST(EntryForm, EveryUnseenAlarmIsSeenByOnePress) {
     Picture picture;
-    picture.alarms = {{.alarm = Alarm::above_target, .priority = Priority::medium, .state = AlarmState::unseen, .since = now},
-                      {.alarm = Alarm::probe_stuck, .priority = Priority::medium, .state = AlarmState::goneUnseen, .since = now},
-                      {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
+    picture.alarms = {
+        {.alarm = Alarm::above_target, .priority = Priority::medium, .state = AlarmState::unseen, .since = now},
+        {.alarm = Alarm::probe_stuck, .priority = Priority::medium, .state = AlarmState::goneUnseen, .since = now},
+        {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
     const auto made = factsOf(formOf(Action::alarmSeen, Units::us, picture));
     const auto& facts = std::get<std::vector<Fact>>(made);
     ASSERT_EQ(facts.size(), 2U);
@@ -126,5 +128,5 @@ TEST(EntryForm, EveryUnseenAlarmIsSeenByOnePress) {
     EXPECT_EQ(facts[1].what, What{AlarmSeen{"probe_stuck"}});
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

@@ -91,5 +91,5 @@ TEST_F(Sheet, EveryKeyIsAtLeastTwelveMillimetresHigh) {
         EXPECT_GE(sheet.findChild<QWidget*>(QLatin1String(name))->height(), measure.px(mm::target) - 1) << name;
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

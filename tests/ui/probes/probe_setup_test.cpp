@@ -5,8 +5,11 @@
 namespace panside {
 namespace {
 
-const PortInfo adapter{.device = "/dev/ttyUSB3", .stable = "/dev/serial/by-id/usb-adapter-7", .description = "USB adapter",
-                       .maker = {}, .serial = {}};
+const PortInfo adapter{.device = "/dev/ttyUSB3",
+                       .stable = "/dev/serial/by-id/usb-adapter-7",
+                       .description = "USB adapter",
+                       .maker = {},
+                       .serial = {}};
 
 HeardLine line(std::vector<HeardLine::Part> parts) {
     return {.text = "syrup=103.42 stack=318.5", .encoding = Encoding::pairs, .parts = std::move(parts)};
@@ -16,7 +19,8 @@ struct Setup : testing::Test {
     ProbeSetup setup;
     Setup() {
         setup.choose(adapter);
-        setup.heard(0, line({{.is = "syrup", .text = "103.42", .number = 103.42}, {.is = "stack", .text = "318.5", .number = 318.5}}));
+        setup.heard(0, line({{.is = "syrup", .text = "103.42", .number = 103.42},
+                             {.is = "stack", .text = "318.5", .number = 318.5}}));
     }
 };
 
@@ -73,5 +77,5 @@ TEST_F(Setup, LinesOfAnotherPortAreNotShown) {
     EXPECT_EQ(setup.rows(Units::us).size(), 2U);
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

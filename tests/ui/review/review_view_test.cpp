@@ -45,5 +45,5 @@ TEST(ReviewView, ASumOfWhatWasMeasuredOnlySaysHowMuchThatIs) {
     EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[3].contains(QStringLiteral("5")));
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

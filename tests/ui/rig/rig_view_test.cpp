@@ -48,5 +48,5 @@ TEST(RigView, EverySettingHasWordsAndAUnitItsRowTakes) {
         }
 }
 
-}  // namespace
-}  // namespace panside
+} // namespace
+} // namespace panside

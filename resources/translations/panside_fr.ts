@@ -1,0 +1,1608 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr">
+<context>
+    <name>Actions</name>
+    <message>
+        <source>Open the draw</source>
+        <translation>Ouvrir la coulée</translation>
+    </message>
+    <message>
+        <source>the draw-off was opened</source>
+        <translation>la sortie de sirop a été ouverte</translation>
+    </message>
+    <message>
+        <source>Close the draw</source>
+        <translation>Fermer la coulée</translation>
+    </message>
+    <message>
+        <source>the draw-off was closed; then how much came</source>
+        <translation>la sortie a été fermée ; puis combien il en est venu</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Densité</translation>
+    </message>
+    <message>
+        <source>what hydrometer and cup thermometer show</source>
+        <translation>ce que montrent le densimètre et le thermomètre de l'éprouvette</translation>
+    </message>
+    <message>
+        <source>Fired</source>
+        <translation>Chargé</translation>
+    </message>
+    <message>
+        <source>a load of wood went in</source>
+        <translation>une attisée de bois est entrée</translation>
+    </message>
+    <message>
+        <source>Fire lit</source>
+        <translation>Feu allumé</translation>
+    </message>
+    <message>
+        <source>the fire was lit</source>
+        <translation>le feu a été allumé</translation>
+    </message>
+    <message>
+        <source>Sap in</source>
+        <translation>Eau reçue</translation>
+    </message>
+    <message>
+        <source>sap came into the tank</source>
+        <translation>de l'eau d'érable est arrivée au réservoir</translation>
+    </message>
+    <message>
+        <source>Stop firing</source>
+        <translation>Fin de chauffe</translation>
+    </message>
+    <message>
+        <source>no more wood; the fire may burn out</source>
+        <translation>plus de bois ; le feu peut s'éteindre</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Vu</translation>
+    </message>
+    <message>
+        <source>the alarm in the bar was seen</source>
+        <translation>l'alarme de la barre a été vue</translation>
+    </message>
+    <message>
+        <source>Shelve</source>
+        <translation>Écarter</translation>
+    </message>
+    <message>
+        <source>put the alarm away for a while</source>
+        <translation>mettre l'alarme de côté un moment</translation>
+    </message>
+    <message>
+        <source>Water check</source>
+        <translation>Eau bouillante</translation>
+    </message>
+    <message>
+        <source>the probe stands in plain boiling water</source>
+        <translation>la sonde est dans l'eau pure qui bout</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lecture</translation>
+    </message>
+    <message>
+        <source>type in a reading</source>
+        <translation>taper une lecture</translation>
+    </message>
+    <message>
+        <source>Pan swapped</source>
+        <translation>Casserole changée</translation>
+    </message>
+    <message>
+        <source>another syrup pan, or the flow reversed</source>
+        <translation>autre casserole à sirop, ou sens inversé</translation>
+    </message>
+    <message>
+        <source>Defoamer</source>
+        <translation>Antimousse</translation>
+    </message>
+    <message>
+        <source>drops of defoamer went in</source>
+        <translation>des gouttes d'antimousse ont été mises</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>words for the log</source>
+        <translation>des mots pour le registre</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Équipe</translation>
+    </message>
+    <message>
+        <source>who comes on, who leaves</source>
+        <translation>qui arrive, qui part</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>take back what was entered last</source>
+        <translation>reprendre la dernière entrée</translation>
+    </message>
+    <message>
+        <source>End of shift</source>
+        <translation>Fin du quart</translation>
+    </message>
+    <message>
+        <source>the shift is over; the next fact begins another</source>
+        <translation>le quart est fini ; le prochain fait en ouvre un autre</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Touches</translation>
+    </message>
+    <message>
+        <source>all keys on one page</source>
+        <translation>toutes les touches sur une page</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revue</translation>
+    </message>
+    <message>
+        <source>the shifts so far</source>
+        <translation>les quarts jusqu'ici</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>from sap to bottle</source>
+        <translation>de l'eau à la bouteille</translation>
+    </message>
+    <message>
+        <source>Reckoner</source>
+        <translation>Calculs</translation>
+    </message>
+    <message>
+        <source>the sums of the trade</source>
+        <translation>les calculs du métier</translation>
+    </message>
+    <message>
+        <source>Probes</source>
+        <translation>Sondes</translation>
+    </message>
+    <message>
+        <source>ports, fields and what they read</source>
+        <translation>ports, champs et ce qu'ils lisent</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Installation</translation>
+    </message>
+    <message>
+        <source>pans, tank, target, units, language</source>
+        <translation>casseroles, réservoir, cible, unités, langue</translation>
+    </message>
+    <message>
+        <source>Day or night</source>
+        <translation>Jour ou nuit</translation>
+    </message>
+    <message>
+        <source>light for a bright room, dim for the dark</source>
+        <translation>clair pour une pièce éclairée, tamisé pour le noir</translation>
+    </message>
+    <message>
+        <source>Across the room</source>
+        <translation>De loin</translation>
+    </message>
+    <message>
+        <source>only the sentence and the three numbers</source>
+        <translation>seulement la phrase et les trois nombres</translation>
+    </message>
+</context>
+<context>
+    <name>AlarmWords</name>
+    <message>
+        <source>a probe</source>
+        <translation>une sonde</translation>
+    </message>
+    <message>
+        <source>The syrup pan is about to scorch</source>
+        <translation>La casserole à sirop va brûler</translation>
+    </message>
+    <message>
+        <source>The syrup pan is scorching</source>
+        <translation>La casserole à sirop brûle</translation>
+    </message>
+    <message>
+        <source>The syrup pan scorches in %1</source>
+        <translation>La casserole à sirop brûle dans %1</translation>
+    </message>
+    <message>
+        <source>Sap for %1 more</source>
+        <translation>De l'eau pour encore %1</translation>
+    </message>
+    <message>
+        <source>Sap is running short</source>
+        <translation>L'eau d'érable achève</translation>
+    </message>
+    <message>
+        <source>scorch risk</source>
+        <translation>risque de brûler</translation>
+    </message>
+    <message>
+        <source>syrup pan low</source>
+        <translation>casserole à sirop basse</translation>
+    </message>
+    <message>
+        <source>stack hot</source>
+        <translation>cheminée trop chaude</translation>
+    </message>
+    <message>
+        <source>filter pressure high</source>
+        <translation>pression du filtre trop haute</translation>
+    </message>
+    <message>
+        <source>probe silent</source>
+        <translation>sonde muette</translation>
+    </message>
+    <message>
+        <source>nothing can be kept</source>
+        <translation>rien ne peut être gardé</translation>
+    </message>
+    <message>
+        <source>over the target</source>
+        <translation>au-dessus de la cible</translation>
+    </message>
+    <message>
+        <source>draw still open</source>
+        <translation>sortie encore ouverte</translation>
+    </message>
+    <message>
+        <source>firing overdue</source>
+        <translation>attisée en retard</translation>
+    </message>
+    <message>
+        <source>sap low</source>
+        <translation>eau basse</translation>
+    </message>
+    <message>
+        <source>last load</source>
+        <translation>dernière attisée</translation>
+    </message>
+    <message>
+        <source>probe stuck</source>
+        <translation>sonde figée</translation>
+    </message>
+    <message>
+        <source>reading not believable</source>
+        <translation>lecture peu croyable</translation>
+    </message>
+    <message>
+        <source>clock moved</source>
+        <translation>horloge déplacée</translation>
+    </message>
+    <message>
+        <source>The syrup pan is half empty</source>
+        <translation>La casserole à sirop est à moitié vide</translation>
+    </message>
+    <message>
+        <source>The stack is hotter than it should be</source>
+        <translation>La cheminée est plus chaude qu'elle ne devrait</translation>
+    </message>
+    <message>
+        <source>Filter press over its limit</source>
+        <translation>Filtre-presse au-dessus de sa limite</translation>
+    </message>
+    <message>
+        <source>No reading: %1</source>
+        <translation>Aucune lecture : %1</translation>
+    </message>
+    <message>
+        <source>The log cannot be kept</source>
+        <translation>Le registre ne peut être gardé</translation>
+    </message>
+    <message>
+        <source>Over the target, draw shut</source>
+        <translation>Au-dessus de la cible, sortie fermée</translation>
+    </message>
+    <message>
+        <source>Draw open, syrup too light</source>
+        <translation>Sortie ouverte, sirop trop léger</translation>
+    </message>
+    <message>
+        <source>The fire wants wood</source>
+        <translation>Le feu veut du bois</translation>
+    </message>
+    <message>
+        <source>The next load should be the last</source>
+        <translation>La prochaine attisée devrait être la dernière</translation>
+    </message>
+    <message>
+        <source>Not moving: %1</source>
+        <translation>Ne bouge plus : %1</translation>
+    </message>
+    <message>
+        <source>Not to be believed: %1</source>
+        <translation>Peu croyable : %1</translation>
+    </message>
+    <message>
+        <source>The computer's clock was moved</source>
+        <translation>L'horloge de l'ordinateur a été déplacée</translation>
+    </message>
+    <message>
+        <source>flood the pan with sap, close the draw, damp the fire</source>
+        <translation>noyer la casserole d'eau d'érable, fermer la sortie, étouffer le feu</translation>
+    </message>
+    <message>
+        <source>look at the pan, open the feed, have cold sap at hand</source>
+        <translation>regarder la casserole, ouvrir l'arrivée, garder de l'eau froide à portée</translation>
+    </message>
+    <message>
+        <source>shut the draught, look at roof jack and rafters, do not fire</source>
+        <translation>fermer le tirage, voir le collet du toit et les chevrons, ne pas charger</translation>
+    </message>
+    <message>
+        <source>stop the pump, let the pressure off before you open the press</source>
+        <translation>arrêter la pompe, laisser tomber la pression avant d'ouvrir la presse</translation>
+    </message>
+    <message>
+        <source>watch the pan itself, then look at plug, cable and box</source>
+        <translation>surveiller la casserole même, puis voir fiche, câble et boîte</translation>
+    </message>
+    <message>
+        <source>write on paper, then look at the disk: full or pulled out</source>
+        <translation>écrire sur papier, puis voir le disque : plein ou retiré</translation>
+    </message>
+    <message>
+        <source>open the draw and check the density</source>
+        <translation>ouvrir la sortie et vérifier la densité</translation>
+    </message>
+    <message>
+        <source>close the draw and check the density</source>
+        <translation>fermer la sortie et vérifier la densité</translation>
+    </message>
+    <message>
+        <source>fire, gloves on, or press Fired if it is done</source>
+        <translation>charger, gants mis, ou peser sur Chargé si c'est fait</translation>
+    </message>
+    <message>
+        <source>bring sap, or stop firing while it still covers the pans</source>
+        <translation>amener de l'eau, ou cesser de chauffer pendant qu'elle couvre les casseroles</translation>
+    </message>
+    <message>
+        <source>keep the sap that is left to cover the pans</source>
+        <translation>garder l'eau qui reste pour couvrir les casseroles</translation>
+    </message>
+    <message>
+        <source>trust the hydrometer, then look at the probe and its box</source>
+        <translation>se fier au densimètre, puis voir la sonde et sa boîte</translation>
+    </message>
+    <message>
+        <source>trust the hydrometer, then see where the probe sits</source>
+        <translation>se fier au densimètre, puis voir où est la sonde</translation>
+    </message>
+    <message>
+        <source>nothing to do: intervals did not jump</source>
+        <translation>rien à faire : les durées n'ont pas sauté</translation>
+    </message>
+    <message>
+        <source>urgent</source>
+        <translation>pressant</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>bientôt</translation>
+    </message>
+    <message>
+        <source>to know</source>
+        <translation>à savoir</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>fini</translation>
+    </message>
+    <message>
+        <source>not yet seen</source>
+        <translation>pas encore vue</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vue</translation>
+    </message>
+    <message>
+        <source>gone, not yet seen</source>
+        <translation>passée, pas encore vue</translation>
+    </message>
+    <message>
+        <source>shelved</source>
+        <translation>écartée</translation>
+    </message>
+</context>
+<context>
+    <name>Cards</name>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>%1 %2 or more</source>
+        <translation>%1 %2 ou plus</translation>
+    </message>
+    <message>
+        <source>about %1 %2</source>
+        <translation>environ %1 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 à %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>DrawCard</name>
+    <message numerus="yes">
+        <source>%n checks, the last %1 ago</source>
+        <translation><numerusform>%n vérification, la dernière il y a %1</numerusform><numerusform>%n vérifications, la dernière il y a %1</numerusform></translation>
+    </message>
+    <message>
+        <source>rise %1 of %2</source>
+        <translation>hausse %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>open at %1</source>
+        <translation>ouvrir à %1</translation>
+    </message>
+    <message>
+        <source>reads %1, open at %2</source>
+        <translation>lit %1, ouvrir à %2</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>environ %1</translation>
+    </message>
+    <message>
+        <source>one check, %1 ago</source>
+        <translation>une vérification, il y a %1</translation>
+    </message>
+    <message>
+        <source>no density check yet</source>
+        <translation>densité pas encore vérifiée</translation>
+    </message>
+    <message>
+        <source>DRAWING, CLOSE IN</source>
+        <translation>COULE, FERMER DANS</translation>
+    </message>
+    <message>
+        <source>TO THE DRAW</source>
+        <translation>AVANT LA COULÉE</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>pan probe %1</source>
+        <translation>sonde %1</translation>
+    </message>
+</context>
+<context>
+    <name>EntryForm</name>
+    <message>
+        <source>hydrometer</source>
+        <translation>densimètre</translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation>réfractomètre</translation>
+    </message>
+    <message>
+        <source>comes on</source>
+        <translation>arrive</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>part</translation>
+    </message>
+    <message>
+        <source>volume drawn, if known</source>
+        <translation>volume tiré, si connu</translation>
+    </message>
+    <message>
+        <source>into</source>
+        <translation>dans</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>cup temperature</source>
+        <translation>température de l'éprouvette</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>échelle</translation>
+    </message>
+    <message>
+        <source>with</source>
+        <translation>avec</translation>
+    </message>
+    <message>
+        <source>made for</source>
+        <translation>fait pour</translation>
+    </message>
+    <message>
+        <source>wood, if weighed</source>
+        <translation>bois, si pesé</translation>
+    </message>
+    <message>
+        <source>kind of wood</source>
+        <translation>sorte de bois</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>sugar, if known</source>
+        <translation>sucre, si connu</translation>
+    </message>
+    <message>
+        <source>from where</source>
+        <translation>d'où</translation>
+    </message>
+    <message>
+        <source>alarm</source>
+        <translation>alarme</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>pendant</translation>
+    </message>
+    <message>
+        <source>water boils at, on this probe</source>
+        <translation>l'eau bout à, sur cette sonde</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
+    </message>
+    <message>
+        <source>drops</source>
+        <translation>gouttes</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>qui</translation>
+    </message>
+    <message>
+        <source>Type how many minutes, from 1 to 240.</source>
+        <translation>Tapez combien de minutes, de 1 à 240.</translation>
+    </message>
+    <message>
+        <source>No alarm stands that this would change.</source>
+        <translation>Aucune alarme active que cela changerait.</translation>
+    </message>
+    <message>
+        <source>%1: type it, or leave with Escape.</source>
+        <translation>%1 : tapez-le, ou quittez avec Échap.</translation>
+    </message>
+</context>
+<context>
+    <name>FactWords</name>
+    <message numerus="yes">
+        <source>defoamer, %n drops</source>
+        <translation><numerusform>antimousse, %n goutte</numerusform><numerusform>antimousse, %n gouttes</numerusform></translation>
+    </message>
+    <message>
+        <source>fired, noticed from the stack</source>
+        <translation>chargé, vu à la cheminée</translation>
+    </message>
+    <message>
+        <source>fired</source>
+        <translation>chargé</translation>
+    </message>
+    <message>
+        <source>draw closed</source>
+        <translation>sortie fermée</translation>
+    </message>
+    <message>
+        <source>cup %1</source>
+        <translation>éprouvette %1</translation>
+    </message>
+    <message>
+        <source>hydrometer %1</source>
+        <translation>densimètre %1</translation>
+    </message>
+    <message>
+        <source>refractometer %1</source>
+        <translation>réfractomètre %1</translation>
+    </message>
+    <message>
+        <source>sap in, %1</source>
+        <translation>eau reçue, %1</translation>
+    </message>
+    <message>
+        <source>%1 comes on</source>
+        <translation>%1 arrive</translation>
+    </message>
+    <message>
+        <source>%1 leaves</source>
+        <translation>%1 part</translation>
+    </message>
+    <message>
+        <source>%1 comes on, %2 leaves</source>
+        <translation>%1 arrive, %2 part</translation>
+    </message>
+    <message>
+        <source>defoamer</source>
+        <translation>antimousse</translation>
+    </message>
+    <message>
+        <source>defoamer, one drop</source>
+        <translation>antimousse, une goutte</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>fire lit</source>
+        <translation>feu allumé</translation>
+    </message>
+    <message>
+        <source>draw opened</source>
+        <translation>sortie ouverte</translation>
+    </message>
+    <message>
+        <source>water boiled at %1</source>
+        <translation>l'eau bouillait à %1</translation>
+    </message>
+    <message>
+        <source>pan swapped</source>
+        <translation>casserole changée</translation>
+    </message>
+    <message>
+        <source>firing stopped</source>
+        <translation>fin de chauffe</translation>
+    </message>
+    <message>
+        <source>end of shift</source>
+        <translation>fin du quart</translation>
+    </message>
+    <message>
+        <source>alarm seen: %1</source>
+        <translation>alarme vue : %1</translation>
+    </message>
+    <message>
+        <source>alarm shelved for %1: %2</source>
+        <translation>alarme écartée pendant %1 : %2</translation>
+    </message>
+    <message>
+        <source>clock moved back by %1</source>
+        <translation>horloge reculée de %1</translation>
+    </message>
+    <message>
+        <source>clock moved on by %1</source>
+        <translation>horloge avancée de %1</translation>
+    </message>
+    <message>
+        <source>note: %1</source>
+        <translation>note : %1</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 réglé</translation>
+    </message>
+</context>
+<context>
+    <name>FaultWords</name>
+    <message>
+        <source>the first line is not the heading of a shift log. Begin with time,what,value,unit,detail.</source>
+        <translation>la première ligne n'est pas l'en-tête d'un registre. Commencez par time,what,value,unit,detail.</translation>
+    </message>
+    <message>
+        <source>the text is not UTF-8. Save the file as UTF-8 and try again.</source>
+        <translation>le texte n'est pas en UTF-8. Enregistrez le fichier en UTF-8 et réessayez.</translation>
+    </message>
+    <message>
+        <source>the row does not have five fields. Write time, what, value, unit and detail, empty ones too, with commas between.</source>
+        <translation>la ligne n'a pas cinq champs. Écrivez time, what, value, unit et detail, même vides, séparés par des virgules.</translation>
+    </message>
+    <message>
+        <source>a quotation mark is not closed, or stands inside a field. Put the whole field in quotation marks and double those inside.</source>
+        <translation>un guillemet n'est pas fermé, ou se trouve dans un champ. Mettez le champ entier entre guillemets et doublez ceux du dedans.</translation>
+    </message>
+    <message>
+        <source>“%2” is not a time. Write it as 2026-03-14T18:42:00Z.</source>
+        <translation>« %2 » n'est pas une heure. Écrivez-la ainsi : 2026-03-14T18:42:00Z.</translation>
+    </message>
+    <message>
+        <source>%1 “%2” is not a number. Write digits with a point, as in 210.5, or leave the field empty.</source>
+        <translation>%1 « %2 » n'est pas un nombre. Écrivez des chiffres avec un point, comme 210.5, ou laissez le champ vide.</translation>
+    </message>
+    <message>
+        <source>%1 has a number without its unit. Write %3 beside it.</source>
+        <translation>%1 a un nombre sans son unité. Écrivez %3 à côté.</translation>
+    </message>
+    <message>
+        <source>“%2” is not a unit. Write %3.</source>
+        <translation>« %2 » n'est pas une unité. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>“%2” does not measure %1. Write %3.</source>
+        <translation>« %2 » ne mesure pas %1. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1 needs a value and has none. Write one, or remove the row.</source>
+        <translation>%1 demande une valeur et n'en a pas. Écrivez-en une, ou enlevez la ligne.</translation>
+    </message>
+    <message>
+        <source>%1 takes no value, and “%2” stands there. Leave the field empty.</source>
+        <translation>%1 ne prend pas de valeur, et « %2 » s'y trouve. Laissez le champ vide.</translation>
+    </message>
+    <message>
+        <source>%1 “%2” cannot be. It lies in %3: look at digits and unit.</source>
+        <translation>%1 « %2 » est impossible. C'est entre %3 : voyez les chiffres et l'unité.</translation>
+    </message>
+    <message>
+        <source>“%2” is not a pair. Write key=value, with a semicolon between pairs.</source>
+        <translation>« %2 » n'est pas une paire. Écrivez clé=valeur, avec un point-virgule entre les paires.</translation>
+    </message>
+    <message>
+        <source>“%2” cannot be read as %1. Write %3.</source>
+        <translation>« %2 » ne se lit pas comme %1. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>no setting is called “%2”. The row is kept and changes nothing.</source>
+        <translation>aucun réglage ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
+    </message>
+    <message>
+        <source>nothing is called “%2”. The row is kept and changes nothing.</source>
+        <translation>rien ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
+    </message>
+    <message>
+        <source>“%2” is not known here. It is kept and changes nothing.</source>
+        <translation>« %2 » n'est pas connu ici. C'est gardé et ne change rien.</translation>
+    </message>
+    <message>
+        <source>no alarm is called “%2”. The row is kept and changes nothing.</source>
+        <translation>aucune alarme ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
+    </message>
+    <message>
+        <source>%3 %2 cannot be true. It is kept and not believed.</source>
+        <translation>%3 %2 ne peut être vrai. C'est gardé sans être cru.</translation>
+    </message>
+    <message>
+        <source>there is no row in it. A shift log has one row for each fact.</source>
+        <translation>il n'y a aucune ligne. Un registre a une ligne par fait.</translation>
+    </message>
+    <message>
+        <source>Was %1 meant?</source>
+        <translation>Vouliez-vous dire %1 ?</translation>
+    </message>
+</context>
+<context>
+    <name>FireCard</name>
+    <message numerus="yes">
+        <source>%n loads</source>
+        <translation><numerusform>%n attisée</numerusform><numerusform>%n attisées</numerusform></translation>
+    </message>
+    <message>
+        <source>turn: %1</source>
+        <translation>tour : %1</translation>
+    </message>
+    <message>
+        <source>every %1, learned tonight</source>
+        <translation>aux %1, appris ce soir</translation>
+    </message>
+    <message>
+        <source>every %1</source>
+        <translation>aux %1</translation>
+    </message>
+    <message>
+        <source>one load</source>
+        <translation>une attisée</translation>
+    </message>
+    <message>
+        <source>the last %1 ago</source>
+        <translation>la dernière il y a %1</translation>
+    </message>
+    <message>
+        <source>TO THE NEXT FIRING</source>
+        <translation>AVANT L'ATTISÉE</translation>
+    </message>
+    <message>
+        <source>firing stopped</source>
+        <translation>fin de chauffe</translation>
+    </message>
+    <message>
+        <source>fire not lit</source>
+        <translation>feu pas allumé</translation>
+    </message>
+    <message>
+        <source>FIRE NOW, OVERDUE BY</source>
+        <translation>CHARGEZ, EN RETARD DE</translation>
+    </message>
+</context>
+<context>
+    <name>LastLoadCard</name>
+    <message>
+        <source>sap for %1</source>
+        <translation>de l'eau pour %1</translation>
+    </message>
+    <message>
+        <source>boils off %1</source>
+        <translation>évapore %1</translation>
+    </message>
+    <message>
+        <source>boils off %1, %2 % of the wood's heat</source>
+        <translation>évapore %1, %2 % de la chaleur du bois</translation>
+    </message>
+    <message>
+        <source>sap in %1</source>
+        <translation>eau reçue %1</translation>
+    </message>
+    <message>
+        <source>syrup %1</source>
+        <translation>sirop %1</translation>
+    </message>
+    <message>
+        <source>TO THE LAST LOAD</source>
+        <translation>AVANT LA DERNIÈRE ATTISÉE</translation>
+    </message>
+    <message>
+        <source>FIRING STOPPED, WATCH THE PANS</source>
+        <translation>FEU ARRÊTÉ, VEILLEZ LES CASSEROLES</translation>
+    </message>
+    <message>
+        <source>ago</source>
+        <translation>passé</translation>
+    </message>
+    <message>
+        <source>keep %1 back to cover the pans</source>
+        <translation>gardez %1 pour couvrir les casseroles</translation>
+    </message>
+</context>
+<context>
+    <name>Page</name>
+    <message>
+        <source>Boiling syrup and steam burn at once and deeply. Keep children and visitors back.</source>
+        <translation>Le sirop bouillant et la vapeur brûlent tout de suite et à fond. Tenez enfants et visiteurs à l'écart.</translation>
+    </message>
+    <message>
+        <source>A dry pan burns within minutes and can set the house on fire. Somebody stays with a lit fire, always; keep sap and an extinguisher at hand, and look up at the roof.</source>
+        <translation>Une casserole à sec brûle en quelques minutes et peut mettre le feu à la cabane. Quelqu'un reste toujours près d'un feu allumé ; gardez de l'eau d'érable et un extincteur à portée, et regardez le toit.</translation>
+    </message>
+    <message>
+        <source>Flue gas in a closed house kills without a smell (carbon monoxide). Keep it open, and hang a detector.</source>
+        <translation>La fumée dans une cabane fermée tue sans odeur (monoxyde de carbone). Gardez-la ouverte et posez un détecteur.</translation>
+    </message>
+    <message>
+        <source>Old solder and galvanised or terne gear can put lead into syrup. Find out what yours is.</source>
+        <translation>La vieille soudure et l'équipement galvanisé ou étamé au plomb peuvent mettre du plomb dans le sirop. Sachez ce qu'est le vôtre.</translation>
+    </message>
+    <message>
+        <source>Syrup packed too cool grows mould. Measure in the bottle, and follow what your food law says.</source>
+        <translation>Le sirop embouteillé trop froid moisit. Mesurez dans la bouteille et suivez la loi des aliments de chez vous.</translation>
+    </message>
+    <message>
+        <source>A defoamer made of milk, or of another food that people cannot have, is an allergen: it belongs on the label.</source>
+        <translation>Un antimousse fait de lait, ou d'un autre aliment que des gens ne peuvent prendre, est un allergène : il va sur l'étiquette.</translation>
+    </message>
+    <message>
+        <source>Before the first fire</source>
+        <translation>Avant le premier feu</translation>
+    </message>
+    <message>
+        <source>Panside advises. It controls nothing, and it can be wrong: a probe may lie, a forecast may miss. The instruments on the pan, the hydrometer, licensed inspectors and local codes come first.</source>
+        <translation>Panside conseille. Il ne commande rien et peut se tromper : une sonde peut mentir, une prévision manquer. Les instruments de la casserole, le densimètre, les inspecteurs reconnus et les codes locaux passent d'abord.</translation>
+    </message>
+    <message>
+        <source>You find this page again under help.</source>
+        <translation>Cette page se retrouve sous l'aide.</translation>
+    </message>
+    <message>
+        <source>The keys</source>
+        <translation>Les touches</translation>
+    </message>
+</context>
+<context>
+    <name>Probes</name>
+    <message>
+        <source>not used</source>
+        <translation>pas utilisé</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingWords</name>
+    <message>
+        <source>syrup pan</source>
+        <translation>casserole à sirop</translation>
+    </message>
+    <message>
+        <source>flue pan</source>
+        <translation>casserole à plis</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>cheminée</translation>
+    </message>
+    <message>
+        <source>sap feed</source>
+        <translation>arrivée d'eau</translation>
+    </message>
+    <message>
+        <source>outside air</source>
+        <translation>air dehors</translation>
+    </message>
+    <message>
+        <source>barometer</source>
+        <translation>baromètre</translation>
+    </message>
+    <message>
+        <source>reported pressure</source>
+        <translation>pression annoncée</translation>
+    </message>
+    <message>
+        <source>syrup pan level</source>
+        <translation>niveau, casserole à sirop</translation>
+    </message>
+    <message>
+        <source>flue pan level</source>
+        <translation>niveau, casserole à plis</translation>
+    </message>
+    <message>
+        <source>sap tank</source>
+        <translation>réservoir d'eau</translation>
+    </message>
+    <message>
+        <source>sap flow</source>
+        <translation>débit d'eau</translation>
+    </message>
+    <message>
+        <source>filter press</source>
+        <translation>filtre-presse</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bonne</translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation>en doute</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>absente</translation>
+    </message>
+    <message>
+        <source>silent for %1</source>
+        <translation>muette depuis %1</translation>
+    </message>
+    <message>
+        <source>stuck for %1</source>
+        <translation>figée depuis %1</translation>
+    </message>
+    <message>
+        <source>jumping</source>
+        <translation>sautille</translation>
+    </message>
+    <message>
+        <source>cannot be true</source>
+        <translation>impossible</translation>
+    </message>
+    <message>
+        <source>changes too fast</source>
+        <translation>change trop vite</translation>
+    </message>
+    <message>
+        <source>in steam or foam</source>
+        <translation>dans la vapeur ou la mousse</translation>
+    </message>
+    <message>
+        <source>wrong unit?</source>
+        <translation>mauvaise unité ?</translation>
+    </message>
+    <message>
+        <source>touching the pan?</source>
+        <translation>touche la casserole ?</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>pas encore lue</translation>
+    </message>
+    <message>
+        <source>no barometer: check in water</source>
+        <translation>pas de baromètre : vérifier dans l'eau</translation>
+    </message>
+    <message>
+        <source>elevation not set</source>
+        <translation>altitude non réglée</translation>
+    </message>
+    <message>
+        <source>no pan reading</source>
+        <translation>aucune lecture de la casserole</translation>
+    </message>
+    <message>
+        <source>pan reading in doubt</source>
+        <translation>lecture de la casserole en doute</translation>
+    </message>
+    <message>
+        <source>too early to say</source>
+        <translation>trop tôt pour dire</translation>
+    </message>
+    <message>
+        <source>the fire is dying</source>
+        <translation>le feu meurt</translation>
+    </message>
+    <message>
+        <source>drawing</source>
+        <translation>coule</translation>
+    </message>
+    <message>
+        <source>draw shut</source>
+        <translation>sortie fermée</translation>
+    </message>
+    <message>
+        <source>fire not lit</source>
+        <translation>feu pas allumé</translation>
+    </message>
+    <message>
+        <source>too few draws yet</source>
+        <translation>trop peu de coulées encore</translation>
+    </message>
+    <message>
+        <source>firing stopped</source>
+        <translation>fin de chauffe</translation>
+    </message>
+    <message>
+        <source>sap tank not read</source>
+        <translation>réservoir pas lu</translation>
+    </message>
+    <message>
+        <source>not watched long enough</source>
+        <translation>pas observé assez longtemps</translation>
+    </message>
+    <message>
+        <source>weight of a load not set</source>
+        <translation>poids d'une attisée non réglé</translation>
+    </message>
+    <message>
+        <source>pan size not set</source>
+        <translation>taille des casseroles non réglée</translation>
+    </message>
+    <message>
+        <source>sugar of the sap not known</source>
+        <translation>sucre de l'eau inconnu</translation>
+    </message>
+    <message>
+        <source>not boiling</source>
+        <translation>ne bout pas</translation>
+    </message>
+    <message>
+        <source>the shift is over</source>
+        <translation>le quart est fini</translation>
+    </message>
+    <message>
+        <source>may never get there</source>
+        <translation>pourrait ne jamais arriver</translation>
+    </message>
+</context>
+<context>
+    <name>Review</name>
+    <message>
+        <source>%1 of %2 measured: %3</source>
+        <translation>%1 de %2 mesurées : %3</translation>
+    </message>
+    <message>
+        <source>shift</source>
+        <translation>quart</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>heures</translation>
+    </message>
+    <message>
+        <source>sap</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>syrup</source>
+        <translation>sirop</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>bois</translation>
+    </message>
+    <message>
+        <source>draws</source>
+        <translation>coulées</translation>
+    </message>
+    <message>
+        <source>firings</source>
+        <translation>attisées</translation>
+    </message>
+    <message>
+        <source>crew</source>
+        <translation>équipe</translation>
+    </message>
+    <message>
+        <source>%1 (going on)</source>
+        <translation>%1 (en cours)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n draw(s)</source>
+        <translation><numerusform>%n coulée</numerusform><numerusform>%n coulées</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load(s)</source>
+        <translation><numerusform>%n attisée</numerusform><numerusform>%n attisées</numerusform></translation>
+    </message>
+    <message>
+        <source>syrup %1</source>
+        <translation>sirop %1</translation>
+    </message>
+    <message>
+        <source>sap %1</source>
+        <translation>eau %1</translation>
+    </message>
+</context>
+<context>
+    <name>Rig</name>
+    <message>
+        <source>density wanted</source>
+        <translation>densité voulue</translation>
+    </message>
+    <message>
+        <source>legal minimum</source>
+        <translation>minimum légal</translation>
+    </message>
+    <message>
+        <source>too heavy</source>
+        <translation>trop lourd</translation>
+    </message>
+    <message>
+        <source>height above the sea</source>
+        <translation>hauteur sur la mer</translation>
+    </message>
+    <message>
+        <source>flue pan, area</source>
+        <translation>casserole à plis, surface</translation>
+    </message>
+    <message>
+        <source>syrup pan, area</source>
+        <translation>casserole à sirop, surface</translation>
+    </message>
+    <message>
+        <source>running depth</source>
+        <translation>niveau de marche</translation>
+    </message>
+    <message>
+        <source>feed tank holds</source>
+        <translation>le réservoir contient</translation>
+    </message>
+    <message>
+        <source>a usual load of wood</source>
+        <translation>une attisée ordinaire</translation>
+    </message>
+    <message>
+        <source>moisture of the wood, wet basis</source>
+        <translation>humidité du bois, base humide</translation>
+    </message>
+    <message>
+        <source>fire every</source>
+        <translation>charger aux</translation>
+    </message>
+    <message>
+        <source>fire burns out in</source>
+        <translation>le feu s'éteint en</translation>
+    </message>
+    <message>
+        <source>filter press, at most</source>
+        <translation>filtre-presse, au plus</translation>
+    </message>
+    <message>
+        <source>barometer reads too high by</source>
+        <translation>le baromètre lit trop haut de</translation>
+    </message>
+    <message>
+        <source>pan probe reads too high by</source>
+        <translation>la sonde lit trop haut de</translation>
+    </message>
+    <message>
+        <source>known to within</source>
+        <translation>connu à</translation>
+    </message>
+    <message>
+        <source>learned; %1 until then</source>
+        <translation>appris ; %1 d'ici là</translation>
+    </message>
+    <message>
+        <source>no alarm</source>
+        <translation>pas d'alarme</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>d'ordinaire %1</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>inconnu</translation>
+    </message>
+</context>
+<context>
+    <name>RiseChart</name>
+    <message>
+        <source>stack %1</source>
+        <translation>cheminée %1</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>cheminée</translation>
+    </message>
+    <message>
+        <source>boils off %1</source>
+        <translation>évapore %1</translation>
+    </message>
+    <message>
+        <source>boils off –</source>
+        <translation>évapore –</translation>
+    </message>
+    <message>
+        <source>syrup</source>
+        <translation>sirop</translation>
+    </message>
+</context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>also: %1</source>
+        <translation>aussi : %1</translation>
+    </message>
+    <message>
+        <source>shelved: %1</source>
+        <translation>écartées : %1</translation>
+    </message>
+    <message>
+        <source>The shift is over.</source>
+        <translation>Le quart est fini.</translation>
+    </message>
+    <message>
+        <source>Burning out: stay until the pans are still.</source>
+        <translation>Le feu s'éteint : restez jusqu'à ce que rien ne bouille.</translation>
+    </message>
+    <message>
+        <source>Drawing. Nothing is wrong.</source>
+        <translation>La coulée est ouverte. Tout va bien.</translation>
+    </message>
+    <message>
+        <source>Nothing is lit. Cover the pans before the fire.</source>
+        <translation>Rien n'est allumé. Couvrez les casseroles avant le feu.</translation>
+    </message>
+    <message>
+        <source>No probe in the pan: type readings in, watch the pan.</source>
+        <translation>Pas de sonde : tapez les lectures, surveillez la casserole.</translation>
+    </message>
+    <message>
+        <source>Readings by hand. Nothing is wrong by the last one.</source>
+        <translation>Lectures à la main. Tout va bien à la dernière.</translation>
+    </message>
+    <message>
+        <source>Pan probe %1: watch the pan itself.</source>
+        <translation>Sonde %1 : surveillez la casserole même.</translation>
+    </message>
+    <message>
+        <source>A calm boil. Nothing is wrong.</source>
+        <translation>Le feu roule. Tout va bien.</translation>
+    </message>
+</context>
+<context>
+    <name>Units</name>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Console</name>
+    <message>
+        <source>Panside</source>
+        <translation>Panside</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>Je l'ai lu</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>There is nothing behind this key here.</source>
+        <translation>Il n'y a rien derrière cette touche ici.</translation>
+    </message>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Pas gardé : %1</translation>
+    </message>
+    <message>
+        <source>Kept: %1. %2 takes it back.</source>
+        <translation>Gardé : %1. %2 le reprend.</translation>
+    </message>
+    <message>
+        <source>Not on the disk yet: %1. It is tried again each second.</source>
+        <translation>Pas encore sur le disque : %1. Nouvel essai chaque seconde.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Repris : %1.</translation>
+    </message>
+    <message>
+        <source>There is nothing to take back.</source>
+        <translation>Il n'y a rien à reprendre.</translation>
+    </message>
+    <message>
+        <source>Rehearsal: a made-up boil. Nothing of it is kept.</source>
+        <translation>Exercice : une bouillée inventée. Rien n'en est gardé.</translation>
+    </message>
+    <message>
+        <source>Kept in %1.</source>
+        <translation>Gardé dans %1.</translation>
+    </message>
+    <message>
+        <source>Export the shift</source>
+        <translation>Écrire le registre du quart</translation>
+    </message>
+    <message>
+        <source>Shift logs (*.csv)</source>
+        <translation>Registres de quart (*.csv)</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Écrit : %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 n'a pu être écrit.</translation>
+    </message>
+    <message>
+        <source>Import shift logs</source>
+        <translation>Lire des registres</translation>
+    </message>
+</context>
+<context>
+    <name>panside::EntrySheet</name>
+    <message>
+        <source>Leave</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>It happened</source>
+        <translation>C'était</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n min earlier</source>
+        <translation><numerusform>%n min plus tôt</numerusform><numerusform>%n min plus tôt</numerusform></translation>
+    </message>
+    <message>
+        <source>next</source>
+        <translation>suivant</translation>
+    </message>
+</context>
+<context>
+    <name>panside::FirstBand</name>
+    <message>
+        <source>First: %1</source>
+        <translation>D'abord : %1</translation>
+    </message>
+</context>
+<context>
+    <name>panside::ProbesScreen</name>
+    <message>
+        <source>Keep this</source>
+        <translation>Garder ceci</translation>
+    </message>
+    <message>
+        <source>Leave this port out</source>
+        <translation>Laisser ce port</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Retour au tableau</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Ports</source>
+        <translation>Ports</translation>
+    </message>
+    <message>
+        <source>%1, %2 (in the file)</source>
+        <translation>%1, %2 (au fichier)</translation>
+    </message>
+    <message>
+        <source>No serial port is plugged in. Plug the probe in and look again; readings can be typed in without one.</source>
+        <translation>Aucun port série n'est branché. Branchez la sonde et regardez encore ; on peut taper les lectures sans elle.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Regarder encore</translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation>%1 bauds</translation>
+    </message>
+    <message>
+        <source>recognised: %1</source>
+        <translation>reconnu : %1</translation>
+    </message>
+    <message>
+        <source>to be recognised</source>
+        <translation>à reconnaître</translation>
+    </message>
+    <message>
+        <source>checksum demanded</source>
+        <translation>somme exigée</translation>
+    </message>
+    <message>
+        <source>checksum if there is one</source>
+        <translation>somme s'il y en a une</translation>
+    </message>
+    <message>
+        <source>Listening to %1 …</source>
+        <translation>À l'écoute de %1 …</translation>
+    </message>
+    <message>
+        <source>Choose the port that the probe is plugged into.</source>
+        <translation>Choisissez le port où la sonde est branchée.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::ReviewScreen</name>
+    <message>
+        <source>Open</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Lay over it</source>
+        <translation>Poser dessus</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Write its log</source>
+        <translation>Écrire son registre</translation>
+    </message>
+    <message>
+        <source>Read a log in</source>
+        <translation>Lire un registre</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Retour au tableau</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>No shift yet. The first fact of a boil begins one.</source>
+        <translation>Aucun quart encore. Le premier fait d'une bouillée en ouvre un.</translation>
+    </message>
+    <message>
+        <source>%1 lies over it, from the moment each fire was lit.</source>
+        <translation>%1 est posé dessus, à partir de chaque feu allumé.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::RigScreen</name>
+    <message>
+        <source>The rig and the day's choices</source>
+        <translation>L'installation et les choix du jour</translation>
+    </message>
+    <message>
+        <source>°F, gal, in, lb</source>
+        <translation>°F, gal, po, lb</translation>
+    </message>
+    <message>
+        <source>°C, L, mm, kg</source>
+        <translation>°C, L, mm, kg</translation>
+    </message>
+    <message>
+        <source>Light: day</source>
+        <translation>Lumière : jour</translation>
+    </message>
+    <message>
+        <source>Light: night</source>
+        <translation>Lumière : nuit</translation>
+    </message>
+    <message>
+        <source>Back to the board (Esc)</source>
+        <translation>Retour au tableau (Échap)</translation>
+    </message>
+</context>
+<context>
+    <name>panside::RiseChart</name>
+    <message>
+        <source>rise above boiling water, %1</source>
+        <translation>hausse sur l'eau bouillante, %1</translation>
+    </message>
+    <message>
+        <source>water boils at %1</source>
+        <translation>l'eau bout à %1</translation>
+    </message>
+    <message>
+        <source>checked %1 ago</source>
+        <translation>vérifié il y a %1</translation>
+    </message>
+    <message>
+        <source>not yet: forecast only</source>
+        <translation>pas encore : prévision</translation>
+    </message>
+    <message>
+        <source>nothing was read</source>
+        <translation>rien n'a été lu</translation>
+    </message>
+    <message>
+        <source>rise %1</source>
+        <translation>hausse %1</translation>
+    </message>
+    <message>
+        <source>stack %1</source>
+        <translation>cheminée %1</translation>
+    </message>
+</context>
+</TS>
