@@ -140,6 +140,9 @@ private:
                             "  panside rehearse --hours 8 --seed 3 --out night.csv");
         command->add_option("--hours", rehearse_.hours, "How long it boils")->required()->check(CLI::Range(0.01, 48.0));
         command->add_option("--seed", rehearse_.seed, "Which boil")->capture_default_str();
+        command->add_option("--every", rehearse_.every, "Seconds from one reading of a kind to the next")
+            ->capture_default_str()
+            ->check(CLI::Range(1.0, 600.0));
         command->add_option("--out", rehearse_.out, "Write it to this file instead of the terminal");
     }
     void addCheck() {

@@ -35,7 +35,8 @@ struct TendRequest {
 struct RehearseRequest {
     double hours = 0;
     std::uint64_t seed = 1;
-    std::string out; // empty: the terminal
+    double every = 1; // seconds between readings of a kind
+    std::string out;  // empty: the terminal
 };
 struct CheckRequest {
     std::string log;

@@ -7,7 +7,7 @@
 namespace panside {
 
 int rehearseCommand(const RehearseRequest& request, std::ostream& out, std::ostream&) {
-    const auto log = rehearsedLog(Duration{request.hours * 3600}, request.seed);
+    const auto log = rehearsedLog(Duration{request.hours * 3600}, request.seed, Duration{request.every});
     if (request.out.empty())
         out << log;
     else
