@@ -114,8 +114,7 @@ void Console::act(Action action) {
         showPage(helpWords(), tr("Back"));
         break;
     case Action::acrossTheRoom:
-        board_->showAcrossTheRoom(!board_->acrossTheRoom());
-        break;
+        break; // the board has turned itself already
     case Action::dayOrNight:
         choices.look = choices.look == Look::day ? Look::night : Look::day;
         choose(choices);

@@ -340,7 +340,7 @@
     </message>
     <message>
         <source>look at the pan, open the feed, have cold sap at hand</source>
-        <translation>regarder la casserole, ouvrir l'arrivée, garder de l'eau froide à portée</translation>
+        <translation>regarder la casserole, ouvrir l'arrivée, garder de l'eau d'érable froide à portée</translation>
     </message>
     <message>
         <source>shut the draught, look at roof jack and rafters, do not fire</source>
@@ -896,7 +896,7 @@
     </message>
     <message>
         <source>Flue gas in a closed house kills without a smell (carbon monoxide). Keep it open, and hang a detector.</source>
-        <translation>La fumée dans une cabane fermée tue sans odeur (monoxyde de carbone). Gardez-la ouverte et posez un détecteur.</translation>
+        <translation>Les gaz de combustion dans une cabane fermée tuent sans odeur (monoxyde de carbone). Gardez-la ouverte et posez un détecteur.</translation>
     </message>
     <message>
         <source>Old solder and galvanised or terne gear can put lead into syrup. Find out what yours is.</source>
@@ -1298,7 +1298,7 @@
     </message>
     <message>
         <source>Nothing is lit. Cover the pans before the fire.</source>
-        <translation>Rien n'est allumé. Couvrez les casseroles avant le feu.</translation>
+        <translation>Rien n'est allumé. De l'eau dans les casseroles avant le feu.</translation>
     </message>
     <message>
         <source>No probe in the pan: type readings in, watch the pan.</source>
