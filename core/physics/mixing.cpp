@@ -6,10 +6,11 @@ namespace panside {
 namespace {
 
 constexpr Temperature cold = Temperature::celsius(20);
+constexpr Volume largestPortion = Volume::cubicMetre(1e6); // far beyond any tank; above it a sum may overflow
 
 std::optional<Mass> massOf(Portion portion) {
     const auto density = sugarDensity(portion.sugar, cold);
-    if (!density || !(portion.volume.cubicMetre() >= 0))
+    if (!density || !(portion.volume.cubicMetre() >= 0 && portion.volume <= largestPortion))
         return std::nullopt;
     return *density * portion.volume;
 }

@@ -15,21 +15,21 @@ struct Portion {
 };
 
 // The mix of all portions.
-// Range      at least one portion, none negative, more than nothing in all; 0 to 75 brix
+// Range      at least one portion, 0 to 1e6 m3 each, more than nothing in all; 0 to 75 brix
 // Outside    nullopt
 // Accuracy   that of the readings: density within 0.01 kg/m3 of its source
 // Source     mass balance with ICUMSA SPS-4 (1998) densities
 [[nodiscard]] std::optional<Portion> blend(std::span<const Portion> portions);
 
 // How much of something thinner (water, sap) brings a syrup down to a target.
-// Range      thinner < target <= syrup, 0 to 75 brix, any volume
+// Range      thinner < target <= syrup, 0 to 75 brix, 0 to 1e6 m3
 // Outside    nullopt
 // Accuracy   that of the readings: 0.1 brix wrong in the syrup is 0.02 litre in 10
 // Source     mass balance with ICUMSA SPS-4 (1998) densities
 [[nodiscard]] std::optional<Volume> thinnerToReach(Brix target, Portion syrup, Brix thinner);
 
 // How much water to boil off to bring a solution up to a target, measured as cold water.
-// Range      0 < solution <= target <= 75 brix, any volume
+// Range      0 < solution <= target <= 75 brix, 0 to 1e6 m3
 // Outside    nullopt
 // Accuracy   that of the readings
 // Source     mass balance with ICUMSA SPS-4 (1998) densities

@@ -32,7 +32,7 @@ std::optional<SpecificEnergy> heatToBoilAway(Temperature feed, Pressure pressure
 
 std::optional<Energy> heatToConcentrate(Mass sap, Brix from, Brix to, Temperature feed, Pressure pressure) {
     const auto rise = boilingRise(to, pressure);
-    if (!rise || !(sap.kilogram() >= 0) || !(from.massFraction() >= 0 && from < to))
+    if (!rise || !(sap.kilogram() >= 0 && sap.kilogram() <= 1e9) || !(from.massFraction() >= 0 && from < to))
         return std::nullopt;
     const Temperature boils = *waterBoilingPoint(pressure);
     if (!isFeed(feed, boils))

@@ -23,7 +23,8 @@ namespace panside {
 
 // Heat that turns sap into syrup: sap warmed to where water boils, water boiled off there, the syrup left warmed to its
 // own boil.
-// Range      0 <= sap < syrup <= 75 brix, feed 0 degC to boiling, 60 to 110 kPa, any mass of sap Outside nullopt
+// Range      0 <= sap < syrup <= 75 brix, feed 0 degC to boiling, 60 to 110 kPa, 0 to 1e9 kg of sap
+// Outside    nullopt
 // Accuracy   1 percent: the heat of dilution (0.5 percent) is left out. Practice spends 2 to 2.5 times as much in the
 //            fire
 // Source     heat balance with latentHeat, sugarHeatCapacity and boilingRise
