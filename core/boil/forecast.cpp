@@ -191,9 +191,9 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     if (since >= settles)
         end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
     end_.heat(excess(at, fire_));
-    if (shutAt_ && !passed_)
-        if (const auto byPanNow = byPan(state, at))
-            record_.keep(since, *byPanNow, byWaits(at));
+    if (shutAt_ && !passed_ && record_.wants(since))
+        if (const auto foretold = byPan(state, at))
+            record_.keep(since, *foretold, byWaits(at), shown(state, at, *foretold));
 }
 
 std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {
@@ -241,13 +241,10 @@ std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
 
 // How far the mark itself is uncertain widens the range last of all: what was learned of the waits was learned from
 // this same mark, and knows nothing of its error.
-std::optional<Quantiles> DrawForecast::quantiles(const State& state, Instant now) const {
-    const auto pan = byPan(state, now);
+Quantiles DrawForecast::shown(const State& state, Instant now, const Quantiles& pan) const {
+    Quantiles q = shutAt_ && !fire_.stopped() ? record_.weighed(pan, byWaits(now)) : pan;
     const auto water = state.weather.boiling(now);
-    if (!pan || !water)
-        return std::nullopt;
-    Quantiles q = shutAt_ && !fire_.stopped() ? record_.weighed(*pan, byWaits(now)) : *pan;
-    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
+    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water ? water->uncertainty.kelvin() : 0);
     const double tenth = 1.2816 * kelvin / markSlope_ / end_.usualRate();
     q.p10 = std::max(0.0, q.p50 - std::hypot(q.p50 - q.p10, tenth));
     if (q.p90)
@@ -299,10 +296,9 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
         picture.why.push_back({"drawEta", silent});
         return;
     }
-    const auto q = quantiles(state, now);
-    if (q)
-        picture.drawEta = rangeOf(*q);
-    if (!q || !q->p90)
+    if (const auto pan = byPan(state, now))
+        picture.drawEta = rangeOf(shown(state, now, *pan));
+    if (!picture.drawEta || !picture.drawEta->p90)
         picture.why.push_back({"drawEta", unreached(now)});
 }
 

@@ -23,6 +23,9 @@ public:
     std::optional<Quantiles> byPan(const State& state, Instant now) const;
     std::optional<Quantiles> byWaits(Instant now) const;
 
+    // Of the last draw that was foretold.
+    const std::optional<DrawScore>& lastScore() const { return lastScore_; }
+
 private:
     struct Stack {
         std::optional<Instant> at;
@@ -37,7 +40,7 @@ private:
     void happened(Instant at);
 
     double excess(Instant now, const FireHeat& fire) const;
-    std::optional<Quantiles> quantiles(const State& state, Instant now) const;
+    Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
     Reason silence(const State& state, Instant now) const;
     Reason unreached(Instant now) const;
     void showClose(const State& state, Instant now, Picture& picture) const;

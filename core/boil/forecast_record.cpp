@@ -49,8 +49,9 @@ Quantiles ForecastRecord::weighed(const Quantiles& pan, const std::optional<Quan
     return corrected(waits ? mixed(pan, *waits) : pan);
 }
 
-void ForecastRecord::keep(double lasted, const Quantiles& pan, const std::optional<Quantiles>& waits) {
-    if (count_ > 0 && lasted - kept_[count_ - 1].lasted < spacing_)
+void ForecastRecord::keep(double lasted, const Quantiles& pan, const std::optional<Quantiles>& waits,
+                          const Quantiles& shown) {
+    if (!wants(lasted))
         return;
     if (count_ == size) {
         for (std::size_t i = 0; i < size / 2; ++i)
@@ -59,7 +60,7 @@ void ForecastRecord::keep(double lasted, const Quantiles& pan, const std::option
         spacing_ *= 2;
     }
     waitsKnown_ = waits.has_value();
-    kept_[count_++] = {static_cast<float>(lasted), packed(pan), packed(waits.value_or(pan))};
+    kept_[count_++] = {static_cast<float>(lasted), packed(pan), packed(waits.value_or(pan)), packed(shown)};
 }
 
 Quantiles ForecastRecord::said(const Kept& kept) const {
@@ -74,25 +75,27 @@ void ForecastRecord::forgetCycle() {
 DrawScore ForecastRecord::judge(double wait, Instant at) {
     DrawScore score;
     score.at = at;
-    double panLoss = 0, waitsLoss = 0, lean = 0;
+    double panLoss = 0, waitsLoss = 0, lean = 0, inside = 0;
     for (std::size_t i = 0; i < count_; ++i) {
         const Kept& kept = kept_[i];
         const double came = wait - kept.lasted;
         if (came < 0)
             continue;
         const Quantiles pan = unpacked(kept.pan), waits = unpacked(kept.waits), said = this->said(kept);
+        const Quantiles shown = unpacked(kept.shown);
         panLoss += lossOf(pan, came);
         waitsLoss += lossOf(waits, came);
         lean += std::log((came + soon) / ((waitsKnown_ ? mixed(pan, waits) : pan).p50 + soon));
         ++score.forecasts;
-        score.underP10 += came <= said.p10;
-        score.underP50 += came <= said.p50;
-        score.underP90 += !said.p90 || came <= *said.p90;
-        score.inside += came >= said.p10 && (!said.p90 || came <= *said.p90);
+        inside += came >= said.p10 && (!said.p90 || came <= *said.p90);
+        score.underP10 += came <= shown.p10;
+        score.underP50 += came <= shown.p50;
+        score.underP90 += !shown.p90 || came <= *shown.p90;
+        score.inside += came >= shown.p10 && (!shown.p90 || came <= *shown.p90);
         for (auto [error, lead] :
              {std::pair{&score.tenBefore, 600.0}, {&score.fiveBefore, 300.0}, {&score.twoBefore, 120.0}})
             if (came >= lead)
-                *error = Duration{said.p50 - came};
+                *error = Duration{shown.p50 - came};
     }
     if (score.forecasts < 2)
         return score;
@@ -105,7 +108,7 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
     }
     leanCount_ = 0.85 * leanCount_ + 1;
     lean_ = std::clamp(lean_ + learnLean * (lean / n - lean_) / (leanCount_ + 1), -furthestLean, furthestLean);
-    width_ = std::clamp(width_ + learnWidth * (insideBefore - score.inside), narrowest, widest);
+    width_ = std::clamp(width_ + learnWidth * (insideBefore - inside / n), narrowest, widest);
     return score;
 }
 

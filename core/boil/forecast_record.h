@@ -14,7 +14,9 @@ public:
     // The pan's own forecast and, where there is one, that of the waits: one, corrected by what was learned.
     Quantiles weighed(const Quantiles& pan, const std::optional<Quantiles>& waits) const;
     // To be judged when the event comes; kept one each 20 s, further apart in a long wait.
-    void keep(double lasted, const Quantiles& pan, const std::optional<Quantiles>& waits);
+    bool wants(double lasted) const { return count_ == 0 || lasted - kept_[count_ - 1].lasted >= spacing_; }
+    // Both sources, and what was shown: the two as one, widened by the doubt of the mark.
+    void keep(double lasted, const Quantiles& pan, const std::optional<Quantiles>& waits, const Quantiles& shown);
     // The event came after so long a wait.
     DrawScore judge(double wait, Instant at);
     void forgetCycle();
@@ -22,9 +24,9 @@ public:
 private:
     struct Kept {
         float lasted;
-        std::array<float, 3> pan, waits;
+        std::array<float, 3> pan, waits, shown;
     };
-    static constexpr std::size_t size = 64;
+    static constexpr std::size_t size = 44;
     Quantiles mixed(const Quantiles& pan, const Quantiles& waits) const;
     Quantiles corrected(const Quantiles& forecast) const;
     Quantiles said(const Kept& kept) const;

@@ -47,8 +47,17 @@ CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INT
     sap REAL NOT NULL, syrup REAL NOT NULL, wood REAL NOT NULL, lit INTEGER, crew TEXT NOT NULL);
 )";
 
+// How forecasts of draws came out (draw_scores.h): derived as well. `form` is the forecast's; ten, five, two are its
+// errors so many minutes before, seconds; inside and under are shares.
+constexpr const char* scores = R"(
+CREATE TABLE scored(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, form INTEGER NOT NULL);
+CREATE TABLE score(shift INTEGER NOT NULL, at INTEGER NOT NULL, ten REAL, five REAL, two REAL, inside REAL NOT NULL,
+    under10 REAL NOT NULL, under50 REAL NOT NULL, under90 REAL NOT NULL, forecasts INTEGER NOT NULL,
+    PRIMARY KEY(shift, at)) WITHOUT ROWID;
+)";
+
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{firstSchema, summaries};
+constexpr std::array<const char*, journalVersion> migrations{firstSchema, summaries, scores};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

@@ -206,7 +206,7 @@ ShiftSummary summaryOf(Journal& journal, ShiftId shift) {
 std::size_t recountSummaries(Journal& journal) {
     guarded(journal.place(), [&] {
         requireRight(journal.inside());
-        journal.inside().db->exec("DELETE FROM summary");
+        journal.inside().db->exec("DELETE FROM summary; DELETE FROM scored; DELETE FROM score");
     });
     return summaries(journal).size();
 }

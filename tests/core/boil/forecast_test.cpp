@@ -225,7 +225,7 @@ TEST(ForecastRecord, WidensWhereItWasTooSure) {
     const double before = *record.weighed(sure, {}).p90 - record.weighed(sure, {}).p10;
     for (int draw = 0; draw < 6; ++draw) {
         for (double lasted = 0; lasted < 800; lasted += 20)
-            record.keep(lasted, {790 - lasted, 800 - lasted, 810 - lasted}, {});
+            record.keep(lasted, {790 - lasted, 800 - lasted, 810 - lasted}, {}, sure);
         record.judge(draw % 2 ? 860 : 760, noon);
         record.forgetCycle();
     }
@@ -236,7 +236,8 @@ TEST(ForecastRecord, LeansOnWhicheverLostLess) {
     ForecastRecord record;
     for (int draw = 0; draw < 8; ++draw) {
         for (double lasted = 0; lasted < 800; lasted += 20)
-            record.keep(lasted, {1500, 2000, 2500}, Quantiles{780 - lasted, 800 - lasted, 820 - lasted});
+            record.keep(lasted, {1500, 2000, 2500}, Quantiles{780 - lasted, 800 - lasted, 820 - lasted},
+                        {1500, 2000, 2500});
         record.judge(800, noon);
         record.forgetCycle();
     }
