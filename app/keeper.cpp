@@ -28,6 +28,9 @@ public:
     std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
     std::vector<Set> inForce() const override { return scribe_.inForce(); }
     bool flush(std::chrono::milliseconds) override { return true; }
+    void withdrawFrom(ShiftId, FactId, Instant) override {}
+    void keepIn(ShiftId, Fact) override {}
+    std::optional<Journal> beside() const override { return std::nullopt; }
     std::string trouble() const override { return {}; }
 
 private:
@@ -38,10 +41,10 @@ private:
 class InJournal : public Keeper {
 public:
     explicit InJournal(Journal journal)
-        : writer_{std::move(journal),
-                  {.kept = {},
-                   .trouble = [this](const JournalError& error) { say(error.what()); },
-                   .well = [this] { say({}); }}} {}
+        : beside_{journal.beside()}, writer_{std::move(journal),
+                                             {.kept = {},
+                                              .trouble = [this](const JournalError& error) { say(error.what()); },
+                                              .well = [this] { say({}); }}} {}
 
     Scribe::Kept keep(Fact fact) override { return writer_.keep(std::move(fact)); }
     void withdraw(FactId fact, Instant at) override { writer_.withdraw(fact, at); }
@@ -50,6 +53,9 @@ public:
     std::optional<ShiftId> openShift() const override { return writer_.openShift(); }
     std::vector<Set> inForce() const override { return writer_.inForce(); }
     bool flush(std::chrono::milliseconds patience) override { return writer_.flush(patience); }
+    void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
+    void keepIn(ShiftId shift, Fact fact) override { writer_.keepIn(shift, std::move(fact)); }
+    std::optional<Journal> beside() const override { return beside_.beside(); }
     std::string trouble() const override {
         const std::lock_guard lock{mutex_};
         return trouble_;
@@ -62,6 +68,7 @@ private:
     }
     mutable std::mutex mutex_;
     std::string trouble_;
+    Journal beside_;       // the writer's own connection belongs to its thread
     JournalWriter writer_; // last: its thread speaks to what stands above
 };
 

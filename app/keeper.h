@@ -24,6 +24,11 @@ public:
     virtual std::vector<Set> inForce() const = 0;
     // Waits until all that was given is on the disk; false if it is not in that time.
     virtual bool flush(std::chrono::milliseconds patience) = 0;
+    // As withdraw and keep, in a shift that is over: a correction.
+    virtual void withdrawFrom(ShiftId shift, FactId fact, Instant at) = 0;
+    virtual void keepIn(ShiftId shift, Fact fact) = 0;
+    // Another connection to the same journal with the right to write, for another thread; none where nothing is kept.
+    virtual std::optional<Journal> beside() const = 0;
     // Why facts cannot be kept now; empty when all is well.
     virtual std::string trouble() const = 0;
 };

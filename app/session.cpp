@@ -188,6 +188,46 @@ std::optional<Fact> Session::undo() {
     return std::move(fact);
 }
 
+Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact> instead) {
+    if (!onlyWatches_.empty())
+        return Refused{onlyWatches_};
+    const Instant at = now();
+    if (instead)
+        instead->entered = at;
+    const bool goesOn = shift == openShift();
+    if (goesOn) {
+        keeper_->withdraw(fact, at);
+        boil_.withdraw(fact);
+        std::erase_if(entered_, [&](const auto& entry) { return entry.id == fact; });
+    } else {
+        keeper_->withdrawFrom(shift, fact, at);
+    }
+    FactId id = fact;
+    if (instead && goesOn)
+        id = take(std::move(*instead));
+    else if (instead)
+        keeper_->keepIn(shift, std::move(*instead));
+    return Entered{id, keeper_->flush(personsPatience)};
+}
+
+void Session::letGo() {
+    keeper_->flush(std::chrono::seconds{5});
+    keeper_ = keeperOfNothing();
+    boil_ = Boil{};
+    entered_.clear();
+    seen_.clear();
+    lastRead_.clear();
+    watched_ = false;
+    onlyWatches_ = "The journal is being put back.";
+}
+
+void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts) {
+    keeper_ = std::move(keeper);
+    onlyWatches_.clear();
+    clock_.startAtWall();
+    resume(std::move(facts));
+}
+
 void Session::tick() {
     const auto step = clock_.step();
     if (step && openShift())

@@ -65,6 +65,16 @@ public:
     // What undo() would take back.
     const Fact* lastEntered() const { return entered_.empty() ? nullptr : &entered_.back().fact; }
 
+    // Corrects an entry of any shift: withdraws it and, if there is one, keeps what it should have been, marked as
+    // entered now. The old one stays in the journal, as withdrawn.
+    Answer correct(ShiftId shift, FactId fact, std::optional<Fact> instead);
+
+    // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
+    void letGo();
+    void takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts);
+    // The same journal with the right to write, for another thread; none where this session keeps nothing.
+    std::optional<Journal> journalBeside() const { return keeper_->beside(); }
+
     // Once a second: notices a moved wall clock.
     void tick();
     // Everything to the disk now; false if that failed.
@@ -84,7 +94,6 @@ private:
     ShiftClock clock_;
     Boil boil_;
     bool watched_ = false;             // a shift has been going on since the program began
-    std::vector<Change> waiting_;      // folded, not yet on the disk, in order
     std::vector<Boil::Entry> entered_; // what undo() walks back through
     std::set<FactId> seen_;            // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;

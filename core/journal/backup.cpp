@@ -5,12 +5,11 @@
 #include "core/journal/inside.h"
 #include "core/journal/schema.h"
 
-#include <SQLiteCpp/Backup.h>
-
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
+#include <future>
 #include <map>
 #include <set>
 #include <sqlite3.h>
@@ -110,30 +109,95 @@ struct Unfinished {
     }
 };
 
-bool copyPages(SQLite::Database& from, SQLite::Database& to, const BackupProgress& progress) {
-    constexpr int pagesAStep = 1024; // 4 MB: often enough to be stopped, seldom enough to be fast
-    SQLite::Backup backup{to, from};
-    int result = SQLITE_OK;
-    while (result != SQLITE_DONE) {
-        result = backup.executeStep(progress ? pagesAStep : -1);
-        if (result == SQLITE_BUSY || result == SQLITE_LOCKED)
-            throw SQLite::Exception{"the journal is locked", result};
-        if (progress &&
-            !progress(backup.getTotalPageCount() - backup.getRemainingPageCount(), backup.getTotalPageCount()))
+// The journal's file as it is at one moment, in memory: what the last minutes left in the WAL file is in it.
+class Image {
+public:
+    explicit Image(SQLite::Database& db) : bytes_{sqlite3_serialize(db.getHandle(), "main", &size_, 0), &sqlite3_free} {
+        if (!bytes_ || size_ < 100)
+            throw SQLite::Exception{"the journal cannot be read whole", SQLITE_NOMEM};
+        // Bytes 18 and 19 of an SQLite file say that a WAL file belongs to it (2) or not (1): a back-up is one file.
+        bytes_.get()[18] = bytes_.get()[19] = 1;
+    }
+    std::string_view bytes() const {
+        return {reinterpret_cast<const char*>(bytes_.get()), static_cast<std::size_t>(size_)};
+    }
+    // SQLite's structures, and every fact and reading against the sum beside it.
+    JournalHealth health() const {
+        SQLite::Database db{":memory:", SQLite::OPEN_READWRITE};
+        if (sqlite3_deserialize(db.getHandle(), "main", bytes_.get(), size_, size_, SQLITE_DESERIALIZE_READONLY) !=
+            SQLITE_OK)
+            return {{"the copy cannot be opened"}};
+        return check(db, true);
+    }
+
+private:
+    sqlite3_int64 size_ = 0;
+    std::unique_ptr<unsigned char, decltype(&sqlite3_free)> bytes_;
+};
+
+constexpr std::size_t pieceSize = std::size_t{1} << 22; // often enough to be stopped, seldom enough to be fast
+
+struct Descriptor {
+    int number;
+    ~Descriptor() { ::close(number); }
+};
+
+[[noreturn]] void refused(const fs::path& place) {
+    std::error_code ignored;
+    const int why = errno;
+    if (why == ENOSPC || why == EDQUOT)
+        throw JournalError{JournalTrouble::diskFull, place};
+    throw JournalError{fs::exists(place.parent_path(), ignored) ? JournalTrouble::cannotWrite : JournalTrouble::gone,
+                       place, std::strerror(why)};
+}
+
+// Steps of both halves of the work, writing and reading back, are told as pages of 4096 bytes.
+bool told(const BackupProgress& progress, std::size_t done, std::size_t all) {
+    return !progress || progress(static_cast<int>(done / 4096), static_cast<int>(all / 4096));
+}
+
+// Written, forced to the disk, taken out of the system's memory, and read back from the disk byte for byte.
+bool writtenAndReadBack(std::string_view bytes, const fs::path& place, const BackupProgress& progress) {
+    const Descriptor file{::open(place.c_str(), O_RDWR | O_CREAT | O_TRUNC | O_CLOEXEC, 0644)};
+    if (file.number < 0)
+        refused(place);
+    for (std::size_t at = 0; at < bytes.size();) {
+        const auto wrote = ::write(file.number, bytes.data() + at, std::min(pieceSize, bytes.size() - at));
+        if (wrote < 0)
+            refused(place);
+        at += static_cast<std::size_t>(wrote);
+        if (!told(progress, at, 2 * bytes.size()))
+            return false;
+    }
+    if (::fsync(file.number) != 0)
+        refused(place);
+    ::posix_fadvise(file.number, 0, 0, POSIX_FADV_DONTNEED);
+    std::string read(pieceSize, '\0');
+    for (std::size_t at = 0; at < bytes.size();) {
+        const auto got =
+            ::pread(file.number, read.data(), std::min(pieceSize, bytes.size() - at), static_cast<off_t>(at));
+        if (got < 0)
+            refused(place);
+        const auto count = static_cast<std::size_t>(got);
+        if (got == 0 || bytes.substr(at, count) != std::string_view{read.data(), count})
+            throw JournalError{JournalTrouble::damaged, place, "the disk does not give back what was written"};
+        at += count;
+        if (!told(progress, bytes.size() + at, 2 * bytes.size()))
             return false;
     }
     return true;
 }
 
-void verify(const fs::path& copy, const Sums& sums) {
-    guarded(copy, [&] {
-        SQLite::Database db{copy.string(), SQLite::OPEN_READONLY};
-        const JournalHealth health = check(db, true);
-        if (!health.sound())
-            throw JournalError{JournalTrouble::damaged, copy, health.findings.front()};
-        if (sumsOf(db) != sums)
-            throw JournalError{JournalTrouble::damaged, copy, "the copy does not hold what the journal holds"};
-    });
+// What a back-up left behind when its stick was pulled out.
+void removeLeftOvers(const fs::path& folder) {
+    std::error_code error;
+    std::vector<fs::path> left;
+    for (const auto& file : fs::directory_iterator{folder, error})
+        if (const std::string name = file.path().filename().string();
+            name.starts_with(backupBegins) && name.ends_with(std::string{backupEnds} + ".part"))
+            left.push_back(file.path());
+    for (const fs::path& file : left)
+        fs::remove(file, error);
 }
 
 int daysBetween(Instant earlier, Instant later) {
@@ -158,28 +222,22 @@ std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Ins
     if (error)
         throw JournalError{JournalTrouble::noFolder, folder, error.message()};
     const fs::path place = folder / (std::string{backupBegins} + stampOf(now) + std::string{backupEnds});
+    removeLeftOvers(folder);
     const Unfinished part{place.string() + ".part"};
-    fs::remove(part.place, error);
-    // A connection of its own, held in one read transaction: what others write meanwhile neither waits nor disturbs.
+    // A connection of its own, in one read transaction: what others write meanwhile neither waits nor disturbs.
     const Journal source = Journal::open(journal.place(), Journal::Access::read);
-    const auto sums = guarded(part.place, [&]() -> std::optional<Sums> {
-        SQLite::Database& db = *source.inside().db;
-        const Snapshot snapshot{db};
-        auto seen = sumsOf(db);
-        SQLite::Database copy{part.place.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        copy.exec("PRAGMA synchronous=OFF"); // synced once, at the end
-        if (!copyPages(db, copy, progress))
-            return std::nullopt;
-        copy.exec("PRAGMA journal_mode=DELETE"); // one file, whole in itself
-        return seen;
+    const Image image = guarded(journal.place(), [&] {
+        const Snapshot snapshot{*source.inside().db};
+        return Image{*source.inside().db};
     });
-    if (!sums)
+    // Looked through on another core while the disk writes.
+    auto looking = std::async(std::launch::async, [&] { return image.health(); });
+    if (!writtenAndReadBack(image.bytes(), part.place, progress))
         return std::nullopt;
-    syncToDisk(part.place);
-    verify(part.place, *sums);
-    fs::rename(part.place, place, error);
-    if (error)
-        throw JournalError{JournalTrouble::cannotWrite, place, error.message()};
+    if (const JournalHealth health = looking.get(); !health.sound())
+        throw JournalError{JournalTrouble::damaged, journal.place(), health.findings.front()};
+    if (::rename(part.place.c_str(), place.c_str()) != 0)
+        refused(place);
     syncToDisk(folder);
     return Backup{place, std::chrono::floor<std::chrono::seconds>(now)};
 }

@@ -16,7 +16,7 @@ JournalHealth quickCheck(const Journal& journal);
 // On demand: structures and indexes, and every fact and reading against the sum that was written beside it.
 JournalHealth fullCheck(const Journal& journal);
 
-// Copied and checked pages; false: stop, and leave no back-up behind.
+// Pages written and read back; false: stop, and leave no back-up behind.
 using BackupProgress = std::function<bool(int done, int all)>;
 
 struct Backup {
@@ -24,9 +24,10 @@ struct Backup {
     Instant at;
 };
 // Copies the journal as it is at this moment into `folder`, as panside-20250314T180000Z.journal. It is written beside,
-// checked (SQLite's integrity, and every fact's sum against the journal's) and only then given its name; a back-up with
-// its name is whole. Throws JournalError (diskFull, gone where the stick was pulled, damaged where the check fails).
-// nullopt: stopped.
+// read back from the disk byte for byte, and what was copied is looked through (SQLite's structures, every fact's and
+// reading's sum); only then is it given its name: a back-up with its name is whole, and whatever happens before leaves
+// the older ones as they were. Takes as much memory as the journal is long. Throws JournalError (diskFull, gone where
+// the stick was pulled, damaged where a check fails). nullopt: stopped.
 std::optional<Backup> backUp(const Journal& journal, const std::filesystem::path& folder, Instant now,
                              const BackupProgress& progress = {});
 

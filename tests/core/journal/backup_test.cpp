@@ -53,6 +53,55 @@ TEST_F(Backups, AreNotThereWhenStopped) {
     EXPECT_TRUE(fs::is_empty(folder_ / "stick"));
 }
 
+// The stick is pulled out at any moment of a back-up: the one made before is there and whole, the new one is not there.
+TEST_F(Backups, SurviveAStickThatIsPulledOutInTheMiddle) {
+    Journal journal = Journal::open(place());
+    imported(journal, shortLog);
+    const fs::path stick = folder_ / "stick", pulled = folder_ / "pulled";
+    const auto before = backUp(journal, stick, noon);
+    ASSERT_TRUE(before);
+    imported(journal, logOf("2025-03-15", 20));
+    for (int moment = 1; moment <= 2; ++moment) { // while it is written, while it is read back
+        int told = 0;
+        try {
+            backUp(journal, stick, noon + std::chrono::hours{moment}, [&](int, int) {
+                if (++told == moment)
+                    fs::rename(stick, pulled);
+                return true;
+            });
+            FAIL() << "moment " << moment;
+        } catch (const JournalError& error) {
+            EXPECT_EQ(error.trouble(), JournalTrouble::gone);
+        }
+        fs::rename(pulled, stick);
+        const auto there = backupsIn(stick);
+        ASSERT_EQ(there.size(), 1U);
+        EXPECT_TRUE(fullCheck(Journal::open(there[0].place, Journal::Access::read)).sound());
+    }
+    ASSERT_TRUE(backUp(journal, stick, noon + std::chrono::hours{3}));
+    EXPECT_EQ(std::distance(fs::directory_iterator{stick}, {}), 2); // and what was half written is swept away
+}
+
+// A journal that is hurt is not copied over the good back-ups as if it were sound.
+TEST_F(Backups, AreNotMadeOfADamagedJournal) {
+    {
+        Journal journal = Journal::open(place());
+        imported(journal, logOf("2025-03-15", 2000));
+    }
+    {
+        SQLite::Database db{place().string(), SQLite::OPEN_READWRITE};
+        db.exec("UPDATE block SET data = CAST(substr(data, 1, length(data) - 1) || x'05' AS BLOB)");
+    }
+    const Journal journal = Journal::open(place());
+    try {
+        backUp(journal, folder_ / "stick", noon);
+        FAIL();
+    } catch (const JournalError& error) {
+        EXPECT_EQ(error.trouble(), JournalTrouble::damaged);
+    }
+    EXPECT_TRUE(fs::is_empty(folder_ / "stick"));
+}
+
 TEST_F(Backups, SayWhenTheFolderCannotBeMade) {
     Journal journal = Journal::open(place());
     std::ofstream{folder_ / "file"} << "x";
