@@ -56,8 +56,15 @@ CREATE TABLE score(shift INTEGER NOT NULL, at INTEGER NOT NULL, ten REAL, five R
     PRIMARY KEY(shift, at)) WITHOUT ROWID;
 )";
 
+// Figures that others worked out from a shift's facts (kept_figures.h): derived too. `seen` as in summary; `form` names
+// the rule they were worked out by.
+constexpr const char* figures = R"(
+CREATE TABLE worked(shift INTEGER PRIMARY KEY, form INTEGER NOT NULL, seen INTEGER NOT NULL);
+CREATE TABLE figure(shift INTEGER NOT NULL, name TEXT NOT NULL, value REAL NOT NULL, PRIMARY KEY(shift, name)) WITHOUT ROWID;
+)";
+
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{firstSchema, summaries, scores};
+constexpr std::array<const char*, journalVersion> migrations{firstSchema, summaries, scores, figures};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

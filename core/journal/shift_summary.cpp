@@ -206,7 +206,8 @@ ShiftSummary summaryOf(Journal& journal, ShiftId shift) {
 std::size_t recountSummaries(Journal& journal) {
     guarded(journal.place(), [&] {
         requireRight(journal.inside());
-        journal.inside().db->exec("DELETE FROM summary; DELETE FROM scored; DELETE FROM score");
+        journal.inside().db->exec("DELETE FROM summary; DELETE FROM scored; DELETE FROM score; "
+                                  "DELETE FROM worked; DELETE FROM figure");
     });
     return summaries(journal).size();
 }

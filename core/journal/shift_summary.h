@@ -27,7 +27,8 @@ struct ShiftSummary {
 // One a shift, by time. Those that are no longer true are counted again, and kept if this journal may be written.
 std::vector<ShiftSummary> summaries(Journal& journal);
 ShiftSummary summaryOf(Journal& journal, ShiftId shift);
-// Drops what is kept, the draws' scores too (draw_scores.h), and counts all again; returns how many shifts.
+// Drops what is kept, the draws' scores and others' figures too (draw_scores.h, kept_figures.h), and counts all again;
+// returns how many shifts.
 std::size_t recountSummaries(Journal& journal);
 
 } // namespace panside

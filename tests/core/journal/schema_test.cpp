@@ -1,4 +1,5 @@
 // Journals of older forms, as they were made then. A form that was once in a person's hands stays here for good.
+#include "core/journal/kept_figures.h"
 #include "core/journal/shift_summary.h"
 #include "tests/core/journal/place.h"
 
@@ -56,7 +57,30 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
     EXPECT_EQ(journal.append(factFrom("2025-03-14T18:09:00Z,fired,,,")).id, 5);
     EXPECT_EQ(summaries(journal).at(0).loads, 2);
     SQLite::Database db{place().string()};
-    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 3);
+    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 4);
+}
+
+// The second form had the summaries, and nothing for what others work out.
+TEST_F(Schema, ReadsAndMigratesTheSecondForm) {
+    {
+        SQLite::Database db{place().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        db.exec(firstForm);
+        db.exec("CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INTEGER NOT NULL, "
+                "last INTEGER NOT NULL, readings INTEGER NOT NULL, facts INTEGER NOT NULL, draws INTEGER NOT NULL, "
+                "drawsMeasured INTEGER NOT NULL, loads INTEGER NOT NULL, loadsWeighed INTEGER NOT NULL, "
+                "checks INTEGER NOT NULL, sap REAL NOT NULL, syrup REAL NOT NULL, wood REAL NOT NULL, lit INTEGER, "
+                "crew TEXT NOT NULL); PRAGMA user_version=2");
+    }
+    {
+        Journal old = Journal::open(place(), Journal::Access::read);
+        EXPECT_EQ(summaries(old).at(0).loads, 1);
+        EXPECT_TRUE(keptFigures(old, 1).empty());
+    }
+    Journal journal = Journal::open(place());
+    EXPECT_EQ(rowsOf(journal, journal.shifts().at(0).id).size(), 4U);
+    const ShiftId shift = journal.shifts().at(0).id;
+    EXPECT_TRUE(keepFigures(journal, shift, 1, factsSeen(journal, shift), {{"loads", 1}}));
+    EXPECT_EQ(keptFigures(journal, 1).at(shift).at("loads"), 1);
 }
 
 } // namespace
