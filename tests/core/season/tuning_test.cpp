@@ -101,12 +101,12 @@ TEST(Tuning, FindsWhatIsThere) {
 
 TEST(Tuning, ClaimsNothingWhereThereIsNothing) {
     int wrong = 0;
-    constexpr int seasons = 400;
+    constexpr int seasons = 200;
     for (std::uint64_t seed = 1; seed <= seasons; ++seed)
         for (const int nights : {8, 25})
             wrong += claimsIn(tune(seasonOfTruth({.nights = nights}, seed), Outcome::evaporation)) > 0;
-    // At most one season in twenty may make a claim at all; of 800 that is 40, and three standard deviations more.
-    EXPECT_LE(wrong, 40 + 19) << wrong;
+    // At most one season in twenty may make a claim at all; of 400 that is 20, and three standard deviations more.
+    EXPECT_LE(wrong, 20 + 13) << wrong;
     RecordProperty("wrong", wrong);
 }
 
@@ -228,7 +228,7 @@ TEST(Tuning, AsksForAsManyNightsAsWillShowIt) {
         const Effect* now = effectOf(after, Cause::loadMass);
         ASSERT_NE(now, nullptr);
         EXPECT_GT(effect.high - effect.low, 0.10) << seed;
-        EXPECT_LT(now->high - now->low, 0.10 * 1.3) << seed;
+        EXPECT_LT(now->high - now->low, 0.10 * 1.5) << seed;
     }
     EXPECT_GT(asked, 0);
 }
