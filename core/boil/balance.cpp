@@ -18,6 +18,8 @@ constexpr Duration usualBurnOut{45 * 60};
 constexpr auto nearBoiling = TemperatureDifference::kelvin(1.5);
 // How wrong a balance over the tank is apart from the readings: pans not quite at level, hot and cold litres.
 constexpr double balanceError = 0.015;
+// How far the next hour of a crew differs from the ones before: loads and hands vary (measured by fire_table).
+constexpr double unevenFiring = 0.08;
 
 // Litres of water boiled off are cold litres.
 constexpr Temperature cold = Temperature::celsius(20);
@@ -96,8 +98,8 @@ double Balance::syrupShare(const State& state) const {
     return ratio ? 1 / *ratio : 0;
 }
 
-Balance::Use Balance::sapUse(Instant now) const {
-    const auto tank = tank_.rate(now), feed = feed_.rate(now);
+Balance::Use Balance::sapUse(Instant now, double window) const {
+    const auto tank = tank_.rate(now, window), feed = feed_.rate(now, window);
     const auto from = tank ? std::optional{tank->from} : std::nullopt;
     if (!tank || tank->litrePerHour < 0)
         return {feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt, from};
@@ -171,7 +173,7 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
         picture.evaporation = VolumeFlow::litrePerHour(rate->litrePerHour);
     else
         picture.why.push_back({"evaporationLph", measured ? Reason::tooShort : Reason::noTankLevel});
-    showEnd(state, now, use.rate, rate, picture);
+    showEnd(state, now, sapUse(now, Outflow::longestWindow).rate, rate, picture);
     showEfficiency(state, now, picture);
 }
 
@@ -201,7 +203,7 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     if (!keep || !state.course.firing())
         return;
     const auto until = [&](double perHour) { return Duration{std::max(litre - keep->litre(), 0.0) / perHour * 3600}; };
-    const double spread = 1.2816 * std::hypot(use->sd, 0.05 * use->litrePerHour);
+    const double spread = 1.2816 * std::hypot(use->sd, unevenFiring * use->litrePerHour);
     picture.lastLoad = Range{.p10 = until(use->litrePerHour + spread),
                              .p50 = until(use->litrePerHour),
                              .p90 = until(std::max(use->litrePerHour - spread, 0.3 * use->litrePerHour))};

@@ -36,7 +36,7 @@ private:
         std::optional<Rate> rate;
         std::optional<Instant> tankFrom;
     };
-    Use sapUse(Instant now) const;
+    Use sapUse(Instant now, double window = Outflow::halfHour) const;
     // Litres drawn since, by measure; `missing` counts the draws without one.
     double drawn(Instant since, Instant until, int& missing) const;
     std::optional<Rate> evaporationFromSap(const State& state, const Use& use, Instant now) const;

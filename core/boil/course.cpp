@@ -14,7 +14,12 @@ void Course::take(const State&, const Fact& fact) {
                            litAt = fact.at;
                        shutdownAt.reset();
                    },
-                   [&](const Fired&) { ++loads; },
+                   [&](const Fired&) {
+                       ++loads;
+                       // A load with no fire lit: somebody lit it and said nothing.
+                       if (!litAt)
+                           litAt = fact.at;
+                   },
                    [&](const DrawOpened&) {
                        if (!openedAt)
                            openedAt = fact.at;

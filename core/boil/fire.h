@@ -3,7 +3,6 @@
 #include "core/boil/picture.h"
 #include "core/boil/stack_trace.h"
 
-#include <array>
 #include <string>
 #include <vector>
 
@@ -17,18 +16,23 @@ struct State;
 // surges as the load catches and sags as it turns to coals. Firing pays as soon as the heat has sunk to its own mean
 // since the last loading, the dip included (the marginal value theorem: waiting longer lowers the mean, firing sooner
 // pays for one more dip). Without a stack reading the crew's own rhythm is followed. Neither is trusted before
-// `loadsToLearn` loads.
+// `loadsToLearn` loads. The wood of the last load and the hand that laid it count: loads of the same wood where there
+// are enough of them, and as much of that hand's difference as its loads bear out.
+//
+// Several fires have a rhythm each; the stack probe is taken to stand on the first of them.
 class Fire {
 public:
     static constexpr int loadsToLearn = 4;
     static constexpr Duration untilLearned{8 * 60};
 
     void take(const State& state, const Fact& fact);
-    // fireDue, fireInterval, fireIntervalLearned, sagsAfter, lastFired, lastFiredInferred, loads, turn, wood, their why
+    // fireDue, fireInterval, fireIntervalLearned, callMoved, fires, fireStanding, lastFired, lastFiredInferred, loads,
+    // turn, wood, their why
     void show(const State& state, Instant now, Picture& picture) const;
 
     // When the next load is due; nullopt when nothing is to be fired.
     std::optional<Instant> due(const State& state) const;
+    // Of the fire that is due next.
     Duration interval(const State& state) const;
     std::optional<Instant> lastFired() const;
     // The wood burnt between two moments: each load burns evenly until the next, the last one for an interval.
@@ -45,23 +49,40 @@ private:
         double mass = -1;     // kg, less than zero: not known
         double lowerHeat = 0; // J/kg as fired
         bool inferred = false;
-        std::string fire;
+        std::string fire, wood, by;
+        // Seconds after it at which its heat sank to its mean, less than zero: not known; and as the stack showed it.
+        float sag = -1, stackSag = -1;
     };
     static constexpr std::size_t loadsKept = 24;
 
-    void takeLoad(const State& state, const Load& load, const std::string& by);
-    void learn(const State& state, Instant from, Instant to);
+    void takeLoad(const State& state, Load load);
+    bool sameAsLast(const Load& load);
+    void learn(const State& state, Load& load, Instant to);
     void inferLoad(const State& state, Instant now);
+    void putOff(const State& state, Instant now);
+    void noteStack(double celsius, Instant at);
     double loadMass(const State& state, const Load& load) const;
+    bool stackTells(const State& state, const std::string& fire) const;
+    int learnedFrom(const std::string& fire) const;
+    Duration intervalAfter(const State& state, const Load& load) const;
+    // The last load of each fire.
+    std::vector<const Load*> lastOfEach() const;
+    Instant dueAfter(const State& state, const Load& load) const;
+    FireStanding standing(const State& state, Instant now) const;
+    void showFires(const State& state, Instant now, Picture& picture) const;
+    void showTurn(const State& state, Picture& picture) const;
 
     std::vector<Load> loads_; // the last ones, by time
     int count_ = 0;
     double woodKnown_ = 0; // kg, of all loads with a mass
     int massless_ = 0;     // loads without one
-    std::string lastBy_;
+    std::string lastBy_, stackFire_;
     StackTrace stack_;
-    std::array<float, 5> sags_{}; // seconds after loading at which the last cycles sank to their mean
-    int sagCount_ = 0;
+    Duration putOff_{0}; // of the call after the last load: it still burns high
+    std::optional<CallMoved> moved_;
+    double stackMean_ = 0, stackFor_ = 0; // of the fire while it was fed; seconds
+    double stackNow_ = 0;                 // over half a minute
+    Instant stackAt_{};
 };
 
 } // namespace panside

@@ -6,7 +6,6 @@
 namespace panside {
 namespace {
 
-constexpr double window = 30 * 60;
 constexpr double leastSpan = 10 * 60;
 constexpr double longestSpan = 3 * 3600;
 // A rise over this is sap coming in: a mark on a tank is read to about a gallon (common practice, no source).
@@ -38,7 +37,7 @@ void Outflow::forget() {
     begun_.reset();
 }
 
-std::optional<Outflow::Rate> Outflow::rate(Instant now) const {
+std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {
     // Sums about each stretch's own mean: a stretch ends where sap came in, all share one slope.
     double xx = 0, xy = 0, yy = 0;
     int bins = 0, stretches = 0;

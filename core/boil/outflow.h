@@ -6,8 +6,8 @@
 
 namespace panside {
 
-// How fast a level falls, from its readings of the last half hour in bins of half a minute (longer where they come
-// seldom). A rise is sap coming in: the bins in which it happened tell nothing of the outflow and are left out.
+// How fast a level falls, from its readings of the last while in bins of two minutes (longer where they come seldom). A
+// rise is sap coming in: the bins in which it happened tell nothing of the outflow and are left out.
 class Outflow {
 public:
     struct Rate {
@@ -18,8 +18,9 @@ public:
     void take(Instant at, Volume level);
     // Nothing before this counts any more.
     void forget();
-    // nullopt where less than ten minutes have been seen.
-    std::optional<Rate> rate(Instant now) const;
+    // Over the last `window` seconds, at most `longestWindow`. nullopt where less than ten minutes have been seen.
+    static constexpr double halfHour = 1800, longestWindow = 9000;
+    std::optional<Rate> rate(Instant now, double window = halfHour) const;
     std::optional<Instant> last() const { return last_; }
 
 private:
@@ -29,8 +30,8 @@ private:
         int samples = 0;
         bool jumped = false; // sap came in between the bin before and this one
     };
-    static constexpr std::size_t kept = 72;
-    static constexpr Duration width{30};
+    static constexpr std::size_t kept = 84;
+    static constexpr Duration width{120};
 
     const Bin& back(std::size_t i) const { return bins_[(count_ - 1 - i) % kept]; }
 

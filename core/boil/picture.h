@@ -116,6 +116,24 @@ struct ReadingPicture {
     bool operator==(const ReadingPicture&) const = default;
 };
 
+// How the fire stands. Low: a load sets it right; dying: so far down that a load will be slow to catch.
+enum class FireStanding : std::uint8_t { unknown, catching, burning, low, dying };
+// One fire of several: its own rhythm.
+struct FirePicture {
+    std::string name; // empty: the only one, or the one that nobody named
+    Duration due;     // negative: overdue
+    Duration interval;
+    Instant lastFired;
+    bool operator==(const FirePicture&) const = default;
+};
+// The call was moved by what was learned. `sagsAfter`: the stack is seen to sag so long after a loading.
+struct CallMoved {
+    Instant at;
+    Duration from, to;
+    std::optional<Duration> sagsAfter;
+    bool operator==(const CallMoved&) const = default;
+};
+
 struct Picture {
     Instant at{};
 
@@ -143,6 +161,9 @@ struct Picture {
     std::optional<Duration> fireDue; // negative: overdue
     Duration fireInterval{480};
     bool fireIntervalLearned = false;
+    std::optional<CallMoved> callMoved;
+    FireStanding fireStanding = FireStanding::unknown;
+    std::vector<FirePicture> fires; // those that are fed, the next to fall due first
     bool lastFiredInferred = false; // nobody pressed: the stack showed it
     std::optional<Instant> litAt, lastFired, shutdownAt, endedAt;
     int loads = 0;
