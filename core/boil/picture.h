@@ -25,6 +25,7 @@ enum class Reason : std::uint8_t {
     notYetRead,
     // a figure
     noPressure,  // no barometer, and no water check
+    noBarometer, // water boils at the last water check
     noElevation, // sea-level pressure is known, the elevation is not
     noPanReading,
     panReadingDoubtful,

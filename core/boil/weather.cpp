@@ -114,7 +114,7 @@ void Weather::show(const State&, Instant now, Picture& picture) const {
     picture.waterBoils = water->waterBoils;
     picture.waterBoilsAge = Duration{secondsBetween(water->from, now)};
     if (!water->pressure)
-        picture.why.push_back({"pressureKPa", why_});
+        picture.why.push_back({"pressureKPa", why_ == Reason::noPressure ? Reason::noBarometer : why_});
 }
 
 } // namespace panside

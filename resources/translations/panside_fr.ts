@@ -1033,6 +1033,10 @@
         <translation>pas encore lue</translation>
     </message>
     <message>
+        <source>no barometer: by the water check</source>
+        <translation>pas de baromètre : selon l'eau bouillante</translation>
+    </message>
+    <message>
         <source>no barometer: check in water</source>
         <translation>pas de baromètre : vérifier dans l'eau</translation>
     </message>

@@ -152,6 +152,8 @@ TEST(Mark, AWaterCheckAloneStandsForTheBarometer) {
     ASSERT_TRUE(picture.target);
     EXPECT_NEAR(picture.target->celsius(), 99.9 + 4.2, 0.05);
     EXPECT_FALSE(picture.pressure);
+    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{"pressureKPa", Reason::noBarometer}),
+              picture.why.end());
     // The probe's own error is in the check already, so it is known better than by the barometer.
     EXPECT_LT(picture.targetUncertainty->kelvin(), 0.2);
 }
