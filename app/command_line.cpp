@@ -169,12 +169,30 @@ private:
         command->add_flag("--json", export_.json, "The list of shifts, where one must be chosen, as JSON");
     }
     void addReport() {
-        auto* command = add("report", "A shift on paper", report_,
+        auto* command = add("report", "A shift or a season on paper", report_,
                             "  panside report --journal season.db --shift 3 --out night.pdf\n"
-                            "The ending of --out says which: .pdf or .csv. Without --out, CSV on the terminal.");
+                            "  panside report --journal season.db --season 2026 --out season.xlsx\n"
+                            "The ending of --out says which: .pdf, .csv or .xlsx. Without --out, CSV on the terminal.\n"
+                            "A season is named by its spring: 2026 is July 2025 to June 2026.");
         command->add_option("--journal", report_.journal, "The journal")->required();
-        command->add_option("--shift", report_.shift, "Which shift");
-        command->add_option("--out", report_.out, "Write it to this file: .pdf or .csv");
+        auto* shift = command->add_option("--shift", report_.shift, "Which shift");
+        command->add_option("--out", report_.out, "Write it to this file: .pdf, .csv or .xlsx");
+        command
+            ->add_option_function<std::string>(
+                "--season",
+                [this](const std::string& year) {
+                    report_.season = true;
+                    if (!year.empty())
+                        report_.year = std::stoi(year);
+                },
+                "The season instead of a shift: its year, or all seasons without one")
+            ->expected(0, 1)
+            ->check(CLI::Range(1900, 9999) | CLI::IsMember({""}))
+            ->excludes(shift);
+        command->add_option("--language", report_.language, "en or fr, of .pdf and .xlsx; otherwise as in the console")
+            ->check(CLI::IsMember({"en", "fr"}));
+        command->add_option("--units", report_.units, "us or metric; otherwise as in the console")
+            ->check(CLI::IsMember({"us", "metric"}));
     }
     void addReckon() { app_.add_subcommand("reckon", "The sums of the trade: `panside reckon --help` lists them"); }
 

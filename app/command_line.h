@@ -53,6 +53,9 @@ struct ExportRequest {
 };
 struct ReportRequest {
     std::string journal, shift, out;
+    bool season = false;
+    std::optional<int> year;     // of the season; none: all
+    std::string language, units; // as of the console
 };
 struct ReckonRequest {
     std::vector<std::string> words; // the kind and its own options, read by reckonCommand

@@ -126,6 +126,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addReckoner(console);
     addRig(console, session);
     addReview(console, journal);
+    addSeason(console, session, journal);
     addProbes(console, watch, probePlace);
     console.showMaximized();
     if (!kept.watched)

@@ -10,6 +10,7 @@ namespace panside {
 void addReckoner(Console& console);
 void addRig(Console& console, Session& session);
 void addReview(Console& console, const std::filesystem::path& journal);
+void addSeason(Console& console, Session& session, const std::filesystem::path& journal);
 // `saveTo`: where a probe file is kept that the person wants kept.
 void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo);
 

@@ -1,47 +1,123 @@
+#include "app/choices.h"
 #include "app/commands.h"
 #include "app/journal_status.h"
+#include "app/season_book.h"
+#include "app/season_report.h"
 #include "app/shift_report.h"
 #include "app/text_file.h"
+#include "core/journal/shift_summary.h"
 
 #include <QApplication>
+#include <QTranslator>
+#include <algorithm>
 #include <ostream>
 
 namespace panside {
 
 namespace {
 
-// Letters need a QApplication, but no screen.
-void writePdf(const ShiftSummary& summary, const std::vector<Boil::Entry>& facts, const std::string& place) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    int argc = 1;
-    char name[] = "panside";
-    char* argv[] = {name, nullptr};
-    const QApplication letters{argc, argv};
-    reportAsPdf(summary, facts, place);
+// Letters need a QApplication, but no screen; words need the person's language.
+class Letters {
+public:
+    explicit Letters(const ReportRequest& request) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        application_.emplace(count_, words_);
+        choices_ = Choices::load();
+        if (!request.language.empty())
+            choices_.language = QString::fromStdString(request.language);
+        if (!request.units.empty())
+            choices_.units = request.units == "us" ? Units::us : Units::metric;
+        const bool french = choices_.language == QLatin1String("fr");
+        QLocale::setDefault(QLocale{french ? QStringLiteral("fr_CA") : QStringLiteral("en_US")});
+        if (french && translator_.load(QStringLiteral("panside_fr"), QStringLiteral(":/translations")))
+            QCoreApplication::installTranslator(&translator_);
+    }
+    Units units() const { return choices_.units; }
+
+private:
+    int count_ = 1;
+    char name_[8] = "panside";
+    char* words_[2] = {name_, nullptr};
+    std::optional<QApplication> application_;
+    QTranslator translator_;
+    Choices choices_;
+};
+
+enum class Form { csv, pdf, sheet };
+std::optional<Form> formOf(const std::string& place) {
+    if (place.empty() || place.ends_with(".csv"))
+        return Form::csv;
+    if (place.ends_with(".pdf"))
+        return Form::pdf;
+    return place.ends_with(".xlsx") ? std::optional{Form::sheet} : std::nullopt;
+}
+
+void writeCsv(const std::string& text, const std::string& place, std::ostream& out) {
+    if (place.empty())
+        out << text;
+    else
+        writeText(place, text);
+}
+
+int reportShift(Journal& journal, const ReportRequest& request, Form form, std::ostream& out, std::ostream& err) {
+    const auto shift = shiftAsked(journal, request.shift, false, out, err);
+    if (!shift)
+        return status::refused;
+    const auto facts = journal.facts(shift->id);
+    const SeasonShift told{shift->id, shift->open, workOut(journal, *shift)};
+    if (form == Form::csv) {
+        writeCsv(reportAsCsv(summaryOf(journal, shift->id), *told.account, facts), request.out, out);
+        return status::done;
+    }
+    const Letters letters{request};
+    if (form == Form::pdf)
+        reportAsPdf(told, facts, letters.units(), request.out);
+    else
+        shiftAsSheet(told, facts, letters.units(), request.out);
+    return status::done;
+}
+
+int reportSeason(Journal& journal, const ReportRequest& request, Form form, std::ostream& out, std::ostream& err) {
+    auto shifts = wholeSeason(journal);
+    const auto years = seasonsOf(shifts);
+    if (request.year && std::find(years.begin(), years.end(), *request.year) == years.end()) {
+        err << journal.place().string() << ": holds no shift of season " << *request.year << ".";
+        for (const int year : years)
+            err << (year == years.front() ? " It holds " : ", ") << year;
+        err << (years.empty() ? " It holds no shift yet." : ".")
+            << " A season is named by its spring, from July of the year before to June.\n";
+        return status::refused;
+    }
+    if (request.year)
+        std::erase_if(shifts, [&](const SeasonShift& shift) { return seasonOf(shift.id) != *request.year; });
+    if (form == Form::csv) {
+        writeCsv(seasonAsCsv(shifts, request.units == "us" ? Units::us : Units::metric), request.out, out);
+        return status::done;
+    }
+    const Letters letters{request};
+    SeasonChoice choice;
+    choice.year = request.year;
+    choice.falling = false;
+    if (form == Form::pdf)
+        seasonAsPdf(
+            shifts, choice, letters.units(), [&](Instant shift) { return journal.facts(shift); }, request.out);
+    else
+        seasonAsSheet(shifts, letters.units(), request.out);
+    return status::done;
 }
 
 } // namespace
 
 int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream& err) {
-    const bool pdf = request.out.ends_with(".pdf");
-    if (!pdf && !request.out.empty() && !request.out.ends_with(".csv")) {
-        err << "--out " << request.out << ": name a file that ends in .pdf or .csv.\n";
+    const auto form = formOf(request.out);
+    if (!form) {
+        err << "--out " << request.out << ": name a file that ends in .pdf, .csv or .xlsx.\n";
         return status::wrongUsage;
     }
     try {
         auto journal = Journal::open(request.journal, Journal::Access::read);
-        const auto shift = shiftAsked(journal, request.shift, false, out, err);
-        if (!shift)
-            return status::refused;
-        const auto summary = summaryOf(journal, shift->id);
-        const auto facts = journal.facts(shift->id);
-        if (pdf)
-            writePdf(summary, facts, request.out);
-        else if (request.out.empty())
-            out << reportAsCsv(summary, facts);
-        else
-            writeText(request.out, reportAsCsv(summary, facts));
-        return status::done;
+        return request.season ? reportSeason(journal, request, *form, out, err)
+                              : reportShift(journal, request, *form, out, err);
     } catch (const JournalError& trouble) {
         err << trouble.what() << '\n';
         return statusOf(trouble.trouble());

@@ -1,0 +1,127 @@
+#include "app/console_screens.h"
+#include "app/season_book.h"
+#include "app/season_report.h"
+#include "app/text_file.h"
+#include "ui/review/review_screen.h"
+#include "ui/season/season_screen.h"
+
+#include <QFileDialog>
+#include <thread>
+
+namespace panside {
+
+namespace {
+
+// What the season shows: at once what is kept; what is missing is worked out on a thread of its own, shift by shift.
+class SeasonDesk : public QObject {
+public:
+    SeasonDesk(Console& console, Session& session, std::filesystem::path place, SeasonScreen* screen)
+        : QObject{screen}, console_{console}, session_{session}, place_{std::move(place)}, screen_{screen} {
+        connect(screen, &SeasonScreen::left, &console, &Console::showBoard);
+        connect(screen, &SeasonScreen::openWanted, this, &SeasonDesk::openInReview);
+        connect(screen, &SeasonScreen::paperWanted, this, &SeasonDesk::putOnPaper);
+    }
+    void list() {
+        try {
+            worker_ = {}; // the one before stops first
+            shifts_ = keptSeason(Journal::open(place_, Journal::Access::read));
+            screen_->display(shifts_);
+            workOutTheRest();
+        } catch (const JournalError& trouble) {
+            screen_->say(QString::fromStdString(trouble.what()));
+        }
+    }
+
+private:
+    void openInReview(ShiftId shift) {
+        console_.act(Action::review);
+        if (auto* review = console_.findChild<ReviewScreen*>())
+            emit review->openWanted(shift);
+    }
+    void putOnPaper(const SeasonChoice& choice) {
+        const auto place =
+            QFileDialog::getSaveFileName(screen_, Console::tr("The season on paper"), QStringLiteral("season.pdf"),
+                                         Console::tr("Pages (*.pdf);;Spreadsheets (*.xlsx);;Tables (*.csv)"));
+        if (place.isEmpty())
+            return;
+        try {
+            write(choice, place.toStdString());
+            screen_->say(Console::tr("Written: %1").arg(place));
+        } catch (const FileFault& fault) {
+            screen_->say(QString::fromStdString(fault.what()));
+        } catch (const JournalError& trouble) {
+            screen_->say(QString::fromStdString(trouble.what()));
+        }
+    }
+    void write(const SeasonChoice& choice, const std::string& place) {
+        const Units units = console_.choices().units;
+        const auto chosen = chosenShifts(shifts_, choice);
+        if (place.ends_with(".csv")) {
+            writeText(place, seasonAsCsv(chosen, units));
+        } else if (place.ends_with(".xlsx")) {
+            seasonAsSheet(chosen, units, place);
+        } else {
+            const auto journal = Journal::open(place_, Journal::Access::read);
+            seasonAsPdf(
+                shifts_, choice, units, [&](Instant shift) { return journal.facts(shift); },
+                place.ends_with(".pdf") ? place : place + ".pdf");
+        }
+    }
+    void workOutTheRest() {
+        std::vector<Shift> missing;
+        for (auto shift = shifts_.rbegin(); shift != shifts_.rend(); ++shift) // the newest first
+            if (!shift->account)
+                missing.push_back({shift->id, shift->open, false});
+        if (missing.empty())
+            return;
+        auto journal = session_.journalBeside();
+        worker_ = std::jthread{[this, missing = std::move(missing),
+                                journal = std::make_shared<Journal>(
+                                    journal ? std::move(*journal) : Journal::open(place_, Journal::Access::read))](
+                                   const std::stop_token& stop) { work(*journal, missing, stop); }};
+    }
+    // On the worker's thread.
+    void work(Journal& journal, const std::vector<Shift>& missing, const std::stop_token& stop) {
+        try {
+            for (const Shift& shift : missing) {
+                auto account = workOut(journal, shift, [&] { return stop.stop_requested(); });
+                if (!account || stop.stop_requested())
+                    return;
+                QMetaObject::invokeMethod(this, [this, id = shift.id, account = std::move(*account)]() mutable {
+                    take(id, std::move(account));
+                });
+            }
+        } catch (const JournalError& trouble) {
+            QMetaObject::invokeMethod(this,
+                                      [this, words = QString::fromStdString(trouble.what())] { screen_->say(words); });
+        }
+    }
+    void take(ShiftId id, ShiftAccount account) {
+        for (SeasonShift& shift : shifts_)
+            if (shift.id == id)
+                shift.account = std::move(account);
+        screen_->display(shifts_);
+    }
+
+    Console& console_;
+    Session& session_;
+    std::filesystem::path place_;
+    SeasonScreen* screen_;
+    std::vector<SeasonShift> shifts_;
+    std::jthread worker_; // last: it stops before anything else goes
+};
+
+} // namespace
+
+void addSeason(Console& console, Session& session, const std::filesystem::path& journal) {
+    auto* screen = new SeasonScreen;
+    auto* desk = new SeasonDesk{console, session, journal, screen};
+    console.addScreen(
+        Action::season, screen, [desk] { desk->list(); },
+        [&console, screen](const Dress& dress) {
+            screen->setUnits(console.choices().units);
+            screen->wear(dress);
+        });
+}
+
+} // namespace panside

@@ -1,0 +1,98 @@
+#pragma once
+#include "ui/look/dress.h"
+#include "ui/season/season_view.h"
+#include "ui/season/tuning_view.h"
+
+#include <QWidget>
+#include <map>
+#include <span>
+
+class QLabel;
+class QLineEdit;
+class QListWidget;
+class QStackedWidget;
+class QTableView;
+class QTableWidget;
+
+namespace panside {
+
+class Press;
+class SeasonModel;
+class SeasonPicture;
+
+// The season: every shift a row, with totals and a picture of the chosen column; two shifts side by side; what the
+// nights teach; how the forecast kept its word. Shows what it is given and says what is wanted.
+class SeasonScreen : public QWidget {
+    Q_OBJECT
+public:
+    enum class Leaf { table, beside, tuning, calibration, columns };
+
+    explicit SeasonScreen(QWidget* parent = nullptr);
+    void wear(const Dress& dress);
+    void setUnits(Units units);
+    // All shifts of all seasons; the newest season is shown first.
+    void display(std::vector<SeasonShift> shifts);
+    void say(const QString& words);
+
+    const SeasonTable& table() const { return shown_; }
+    const SeasonChoice& choice() const { return choice_; }
+    std::optional<Instant> chosen() const;
+    Leaf leaf() const;
+
+signals:
+    void openWanted(panside::Instant shift);
+    void paperWanted(const panside::SeasonChoice& choice);
+    void left();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    struct Key;
+    static std::span<const Key> keys();
+    QWidget* tablePage();
+    void name();
+    void refresh();
+    void fitColumns();
+    void drawCurve();
+    void turnTo(Leaf leaf);
+    void showBeside();
+    void showTuning();
+    void showCalibration();
+    void showColumns();
+    void takeColumns();
+    bool act(int key);
+    bool actOnTable(int key);
+    void moveColumn(int by);
+    void sortByChosen();
+    void nextYear();
+    void mark();
+    void back();
+    std::optional<SeasonFigure> chosenFigure() const;
+    const SeasonShift* shiftOf(Instant id) const;
+
+    Dress dress_;
+    Units units_ = Units::metric;
+    std::vector<SeasonShift> shifts_;
+    SeasonChoice choice_;
+    SeasonTable shown_;
+    std::vector<Instant> marked_; // at most two
+    int column_ = 4;              // the chosen one: syrup
+    bool seen_ = false;           // a year was chosen, by the newest shift or by hand
+    Outcome outcome_ = Outcome::evaporation;
+
+    QStackedWidget* leaves_;
+    QLabel *title_, *said_;
+    QLineEdit* filter_;
+    SeasonPicture *curve_, *effects_, *calibration_;
+    SeasonModel *model_, *sums_;
+    QTableView *table_, *totals_;
+    QTableWidget* beside_;
+    QLabel *besideTitle_, *tuningTitle_, *tuningNotes_, *calibrationTitle_;
+    QListWidget* columns_;
+    std::map<int, Press*> presses_;
+};
+
+} // namespace panside

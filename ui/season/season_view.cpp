@@ -1,0 +1,267 @@
+#include "ui/season/season_view.h"
+
+#include "ui/look/wall_clock.h"
+#include "ui/words/alarm_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Season", text, comment, n);
+}
+
+const QString unknown = QStringLiteral("–");
+
+Unit unitFor(SeasonFigure figure, Units units) { return unitOf(rowOf(figure).dimension, units); }
+
+QString crewOf(const ShiftAccount& account) {
+    QStringList names;
+    for (const auto& [name, time] : account.crew)
+        names << QString::fromStdString(name);
+    return names.join(QStringLiteral(", "));
+}
+
+bool answers(const SeasonShift& shift, const QString& filter) {
+    const auto has = [&](const QString& words) { return words.contains(filter, Qt::CaseInsensitive); };
+    if (filter.isEmpty() || has(seasonShiftName(shift.id)))
+        return true;
+    if (!shift.account)
+        return false;
+    const ShiftAccount& account = *shift.account;
+    return has(crewOf(account)) ||
+           std::any_of(account.woods.begin(), account.woods.end(),
+                       [&](const auto& wood) { return has(QString::fromStdString(wood.first)); }) ||
+           std::any_of(account.alarms.begin(), account.alarms.end(),
+                       [&](const auto& alarm) { return has(alarmName(alarm.first)); });
+}
+
+std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
+    return shift.account ? figureOf(*shift.account, figure) : std::nullopt;
+}
+
+// Shifts that do not know it stand last, whichever way it is sorted.
+void sort(std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
+    std::stable_sort(shifts.begin(), shifts.end(), [&](const SeasonShift& a, const SeasonShift& b) {
+        if (!choice.sortBy)
+            return choice.falling ? a.id > b.id : a.id < b.id;
+        const auto x = toldOf(a, *choice.sortBy), y = toldOf(b, *choice.sortBy);
+        if (!x || !y)
+            return x && !y;
+        return choice.falling ? x->si > y->si : x->si < y->si;
+    });
+}
+
+SeasonLine lineOf(const SeasonShift& shift, const SeasonChoice& choice, Units units) {
+    SeasonLine line{shift.id, {}};
+    const QString name = seasonShiftName(shift.id);
+    line.cells << (shift.open ? tr(QT_TRANSLATE_NOOP("Season", "%1 (going on)")).arg(name) : name);
+    for (const SeasonFigure figure : choice.columns) {
+        const auto told = toldOf(shift, figure);
+        line.cells << (told ? numberOf(figure, *told, units) : shift.account ? unknown : QStringLiteral("…"));
+    }
+    line.cells << (shift.account ? crewOf(*shift.account) : QString{});
+    return line;
+}
+
+QString totalText(const std::vector<SeasonShift>& shifts, SeasonFigure figure, Units units) {
+    const Total total = totalOf(shifts, figure);
+    return total.told ? numberOf(figure, *total.told, units) : unknown;
+}
+
+QString title(const SeasonChoice& choice, std::size_t shown, std::size_t all) {
+    const QString season = choice.year ? tr(QT_TRANSLATE_NOOP("Season", "Season %1")).arg(*choice.year)
+                                       : tr(QT_TRANSLATE_NOOP("Season", "All seasons"));
+    const QString count = shown == 1 ? tr(QT_TRANSLATE_NOOP("Season", "1 shift"))
+                                     : tr(QT_TRANSLATE_NOOP("Season", "%1 shifts")).arg(shown);
+    if (shown == all)
+        return season + QStringLiteral(" · ") + count;
+    return season + QStringLiteral(" · ") +
+           tr(QT_TRANSLATE_NOOP("Season", "%1 of %2, those with \"%3\"")).arg(count).arg(all).arg(choice.filter);
+}
+
+QString differenceOf(SeasonFigure figure, const std::optional<Told>& first, const std::optional<Told>& second,
+                     Units units) {
+    if (!first || !second || first->atLeast || second->atLeast)
+        return unknown;
+    const QString text = rowOf(figure).dimension == Dimension::temperature // a step on the scale is no point on it
+                             ? panside::figure(TemperatureDifference::kelvin(second->si - first->si), units, 0).number
+                             : numberOf(figure, {second->si - first->si}, units);
+    const bool none = std::none_of(text.begin(), text.end(), [](QChar c) { return c.isDigit() && c != u'0'; });
+    return second->si > first->si && !none ? QStringLiteral("+") + text : text;
+}
+
+} // namespace
+
+QString seasonShiftName(Instant shift) {
+    return QLocale{}.toString(WallClock{}.at(shift), QStringLiteral("ddd d MMM yyyy, HH:mm"));
+}
+
+QString headingOf(SeasonFigure figure) {
+    switch (figure) {
+    case SeasonFigure::hours:
+        return tr(QT_TRANSLATE_NOOP("Season", "hours"));
+    case SeasonFigure::sapIn:
+        return tr(QT_TRANSLATE_NOOP("Season", "sap in"));
+    case SeasonFigure::sapTaken:
+        return tr(QT_TRANSLATE_NOOP("Season", "sap boiled"));
+    case SeasonFigure::sapSugar:
+        return tr(QT_TRANSLATE_NOOP("Season", "its sugar"));
+    case SeasonFigure::syrup:
+        return tr(QT_TRANSLATE_NOOP("Season", "syrup"));
+    case SeasonFigure::draws:
+        return tr(QT_TRANSLATE_NOOP("Season", "draws"));
+    case SeasonFigure::inBand:
+        return tr(QT_TRANSLATE_NOOP("Season", "in the band"));
+    case SeasonFigure::wood:
+        return tr(QT_TRANSLATE_NOOP("Season", "wood"));
+    case SeasonFigure::loads:
+        return tr(QT_TRANSLATE_NOOP("Season", "loads"));
+    case SeasonFigure::evaporation:
+        return tr(QT_TRANSLATE_NOOP("Season", "boiled off"));
+    case SeasonFigure::efficiency:
+        return tr(QT_TRANSLATE_NOOP("Season", "efficiency"));
+    case SeasonFigure::syrupPerCord:
+        return tr(QT_TRANSLATE_NOOP("Season", "syrup a cord"));
+    case SeasonFigure::alarms:
+        return tr(QT_TRANSLATE_NOOP("Season", "alarms"));
+    case SeasonFigure::checks:
+        return tr(QT_TRANSLATE_NOOP("Season", "checks"));
+    case SeasonFigure::fireInterval:
+        return tr(QT_TRANSLATE_NOOP("Season", "fired every"));
+    case SeasonFigure::loadMass:
+        return tr(QT_TRANSLATE_NOOP("Season", "a load"));
+    case SeasonFigure::moisture:
+        return tr(QT_TRANSLATE_NOOP("Season", "moisture"));
+    case SeasonFigure::depth:
+        return tr(QT_TRANSLATE_NOOP("Season", "pan depth"));
+    case SeasonFigure::stack:
+        return tr(QT_TRANSLATE_NOOP("Season", "stack"));
+    case SeasonFigure::pressure:
+        return tr(QT_TRANSLATE_NOOP("Season", "air pressure"));
+    }
+    return {};
+}
+
+QString unitWordOf(SeasonFigure figure, Units units) {
+    switch (rowOf(figure).dimension) {
+    case Dimension::none:
+        return {};
+    case Dimension::time:
+        return figure == SeasonFigure::hours ? tr(QT_TRANSLATE_NOOP("Season", "h")) : symbolOf(Unit::min);
+    default:
+        return symbolOf(unitFor(figure, units));
+    }
+}
+
+double inUnits(SeasonFigure figure, double si, Units units) {
+    if (figure == SeasonFigure::hours)
+        return si / 3600;
+    if (rowOf(figure).dimension == Dimension::none)
+        return si;
+    return fromSi(si, unitFor(figure, units));
+}
+
+QString numberOf(SeasonFigure figure, const Told& told, Units units) {
+    const double value = inUnits(figure, told.si, units);
+    int decimals = std::abs(value) < 20 ? 1 : 0;
+    switch (rowOf(figure).dimension) {
+    case Dimension::none:
+    case Dimension::share:
+    case Dimension::temperature:
+        decimals = 0;
+        break;
+    case Dimension::length:
+        decimals = units == Units::us ? 2 : 0;
+        break;
+    case Dimension::pressure:
+        decimals = units == Units::us ? 2 : 1;
+        break;
+    default:
+        break;
+    }
+    const QString number =
+        QLocale{}.toString(value, 'f', decimals).replace(u'-', QChar{0x2212}); // no hyphen for a minus
+    return told.atLeast ? QStringLiteral("≥\u00a0") + number : number;
+}
+
+std::vector<SeasonShift> chosenShifts(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
+    std::vector<SeasonShift> chosen;
+    for (const SeasonShift& shift : shifts)
+        if ((!choice.year || seasonOf(shift.id) == *choice.year) && answers(shift, choice.filter))
+            chosen.push_back(shift);
+    std::sort(chosen.begin(), chosen.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    return chosen;
+}
+
+SeasonTable seasonTable(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice, Units units) {
+    SeasonTable table;
+    auto chosen = chosenShifts(shifts, choice);
+    const auto all = static_cast<std::size_t>(std::count_if(shifts.begin(), shifts.end(), [&](const SeasonShift& one) {
+        return !choice.year || seasonOf(one.id) == *choice.year;
+    }));
+    table.title = title(choice, chosen.size(), all);
+    table.working = static_cast<int>(
+        std::count_if(chosen.begin(), chosen.end(), [](const SeasonShift& one) { return !one.account; }));
+
+    table.headings << tr(QT_TRANSLATE_NOOP("Season", "shift"));
+    table.totals << tr(QT_TRANSLATE_NOOP("Season", "together"));
+    for (const SeasonFigure figure : choice.columns) {
+        const QString unit = unitWordOf(figure, units);
+        table.headings << (unit.isEmpty() ? headingOf(figure) : headingOf(figure) + QStringLiteral("\n") + unit);
+        table.totals << totalText(chosen, figure, units);
+    }
+    table.headings << tr(QT_TRANSLATE_NOOP("Season", "crew"));
+    table.totals << QString{};
+    sort(chosen, choice);
+    for (const SeasonShift& shift : chosen)
+        table.lines.push_back(lineOf(shift, choice, units));
+    return table;
+}
+
+std::vector<SeasonBar> seasonBars(const std::vector<SeasonShift>& chosen, SeasonFigure figure, Units units) {
+    std::vector<SeasonBar> bars;
+    for (const SeasonShift& shift : chosen) {
+        const auto told = toldOf(shift, figure);
+        bars.push_back(
+            {shift.id, told ? std::optional{inUnits(figure, told->si, units)} : std::nullopt, told && told->atLeast});
+    }
+    return bars;
+}
+
+std::vector<BesideLine> besideLines(const SeasonShift& first, const SeasonShift& second, Units units) {
+    std::vector<BesideLine> lines;
+    for (const FigureRow& row : allSeasonFigures()) {
+        const auto a = toldOf(first, row.figure), b = toldOf(second, row.figure);
+        const QString unit = unitWordOf(row.figure, units);
+        const QString what = unit.isEmpty() ? headingOf(row.figure) : headingOf(row.figure) + ", " + unit;
+        lines.push_back({what, a ? numberOf(row.figure, *a, units) : unknown,
+                         b ? numberOf(row.figure, *b, units) : unknown, differenceOf(row.figure, a, b, units)});
+    }
+    const auto crew = [](const SeasonShift& shift) { return shift.account ? crewOf(*shift.account) : QString{}; };
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "crew")), crew(first), crew(second), {}});
+    const auto wood = [](const SeasonShift& shift) {
+        QStringList names;
+        if (shift.account)
+            for (const auto& [name, mass] : shift.account->woods)
+                if (!name.empty())
+                    names << QString::fromStdString(name);
+        return names.isEmpty() ? unknown : names.join(QStringLiteral(", "));
+    };
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "kinds of wood")), wood(first), wood(second), {}});
+    const auto alarms = [](const SeasonShift& shift) {
+        QStringList names;
+        if (shift.account)
+            for (const auto& [alarm, times] : shift.account->alarms)
+                names << QStringLiteral("%1 × %2").arg(times).arg(alarmName(alarm));
+        return names.isEmpty() ? unknown : names.join(QStringLiteral(", "));
+    };
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "which alarms")), alarms(first), alarms(second), {}});
+    return lines;
+}
+
+} // namespace panside
