@@ -16,6 +16,12 @@ constexpr double settles = 20;   // after a draw the probe still shows what is g
 constexpr double settleBrix = 6, settleSeconds = 25;
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
+constexpr double recent = 60;                         // seconds: older readings no longer say what is at the draw-off
+// A probe in its pocket follows the pan so much later (common practice, no source).
+constexpr std::chrono::seconds probeLag{8};
+// The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
+constexpr double crest = 0.2;          // brix
+constexpr double followedWithin = 0.6; // brix
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 constexpr double modelBrix = 0.13, slowNoise = 0.08;
 
@@ -54,7 +60,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                    [&](const Lit&) { fire_.light(); },
                    [&](const Fired&) { fire_.fired(fact.at); },
                    [&](const Shutdown&) { fire_.stopFiring(); },
-                   [&](const DrawOpened&) { open(fact.at); },
+                   [&](const DrawOpened&) { open(state, fact.at); },
                    [&](const DrawClosed&) { close(state, fact.at); },
                    [&](const PanSwapped&) {
                        if (end_.started())
@@ -99,15 +105,24 @@ double DrawForecast::excess(Instant now, const FireHeat& fire) const {
     return fire.known() ? (seen + fire.excess()) / 2 : seen;
 }
 
-void DrawForecast::open(Instant at) {
+void DrawForecast::open(const State& state, Instant at) {
     if (openAt_)
         return;
     fire_.passTo(at);
+    end_.passTo(at);
+    // Read by hand, the mark is mostly passed between two entries: they open because it was.
     if (shutAt_ && !passed_)
-        happened(at);
+        happened(at, passedAgo(state, at, readAt_ ? secondsBetween(*readAt_, at) : 0));
     openAt_ = at;
     fallen_ = false;
-    end_.passTo(at);
+}
+
+// How long ago the mark was passed by what the model says, at most as long as nobody looked.
+double DrawForecast::passedAgo(const State& state, Instant at, double unread) const {
+    DrawEnd end = end_;
+    end.passTo(at);
+    const double over = end.sugar() - state.settings.targetDensity().degrees();
+    return std::clamp(over / std::max(end.rate(), 0.5 * end.usualRate()), 0.0, std::max(0.0, unread));
 }
 
 void DrawForecast::close(const State& state, Instant at) {
@@ -117,17 +132,23 @@ void DrawForecast::close(const State& state, Instant at) {
     record_.forgetCycle();
     shutAt_ = at;
     under_ = passed_ = false;
-    double sugar = state.settings.targetDensity().degrees() - 3;
+    // What runs in after the last reading is thinner; one from before the draw says nothing of it.
+    double sugar = state.settings.targetDensity().degrees() - 3, sd = 3;
     if (const auto water = state.weather.boiling(at))
-        if (const auto pan = state.sensors.of(Series::syrup_pan).value(at))
+        if (const auto pan = state.sensors.of(Series::syrup_pan).value(at); pan && secondsBetween(pan->at, at) < recent)
             if (const auto read = sugarAtRise(
-                    TemperatureDifference::kelvin(pan->si - offset_ - water->waterBoils.kelvin()), water->forModel))
+                    TemperatureDifference::kelvin(pan->si - offset_ - water->waterBoils.kelvin()), water->forModel)) {
                 sugar = read->degrees() - 1;
+                sd = 2;
+            }
     fire_.passTo(at);
-    end_.start(at, sugar, 2);
+    end_.start(at, sugar, sd);
+    surprise_ = 0;
 }
 
-void DrawForecast::happened(Instant at) {
+// The mark was passed so many seconds before it was seen.
+void DrawForecast::happened(Instant seen, double ago) {
+    const Instant at = seen - std::chrono::round<std::chrono::microseconds>(Duration{ago});
     const double wait = secondsBetween(*shutAt_, at);
     passed_ = true;
     if (const DrawScore score = record_.judge(wait, at); score.forecasts > 0)
@@ -135,7 +156,7 @@ void DrawForecast::happened(Instant at) {
     waits_.add(wait);
 }
 
-void DrawForecast::watchMark(const State& state, Instant at, double rise) {
+void DrawForecast::watchMark(const State& state, Instant at, double rise, double unread) {
     const auto water = state.weather.boiling(at);
     const auto target = boilingRise(state.settings.targetDensity(), water->forModel);
     if (!target)
@@ -150,7 +171,12 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise) {
     const double wanted = state.settings.targetDensity().degrees();
     if (end_.sugar() < wanted - 0.2)
         under_ = true;
-    if (shutAt_ && under_ && !passed_ && end_.sugar() > wanted && rise > target->kelvin())
+    if (!shutAt_ || !under_ || passed_ || rise <= target->kelvin())
+        return;
+    // One reading of many may be noise; one of few is all there is.
+    if (unread > 2 * readEvery)
+        happened(at, passedAgo(state, at, unread));
+    else if (end_.sugar() > wanted - crest)
         happened(at);
 }
 
@@ -171,7 +197,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     if (!sugar)
         return;
     readAt_ = at;
-    watchMark(state, at, rise);
+    watchMark(state, at, rise, spacing);
     if (openAt_)
         return;
     const auto slope = slopeAt(sugar->degrees(), water->forModel);
@@ -188,8 +214,10 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
     const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
     end_.passTo(at);
-    if (since >= settles)
+    if (since >= settles) {
+        surprise_ += 0.3 * (sugar->degrees() - end_.sugar() - surprise_);
         end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
+    }
     end_.heat(excess(at, fire_));
     if (shutAt_ && !passed_ && record_.wants(since))
         if (const auto foretold = byPan(state, at))
@@ -198,7 +226,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
 
 std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {
     const auto water = state.weather.boiling(now);
-    const double wanted = state.settings.targetDensity().degrees();
+    const double wanted = state.settings.targetDensity().degrees() - crest;
     if (!water || !end_.started())
         return std::nullopt;
     constexpr double markVariance = square(modelBrix);
@@ -233,6 +261,15 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
         q.p50 *= bend(2, ratio);
     }
     return q;
+}
+
+std::optional<Brix> DrawForecast::sugar(Instant now) const {
+    if (openAt_ || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > recent ||
+        std::abs(surprise_) > followedWithin)
+        return std::nullopt;
+    DrawEnd end = end_;
+    end.passTo(now + probeLag);
+    return Brix::degrees(std::clamp(end.sugar(), 0.0, 85.0));
 }
 
 std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {

@@ -23,6 +23,10 @@ public:
     std::optional<Quantiles> byPan(const State& state, Instant now) const;
     std::optional<Quantiles> byWaits(Instant now) const;
 
+    // Sugar at the draw-off, freed of the reading's noise by how it has climbed; nullopt while drawing, while it is not
+    // followed, and when what is read is not what was expected.
+    std::optional<Brix> sugar(Instant now) const;
+
     // Of the last draw that was foretold.
     const std::optional<DrawScore>& lastScore() const { return lastScore_; }
 
@@ -33,11 +37,12 @@ private:
     };
     void readStack(const State& state, Instant at);
     void readPan(const State& state, const Reading& reading, Instant at);
-    void open(Instant at);
+    void open(const State& state, Instant at);
     void close(const State& state, Instant at);
-    void watchMark(const State& state, Instant at, double rise);
+    void watchMark(const State& state, Instant at, double rise, double unread);
+    double passedAgo(const State& state, Instant at, double unread) const;
     void followOffset(const State& state, Instant at);
-    void happened(Instant at);
+    void happened(Instant seen, double ago = 0);
 
     double excess(Instant now, const FireHeat& fire) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
@@ -53,6 +58,7 @@ private:
     std::optional<DrawScore> lastScore_;
     std::optional<Instant> shutAt_, openAt_, readAt_;
     double markSlope_ = 0.23; // kelvin a brix at the density wanted
+    double surprise_ = 0;     // brix by which the last readings were off what the model said, faded
     double offset_ = 0;       // kelvin, in what end_ was told
     bool under_ = false;      // the reading was under the mark in this cycle
     bool passed_ = false;     // and has passed it

@@ -19,6 +19,10 @@ constexpr double far = 2;             // from here on a check counts less and le
 constexpr double slow = 20;           // seconds between readings
 constexpr double drifts = 0.003;      // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
+constexpr double readingSd = 0.03;    // K, of the smoothed reading that a check is held against
+// The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
+// source). Counted from a check on, for as long as one can be believed to stand for the pan.
+constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
 
 MarkBelief::Weights weightsOf(bool onWaterCheck, Instrument with) {
     MarkBelief::Weights weights{};
@@ -40,6 +44,7 @@ void Mark::take(const State& state, const Fact& fact) {
     // Belief ages by the clock of the facts.
     belief_.age(lastAged_ ? secondsBetween(*lastAged_, fact.at) : 0);
     lastAged_ = fact.at;
+    creep(fact.at);
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         if (reading->series == Series::syrup_pan)
             if (const auto water = state.weather.boiling(fact.at))
@@ -57,10 +62,22 @@ void Mark::take(const State& state, const Fact& fact) {
     } else if (std::holds_alternative<PanSwapped>(fact.what)) {
         belief_.swapPan();
         checks_ = 0;
+        learntAt_.reset();
         doubted_.reset();
     }
     if (const auto water = state.weather.boiling(fact.at))
         onWaterCheck_ = !water->pressure;
+}
+
+// In steps, so that not every reading moves the mark by a hair.
+void Mark::creep(Instant at) {
+    if (!learntAt_ || secondsBetween(*learntAt_, at) > creepFor)
+        return;
+    const double since = secondsBetween(std::max(*learntAt_, creptAt_.value_or(*learntAt_)), at);
+    if (since < creepStep)
+        return;
+    belief_.creep(creepPerHour * since / 3600);
+    creptAt_ = at;
 }
 
 void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
@@ -92,7 +109,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         return;
     }
     const Instant taken = std::min(at, check.drawn.value_or(at));
-    const auto read = trace_.at(taken);
+    const auto read = trace_.smooth(taken);
     if (!water || !read)
         return;
     const auto rise = boilingRise(sugar->sugar, water->forModel);
@@ -103,7 +120,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
     const double seen = *read - rise->kelvin();
     const double lag = trace_.moved(taken) * dipSeconds / 60 + (check.drawn ? 0 : 0.5 * trace_.moved(at));
     double variance = square(sugar->scatter.degrees() * slopeAt(sugar->sugar, water->forModel)) + square(lag) +
-                      square(drifts * trace_.away(taken)) + 1e-4;
+                      square(drifts * trace_.away(taken)) + square(readingSd);
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > outlier) {
@@ -162,6 +179,8 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     if (picture.syrupPan) {
         picture.rise = *picture.syrupPan - picture.probeOffset - water->waterBoils;
         picture.brix = sugarAtRise(*picture.rise, water->forModel);
+        if (const auto followed = state.forecast.sugar(now); followed && picture.brix)
+            picture.brix = followed;
         if (!picture.brix)
             picture.why.push_back({"brix", Reason::notBoiling});
     } else {

@@ -25,6 +25,7 @@ private:
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     bool entersTwice(const DensityCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
+    void creep(Instant at);
 
     MarkBelief belief_;
     PanTrace trace_;            // rise on the probe's own scale
@@ -32,7 +33,7 @@ private:
     std::optional<DensityCheck> last_;
     std::optional<Instant> lastAt_, learntAt_;
     int checks_ = 0, questioned_ = 0;
-    std::optional<Instant> lastAged_;
+    std::optional<Instant> lastAged_, creptAt_;
     std::optional<double> doubted_; // what the last questioned check said, K
 };
 

@@ -54,6 +54,11 @@ void MarkBelief::age(double seconds) {
     variance_[pan][pan] += both;
 }
 
+void MarkBelief::creep(double kelvin) {
+    mean_[total] += kelvin;
+    mean_[pan] += kelvin;
+}
+
 double MarkBelief::expected(const Weights& of) const {
     return std::inner_product(of.begin(), of.end(), mean_.begin(), 0.0);
 }

@@ -20,8 +20,10 @@ public:
     void start(double offset, double sd);
     // The pan and its scale are another's.
     void swapPan();
-    // Time passed: scale grows, probes walk.
+    // Time passed: probes walk, and what is known grows old.
     void age(double seconds);
+    // Scale has grown on pan and probe: syrup is reached at a higher reading by so many kelvin.
+    void creep(double kelvin);
 
     double offset(bool onWaterCheck) const { return mean_[onWaterCheck ? pan : total]; }
     double variance(bool onWaterCheck) const { return variance_[part(onWaterCheck)][part(onWaterCheck)]; }

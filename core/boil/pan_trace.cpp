@@ -6,7 +6,7 @@
 namespace panside {
 namespace {
 
-constexpr double spacing = 10, furthest = 300;
+constexpr double spacing = 10, furthest = 300, window = 40;
 
 } // namespace
 
@@ -39,6 +39,22 @@ std::optional<double> PanTrace::at(Instant time) const {
         return std::nullopt;
     const double share = (when - before.seconds) / (after.seconds - before.seconds);
     return before.kelvin + share * (after.kelvin - before.kelvin);
+}
+
+std::optional<double> PanTrace::smooth(Instant time) const {
+    const double when = start_ ? secondsBetween(*start_, time) : 0;
+    double n = 0, t = 0, x = 0, tt = 0, tx = 0;
+    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - window; ++back) {
+        const double off = entry(back).seconds - when, kelvin = entry(back).kelvin;
+        if (off > 0)
+            continue;
+        n += 1;
+        t += off;
+        x += kelvin;
+        tt += off * off;
+        tx += off * kelvin;
+    }
+    return n < 3 ? at(time) : std::optional{(x * tt - t * tx) / (n * tt - t * t)};
 }
 
 double PanTrace::away(Instant time) const {

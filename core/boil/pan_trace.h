@@ -14,6 +14,9 @@ public:
     void add(Instant at, double kelvin);
     // Between the two nearest; nullopt where none was kept within five minutes of that time.
     std::optional<double> at(Instant time) const;
+    // The same freed of its noise: where a straight line through the 40 s up to that time ends; as `at` where less than
+    // three were kept in them. What comes after is left out: once a draw runs the reading turns.
+    std::optional<double> smooth(Instant time) const;
     // Seconds from that time to the nearest that was kept.
     double away(Instant time) const;
     // How much it moved in the minute up to that time, kelvin.
