@@ -12,7 +12,10 @@ struct Boiling {
     std::string group;
     std::uint64_t seed;
     RehearsalOptions options;
+    bool unchecked = false; // what they checked of density and of water is not in the log
 };
 std::vector<Boiling> boils(int inEachGroup);
+// Seven more groups, of plants wider than those and never tuned on; seeds 50000 + 1000 * (group's number from 0) + i.
+std::vector<Boiling> otherBoils(int inEachGroup);
 
 } // namespace panside::judge
