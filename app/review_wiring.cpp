@@ -1,4 +1,6 @@
 #include "app/console_screens.h"
+#include "core/boil/hindsight.h"
+#include "core/journal/draw_scores.h"
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
 #include "ui/review/review_screen.h"
@@ -18,6 +20,8 @@ public:
         connect(screen, &ReviewScreen::left, &console, &Console::showBoard);
         connect(screen, &ReviewScreen::openWanted, this, [this](ShiftId shift) { tell([&] { open(shift); }); });
         connect(screen, &ReviewScreen::layOverWanted, this, [this](ShiftId shift) { tell([&] { lay(shift); }); });
+        connect(screen, &ReviewScreen::forecastsWanted, this,
+                [this](ShiftId shift) { tell([&] { layForecasts(shift); }); });
         connect(screen, &ReviewScreen::exportWanted, this,
                 [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
         connect(screen, &ReviewScreen::importWanted, this, [this] { tell([&] { importLogs(); }); });
@@ -51,6 +55,15 @@ private:
         auto journal = reading();
         const auto units = console_.choices().units;
         screen_->showShift(shift, boilOf(journal, shift), shiftStory(summaryOf(journal, shift), units), units);
+        screen_->tellScores(drawScores(journal, shift));
+    }
+    void layForecasts(ShiftId shift) {
+        Hindsight hindsight{std::chrono::minutes{5}};
+        reading().visit(shift, [&](FactId, const Fact& fact) {
+            hindsight.take(fact);
+            return true;
+        });
+        screen_->layForecasts(hindsight.fans());
     }
     void lay(ShiftId shift) {
         if (screen_->isLaidOver(shift))

@@ -61,6 +61,21 @@ QString sugarLine(const Picture& picture) {
     return line;
 }
 
+// A check is asked for when it would make the mark much surer, and while that matters to the syrup: 0.1 K is nearly
+// half a brix.
+QString checkLine(const Picture& picture, Units units) {
+    constexpr double matters = 0.1, worth = 0.75;
+    if (!picture.targetUncertainty || !picture.targetUncertaintyAfterCheck || picture.shutdownAt || picture.endedAt)
+        return {};
+    const double now = picture.targetUncertainty->kelvin(), then = picture.targetUncertaintyAfterCheck->kelvin();
+    if (now < matters || then > worth * now)
+        return {};
+    if (then > 0.4 * now && then < 0.6 * now)
+        return tr(QT_TRANSLATE_NOOP("DrawCard", "a check now would halve the ±"));
+    return tr(QT_TRANSLATE_NOOP("DrawCard", "a check now would make it ± %1"))
+        .arg(figure(*picture.targetUncertaintyAfterCheck, units).text());
+}
+
 void count(CardView& view, const std::optional<Range>& eta, const QString& why) {
     if (!eta) {
         view.chief = dash;
@@ -90,7 +105,7 @@ CardView drawCard(const Picture& picture, Units units) {
         count(view, picture.drawEta, whyNot(picture, "drawEta"));
     }
     view.figure = riseFigure(picture, units);
-    view.lines = {markLine(picture, units), sugarLine(picture)};
+    view.lines = {markLine(picture, units), sugarLine(picture), checkLine(picture, units)};
     std::erase(view.lines, QString{});
     if (inDoubt(picture)) {
         const QString doubt = reasonWords(*picture.reading(Series::syrup_pan));

@@ -1,5 +1,6 @@
 #pragma once
 // The chart, drawn. Functions of what is shown and of where; they keep nothing.
+#include "core/boil/hindsight.h"
 #include "ui/chart/shift_trace.h"
 #include "ui/chart/time_scale.h"
 #include "ui/look/dress.h"
@@ -30,6 +31,7 @@ struct ChartScene {
     const ShiftTrace& trace;
     const Picture& picture;
     const std::vector<Laid>& under;
+    const std::vector<PastForecast>& past; // forecasts as they stood, under the line that came
     Dress dress;
     Units units = Units::us;
     bool future = true; // false: a shift that is over, in review

@@ -98,6 +98,29 @@ void drawFan(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     painter.drawLine(start, meets(eta->p50));
 }
 
+// What was foretold then: a faint wedge from the reading of that moment to the band, its middle a hair line. Where one
+// in ten never gets there the wedge ends at the middle.
+void drawPastFans(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    QColor ink = scene.dress.inks().trace;
+    ink.setAlphaF(0.10F);
+    QColor middle = scene.dress.inks().trace;
+    middle.setAlphaF(0.45F);
+    for (const PastForecast& past : scene.past) {
+        const QPointF start{plot.time.x(past.at), plot.y(past.rise.kelvin())};
+        const double last = plot.time.x(past.at + past.draw.p90.value_or(past.draw.p50));
+        if (last < plot.area.left() || start.x() > plot.area.right())
+            continue;
+        const double target = plot.y(past.targetRise.kelvin());
+        QPainterPath wedge{start};
+        wedge.lineTo(plot.time.x(past.at + past.draw.p10), target);
+        wedge.lineTo(last, target);
+        wedge.closeSubpath();
+        painter.fillPath(wedge, ink);
+        painter.setPen(QPen{middle, 1});
+        painter.drawLine(start, QPointF{plot.time.x(past.at + past.draw.p50), target});
+    }
+}
+
 void drawUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const auto mine = scene.trace.litAt() ? scene.trace.litAt() : scene.trace.begun();
     if (!mine)
@@ -238,6 +261,7 @@ void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     drawDraws(painter, scene, plot);
     drawBand(painter, scene, plot);
     drawUnder(painter, scene, plot);
+    drawPastFans(painter, scene, plot);
     drawFan(painter, scene, plot);
     nameTheBand(painter, scene, plot);
     drawSeries(painter, scene.trace.rise(), plot, scene.dress.inks().trace, std::max(1.5, scene.dress.px(0.55) * 1.0));

@@ -52,6 +52,11 @@ void RiseChart::layUnder(std::vector<Laid> under) {
     redrawSoon();
 }
 
+void RiseChart::layForecasts(std::vector<PastForecast> past) {
+    past_ = std::move(past);
+    redrawSoon();
+}
+
 void RiseChart::showWhole() {
     whole_ = true;
     span_.reset();
@@ -106,7 +111,7 @@ RiseChart::Fields RiseChart::fields() const {
     return where;
 }
 
-ChartScene RiseChart::scene() const { return {trace_, picture_, under_, dress_, units_, !whole_, pointed_}; }
+ChartScene RiseChart::scene() const { return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_}; }
 
 void RiseChart::paintEvent(QPaintEvent*) {
     ++paintings_;

@@ -23,6 +23,8 @@ public:
     ShiftTrace& trace() { return trace_; }
     // Other shifts under this one, from the moment each fire was lit.
     void layUnder(std::vector<Laid> under);
+    // What was foretold then, under the line as it came; none: taken away.
+    void layForecasts(std::vector<PastForecast> past);
     // The whole of a shift that is over, without a future: for the review.
     void showWhole();
 
@@ -70,6 +72,7 @@ private:
     ShiftTrace trace_;
     Picture picture_;
     std::vector<Laid> under_;
+    std::vector<PastForecast> past_;
     TimeScale time_;
     std::optional<Duration> span_;  // chosen by zooming
     std::optional<Instant> anchor_; // stands where now would; none: now

@@ -1,6 +1,7 @@
 #include "ui/review/review_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/review/score_words.h"
 
 #include <QEvent>
 #include <QHeaderView>
@@ -14,7 +15,8 @@ namespace panside {
 
 ReviewScreen::ReviewScreen(QWidget* parent)
     : QWidget{parent}, table_{new QTableWidget}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel},
-      open_{new Press}, lay_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
+      open_{new Press}, lay_{new Press}, forecasts_{new Press}, export_{new Press}, import_{new Press}, back_{
+                                                                                                            new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
@@ -23,7 +25,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     column->addWidget(table_, 2);
     column->addWidget(said_);
     auto* keys = new QHBoxLayout;
-    for (Press* press : {open_, lay_, export_, import_, back_}) {
+    for (Press* press : {open_, lay_, forecasts_, export_, import_, back_}) {
         press->setFocusPolicy(Qt::TabFocus);
         keys->addWidget(press, 1);
     }
@@ -38,6 +40,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     table_->installEventFilter(this);
     open_->setObjectName(QStringLiteral("open"));
     lay_->setObjectName(QStringLiteral("layOver"));
+    forecasts_->setObjectName(QStringLiteral("forecasts"));
     export_->setObjectName(QStringLiteral("export"));
     import_->setObjectName(QStringLiteral("import"));
     back_->setObjectName(QStringLiteral("back"));
@@ -46,6 +49,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     said_->setWordWrap(true);
     connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
+    connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
     connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
     connect(back_, &Press::clicked, this, [this] { act(Qt::Key_Escape); });
@@ -61,6 +65,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
 void ReviewScreen::name() {
     open_->say(tr("Open"), tr("Enter"));
     lay_->say(tr("Lay over it"), tr("Space"));
+    forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
     import_->say(tr("Read a log in"), QStringLiteral("I"));
     back_->say(tr("Back to the board"), tr("Esc"));
@@ -72,7 +77,7 @@ void ReviewScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
-    for (Press* press : {open_, lay_, export_, import_, back_})
+    for (Press* press : {open_, lay_, forecasts_, export_, import_, back_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
@@ -115,7 +120,34 @@ void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& sto
     if (!boil.facts().empty())
         chart_->display(boil.pictureAt(boil.facts().back().fact.at));
     chart_->showWhole();
+    chart_->layForecasts({});
+    scores_.clear();
+    forecastsLie_ = false;
     story_->setText(story);
+    said_->clear();
+}
+
+void ReviewScreen::tellScores(const std::vector<DrawScore>& scores) {
+    scores_ = scores;
+    if (const QString words = scoreStory(scores); !words.isEmpty())
+        story_->setText(story_->text() + QStringLiteral("\n") + words);
+}
+
+void ReviewScreen::layForecasts(std::vector<PastForecast> past) {
+    forecastsLie_ = !past.empty();
+    chart_->layForecasts(std::move(past));
+    said_->setText(forecastsLie_ ? scoreList(scores_, chart_->trace().clock()) : tr("No draw was foretold in it."));
+}
+
+void ReviewScreen::turnForecasts() {
+    if (!opened_)
+        return;
+    if (!forecastsLie_) {
+        emit forecastsWanted(*opened_);
+        return;
+    }
+    chart_->layForecasts({});
+    forecastsLie_ = false;
     said_->clear();
 }
 
@@ -160,6 +192,9 @@ bool ReviewScreen::act(int key) {
             takeOff(*shift);
         else if (shift)
             emit layOverWanted(*shift);
+        return true;
+    case Qt::Key_P:
+        turnForecasts();
         return true;
     case Qt::Key_E:
         if (shift)

@@ -23,6 +23,10 @@ public:
     void display(const std::vector<ReviewRow>& rows);
     // A shift's facts, opened: it fills the chart. Whatever was laid over another goes.
     void showShift(ShiftId shift, const Boil& boil, const QString& story, Units units);
+    // How the forecasts of the one that is open came out.
+    void tellScores(const std::vector<DrawScore>& scores);
+    // What was foretold in it, under the line as it came.
+    void layForecasts(std::vector<PastForecast> past);
     // Another one, over or off the one that is open.
     void layOver(ShiftId shift, const Boil& boil);
     bool isLaidOver(ShiftId shift) const;
@@ -35,6 +39,7 @@ public:
 signals:
     void openWanted(panside::ShiftId shift);
     void layOverWanted(panside::ShiftId shift);
+    void forecastsWanted(panside::ShiftId shift);
     void exportWanted(panside::ShiftId shift);
     void importWanted();
     void left();
@@ -48,6 +53,7 @@ private:
     bool eventFilter(QObject* watched, QEvent* event) override;
     bool act(int key);
     void drawOver();
+    void turnForecasts();
 
     Dress dress_;
     std::vector<ReviewRow> rows_;
@@ -57,11 +63,13 @@ private:
     };
     std::vector<Over> over_;
     std::optional<ShiftId> opened_;
+    std::vector<DrawScore> scores_;
+    bool forecastsLie_ = false;
     QTableWidget* table_;
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *export_, *import_, *back_;
+    Press *open_, *lay_, *forecasts_, *export_, *import_, *back_;
 };
 
 } // namespace panside

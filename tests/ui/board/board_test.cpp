@@ -64,6 +64,22 @@ TEST(DrawCard, SaysNowAboveTheTarget) {
     EXPECT_EQ(chief(drawCard(picture, Units::us)), "now");
 }
 
+TEST(DrawCard, AsksForACheckOnlyWhenItIsWorthOne) {
+    Picture picture = scenes::calm();
+    const auto lines = [&](double now, double then) {
+        picture.targetUncertainty = TemperatureDifference::kelvin(now);
+        picture.targetUncertaintyAfterCheck = TemperatureDifference::kelvin(then);
+        QString all;
+        for (const QString& line : drawCard(picture, Units::metric).lines)
+            all += line + QStringLiteral("\n");
+        return all;
+    };
+    EXPECT_TRUE(lines(0.15, 0.075).contains(QStringLiteral("a check now would halve the ±")));
+    EXPECT_TRUE(lines(0.3, 0.09).contains(QString::fromUtf8("a check now would make it ± 0.1\u00a0°C")));
+    EXPECT_FALSE(lines(0.08, 0.04).contains(QStringLiteral("a check now"))); // sure enough for the syrup
+    EXPECT_FALSE(lines(0.15, 0.14).contains(QStringLiteral("a check now"))); // it would teach nothing
+}
+
 TEST(FireCard, CountsDownAndSaysWhoseTurnItIs) {
     const CardView view = fireCard(scenes::calm(), Units::us);
     EXPECT_EQ(chief(view), "3:40");
