@@ -2,6 +2,7 @@
 #include "core/boil/fact.h"
 #include "core/boil/outflow.h"
 #include "core/boil/picture.h"
+#include "core/boil/reconcile.h"
 
 #include <array>
 
@@ -12,8 +13,8 @@ struct State;
 // Water, sap and heat: what is boiled off, how long the sap lasts, when to stop firing, what the wood gave.
 //
 // Evaporation is what leaves the tank (or what the feed meter counts) less what is drawn, the pans standing at their
-// level. Without a tank level or a feed meter it follows from the draws and the sap's sugar. Where there are several
-// ways each counts by its own uncertainty.
+// level; the draws and the sap's sugar, and the heat of the wood, say it too. All are reconciled by least squares, each
+// by its own uncertainty, and what they disagree in is said.
 class Balance {
 public:
     void take(const State& state, const Fact& fact);
@@ -21,10 +22,7 @@ public:
     void show(const State& state, Instant now, Picture& picture) const;
 
 private:
-    struct Rate {
-        double litrePerHour;
-        double sd;
-    };
+    using Rate = Rated;
     struct Draw {
         Instant at;
         double litre = -1; // less than zero: not measured
@@ -39,9 +37,19 @@ private:
     Use sapUse(Instant now, double window = Outflow::halfHour) const;
     // Litres drawn since, by measure; `missing` counts the draws without one.
     double drawn(Instant since, Instant until, int& missing) const;
-    std::optional<Rate> evaporationFromSap(const State& state, const Use& use, Instant now) const;
-    std::optional<Rate> evaporationFromDraws(const State& state, Instant now) const;
-    std::optional<Rate> evaporation(const State& state, const Use& use, Instant now) const;
+    // Syrup drawn by measure over the time of the tank's fall, or over the last draws; nullopt where one has no
+    // measure.
+    std::optional<Rate> syrupDrawn(const Use& use, Instant now) const;
+    std::optional<Rate> steamByHeat(const State& state, Instant now) const;
+    Flows flows(const State& state, const Use& use, Instant now) const;
+    std::optional<Reconciled> evaporation(const State& state, const Use& use, Instant now) const;
+    void showWays(const State& state, const Flows& flows, const std::optional<Reconciled>& all, Instant now,
+                  Picture& picture) const;
+    std::optional<SpecificEnergy> heatPerKilogram(const State& state, Instant now) const;
+    void showHeat(const State& state, Instant now, Picture& picture) const;
+    void showYield(const State& state, Picture& picture) const;
+    void showAfter(const State& state, Instant now, Picture& picture) const;
+    Duration burnOut(const State& state) const;
     void takeReading(const State& state, const Reading& reading, Instant at);
     void noteBoiling(const State& state, Temperature pan, Instant at);
     void noteEvaporation(const State& state, Instant now);
@@ -71,6 +79,8 @@ private:
     std::array<Minute, 64> minutes_{}; // the rate at the end of each minute of the last hour
     int minuteCount_ = 0;
     std::optional<Instant> notedAt_;
+    double boiledOff_ = 0;    // litres, summed while the rate was known
+    double boiledOffFor_ = 0; // seconds of it
 };
 
 } // namespace panside

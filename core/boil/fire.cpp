@@ -120,6 +120,7 @@ void Fire::takeLoad(const State& state, Load load) {
         learn(state, *last, load.at);
     putOff_ = Duration{0};
     ++count_;
+    heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / count_;
     if (load.mass >= 0)
         woodKnown_ += load.mass;
     else
@@ -286,6 +287,21 @@ std::optional<Fire::Burnt> Fire::burnt(const State& state, Instant from, Instant
         sum.lowerHeat += Energy::joule(burnt * load->lowerHeat);
     }
     return sum;
+}
+
+std::optional<Fire::Burnt> Fire::burntInAll(const State& state, Instant now) const {
+    const auto usual = state.settings.loadMass();
+    if (loads_.empty() || (massless_ > 0 && !usual))
+        return std::nullopt;
+    const Load& last = loads_.back();
+    const double gone = std::clamp(secondsBetween(last.at, now) / seconds(intervalAfter(state, last)), 0.0, 1.0);
+    const double wood =
+        woodKnown_ + (massless_ ? massless_ * usual->kilogram() : 0) - (1 - gone) * loadMass(state, last);
+    return Burnt{Mass::kilogram(wood), Energy::joule(wood * heatPerKilogram_)};
+}
+
+std::optional<Temperature> Fire::usualStack() const {
+    return stackFor_ > 600 ? std::optional{Temperature::celsius(stackMean_)} : std::nullopt;
 }
 
 // Low: a load would set it right. Dying: it has gone so far down that a load will be slow to catch.

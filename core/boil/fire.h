@@ -42,6 +42,10 @@ public:
         Energy lowerHeat;
     };
     std::optional<Burnt> burnt(const State& state, Instant from, Instant to) const;
+    // All the wood of the shift but what of the last load is not burnt yet.
+    std::optional<Burnt> burntInAll(const State& state, Instant now) const;
+    // Of the stack while the fire was fed, over a quarter of an hour; nullopt without a probe.
+    std::optional<Temperature> usualStack() const;
 
 private:
     struct Load {
@@ -74,8 +78,9 @@ private:
 
     std::vector<Load> loads_; // the last ones, by time
     int count_ = 0;
-    double woodKnown_ = 0; // kg, of all loads with a mass
-    int massless_ = 0;     // loads without one
+    double woodKnown_ = 0;       // kg, of all loads with a mass
+    double heatPerKilogram_ = 0; // J, mean of all loads as fired
+    int massless_ = 0;           // loads without one
     std::string lastBy_, stackFire_;
     StackTrace stack_;
     Duration putOff_{0}; // of the call after the last load: it still burns high

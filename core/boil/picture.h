@@ -135,6 +135,47 @@ struct CallMoved {
     bool operator==(const CallMoved&) const = default;
 };
 
+// The ways to know the water boiled off: the tank less what was drawn by measure; the tank alone, with what the sugar
+// says of the syrup; the draws and the sugar alone; the heat of the wood less what goes up the stack.
+enum class EvaporationWay : std::uint8_t { massBalance, tankAlone, draws, heat };
+struct WayPicture {
+    EvaporationWay way;
+    VolumeFlow rate, sd;
+    bool operator==(const WayPicture&) const = default;
+};
+// What the ways point to where they disagree by more than their uncertainties bear.
+enum class Disagreement : std::uint8_t {
+    none,
+    tankSaysMore, // a leak, a wrong tank shape, or wood that is lighter or wetter than said
+    tankSaysLess, // sap came in that nobody entered, a wrong tank shape, or heavier or drier wood
+    drawsSayMore, // the sap is sweeter than entered, or the draws were measured too large
+    drawsSayLess, // the sap is thinner than entered, syrup went unentered, or sugar stays in the pans
+    tankRises     // sap comes in that nobody entered, or the level misreads
+};
+// Where the heat of the wood went. What is left over is shown, never spread over the others.
+struct HeatAccount {
+    Energy fuel, boiling;
+    std::optional<Energy> stackLoss;
+    Mass wood;
+    Duration over;
+    Energy rest() const { return fuel - boiling - stackLoss.value_or(Energy{}); }
+    bool operator==(const HeatAccount&) const = default;
+};
+struct FuelPicture {
+    std::vector<WayPicture> ways;
+    std::optional<VolumeFlow> evaporationSd;
+    Disagreement doubt = Disagreement::none;
+    std::optional<HeatAccount> hour, shift;
+    std::optional<Volume> tank;          // sap left now
+    std::optional<Volume> syrupExpected; // from the sap left in the tank
+    std::optional<double> syrupPerCord;  // litres a full cord, of the wood burnt so far
+    std::optional<double> cordPerHour;
+    std::optional<Duration> burnOut;   // after the last load, as set or usual
+    std::optional<Duration> watchPans; // after the shutdown: the pans boil on for so long yet
+    std::optional<Duration> lastLook;  // until the last look at roof, fire and pans; negative: past
+    bool operator==(const FuelPicture&) const = default;
+};
+
 struct Picture {
     Instant at{};
 
@@ -178,6 +219,7 @@ struct Picture {
     std::optional<double> efficiency;
     std::optional<Volume> sapIn, syrupOut; // of the shift
     std::optional<Mass> wood;
+    FuelPicture fuel;
 
     std::vector<AlarmPicture> alarms; // all that are not normal; highest priority first, then oldest first
     std::array<std::optional<ReadingPicture>, seriesCount> readings;

@@ -19,6 +19,9 @@ constexpr double slopeKept = 0.5;
 // radiates (between the first and the fourth power; from memory of furnace practice).
 constexpr double lag = 25, radiates = 4.0 / 3;
 
+// Door and drying are over by then: what sinks sooner is the dip itself.
+constexpr std::size_t dryingSteps = 26;
+
 struct Line {
     double level, slope; // at the end; a step
 };
@@ -63,7 +66,7 @@ std::optional<std::size_t> sunk(const std::vector<double>& heat, double& mean) {
     for (std::size_t i = 0; i < heat.size(); ++i) {
         sum += heat[i];
         mean = sum / static_cast<double>(i + 1);
-        if (i > top && heat[i] <= mean)
+        if (i > top && i >= dryingSteps && heat[i] <= mean)
             return i;
     }
     return std::nullopt;

@@ -1,0 +1,105 @@
+#include "core/boil/reconcile.h"
+#include "tests/core/boil/logs.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+using test::noon;
+using test::Rows;
+
+// A calm boil of 200 L/h from the tank, a load of 20 kg each 8 min, a pan that boils.
+Rows boil(double litrePerHour, int until, double kilogram = 20) {
+    Rows rows;
+    rows.add(0, "set,2,m2,key=flue_pan_area")
+        .add(0, "set,40,mm,key=running_depth")
+        .add(0, "sap_in,1500,L,brix=2.0")
+        .add(0, "lit,,,");
+    for (int t = 0; t <= until; t += 10) {
+        rows.read(t, "syrup_pan", 102 + 0.01 * (t % 7), "degC");
+        rows.read(t, "tank_level", 1500 - litrePerHour * t / 3600, "L");
+        if (t % 60 == 0)
+            rows.read(t, "pressure", 101.3, "kPa");
+        if (t % 480 == 0)
+            rows.add(t, fmt::format("fired,{:.1f},kg,", kilogram));
+    }
+    return rows;
+}
+
+TEST(Balance, WhatLeavesTheTankIsBoiledOffButForTheSyrup) {
+    const auto picture = boil(200, 5400).at(5400);
+    ASSERT_TRUE(picture.evaporation);
+    // A litre of 66.9 brix takes some 43 litres of 2 brix sap: 2 percent of what leaves the tank is syrup.
+    EXPECT_NEAR(picture.evaporation->litrePerHour(), 196, 6);
+    ASSERT_TRUE(picture.fuel.evaporationSd);
+    EXPECT_GT(picture.fuel.evaporationSd->litrePerHour(), 0);
+}
+
+TEST(Balance, TheHeatIsAccountedForAndNotForcedToClose) {
+    const auto picture = boil(60, 7200).at(7200);
+    ASSERT_TRUE(picture.fuel.hour);
+    const auto& hour = *picture.fuel.hour;
+    EXPECT_NEAR(hour.wood.kilogram() / seconds(hour.over) * 3600, 150, 8);   // 20 kg each 8 min
+    EXPECT_NEAR((hour.boiling + hour.rest()).joule(), hour.fuel.joule(), 1); // no stack probe: no loss is made up
+    EXPECT_FALSE(hour.stackLoss);
+    EXPECT_NEAR(hour.boiling / hour.fuel, *picture.efficiency, 1e-9);
+}
+
+// 20 kg of wood of 20 percent moisture give about 280 MJ: the 7.5 loads of an hour boil no more than 500 L at 65
+// percent, so 1200 L/h is a leak.
+TEST(Balance, ATankThatFallsFasterThanWoodCanBoilIsALeak) {
+    const auto picture = boil(1200, 4200).at(4200);
+    EXPECT_EQ(picture.fuel.doubt, Disagreement::tankSaysMore);
+}
+
+TEST(Balance, ATankThatRisesUnaskedIsSaid) {
+    const auto picture = boil(-60, 5400).at(5400);
+    EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
+}
+
+TEST(Balance, TheLastLoadLeavesWhatCoversThePans) {
+    const auto picture = boil(200, 5400).at(5400);
+    ASSERT_TRUE(picture.keepBack);
+    // 2 m2 by 40 mm, and half of 45 min at the rate.
+    EXPECT_NEAR(picture.keepBack->litre(), 80 + 196 * 0.375, 3);
+    ASSERT_TRUE(picture.lastLoad);
+    EXPECT_NEAR(seconds(picture.lastLoad->p50), (1500 - 300 - picture.keepBack->litre()) / 200 * 3600, 120);
+    EXPECT_LT(picture.lastLoad->p10, picture.lastLoad->p50);
+    EXPECT_LT(picture.lastLoad->p50, *picture.lastLoad->p90);
+}
+
+TEST(Balance, MoreSapMovesTheLastLoadAtOnce) {
+    Rows rows = boil(200, 5400);
+    const auto before = rows.at(5400);
+    rows.add(5401, "sap_in,200,L,brix=2.0");
+    for (int t = 5410; t <= 5700; t += 10)
+        rows.read(t, "tank_level", 1700 - 200.0 * t / 3600, "L");
+    const auto after = rows.at(5700);
+    ASSERT_TRUE(before.lastLoad && after.lastLoad);
+    EXPECT_NEAR(seconds(after.lastLoad->p50) - seconds(before.lastLoad->p50), 3600 - 300, 120);
+}
+
+// Two figures of one thing, by hand: the mean weighted by 1/sd^2, (100/25 + 130/100) / (1/25 + 1/100) = 106.
+TEST(Reconcile, WeighsEachByItsUncertainty) {
+    const auto all =
+        reconcile({.sap = Rated{100, 5}, .syrup = {}, .steam = Rated{130, 10}, .syrupShare = 0, .shareSd = 0.3});
+    ASSERT_TRUE(all);
+    EXPECT_NEAR(all->steam.litrePerHour, 106, 0.1);
+    EXPECT_NEAR(all->steam.sd, std::sqrt(1 / (1 / 25.0 + 1 / 100.0)), 0.01);
+    EXPECT_NEAR(*all->steamOff, 2.4, 0.02);
+}
+
+TEST(Reconcile, WithoutATankTheDrawsSayIt) {
+    const auto all = reconcile({.sap = {}, .syrup = Rated{4, 0.2}, .steam = {}, .syrupShare = 0.025, .shareSd = 0.1});
+    ASSERT_TRUE(all);
+    EXPECT_NEAR(all->steam.litrePerHour, 4 * 39, 0.5);
+}
+
+TEST(Reconcile, WithNothingKnownSaysNothing) {
+    EXPECT_FALSE(reconcile({.sap = {}, .syrup = {}, .steam = {}, .syrupShare = 0.02, .shareSd = 0.3}));
+    EXPECT_FALSE(reconcile({.sap = Rated{100, 0}, .syrup = {}, .steam = {}, .syrupShare = 0.02, .shareSd = 0.3}));
+}
+
+} // namespace
+} // namespace panside

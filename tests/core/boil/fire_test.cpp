@@ -1,0 +1,146 @@
+// The call of the firing reads like a log: rows in, what is due.
+#include "tests/core/boil/logs.h"
+
+namespace panside {
+namespace {
+
+using test::noon;
+using test::Rows;
+using test::stands;
+
+double due(const Rows& rows, double at) {
+    const auto picture = rows.at(at);
+    EXPECT_TRUE(picture.fireDue);
+    return picture.fireDue ? seconds(*picture.fireDue) : 1e9;
+}
+
+TEST(Fire, NothingIsDueBeforeAFireIsLit) {
+    Rows rows;
+    rows.add(0, "note,,,cold arch");
+    const auto picture = rows.at(60);
+    EXPECT_FALSE(picture.fireDue);
+    ASSERT_FALSE(picture.why.empty());
+    EXPECT_EQ(picture.fireStanding, FireStanding::unknown);
+}
+
+// With no probe at all: a kitchen timer of eight minutes, that starts anew with each load.
+TEST(Fire, WithNoProbeTheClockCalls) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(100, "fired,,,");
+    EXPECT_NEAR(due(rows, 100), 480, 0.01);
+    EXPECT_NEAR(due(rows, 600), -20, 0.01);
+    EXPECT_FALSE(stands(rows.at(579), Alarm::fire_overdue));
+    EXPECT_TRUE(stands(rows.at(581), Alarm::fire_overdue));
+}
+
+TEST(Fire, WithNoStackTheCrewsRhythmIsLearned) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int load = 0; load < 7; ++load)
+        rows.add(60 + 390 * load, "fired,,,");
+    EXPECT_TRUE(rows.at(2500).fireIntervalLearned);
+    EXPECT_NEAR(seconds(rows.at(2500).fireInterval), 390, 1);
+    const auto moved = rows.at(2500).callMoved;
+    ASSERT_TRUE(moved);
+    EXPECT_EQ(moved->from, Duration{480});
+    EXPECT_NEAR(seconds(moved->to), 390, 1);
+    EXPECT_FALSE(moved->sagsAfter); // no stack: nobody saw it sag
+}
+
+TEST(Fire, AnIntervalSetByHandStands) {
+    Rows rows;
+    rows.add(0, "set,6,min,key=fire_interval").add(0, "lit,,,");
+    for (int load = 0; load < 7; ++load)
+        rows.add(60 + 500 * load, "fired,,,");
+    EXPECT_NEAR(due(rows, 3060), 360, 0.01);
+    EXPECT_FALSE(rows.at(3060).fireIntervalLearned);
+    EXPECT_FALSE(rows.at(3060).callMoved);
+}
+
+TEST(Fire, ALoadKeyedTwiceIsOne) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(60, "fired,30,lb,by=Ada").add(64, "fired,,,by=Ada");
+    EXPECT_EQ(rows.at(70).wood->kilogram(), Mass::pound(30).kilogram());
+    EXPECT_NEAR(due(rows, 70), 470, 0.01);
+}
+
+TEST(Fire, LitTwiceIsOneFire) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(100, "fired,,,").add(130, "lit,,,");
+    EXPECT_EQ(rows.at(200).litAt, noon);
+    EXPECT_NEAR(due(rows, 200), 380, 0.01);
+}
+
+TEST(Fire, ALoadWithNoFireLitLitIt) {
+    Rows rows;
+    rows.add(50, "fired,,,");
+    EXPECT_EQ(rows.at(60).litAt, noon + Duration{50});
+    EXPECT_NEAR(due(rows, 60), 470, 0.01);
+}
+
+// Asleep over the call: it stands at once on waking, with its age; a step of the wall clock moves no reminder.
+TEST(Fire, WhatFellDueInSleepIsCalledWithItsAge) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(60, "fired,,,").add(3000, "clock_step,3600,s,");
+    const auto picture = rows.at(3000);
+    EXPECT_NEAR(seconds(*picture.fireDue), 540 - 3000, 0.01);
+    ASSERT_TRUE(stands(picture, Alarm::fire_overdue));
+    const auto overdue = std::find_if(picture.alarms.begin(), picture.alarms.end(),
+                                      [](const AlarmPicture& one) { return one.alarm == Alarm::fire_overdue; });
+    EXPECT_EQ(overdue->since, noon + Duration{540});
+    EXPECT_EQ(picture.fireStanding, FireStanding::dying);
+}
+
+TEST(Fire, EachFireHasItsOwnRhythmAndTheNextIsCalled) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int load = 0; load < 6; ++load)
+        rows.add(10 + 400 * load, "fired,,,");
+    for (int load = 0; load < 6; ++load)
+        rows.add(50 + 300 * load, "fired,,,fire=finishing");
+    rows.add(2000, "fired,,,fire=finishing");
+    const auto picture = rows.at(2030);
+    ASSERT_EQ(picture.fires.size(), 2U);
+    EXPECT_EQ(picture.fires[0].name, "finishing");
+    EXPECT_NEAR(seconds(picture.fires[0].interval), 300, 3);
+    EXPECT_EQ(picture.fires[1].name, "");
+    EXPECT_NEAR(seconds(picture.fires[1].interval), 400, 3);
+    EXPECT_EQ(picture.fireDue, picture.fires[0].due);
+}
+
+TEST(Fire, TheTurnGoesRoundInTheOrderTheyCame) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(0, "crew,,,by=Ada").add(1, "crew,,,by=Bea").add(2, "crew,,,by=Col");
+    EXPECT_EQ(rows.at(5).turn, "Ada");
+    rows.add(10, "fired,,,by=Ada");
+    EXPECT_EQ(rows.at(15).turn, "Bea");
+    rows.add(500, "fired,,,by=Col");
+    EXPECT_EQ(rows.at(505).turn, "Ada");
+    rows.add(510, "crew,,,off=Ada");
+    EXPECT_EQ(rows.at(515).turn, "Bea");
+}
+
+TEST(Fire, NothingIsDueAfterTheShutdown) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(60, "fired,,,").add(400, "shutdown,,,");
+    const auto picture = rows.at(1000);
+    EXPECT_FALSE(picture.fireDue);
+    EXPECT_FALSE(stands(picture, Alarm::fire_overdue));
+    // No setting: the usual 45 min of burn-out, and a last look an hour after stopping (common practice, no source).
+    ASSERT_TRUE(picture.fuel.watchPans);
+    EXPECT_NEAR(seconds(*picture.fuel.watchPans), 400 + 2700 - 1000, 0.01);
+    EXPECT_NEAR(seconds(*picture.fuel.lastLook), 400 + 3600 - 1000, 0.01);
+    EXPECT_FALSE(rows.at(3200).fuel.watchPans);
+    EXPECT_LT(rows.at(4100).fuel.lastLook->count(), 0);
+}
+
+TEST(Fire, AbsurdWoodIsRefusedByTheLog) {
+    for (const char* row : {"2025-03-14T12:00:00Z,fired,900,lb,", "2025-03-14T12:00:00Z,fired,30,lb,moisture=120"}) {
+        const auto fact = factOfLine(row);
+        ASSERT_TRUE(std::holds_alternative<Fault>(fact)) << row;
+        EXPECT_EQ(std::get<Fault>(fact).slip, Slip::outOfRange) << row;
+    }
+}
+
+} // namespace
+} // namespace panside
