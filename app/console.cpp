@@ -23,6 +23,11 @@ using namespace std::chrono_literals;
 constexpr auto frame = 40ms;   // at most 25 pictures a second
 constexpr auto readable = 30s; // how long what was kept stands at the foot
 
+// The session marks its English for translation; what another program's journal says comes translated already.
+QString refusalWords(const Session::Refused& refused) {
+    return QCoreApplication::translate("Session", refused.why.c_str());
+}
+
 } // namespace
 
 Console::Console(Behind behind, Choices choices, QWidget* parent)
@@ -151,7 +156,7 @@ void Console::keep(const std::vector<Fact>& facts) {
     std::vector<Fact> taken;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         if (const auto* refused = std::get_if<Session::Refused>(&answers[i])) {
-            words = tr("Not kept: %1").arg(QString::fromStdString(refused->why));
+            words = tr("Not kept: %1").arg(refusalWords(*refused));
             continue;
         }
         taken.push_back(facts[i]);
@@ -180,9 +185,10 @@ void Console::say(const QString& words) {
 }
 
 void Console::footLine() {
-    const auto words = lastSaid_.isEmpty()        ? behind_.notice
-                       : behind_.notice.isEmpty() ? lastSaid_
-                                                  : behind_.notice + QStringLiteral("   ·   ") + lastSaid_;
+    // Asked for each time: the language may have been changed since.
+    QStringList lines{behind_.notice ? behind_.notice() : QString{}, lastSaid_};
+    lines.removeAll(QString{});
+    const auto words = lines.join(QStringLiteral("   ·   "));
     foot_->setText(words);
     foot_->setVisible(!words.isEmpty());
 }
@@ -210,8 +216,10 @@ void Console::choose(Choices choices) {
     const bool otherLanguage = choices.language != choices_.language;
     choices_ = std::move(choices);
     choices_.save();
-    if (otherLanguage)
+    if (otherLanguage) {
         speak(choices_.language);
+        say({});
+    }
     wear();
     refresh();
     emit chosen(choices_);

@@ -29,7 +29,7 @@ public:
     // What stands behind the session, as the console needs it.
     struct Behind {
         Session& session;
-        QString notice;                                        // stands at the foot as long as it is not empty
+        std::function<QString()> notice;                       // what it says stands at the foot; may be empty
         std::function<void()> advance;                         // called each second before the picture; may be empty
         std::function<void(const std::vector<Fact>&)> entered; // after facts were entered; may be empty
     };

@@ -1,5 +1,6 @@
 #include "app/commands.h"
 #include "app/console_screens.h"
+#include "app/display.h"
 #include "app/end_signal.h"
 #include "app/journal_status.h"
 #include "app/places.h"
@@ -7,9 +8,9 @@
 #include "app/terminal_board.h"
 #include "core/boil/replay.h"
 #include "core/probe/rehearse.h"
+#include "ui/words/journal_words.h"
 
 #include <QApplication>
-#include <cstdlib>
 #include <future>
 #include <ostream>
 
@@ -22,21 +23,12 @@ using namespace std::chrono_literals;
 constexpr std::uint64_t usualSeed = 4;
 constexpr auto lookEvery = 5s; // at a journal that another console writes
 
-bool hasDisplay() {
-    const auto said = [](const char* variable) {
-        const char* value = std::getenv(variable);
-        return value && *value;
-    };
-    return said("DISPLAY") || said("WAYLAND_DISPLAY") || said("QT_QPA_PLATFORM");
-}
-
-int inTerminal(const ConsoleRequest& request, std::ostream& out, std::ostream& err) {
+int inTerminal(const ConsoleRequest& request, const std::string& why, std::ostream& out, std::ostream& err) {
     if (!request.rehearsal) {
-        err << "There is no display here for the console. `panside tend` does the same without one.\n";
+        err << why << " Set DISPLAY to one that runs; `panside tend` does the same without any.\n";
         return status::machineFailed;
     }
-    out << "There is no display here for the console: this is a rehearsal in the terminal, three hours of a made-up "
-           "boil.\n";
+    out << why << " This is a rehearsal in the terminal, three hours of a made-up boil.\n";
     const auto log = rehearsedLog(3h, request.seed.value_or(usualSeed));
     replay(log, {.every = 2min}, [&](const Picture& picture) { out << terminalLine(picture) << '\n'; });
     return status::done;
@@ -57,10 +49,10 @@ Choices choicesFor(const ConsoleRequest& request) {
 struct Kept {
     std::optional<Session> session;
     std::optional<Journal> watched;
-    std::string why;
+    QString why() const { return watched ? journalWords(*watched->readOnly()) : QString{}; }
     void look() {
-        if (const auto open = watched->openShift())
-            session->watch(watched->facts(open->id), why);
+        const auto open = watched->openShift();
+        session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, why().toStdString());
     }
 };
 Kept open(const std::filesystem::path& place) {
@@ -68,7 +60,6 @@ Kept open(const std::filesystem::path& place) {
     auto journal = Journal::open(place);
     const auto shift = journal.openShift();
     if (journal.readOnly()) {
-        kept.why = journal.readOnly()->what();
         kept.session.emplace(keeperOfNothing());
         kept.watched.emplace(std::move(journal));
         kept.look();
@@ -82,7 +73,7 @@ Kept open(const std::filesystem::path& place) {
 
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
     const auto feed = loading.get();
-    Console console{{feed->session(), Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."),
+    Console console{{feed->session(), [] { return Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."); },
                      [&] { feed->advance(); }, [&](const std::vector<Fact>& facts) { feed->perform(facts); }},
                     choicesFor(request)};
     addReckoner(console);
@@ -118,7 +109,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
             if (++count % lookEvery.count() == 0)
                 kept.look();
         };
-    Console console{{session, QString::fromStdString(kept.why), look, {}}, choicesFor(request)};
+    Console console{{session, [&kept] { return kept.why(); }, look, {}}, choicesFor(request)};
     QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
         session.read(fact);
         console.refreshSoon();
@@ -138,8 +129,8 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
 } // namespace
 
 int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostream& err) {
-    if (!hasDisplay())
-        return inTerminal(request, out, err);
+    if (const auto why = displayTrouble(); !why.empty())
+        return inTerminal(request, why, out, err);
     try {
         // The shift is read on another core while Qt sets itself up.
         const std::filesystem::path journal =

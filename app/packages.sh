@@ -4,7 +4,8 @@
 buildPackages=(
     g++ cmake ninja-build mold
     qt6-base-dev qt6-base-dev-tools qt6-charts-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev
-    qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqt6opengl6-dev libgl-dev libegl-dev
+    qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqt6opengl6-dev libgl-dev libegl-dev libxcb1-dev
+    qt6-translations-l10n
     libsqlite3-dev libsqlitecpp-dev libfmt-dev libcli11-dev libtomlplusplus-dev nlohmann-json3-dev libeigen3-dev
     libxlsxwriter-dev
 )

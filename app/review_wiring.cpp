@@ -4,6 +4,8 @@
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
 #include "ui/review/review_screen.h"
+#include "ui/words/fault_words.h"
+#include "ui/words/journal_words.h"
 
 #include <QFileDialog>
 #include <fstream>
@@ -42,7 +44,7 @@ private:
         try {
             work();
         } catch (const JournalError& trouble) {
-            screen_->say(QString::fromStdString(trouble.what()));
+            screen_->say(journalWords(trouble));
         }
     }
     static Boil boilOf(const Journal& journal, ShiftId shift) {
@@ -95,7 +97,7 @@ private:
             const auto imported = importLog(journal, log);
             said << QString::fromStdString(sentence(imported, place.toStdString()));
             for (const auto& fault : imported.faults)
-                said << QString::fromStdString(sentence(fault, place.toStdString()));
+                said << faultWords(fault, place);
         }
         list();
         screen_->say(said.mid(0, 4).join(QStringLiteral("\n")));

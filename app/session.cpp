@@ -2,6 +2,7 @@
 
 #include "app/learned.h"
 
+#include <QtGlobal>
 #include <algorithm>
 
 namespace panside {
@@ -148,11 +149,13 @@ std::optional<std::string> Session::objection(const Fact& fact, Instant now) con
     if (!onlyWatches_.empty())
         return onlyWatches_;
     if (fact.at > now + furthestAhead)
-        return "Its time lies in the future. Write the time it happened, or leave the time empty for now.";
+        return QT_TRANSLATE_NOOP(
+            "Session", "Its time lies in the future. Write the time it happened, or leave the time empty for now.");
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
-        return "Its time lies more than a day before this shift began. Import it as a log of its own.";
+        return QT_TRANSLATE_NOOP(
+            "Session", "Its time lies more than a day before this shift began. Import it as a log of its own.");
     if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
-        return "Its time lies within the shift that has ended. Take back its end first.";
+        return QT_TRANSLATE_NOOP("Session", "Its time lies within the shift that has ended. Take back its end first.");
     return std::nullopt;
 }
 

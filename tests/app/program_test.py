@@ -12,6 +12,7 @@ import select
 import shutil
 import signal
 import sqlite3
+import struct
 import subprocess
 import sys
 import tempfile
@@ -262,20 +263,64 @@ class Terminal(Place):
     def test_the_console_itself_needs_one(self):
         self.assertIn("no display", self.run_it(status=3).stderr)
 
+    def test_a_display_that_does_not_answer_is_named(self):
+        # No X server has so high a number; the Wayland socket is not there.
+        for variable, value in (("DISPLAY", ":60999"), ("WAYLAND_DISPLAY", "wayland-60999")):
+            self.surroundings[variable] = value
+            lines = self.run_it("--rehearsal").stdout.splitlines()
+            self.assertIn(f"The display {value} does not answer", lines[0])
+            self.assertGreater(len(lines), 60)
+            refused = self.run_it(status=3).stderr.splitlines()
+            self.assertEqual(len(refused), 1, refused)
+            self.assertIn("panside tend", refused[0])
+            del self.surroundings[variable]
+
+
+class Photograph:
+    """What the screen shows now: the server keeps it in a file (XWD: a header in 32-bit words, colours, rows of pixels)."""
+
+    def __init__(self, place):
+        data = place.read_bytes()
+        header = struct.unpack(">25I", data[:100])
+        self.width, self.height, self.line, bits = header[4], header[5], header[12], header[11]
+        assert header[1] == 7 and bits == 32, header
+        self.pixels = data[header[0] + 12 * header[19]:]
+
+    def row(self, y, left=0, right=None):
+        """The pixels of a row, as (blue, green, red)."""
+        row = self.pixels[y * self.line + 4 * left:y * self.line + 4 * (self.width if right is None else right)]
+        return list(zip(row[0::4], row[1::4], row[2::4]))
+
+    def column(self, x):
+        start = self.pixels[4 * x:]
+        return list(zip(start[0::self.line], start[1::self.line], start[2::self.line]))
+
+    def brightness(self):
+        return sum(self.pixels[1::4]) / len(self.pixels[1::4])  # of green, which carries most of it
+
+    def colours(self, top, bottom):
+        return {pixel for y in range(top, bottom) for pixel in self.row(y)}
+
 
 class Window(Place):
     def setUp(self):
         super().setUp()
+        self.serve("1366x768")
+
+    def serve(self, size):
         # The server finds a free number itself and tells it.
+        self.screen = self.folder / size
+        self.screen.mkdir()
         told, tell = os.pipe()
-        server = subprocess.Popen(["Xvfb", "-displayfd", str(tell), "-screen", "0", "1366x768x24", "-noreset", "-nolisten", "tcp"],
+        server = subprocess.Popen(["Xvfb", "-displayfd", str(tell), "-screen", "0", f"{size}x24", "-dpi", "96", "-noreset",
+                                   "-nolisten", "tcp", "-fbdir", str(self.screen)],
                                   pass_fds=[tell], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         os.close(tell)
         self.addCleanup(server.wait)
         self.addCleanup(server.kill)
         with os.fdopen(told) as number:
             self.surroundings["DISPLAY"] = ":" + number.readline().strip()
-        (self.folder / ".config/panside").mkdir(parents=True)
+        (self.folder / ".config/panside").mkdir(parents=True, exist_ok=True)
         self.write(".config/panside/console.ini", "[General]\ncautioned=true\n")
 
     def tool(self, *words):
@@ -292,6 +337,9 @@ class Window(Place):
             self.assertIsNone(process.poll(), "the console ended by itself")
             time.sleep(0.1)
         self.fail("no window came")
+
+    def photograph(self):
+        return Photograph(self.screen / "Xvfb_screen0")
 
     def press(self, *keys):
         for key in keys:
@@ -311,6 +359,66 @@ class Window(Place):
         self.assertEqual(log.count(",lit,"), 1, log)
         self.assertEqual(log.count(",fired,"), 1, log)
         self.assertNotIn("draw_open", log)
+
+    def look_at_day_and_night(self, width, height):
+        process = self.open("--rehearsal", "--day")
+        window = self.tool("search", "--onlyvisible", "--name", "Panside").stdout.split()[-1]
+        shape = self.tool("getwindowgeometry", "--shell", window).stdout.split()
+        self.assertLessEqual({"X=0", "Y=0", f"WIDTH={width}", f"HEIGHT={height}"}, set(shape))
+        day = self.photograph()
+        self.press("F9")
+        night = self.photograph()
+        self.end(process)
+        self.assertEqual((day.width, day.height), (width, height))
+        for picture in (day, night):
+            self.assertGreater(len(picture.colours(0, height)), 30, "blank, or nearly so")
+            # No word runs into the edge of the screen: the outermost pixels are plain, and the line at the foot is whole.
+            for edge in (picture.row(0), picture.row(height - 1), picture.column(0), picture.column(width - 1)):
+                self.assertLessEqual(len(set(edge)), 2, "something is cut at the edge")
+            self.assertGreater(len(picture.colours(height - 20, height)), 5, "no line at the foot")
+        # A room with windows, and eyes that are used to the dark.
+        self.assertGreater(day.brightness(), 170)
+        self.assertLess(night.brightness(), 60)
+        bright = sum(night.pixels[1::4].count(value) for value in range(225, 256))
+        self.assertLess(bright, 400, "something dazzles that is larger than the pointer")
+
+    def test_a_laptops_screen_is_filled_by_day_and_by_night(self):
+        self.look_at_day_and_night(1366, 768)
+
+    def test_a_large_screen_is_filled_by_day_and_by_night(self):
+        self.serve("1920x1080")
+        self.look_at_day_and_night(1920, 1080)
+
+    def test_the_frame_flashes_until_the_alarm_is_seen(self):
+        earlier = datetime.datetime.now(datetime.timezone.utc) - datetime.timedelta(minutes=40)
+        self.run_it("tend", "--journal", "j.db", stdin=f"{earlier:%Y-%m-%dT%H:%M:%SZ},lit,,,\n")
+
+        def frames():
+            seen = set()
+            for _ in range(14):
+                seen.add(tuple(self.photograph().row(2, 600, 700)))
+                time.sleep(0.1)
+            return seen
+
+        self.open("--journal", "j.db")
+        flashing = frames()
+        self.assertEqual(len(flashing), 2)
+        for frame in flashing:
+            self.assertEqual(len(set(frame)), 1, "a frame is of one colour")
+        self.press("a", "Return")
+        self.assertEqual(len(frames()), 1)
+
+    def test_a_journal_that_another_program_writes_takes_nothing(self):
+        other = self.start("tend", "--journal", "j.db")
+        self.assertTrue(select.select([other.stdout], [], [], 20)[0])
+        process = self.open("--journal", "j.db")
+        self.press("f", "Return")
+        process.send_signal(signal.SIGTERM)
+        process.wait(15)
+        other.stdin.close()
+        other.wait(10)
+        other.stdin = None
+        self.run_it("export", "--journal", "j.db", status=1)  # there is no shift
 
     def test_a_rehearsal_leaves_the_journal_alone(self):
         process = self.open("--rehearsal")

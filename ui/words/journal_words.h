@@ -1,0 +1,12 @@
+#pragma once
+// What is wrong with the journal, in a person's words: what, where, what to do.
+#include "core/journal/journal_error.h"
+
+#include <QString>
+
+namespace panside {
+
+QString journalWords(JournalTrouble trouble, const QString& place, const QString& given);
+QString journalWords(const JournalError& error);
+
+} // namespace panside
