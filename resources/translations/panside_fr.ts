@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>the draw-off was opened</source>
-        <translation>la sortie de sirop a été ouverte</translation>
+        <translation>la coulée a été ouverte</translation>
     </message>
     <message>
         <source>Close the draw</source>
@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>the draw-off was closed; then how much came</source>
-        <translation>la sortie a été fermée ; puis combien il en est venu</translation>
+        <translation>la coulée a été fermée; puis combien il en est venu</translation>
     </message>
     <message>
         <source>Check</source>
@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>what hydrometer and cup thermometer show</source>
-        <translation>ce que montrent le densimètre et le thermomètre de l'éprouvette</translation>
+        <translation>ce que montrent le densimètre et le thermomètre du godet</translation>
     </message>
     <message>
         <source>Fired</source>
@@ -33,7 +33,7 @@
     </message>
     <message>
         <source>a load of wood went in</source>
-        <translation>une attisée de bois est entrée</translation>
+        <translation>une charge de bois est entrée</translation>
     </message>
     <message>
         <source>Fire lit</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>sap came into the tank</source>
-        <translation>de l'eau d'érable est arrivée au réservoir</translation>
+        <translation>de l'eau d'érable est arrivée au bassin</translation>
     </message>
     <message>
         <source>Stop firing</source>
@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>no more wood; the fire may burn out</source>
-        <translation>plus de bois ; le feu peut s'éteindre</translation>
+        <translation>plus de bois; le feu peut s'éteindre</translation>
     </message>
     <message>
         <source>Seen</source>
@@ -133,11 +133,11 @@
     </message>
     <message>
         <source>End of shift</source>
-        <translation>Fin du quart</translation>
+        <translation>Fin de la veille</translation>
     </message>
     <message>
         <source>the shift is over; the next fact begins another</source>
-        <translation>le quart est fini ; le prochain fait en ouvre un autre</translation>
+        <translation>la veille est finie; le prochain fait en ouvre une autre</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -153,7 +153,7 @@
     </message>
     <message>
         <source>the shifts so far</source>
-        <translation>les quarts jusqu'ici</translation>
+        <translation>les veilles jusqu'ici</translation>
     </message>
     <message>
         <source>Season</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>from sap to bottle</source>
-        <translation>de l'eau à la bouteille</translation>
+        <translation>de l'eau d'érable à la bouteille</translation>
     </message>
     <message>
         <source>Reckoner</source>
@@ -185,7 +185,7 @@
     </message>
     <message>
         <source>pans, tank, target, units, language</source>
-        <translation>casseroles, réservoir, cible, unités, langue</translation>
+        <translation>casseroles, bassin, cible, unités, langue</translation>
     </message>
     <message>
         <source>Day or night</source>
@@ -224,7 +224,7 @@
     </message>
     <message>
         <source>Sap for %1 more</source>
-        <translation>De l'eau pour encore %1</translation>
+        <translation>Eau d'érable pour encore %1</translation>
     </message>
     <message>
         <source>Sap is running short</source>
@@ -260,19 +260,19 @@
     </message>
     <message>
         <source>draw still open</source>
-        <translation>sortie encore ouverte</translation>
+        <translation>coulée encore ouverte</translation>
     </message>
     <message>
         <source>firing overdue</source>
-        <translation>attisée en retard</translation>
+        <translation>charge en retard</translation>
     </message>
     <message>
         <source>sap low</source>
-        <translation>eau basse</translation>
+        <translation>eau d'érable basse</translation>
     </message>
     <message>
         <source>last load</source>
-        <translation>dernière attisée</translation>
+        <translation>dernière charge</translation>
     </message>
     <message>
         <source>probe stuck</source>
@@ -308,11 +308,11 @@
     </message>
     <message>
         <source>Over the target, draw shut</source>
-        <translation>Au-dessus de la cible, sortie fermée</translation>
+        <translation>Au-dessus de la cible, coulée fermée</translation>
     </message>
     <message>
         <source>Draw open, syrup too light</source>
-        <translation>Sortie ouverte, sirop trop léger</translation>
+        <translation>Coulée ouverte, sirop trop léger</translation>
     </message>
     <message>
         <source>The fire wants wood</source>
@@ -320,7 +320,7 @@
     </message>
     <message>
         <source>The next load should be the last</source>
-        <translation>La prochaine attisée devrait être la dernière</translation>
+        <translation>La prochaine charge devrait être la dernière</translation>
     </message>
     <message>
         <source>Not moving: %1</source>
@@ -336,7 +336,7 @@
     </message>
     <message>
         <source>flood the pan with sap, close the draw, damp the fire</source>
-        <translation>noyer la casserole d'eau d'érable, fermer la sortie, étouffer le feu</translation>
+        <translation>noyer la casserole d'eau d'érable, fermer la coulée, étouffer le feu</translation>
     </message>
     <message>
         <source>look at the pan, open the feed, have cold sap at hand</source>
@@ -360,23 +360,23 @@
     </message>
     <message>
         <source>open the draw and check the density</source>
-        <translation>ouvrir la sortie et vérifier la densité</translation>
+        <translation>ouvrir la coulée et vérifier la densité</translation>
     </message>
     <message>
         <source>close the draw and check the density</source>
-        <translation>fermer la sortie et vérifier la densité</translation>
+        <translation>fermer la coulée et vérifier la densité</translation>
     </message>
     <message>
         <source>fire, gloves on, or press Fired if it is done</source>
-        <translation>charger, gants mis, ou peser sur Chargé si c'est fait</translation>
+        <translation>charger, gants mis, ou appuyer sur Chargé si c'est fait</translation>
     </message>
     <message>
         <source>bring sap, or stop firing while it still covers the pans</source>
-        <translation>amener de l'eau, ou cesser de chauffer pendant qu'elle couvre les casseroles</translation>
+        <translation>amener de l'eau d'érable, ou cesser de chauffer pendant qu'il en reste pour couvrir les casseroles</translation>
     </message>
     <message>
         <source>keep the sap that is left to cover the pans</source>
-        <translation>garder l'eau qui reste pour couvrir les casseroles</translation>
+        <translation>garder l'eau d'érable qui reste pour couvrir les casseroles</translation>
     </message>
     <message>
         <source>trust the hydrometer, then look at the probe and its box</source>
@@ -435,15 +435,15 @@
     </message>
     <message>
         <source>%1 %2 or more</source>
-        <translation>%1 %2 ou plus</translation>
+        <translation>%1 %2 ou plus</translation>
     </message>
     <message>
         <source>about %1 %2</source>
-        <translation>environ %1 %2</translation>
+        <translation>environ %1 %2</translation>
     </message>
     <message>
         <source>%1 to %2 %3</source>
-        <translation>%1 à %2 %3</translation>
+        <translation>%1 à %2 %3</translation>
     </message>
 </context>
 <context>
@@ -462,11 +462,11 @@
     </message>
     <message>
         <source>open at %1</source>
-        <translation>ouvrir à %1</translation>
+        <translation>couler à %1</translation>
     </message>
     <message>
         <source>reads %1, open at %2</source>
-        <translation>lit %1, ouvrir à %2</translation>
+        <translation>marque %1, couler à %2</translation>
     </message>
     <message>
         <source>about %1</source>
@@ -481,8 +481,16 @@
         <translation>densité pas encore vérifiée</translation>
     </message>
     <message>
+        <source>DRAWING, CLOSE IT</source>
+        <translation>COULÉE OUVERTE, FERMEZ-LA</translation>
+    </message>
+    <message>
+        <source>DRAWING, WATCH THE RISE</source>
+        <translation>COULÉE OUVERTE, VEILLEZ LA HAUSSE</translation>
+    </message>
+    <message>
         <source>DRAWING, CLOSE IN</source>
-        <translation>COULE, FERMER DANS</translation>
+        <translation>COULÉE OUVERTE, FERMER DANS</translation>
     </message>
     <message>
         <source>TO THE DRAW</source>
@@ -517,7 +525,7 @@
     </message>
     <message>
         <source>volume drawn, if known</source>
-        <translation>volume tiré, si connu</translation>
+        <translation>volume coulé, si connu</translation>
     </message>
     <message>
         <source>into</source>
@@ -529,7 +537,7 @@
     </message>
     <message>
         <source>cup temperature</source>
-        <translation>température de l'éprouvette</translation>
+        <translation>température du godet</translation>
     </message>
     <message>
         <source>scale</source>
@@ -624,11 +632,11 @@
     </message>
     <message>
         <source>draw closed</source>
-        <translation>sortie fermée</translation>
+        <translation>coulée fermée</translation>
     </message>
     <message>
         <source>cup %1</source>
-        <translation>éprouvette %1</translation>
+        <translation>godet %1</translation>
     </message>
     <message>
         <source>hydrometer %1</source>
@@ -672,7 +680,7 @@
     </message>
     <message>
         <source>draw opened</source>
-        <translation>sortie ouverte</translation>
+        <translation>coulée ouverte</translation>
     </message>
     <message>
         <source>water boiled at %1</source>
@@ -688,7 +696,7 @@
     </message>
     <message>
         <source>end of shift</source>
-        <translation>fin du quart</translation>
+        <translation>fin de la veille</translation>
     </message>
     <message>
         <source>alarm seen: %1</source>
@@ -717,6 +725,22 @@
 </context>
 <context>
     <name>FaultWords</name>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> à </translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
     <message>
         <source>the first line is not the heading of a shift log. Begin with time,what,value,unit,detail.</source>
         <translation>la première ligne n'est pas l'en-tête d'un registre. Commencez par time,what,value,unit,detail.</translation>
@@ -763,7 +787,7 @@
     </message>
     <message>
         <source>%1 “%2” cannot be. It lies in %3: look at digits and unit.</source>
-        <translation>%1 « %2 » est impossible. C'est entre %3 : voyez les chiffres et l'unité.</translation>
+        <translation>%1 « %2 » est impossible. Ce doit être de %3 : voyez les chiffres et l'unité.</translation>
     </message>
     <message>
         <source>“%2” is not a pair. Write key=value, with a semicolon between pairs.</source>
@@ -799,14 +823,14 @@
     </message>
     <message>
         <source>Was %1 meant?</source>
-        <translation>Vouliez-vous dire %1 ?</translation>
+        <translation>Vouliez-vous dire %1?</translation>
     </message>
 </context>
 <context>
     <name>FireCard</name>
     <message numerus="yes">
         <source>%n loads</source>
-        <translation><numerusform>%n attisée</numerusform><numerusform>%n attisées</numerusform></translation>
+        <translation><numerusform>%n charge</numerusform><numerusform>%n charges</numerusform></translation>
     </message>
     <message>
         <source>turn: %1</source>
@@ -814,15 +838,15 @@
     </message>
     <message>
         <source>every %1, learned tonight</source>
-        <translation>aux %1, appris ce soir</translation>
+        <translation>toutes les %1, appris ce soir</translation>
     </message>
     <message>
         <source>every %1</source>
-        <translation>aux %1</translation>
+        <translation>toutes les %1</translation>
     </message>
     <message>
         <source>one load</source>
-        <translation>une attisée</translation>
+        <translation>une charge</translation>
     </message>
     <message>
         <source>the last %1 ago</source>
@@ -830,7 +854,7 @@
     </message>
     <message>
         <source>TO THE NEXT FIRING</source>
-        <translation>AVANT L'ATTISÉE</translation>
+        <translation>AVANT LA PROCHAINE CHARGE</translation>
     </message>
     <message>
         <source>firing stopped</source>
@@ -849,7 +873,7 @@
     <name>LastLoadCard</name>
     <message>
         <source>sap for %1</source>
-        <translation>de l'eau pour %1</translation>
+        <translation>eau pour %1</translation>
     </message>
     <message>
         <source>boils off %1</source>
@@ -869,15 +893,15 @@
     </message>
     <message>
         <source>TO THE LAST LOAD</source>
-        <translation>AVANT LA DERNIÈRE ATTISÉE</translation>
+        <translation>AVANT LA DERNIÈRE CHARGE</translation>
     </message>
     <message>
         <source>FIRING STOPPED, WATCH THE PANS</source>
-        <translation>FEU ARRÊTÉ, VEILLEZ LES CASSEROLES</translation>
+        <translation>FIN DE CHAUFFE, VEILLEZ LES CASSEROLES</translation>
     </message>
     <message>
-        <source>ago</source>
-        <translation>passé</translation>
+        <source>%1 ago</source>
+        <translation>il y a %1</translation>
     </message>
     <message>
         <source>keep %1 back to cover the pans</source>
@@ -892,7 +916,7 @@
     </message>
     <message>
         <source>A dry pan burns within minutes and can set the house on fire. Somebody stays with a lit fire, always; keep sap and an extinguisher at hand, and look up at the roof.</source>
-        <translation>Une casserole à sec brûle en quelques minutes et peut mettre le feu à la cabane. Quelqu'un reste toujours près d'un feu allumé ; gardez de l'eau d'érable et un extincteur à portée, et regardez le toit.</translation>
+        <translation>Une casserole à sec brûle en quelques minutes et peut mettre le feu à la cabane. Quelqu'un reste toujours près d'un feu allumé; gardez de l'eau d'érable et un extincteur à portée, et regardez le toit.</translation>
     </message>
     <message>
         <source>Flue gas in a closed house kills without a smell (carbon monoxide). Keep it open, and hang a detector.</source>
@@ -950,7 +974,7 @@
     </message>
     <message>
         <source>sap feed</source>
-        <translation>arrivée d'eau</translation>
+        <translation>arrivée d'eau d'érable</translation>
     </message>
     <message>
         <source>outside air</source>
@@ -974,11 +998,11 @@
     </message>
     <message>
         <source>sap tank</source>
-        <translation>réservoir d'eau</translation>
+        <translation>bassin d'eau d'érable</translation>
     </message>
     <message>
         <source>sap flow</source>
-        <translation>débit d'eau</translation>
+        <translation>débit d'eau d'érable</translation>
     </message>
     <message>
         <source>filter press</source>
@@ -1022,11 +1046,11 @@
     </message>
     <message>
         <source>wrong unit?</source>
-        <translation>mauvaise unité ?</translation>
+        <translation>mauvaise unité?</translation>
     </message>
     <message>
         <source>touching the pan?</source>
-        <translation>touche la casserole ?</translation>
+        <translation>touche la casserole?</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -1062,11 +1086,11 @@
     </message>
     <message>
         <source>drawing</source>
-        <translation>coule</translation>
+        <translation>coulée ouverte</translation>
     </message>
     <message>
         <source>draw shut</source>
-        <translation>sortie fermée</translation>
+        <translation>coulée fermée</translation>
     </message>
     <message>
         <source>fire not lit</source>
@@ -1082,7 +1106,7 @@
     </message>
     <message>
         <source>sap tank not read</source>
-        <translation>réservoir pas lu</translation>
+        <translation>bassin pas lu</translation>
     </message>
     <message>
         <source>not watched long enough</source>
@@ -1090,7 +1114,7 @@
     </message>
     <message>
         <source>weight of a load not set</source>
-        <translation>poids d'une attisée non réglé</translation>
+        <translation>poids d'une charge non réglé</translation>
     </message>
     <message>
         <source>pan size not set</source>
@@ -1098,7 +1122,7 @@
     </message>
     <message>
         <source>sugar of the sap not known</source>
-        <translation>sucre de l'eau inconnu</translation>
+        <translation>sucre de l'eau d'érable inconnu</translation>
     </message>
     <message>
         <source>not boiling</source>
@@ -1106,7 +1130,7 @@
     </message>
     <message>
         <source>the shift is over</source>
-        <translation>le quart est fini</translation>
+        <translation>la veille est finie</translation>
     </message>
     <message>
         <source>may never get there</source>
@@ -1121,7 +1145,7 @@
     </message>
     <message>
         <source>shift</source>
-        <translation>quart</translation>
+        <translation>veille</translation>
     </message>
     <message>
         <source>hours</source>
@@ -1145,7 +1169,7 @@
     </message>
     <message>
         <source>firings</source>
-        <translation>attisées</translation>
+        <translation>charges</translation>
     </message>
     <message>
         <source>crew</source>
@@ -1161,7 +1185,7 @@
     </message>
     <message numerus="yes">
         <source>%n load(s)</source>
-        <translation><numerusform>%n attisée</numerusform><numerusform>%n attisées</numerusform></translation>
+        <translation><numerusform>%n charge</numerusform><numerusform>%n charges</numerusform></translation>
     </message>
     <message>
         <source>syrup %1</source>
@@ -1188,7 +1212,7 @@
     </message>
     <message>
         <source>height above the sea</source>
-        <translation>hauteur sur la mer</translation>
+        <translation>altitude</translation>
     </message>
     <message>
         <source>flue pan, area</source>
@@ -1204,11 +1228,11 @@
     </message>
     <message>
         <source>feed tank holds</source>
-        <translation>le réservoir contient</translation>
+        <translation>le bassin contient</translation>
     </message>
     <message>
         <source>a usual load of wood</source>
-        <translation>une attisée ordinaire</translation>
+        <translation>une charge ordinaire</translation>
     </message>
     <message>
         <source>moisture of the wood, wet basis</source>
@@ -1216,7 +1240,7 @@
     </message>
     <message>
         <source>fire every</source>
-        <translation>charger aux</translation>
+        <translation>charger toutes les</translation>
     </message>
     <message>
         <source>fire burns out in</source>
@@ -1228,11 +1252,11 @@
     </message>
     <message>
         <source>barometer reads too high by</source>
-        <translation>le baromètre lit trop haut de</translation>
+        <translation>le baromètre marque trop haut de</translation>
     </message>
     <message>
         <source>pan probe reads too high by</source>
-        <translation>la sonde lit trop haut de</translation>
+        <translation>la sonde marque trop haut de</translation>
     </message>
     <message>
         <source>known to within</source>
@@ -1240,7 +1264,7 @@
     </message>
     <message>
         <source>learned; %1 until then</source>
-        <translation>appris ; %1 d'ici là</translation>
+        <translation>appris; %1 d'ici là</translation>
     </message>
     <message>
         <source>no alarm</source>
@@ -1290,7 +1314,7 @@
     </message>
     <message>
         <source>The shift is over.</source>
-        <translation>Le quart est fini.</translation>
+        <translation>La veille est finie.</translation>
     </message>
     <message>
         <source>Burning out: stay until the pans are still.</source>
@@ -1298,7 +1322,7 @@
     </message>
     <message>
         <source>Drawing. Nothing is wrong.</source>
-        <translation>La coulée est ouverte. Tout va bien.</translation>
+        <translation>La coulée est ouverte. Rien d'anormal.</translation>
     </message>
     <message>
         <source>Nothing is lit. Cover the pans before the fire.</source>
@@ -1310,7 +1334,7 @@
     </message>
     <message>
         <source>Readings by hand. Nothing is wrong by the last one.</source>
-        <translation>Lectures à la main. Tout va bien à la dernière.</translation>
+        <translation>Lectures à la main. Rien d'anormal à la dernière.</translation>
     </message>
     <message>
         <source>Pan probe %1: watch the pan itself.</source>
@@ -1318,7 +1342,7 @@
     </message>
     <message>
         <source>A calm boil. Nothing is wrong.</source>
-        <translation>Le feu roule. Tout va bien.</translation>
+        <translation>Tout est calme. Rien d'anormal.</translation>
     </message>
 </context>
 <context>
@@ -1384,11 +1408,11 @@
     </message>
     <message>
         <source>Export the shift</source>
-        <translation>Écrire le registre du quart</translation>
+        <translation>Écrire le registre de la veille</translation>
     </message>
     <message>
         <source>Shift logs (*.csv)</source>
-        <translation>Registres de quart (*.csv)</translation>
+        <translation>Registres de veille (*.csv)</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -1473,7 +1497,7 @@
     </message>
     <message>
         <source>No serial port is plugged in. Plug the probe in and look again; readings can be typed in without one.</source>
-        <translation>Aucun port série n'est branché. Branchez la sonde et regardez encore ; on peut taper les lectures sans elle.</translation>
+        <translation>Aucun port série n'est branché. Branchez la sonde et regardez encore; on peut taper les lectures sans elle.</translation>
     </message>
     <message>
         <source>Look again</source>
@@ -1544,11 +1568,11 @@
     </message>
     <message>
         <source>No shift yet. The first fact of a boil begins one.</source>
-        <translation>Aucun quart encore. Le premier fait d'une bouillée en ouvre un.</translation>
+        <translation>Aucune veille encore. Le premier fait d'une bouillée en ouvre une.</translation>
     </message>
     <message>
         <source>%1 lies over it, from the moment each fire was lit.</source>
-        <translation>%1 est posé dessus, à partir de chaque feu allumé.</translation>
+        <translation>%1 est posée dessus, à partir de chaque feu allumé.</translation>
     </message>
 </context>
 <context>
@@ -1582,7 +1606,7 @@
     <name>panside::RiseChart</name>
     <message>
         <source>rise above boiling water, %1</source>
-        <translation>hausse sur l'eau bouillante, %1</translation>
+        <translation>hausse au-dessus de l'eau bouillante, %1</translation>
     </message>
     <message>
         <source>water boils at %1</source>
@@ -1607,6 +1631,106 @@
     <message>
         <source>stack %1</source>
         <translation>cheminée %1</translation>
+    </message>
+</context>
+<context>
+    <name>JournalWords</name>
+    <message>
+        <source>there is no journal here. Check the path.</source>
+        <translation>il n'y a pas de journal ici. Vérifiez le chemin.</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made%1. Choose another place for the journal.</source>
+        <translation>le dossier ne peut être créé%1. Choisissez un autre endroit pour le journal.</translation>
+    </message>
+    <message>
+        <source>permission is missing%1. Ask the owner of the file, or choose another place.</source>
+        <translation>la permission manque%1. Demandez au propriétaire du fichier, ou choisissez un autre endroit.</translation>
+    </message>
+    <message>
+        <source>this is not a journal but some other file; it was left as it is. Check the path.</source>
+        <translation>ce n'est pas un journal mais un autre fichier; il est resté tel quel. Vérifiez le chemin.</translation>
+    </message>
+    <message>
+        <source>this database belongs to another program; it was left as it is. Check the path.</source>
+        <translation>cette base de données est celle d'un autre programme; elle est restée telle quelle. Vérifiez le chemin.</translation>
+    </message>
+    <message>
+        <source>this journal was written by a later version of Panside%1; it was left as it is. Install that version, or open another journal.</source>
+        <translation>ce journal vient d'une version plus récente de Panside%1; il est resté tel quel. Installez cette version, ou ouvrez un autre journal.</translation>
+    </message>
+    <message>
+        <source>another console is writing in this journal%1; here it can only be read. Close the other one to write.</source>
+        <translation>une autre console écrit dans ce journal%1; ici on peut seulement le lire. Fermez l'autre pour écrire.</translation>
+    </message>
+    <message>
+        <source>another program holds this journal locked. Close that program; it is tried again by itself.</source>
+        <translation>un autre programme tient ce journal verrouillé. Fermez ce programme; l'essai reprend de lui-même.</translation>
+    </message>
+    <message>
+        <source>the disk is full. Make room; what was not yet kept is held in memory and tried again.</source>
+        <translation>le disque est plein. Faites de la place; ce qui n'est pas encore gardé reste en mémoire, et l'essai reprend.</translation>
+    </message>
+    <message>
+        <source>this journal can only be read%1. Give the right to write, or choose another place.</source>
+        <translation>ce journal ne peut qu'être lu%1. Donnez le droit d'écrire, ou choisissez un autre endroit.</translation>
+    </message>
+    <message>
+        <source>the journal is damaged%1. Salvage what can be read into a new file, or restore a back-up.</source>
+        <translation>le journal est abîmé%1. Récupérez ce qui se lit dans un nouveau fichier, ou reprenez une copie.</translation>
+    </message>
+    <message>
+        <source>the journal has vanished. Put the disk or stick back; what was not yet kept is held in memory.</source>
+        <translation>le journal a disparu. Remettez le disque ou la clé; ce qui n'est pas encore gardé reste en mémoire.</translation>
+    </message>
+    <message>
+        <source>the disk refuses to write%1. Check the disk; back up to another place.</source>
+        <translation>le disque refuse d'écrire%1. Vérifiez le disque; faites une copie ailleurs.</translation>
+    </message>
+    <message>
+        <source>the journal cannot be read%1. Check the disk and the path.</source>
+        <translation>le journal ne se lit pas%1. Vérifiez le disque et le chemin.</translation>
+    </message>
+    <message>
+        <source>there is no shift %1 in this journal. Look at the list of its shifts.</source>
+        <translation>il n'y a pas de veille %1 dans ce journal. Voyez la liste de ses veilles.</translation>
+    </message>
+    <message>
+        <source>there is no such fact%1 in this journal; nothing was withdrawn.</source>
+        <translation>ce fait n'existe pas%1 dans ce journal; rien n'a été retiré.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>Its time lies in the future. Write the time it happened, or leave the time empty for now.</source>
+        <translation>Son heure est dans le futur. Écrivez l'heure où c'est arrivé, ou laissez l'heure vide pour maintenant.</translation>
+    </message>
+    <message>
+        <source>Its time lies more than a day before this shift began. Import it as a log of its own.</source>
+        <translation>Son heure est plus d'un jour avant le début de cette veille. Importez-le comme un registre à part.</translation>
+    </message>
+    <message>
+        <source>Its time lies within the shift that has ended. Take back its end first.</source>
+        <translation>Son heure est dans la veille qui est finie. Reprenez d'abord sa fin.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::AcrossView</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Page</name>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
     </message>
 </context>
 </TS>

@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>Hydrometer in a hot cup</source>
-        <translation>Godet chaud</translation>
+        <translation>Densimètre, godet chaud</translation>
     </message>
     <message>
         <source>Sap for syrup</source>
-        <translation>Sève pour le sirop</translation>
+        <translation>Eau d'érable pour le sirop</translation>
     </message>
     <message>
         <source>Blend</source>
@@ -45,7 +45,7 @@
     </message>
     <message>
         <source>Sap to keep back</source>
-        <translation>Sève à garder</translation>
+        <translation>Eau d'érable à garder</translation>
     </message>
     <message>
         <source>Thermocouple</source>
@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>The barometer at the pan reads %1 kPa.</source>
-        <translation>Le baromètre à la panne indique %1 kPa.</translation>
+        <translation>Le baromètre à la casserole indique %1 kPa.</translation>
     </message>
     <message>
         <source>Sea level pressure %1 kPa less the weight of %2 m of air at %3 °C.</source>
@@ -77,7 +77,7 @@
     </message>
     <message>
         <source>give one pressure: --pressure, --sea-level or --altimeter.</source>
-        <translation>donnez une seule pression : --pressure, --sea-level ou --altimeter.</translation>
+        <translation>donnez une seule pression : --pressure, --sea-level ou --altimeter.</translation>
     </message>
     <message>
         <source>a station pressure needs no elevation. If it was reduced to sea level, write --sea-level in place of --pressure.</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
         <source>Boiling water and the rise together: %1 °C.</source>
-        <translation>L'eau bouillante et l'élévation ensemble : %1 °C.</translation>
+        <translation>L'eau bouillante et la hausse ensemble : %1 °C.</translation>
     </message>
     <message>
         <source>One standard uncertainty is %1 C°, or %2 °Brix, before a hydrometer has trimmed the probe. Late syrup with much invert sugar boils up to 0.3 °C hotter.</source>
@@ -109,7 +109,7 @@
     </message>
     <message>
         <source>the station pressure comes to %1 kPa; the rise of syrup is known from 60 to 110 kPa.</source>
-        <translation>la pression de station est de %1 kPa; l'élévation du sirop est connue de 60 à 110 kPa.</translation>
+        <translation>la pression de station est de %1 kPa; la hausse du sirop est connue de 60 à 110 kPa.</translation>
     </message>
     <message>
         <source>%1 °Brix boils %2 C° above water at that pressure.</source>
@@ -117,11 +117,11 @@
     </message>
     <message>
         <source>A rise of %1 C° at that pressure means %2 °Brix.</source>
-        <translation>Une élévation de %1 C° à cette pression veut dire %2 °Brix.</translation>
+        <translation>Une hausse de %1 C° à cette pression veut dire %2 °Brix.</translation>
     </message>
     <message>
         <source>A temperature is advice: the hydrometer decides. Boiling syrup and steam burn.</source>
-        <translation>Une température est un conseil : le densimètre décide. Le sirop bouillant et la vapeur brûlent.</translation>
+        <translation>Une température est un conseil : le densimètre décide. Le sirop bouillant et la vapeur brûlent.</translation>
     </message>
     <message>
         <source>Only station pressure boils water. Check it once a day in plain boiling water, on the probe that you use.</source>
@@ -161,19 +161,19 @@
     </message>
     <message>
         <source>It is %1 °Brix over the %2 wanted: to %3 L add %4 L of plain water.</source>
-        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L d'eau pure.</translation>
+        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L d'eau pure.</translation>
     </message>
     <message>
         <source>It is %1 °Brix over the %2 wanted: to %3 L add %4 L of %5 °Brix.</source>
-        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L à %5 °Brix.</translation>
+        <translation>Il est de %1 °Brix au-dessus des %2 voulus : à %3 L ajouter %4 L à %5 °Brix.</translation>
     </message>
     <message>
         <source>there is no sugar in the cup: no boiling makes syrup of it.</source>
-        <translation>il n'y a pas de sucre dans le godet : aucune cuisson n'en fera du sirop.</translation>
+        <translation>il n'y a pas de sucre dans le godet : aucune cuisson n'en fera du sirop.</translation>
     </message>
     <message>
         <source>It is %1 °Brix under the %2 wanted: from %3 L boil off %4 L of water.</source>
-        <translation>Il est de %1 °Brix au-dessous des %2 voulus : de %3 L faire bouillir %4 L d'eau.</translation>
+        <translation>Il est de %1 °Brix au-dessous des %2 voulus : de %3 L faire bouillir %4 L d'eau.</translation>
     </message>
     <message>
         <source>at %1 °C that would be more than 75 °Brix.</source>
@@ -193,7 +193,7 @@
     </message>
     <message>
         <source>Allowing for the glass as well, %1 °Brix as read means %2 °Brix: %3 to be added.</source>
-        <translation>Le verre compris, %1 °Brix lus veulent dire %2 °Brix : %3 à ajouter.</translation>
+        <translation>Le verre compris, %1 °Brix lus veulent dire %2 °Brix : %3 à ajouter.</translation>
     </message>
     <message>
         <source>%1 °Brix</source>
@@ -225,7 +225,7 @@
     </message>
     <message>
         <source>no such wood is known. Write one of %1.</source>
-        <translation>ce bois n'est pas connu. Écrivez l'un de : %1.</translation>
+        <translation>ce bois n'est pas connu. Écrivez l'un de : %1.</translation>
     </message>
     <message>
         <source>%1 MJ/kg (%2 Btu/lb)</source>
@@ -249,7 +249,7 @@
     </message>
     <message>
         <source>To raise the pans by %1 mm takes %2 L.</source>
-        <translation>Monter les pannes de %1 mm prend %2 L.</translation>
+        <translation>Monter les casseroles de %1 mm prend %2 L.</translation>
     </message>
     <message>
         <source>While the fire dies, half of its rate for %1 min boils off another %2 L.</source>
@@ -261,11 +261,11 @@
     </message>
     <message>
         <source>Keep to local fire codes and the maker's clearances. Flue gas in a closed house kills: have a carbon monoxide alarm.</source>
-        <translation>Suivez le code local d'incendie et les dégagements du fabricant. Les gaz de cheminée dans un lieu fermé tuent : ayez un avertisseur de monoxyde de carbone.</translation>
+        <translation>Suivez le code local d'incendie et les dégagements du fabricant. Les gaz de cheminée dans un lieu fermé tuent : ayez un avertisseur de monoxyde de carbone.</translation>
     </message>
     <message>
         <source>A dry pan burns within minutes and can start a fire. Stay until the fire is dead, look again an hour later, and keep cold sap at hand.</source>
-        <translation>Une panne à sec brûle en quelques minutes et peut mettre le feu. Restez jusqu'à ce que le feu soit mort, revenez voir une heure après, et gardez de la sève froide à portée.</translation>
+        <translation>Une casserole à sec brûle en quelques minutes et peut mettre le feu. Restez jusqu'à ce que le feu soit mort, revenez voir une heure après, et gardez de l'eau d'érable froide à portée.</translation>
     </message>
     <message>
         <source>Lower heating value</source>
@@ -289,19 +289,19 @@
     </message>
     <message>
         <source>sap must be thinner than syrup. Are the two the right way round?</source>
-        <translation>la sève doit être plus claire que le sirop. Les deux sont-ils dans le bon ordre?</translation>
+        <translation>l'eau d'érable doit être plus claire que le sirop. Les deux sont-ils dans le bon ordre?</translation>
     </message>
     <message>
         <source>sap of less than 0.2 °Brix is as good as water.</source>
-        <translation>une sève de moins de 0,2 °Brix vaut de l'eau.</translation>
+        <translation>une eau d'érable de moins de 0,2 °Brix vaut de l'eau pure.</translation>
     </message>
     <message>
         <source>The sugar in a litre of %1 °Brix syrup is that in %2 litres of %3 °Brix sap.</source>
-        <translation>Le sucre d'un litre de sirop à %1 °Brix est celui de %2 litres de sève à %3 °Brix.</translation>
+        <translation>Le sucre d'un litre de sirop à %1 °Brix est celui de %2 litres d'eau d'érable à %3 °Brix.</translation>
     </message>
     <message>
         <source>The rule of 86 says 86 over %1, or %2: it was made for raw sap and thinner syrup, of 65.5 °Brix.</source>
-        <translation>La règle de 86 dit 86 sur %1, soit %2 : elle est faite pour la sève brute et un sirop plus clair, de 65,5 °Brix.</translation>
+        <translation>La règle de 86 dit 86 sur %1, soit %2 : elle est faite pour l'eau d'érable brute et un sirop plus clair, de 65,5 °Brix.</translation>
     </message>
     <message>
         <source>The revised rule for this density says %1.</source>
@@ -309,7 +309,7 @@
     </message>
     <message>
         <source>For %1 L of syrup: %2 L of sap.</source>
-        <translation>Pour %1 L de sirop : %2 L de sève.</translation>
+        <translation>Pour %1 L de sirop : %2 L d'eau d'érable.</translation>
     </message>
     <message>
         <source>%1</source>
@@ -317,7 +317,7 @@
     </message>
     <message>
         <source>0.1 °Brix wrong in the sap is %1 wrong in the ratio.</source>
-        <translation>0,1 °Brix d'erreur sur la sève, c'est %1 sur le rapport.</translation>
+        <translation>0,1 °Brix d'erreur sur l'eau d'érable, c'est %1 sur le rapport.</translation>
     </message>
     <message>
         <source>%1 L of %2 °Brix.</source>
@@ -325,11 +325,11 @@
     </message>
     <message>
         <source>there is nothing to mix: all volumes are zero.</source>
-        <translation>il n'y a rien à mêler : tous les volumes sont nuls.</translation>
+        <translation>il n'y a rien à mêler : tous les volumes sont nuls.</translation>
     </message>
     <message>
         <source>Mass and sugar add up: %1 L of %2 °Brix.</source>
-        <translation>Masse et sucre s'additionnent : %1 L à %2 °Brix.</translation>
+        <translation>Masse et sucre s'additionnent : %1 L à %2 °Brix.</translation>
     </message>
     <message>
         <source>As good as the readings that went in. Volumes are taken at 20 °C; hot syrup fills 4 percent more.</source>
@@ -337,15 +337,15 @@
     </message>
     <message>
         <source>For planning. Sugar also stays in the pans, the filter and the drums: a season's total is always worse.</source>
-        <translation>Pour prévoir. Du sucre reste aussi dans les pannes, le filtre et les barils : le total d'une saison est toujours moins bon.</translation>
+        <translation>Pour prévoir. Du sucre reste aussi dans les casseroles, le filtre et les barils : le total d'une saison est toujours moins bon.</translation>
     </message>
     <message>
         <source>Stir well, heat again and test again: the hydrometer decides. Note which lots went in.</source>
-        <translation>Mêlez bien, réchauffez et mesurez encore : le densimètre décide. Notez quels lots y sont entrés.</translation>
+        <translation>Mêlez bien, réchauffez et mesurez encore : le densimètre décide. Notez quels lots y sont entrés.</translation>
     </message>
     <message>
         <source>Sap for one of syrup</source>
-        <translation>Sève pour un de sirop</translation>
+        <translation>Eau d'érable pour un de sirop</translation>
     </message>
     <message>
         <source>By the rule of 86</source>
@@ -353,7 +353,7 @@
     </message>
     <message>
         <source>Sap in all</source>
-        <translation>Sève en tout</translation>
+        <translation>Eau d'érable en tout</translation>
     </message>
     <message>
         <source>Mixed</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>No probe finishes syrup untrimmed: set it to zero in plain boiling water of the day, then against the hydrometer.</source>
-        <translation>Aucune sonde ne finit le sirop sans ajustement : mettez-la à zéro dans l'eau pure bouillante du jour, puis d'après le densimètre.</translation>
+        <translation>Aucune sonde ne finit le sirop sans ajustement : mettez-la à zéro dans l'eau pure bouillante du jour, puis d'après le densimètre.</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -429,7 +429,7 @@
     </message>
     <message>
         <source>the number has no unit. Write them together, as in %1; units: %2.</source>
-        <translation>le nombre n'a pas d'unité. Écrivez-les ensemble, par exemple %1; unités : %2.</translation>
+        <translation>le nombre n'a pas d'unité. Écrivez-les ensemble, par exemple %1; unités : %2.</translation>
     </message>
     <message>
         <source>Was %1%2 meant?</source>
@@ -457,7 +457,7 @@
     </message>
     <message>
         <source>it is needed: %1, as in %2.</source>
-        <translation>il le faut : %1, par exemple %2.</translation>
+        <translation>il le faut : %1, par exemple %2.</translation>
     </message>
     <message>
         <source>%1 is a unit of something else. Write one of %2, as in %3.</source>
@@ -469,19 +469,19 @@
     </message>
     <message>
         <source>a rise is written in degC, degF or K, as in %1.</source>
-        <translation>une élévation s'écrit en degC, degF ou K, par exemple %1.</translation>
+        <translation>une hausse s'écrit en degC, degF ou K, par exemple %1.</translation>
     </message>
     <message>
         <source>a rise must lie from 0 to %1 %2.</source>
-        <translation>une élévation doit être de 0 à %1 %2.</translation>
+        <translation>une hausse doit être de 0 à %1 %2.</translation>
     </message>
     <message>
         <source>That looks like what the thermometer reads. A rise is how far it stands above boiling water.</source>
-        <translation>Cela ressemble à ce que le thermomètre indique. L'élévation dit combien il est au-dessus de l'eau bouillante.</translation>
+        <translation>Cela ressemble à ce que le thermomètre indique. La hausse dit combien il est au-dessus de l'eau bouillante.</translation>
     </message>
     <message>
         <source>Was it shifted by 32? A difference is not: 4 °C of rise are 7.2 °F.</source>
-        <translation>A-t-on ajouté 32? Pas pour une différence : 4 °C d'élévation font 7,2 °F.</translation>
+        <translation>A-t-on ajouté 32? Pas pour une différence : 4 °C de hausse font 7,2 °F.</translation>
     </message>
     <message>
         <source>it must lie from 0 to %1 baume.</source>
@@ -557,7 +557,7 @@
     </message>
     <message>
         <source>Real syrup is not pure sugar: allow 0.2 °Brix between instruments. For sale, the law of the place says which instrument counts.</source>
-        <translation>Le vrai sirop n'est pas du sucre pur : comptez 0,2 °Brix entre instruments. Pour la vente, la loi du lieu dit quel instrument fait foi.</translation>
+        <translation>Le vrai sirop n'est pas du sucre pur : comptez 0,2 °Brix entre instruments. Pour la vente, la loi du lieu dit quel instrument fait foi.</translation>
     </message>
     <message>
         <source>Sugar</source>
@@ -600,7 +600,7 @@
     <name>Reckoner</name>
     <message>
         <source>Barometer at the pan</source>
-        <translation>Baromètre à la panne</translation>
+        <translation>Baromètre à la casserole</translation>
     </message>
     <message>
         <source>Pressure at sea level</source>
@@ -640,7 +640,7 @@
     </message>
     <message>
         <source>From the rise</source>
-        <translation>D'après l'élévation</translation>
+        <translation>D'après la hausse</translation>
     </message>
     <message>
         <source>By weather report</source>
@@ -668,11 +668,11 @@
     </message>
     <message>
         <source>Sap to thin it</source>
-        <translation>Sève pour diluer</translation>
+        <translation>Eau d'érable pour diluer</translation>
     </message>
     <message>
         <source>Sap</source>
-        <translation>Sève</translation>
+        <translation>Eau d'érable</translation>
     </message>
     <message>
         <source>First part</source>
@@ -716,7 +716,7 @@
     </message>
     <message>
         <source>Area of the pans</source>
-        <translation>Surface des pannes</translation>
+        <translation>Surface des casseroles</translation>
     </message>
     <message>
         <source>Depth to add</source>
@@ -760,11 +760,11 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Type: %1.</source>
-        <translation>Tapez : %1.</translation>
+        <translation>Tapez : %1.</translation>
     </message>
 </context>
 <context>
@@ -795,11 +795,11 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Source: %1.</source>
-        <translation>Source : %1.</translation>
+        <translation>Source : %1.</translation>
     </message>
 </context>
 <context>

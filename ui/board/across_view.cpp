@@ -75,7 +75,7 @@ void AcrossView::paintEvent(QPaintEvent*) {
         sentence.setLeft(sentence.left() + static_cast<int>(side * 1.3));
     }
     const QString said =
-        sentence_.first.isEmpty() ? sentence_.wrong : sentence_.wrong + QStringLiteral(": ") + sentence_.first;
+        sentence_.first.isEmpty() ? sentence_.wrong : tr("%1: %2").arg(sentence_.wrong, sentence_.first);
     drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true),
                said, 3);
     const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(),

@@ -8,6 +8,11 @@
 #include <cmath>
 
 namespace panside {
+namespace {
+
+constexpr double hangs = 0.31; // how far a p hangs below its line, of a capital's height
+
+} // namespace
 
 int drawPieces(QPainter* painter, const QRect& place, const std::vector<Piece>& pieces, double digits, double words) {
     const QFont large = letteringOfPixels(digits), small = letteringOfPixels(words);
@@ -172,10 +177,13 @@ void Card::paintEvent(QPaintEvent*) {
         const QRect place = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
         drawFitted(painter, place, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.doubt, 2);
     }
-    if (rows.figure.isValid())
-        drawFitted(painter, rows.figure, Qt::AlignLeft | Qt::AlignVCenter,
-                   letteringOfPixels(std::min<double>(dress_.px(mm::fromAfar), rows.figure.height() * 0.75)),
-                   view_.figure);
+    if (rows.figure.isValid()) {
+        const double letters = std::min<double>(dress_.px(mm::fromAfar), rows.figure.height() * 0.75);
+        // A line is centred by its capitals: what hangs below them would otherwise run under the buttons.
+        const int lift = static_cast<int>(letters * hangs / 2);
+        drawFitted(painter, rows.figure.translated(0, -lift), Qt::AlignLeft | Qt::AlignVCenter,
+                   letteringOfPixels(letters), view_.figure);
+    }
     painter.setPen(inks.quiet);
     for (std::size_t i = 0; i < rows.lines.size(); ++i)
         drawFitted(painter, rows.lines[i], Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.lines[i]);

@@ -11,6 +11,9 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("DrawCard", text); }
 
+// Steps of five seconds, so that the digits do not dance.
+Duration toFiveSeconds(Duration span) { return Duration{std::round(span.count() / 5) * 5}; }
+
 bool inDoubt(const Picture& picture) {
     const auto& pan = picture.reading(Series::syrup_pan);
     return pan && pan->trust != Trust::good;
@@ -76,6 +79,9 @@ QString checkLine(const Picture& picture, Units units) {
         .arg(figure(*picture.targetUncertaintyAfterCheck, units).text());
 }
 
+// A time to the close that would be shown as 0:00 is no time any more.
+bool closes(const Picture& picture) { return picture.closeEta && toFiveSeconds(picture.closeEta->p50).count() <= 0; }
+
 void count(CardView& view, const std::optional<Range>& eta, const QString& why) {
     if (!eta) {
         view.chief = dash;
@@ -83,8 +89,8 @@ void count(CardView& view, const std::optional<Range>& eta, const QString& why) 
         return;
     }
     const bool near = eta->p50.count() < 180;
-    // Seconds only where they mean something; steps of five, so that the digits do not dance.
-    view.chief = countdownPieces(near ? Duration{std::round(eta->p50.count() / 5) * 5} : eta->p50, near);
+    // Seconds only where they mean something.
+    view.chief = countdownPieces(near ? toFiveSeconds(eta->p50) : eta->p50, near);
     view.beside = rangeText(*eta);
 }
 
@@ -94,8 +100,12 @@ CardView drawCard(const Picture& picture, Units units) {
     CardView view;
     view.actions = {picture.drawing ? Action::drawClose : Action::drawOpen, Action::densityCheck};
     const bool above = !picture.drawing && picture.drawEta && picture.drawEta->p50.count() <= 0;
-    if (picture.drawing) {
-        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"));
+    if (picture.drawing && closes(picture)) {
+        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IT"));
+        view.chief = {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}};
+    } else if (picture.drawing) {
+        view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
+                                      : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
         count(view, picture.closeEta, whyNot(picture, "closeEta"));
     } else if (above) {
         view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));

@@ -16,6 +16,18 @@ bool callsForTheLast(const Picture& picture) {
     });
 }
 
+// "25 min ago", "il y a 25 min": the number large, the words about it as small as its unit.
+std::vector<Piece> ago(Duration span) {
+    const QString words = tr(QT_TRANSLATE_NOOP("LastLoadCard", "%1 ago"));
+    const auto place = words.indexOf(QLatin1String("%1"));
+    std::vector<Piece> pieces = countdownPieces(span, false);
+    if (const QString before = words.left(place).trimmed(); !before.isEmpty())
+        pieces.insert(pieces.begin(), {before, true});
+    if (const QString after = words.mid(place + 2).trimmed(); !after.isEmpty())
+        pieces.push_back({after, true});
+    return pieces;
+}
+
 QString sapFigure(const Picture& picture) {
     return picture.sapLeft ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap for %1")).arg(spanText(*picture.sapLeft))
                            : QString{};
@@ -53,8 +65,7 @@ CardView lastLoadCard(const Picture& picture, Units units) {
         view.actions.push_back(Action::stopFiring);
     if (picture.shutdownAt) {
         view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "FIRING STOPPED, WATCH THE PANS"));
-        view.chief = countdownPieces(Duration{secondsBetween(*picture.shutdownAt, picture.at)}, false);
-        view.beside = tr(QT_TRANSLATE_NOOP("LastLoadCard", "ago"));
+        view.chief = ago(Duration{secondsBetween(*picture.shutdownAt, picture.at)});
     } else if (picture.lastLoad) {
         view.chief = countdownPieces(picture.lastLoad->p50, false);
         view.beside = rangeText(*picture.lastLoad);

@@ -263,6 +263,9 @@ void EntrySheet::keep() {
     if (const auto* problem = std::get_if<EntryProblem>(&made)) {
         problem_->setText(problem->words);
         problem_->show();
+        adjustSize(); // a row more; the others are not to be squeezed for it
+        if (const auto* room = parentWidget())
+            move(x(), std::max(0, std::min(y(), room->height() - height())));
         for (QLineEdit* line : lines_)
             if (line->objectName() == problem->field)
                 line->setFocus();

@@ -2,7 +2,9 @@
 
 #include "ui/look/press.h"
 
+#include <QCoreApplication>
 #include <QKeyEvent>
+#include <QScrollBar>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -32,7 +34,7 @@ void Page::wear(const Dress& dress) {
 
 void Page::show(const QString& words, const QString& leaving) {
     text_->setHtml(words);
-    leave_->say(leaving, QStringLiteral("Enter"));
+    leave_->say(leaving, tr("Enter"));
     setFocus();
 }
 
@@ -44,6 +46,14 @@ void Page::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
         emit left();
+        break;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_PageUp:
+    case Qt::Key_PageDown:
+    case Qt::Key_Home:
+    case Qt::Key_End:
+        QCoreApplication::sendEvent(text_->verticalScrollBar(), event);
         break;
     default:
         QWidget::keyPressEvent(event);

@@ -26,6 +26,11 @@ const char* const cautions[] = {
                 "the label."),
 };
 
+QString keyCells(const ActionRow& row) {
+    return "<td><b>" + keyOf(row.action).toHtmlEscaped() + "</b></td><td>" + wordOf(row.action).toHtmlEscaped() +
+           "</td><td>" + sentenceOf(row.action).toHtmlEscaped() + "</td>";
+}
+
 } // namespace
 
 QString cautionWords() {
@@ -43,10 +48,15 @@ QString cautionWords() {
 
 QString helpWords() {
     auto words = "<h2>" + tr(QT_TRANSLATE_NOOP("Page", "The keys")) + "</h2><table cellpadding=\"3\">";
-    for (const auto& row : allActions())
-        words += "<tr><td><b>" + keyOf(row.action).toHtmlEscaped() + "</b></td><td>" +
-                 wordOf(row.action).toHtmlEscaped() + "</td><td>" + sentenceOf(row.action).toHtmlEscaped() +
-                 "</td></tr>";
+    // In two columns, so that they are all seen at once.
+    const auto actions = allActions();
+    const std::size_t half = (actions.size() + 1) / 2;
+    for (std::size_t i = 0; i < half; ++i) {
+        words += "<tr>" + keyCells(actions[i]);
+        if (i + half < actions.size())
+            words += keyCells(actions[i + half]);
+        words += "</tr>";
+    }
     return words + "</table>" + cautionWords();
 }
 

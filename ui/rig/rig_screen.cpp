@@ -47,6 +47,8 @@ void RigScreen::build() {
     grid->setVerticalSpacing(dress_.px(mm::gap) / 2);
     for (std::size_t i = 0; i < rows_.size(); ++i)
         addRow(grid, i);
+    for (const int usual : {3, 7}) // what is left of the width stands behind the words, not among them
+        grid->setColumnStretch(usual, 1);
     column->addLayout(grid);
 
     said_ = new QLabel;

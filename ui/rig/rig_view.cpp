@@ -23,44 +23,6 @@ QString withUnit(double si, Unit unit) { return numberText(si, unit) + QChar{0x0
 
 } // namespace
 
-QString settingName(Setting key) {
-    switch (key) {
-    case Setting::target_density:
-        return tr(QT_TRANSLATE_NOOP("Rig", "density wanted"));
-    case Setting::legal_minimum:
-        return tr(QT_TRANSLATE_NOOP("Rig", "legal minimum"));
-    case Setting::too_heavy:
-        return tr(QT_TRANSLATE_NOOP("Rig", "too heavy"));
-    case Setting::elevation:
-        return tr(QT_TRANSLATE_NOOP("Rig", "height above the sea"));
-    case Setting::flue_pan_area:
-        return tr(QT_TRANSLATE_NOOP("Rig", "flue pan, area"));
-    case Setting::syrup_pan_area:
-        return tr(QT_TRANSLATE_NOOP("Rig", "syrup pan, area"));
-    case Setting::running_depth:
-        return tr(QT_TRANSLATE_NOOP("Rig", "running depth"));
-    case Setting::feed_tank_volume:
-        return tr(QT_TRANSLATE_NOOP("Rig", "feed tank holds"));
-    case Setting::load_mass:
-        return tr(QT_TRANSLATE_NOOP("Rig", "a usual load of wood"));
-    case Setting::wood_moisture:
-        return tr(QT_TRANSLATE_NOOP("Rig", "moisture of the wood, wet basis"));
-    case Setting::fire_interval:
-        return tr(QT_TRANSLATE_NOOP("Rig", "fire every"));
-    case Setting::burn_out:
-        return tr(QT_TRANSLATE_NOOP("Rig", "fire burns out in"));
-    case Setting::filter_limit:
-        return tr(QT_TRANSLATE_NOOP("Rig", "filter press, at most"));
-    case Setting::pressure_offset:
-        return tr(QT_TRANSLATE_NOOP("Rig", "barometer reads too high by"));
-    case Setting::probe_offset:
-        return tr(QT_TRANSLATE_NOOP("Rig", "pan probe reads too high by"));
-    case Setting::probe_offset_sd:
-        return tr(QT_TRANSLATE_NOOP("Rig", "known to within"));
-    }
-    return {};
-}
-
 QString settingUsual(Setting key, Units units) {
     switch (key) {
     case Setting::fire_interval:

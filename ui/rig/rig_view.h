@@ -2,6 +2,7 @@
 // The rig and the day's choices as a person sees them: every setting of the shift log, in words and in their own units.
 #include "core/boil/boil.h"
 #include "ui/look/units.h"
+#include "ui/words/setting_words.h"
 
 #include <QString>
 #include <variant>
@@ -18,7 +19,6 @@ struct RigRow {
     bool operator==(const RigRow&) const = default;
 };
 
-QString settingName(Setting key);
 QString settingUsual(Setting key, Units units);
 Unit settingUnit(Setting key, Units units);
 // The rows, each as the latest `set` among the facts left it.

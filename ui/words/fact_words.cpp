@@ -4,6 +4,7 @@
 #include "core/boil/vocabulary.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/setting_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -14,7 +15,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("FactWords", text); }
 QString utf8(const std::string& text) { return QString::fromStdString(text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 // "fired" and what is known besides, with commas between.
 QString withDetails(const QString& what, QStringList details) {
@@ -127,9 +127,7 @@ QString factWords(const Fact& fact, Units units) {
                     .arg(spanText(step.by));
             },
             [](const Note& note) { return tr(QT_TRANSLATE_NOOP("FactWords", "note: %1")).arg(utf8(note.text)); },
-            [](const Set& set) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "%1 set")).arg(utf8(rowOf(set.key).name).replace(u'_', u' '));
-            },
+            [](const Set& set) { return tr(QT_TRANSLATE_NOOP("FactWords", "%1 set")).arg(settingName(set.key)); },
             [](const Unknown& unknown) { return utf8(unknown.what); },
         },
         fact.what);

@@ -9,8 +9,6 @@ QString tr(const char* text) { return QCoreApplication::translate("FaultWords", 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 QString where(const Fault& fault, const QString& file) {
-    if (fault.line == 0)
-        return file;
     const QString line = QString::number(fault.line);
     return fault.column == 0 ? QStringLiteral("%1:%2").arg(file, line)
                              : QStringLiteral("%1:%2:%3").arg(file, line, QString::number(fault.column));
@@ -69,12 +67,24 @@ QString said(const Fault& fault) {
     return {};
 }
 
+// In a file it is the column's name, on a sheet a word.
+QString fieldOf(const Fault& fault) {
+    return fault.line == 0 && fault.field == "value" ? tr(QT_TRANSLATE_NOOP("FaultWords", "value")) : text(fault.field);
+}
+
+// "0 to 100 brix", "degC or degF": units are written alike in all languages, what joins them is not.
+QString wantedBy(const Fault& fault) {
+    return text(fault.wanted)
+        .replace(QStringLiteral(" to "), tr(QT_TRANSLATE_NOOP("FaultWords", " to ")))
+        .replace(QStringLiteral(" or "), tr(QT_TRANSLATE_NOOP("FaultWords", " or ")));
+}
+
 } // namespace
 
 QString faultWords(const Fault& fault, const QString& file) {
     QString sentence = said(fault);
     // The three are put in at one go: what was given may itself contain a per cent sign and a digit.
-    const QString parts[] = {text(fault.field), text(fault.given), text(fault.wanted)};
+    const QString parts[] = {fieldOf(fault), text(fault.given), wantedBy(fault)};
     QString filled;
     for (qsizetype i = 0; i < sentence.size(); ++i) {
         const bool mark =
@@ -86,6 +96,8 @@ QString faultWords(const Fault& fault, const QString& file) {
     }
     if (!fault.meant.empty())
         filled += u' ' + tr(QT_TRANSLATE_NOOP("FaultWords", "Was %1 meant?")).arg(text(fault.meant));
+    if (fault.line == 0) // a field of a sheet, not a place in a file
+        return QCoreApplication::translate("FaultWords", "%1: %2").arg(file, filled);
     return where(fault, file) + QStringLiteral(": ") + filled;
 }
 

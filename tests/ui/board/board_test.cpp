@@ -41,6 +41,21 @@ TEST(DrawCard, WhileDrawingTheSamePlaceCountsToTheClose) {
     EXPECT_EQ(rowOf(Action::drawClose).key, rowOf(Action::drawOpen).key);
 }
 
+TEST(DrawCard, WhileDrawingSaysNowForNoTimeLeftAndWhatToWatchForNoneKnown) {
+    Picture picture = scenes::drawing();
+    picture.closeEta = Range{Duration{0}, Duration{2}, Duration{12}};
+    const CardView due = drawCard(picture, Units::us);
+    EXPECT_EQ(due.title, "DRAWING, CLOSE IT");
+    EXPECT_EQ(chief(due), "now");
+    EXPECT_EQ(due.beside, "");
+    picture.closeEta.reset();
+    picture.why.push_back({"closeEta", Reason::noGradient});
+    const CardView unknown = drawCard(picture, Units::us);
+    EXPECT_EQ(unknown.title, "DRAWING, WATCH THE RISE");
+    EXPECT_EQ(unknown.chief, dash);
+    EXPECT_EQ(unknown.reason, "too early to say");
+}
+
 TEST(DrawCard, StrikesTheNumberByTheWordOfItsDoubt) {
     const CardView view = drawCard(scenes::doubt(), Units::us);
     EXPECT_EQ(view.doubt, QString::fromUtf8("stuck for 40\u00a0s"));
@@ -99,6 +114,12 @@ TEST(LastLoadCard, SaysHoursAsHours) {
     EXPECT_EQ(chief(view), "1 h 45");
     EXPECT_EQ(view.beside, QString::fromUtf8("1:35 to 1:58\u00a0h"));
     EXPECT_EQ(lastLoadCard(scenes::handOnly(), Units::us).reason, "sap tank not read");
+}
+
+TEST(LastLoadCard, SaysHowLongAgoFiringWasStopped) {
+    Picture picture = scenes::burningOut();
+    picture.shutdownAt = picture.at - std::chrono::minutes{25};
+    EXPECT_EQ(chief(lastLoadCard(picture, Units::us)), "25 min ago");
 }
 
 TEST(Sentence, IsCalmOnACalmBoil) {

@@ -1,56 +1,344 @@
+// The French of the console, as the built program reads it.
 #include "core/boil/vocabulary.h"
+#include "core/physics/wood.h"
+#include "tests/ui/words/marked_texts.h"
 #include "ui/board/actions.h"
-#include "ui/rig/rig_view.h"
+#include "ui/board/board.h"
+#include "ui/entry/entry_sheet.h"
+#include "ui/look/press.h"
+#include "ui/page/page.h"
+#include "ui/reckoner/reckoner_screen.h"
+#include "ui/rig/rig_screen.h"
 #include "ui/words/alarm_words.h"
+#include "ui/words/fact_words.h"
+#include "ui/words/fault_words.h"
+#include "ui/words/journal_words.h"
 #include "ui/words/reading_words.h"
 
+#include "tests/ui/board/scenes.h"
+#include <QApplication>
+#include <QDir>
 #include <QFile>
+#include <QLabel>
+#include <QRegularExpression>
+#include <QTextBrowser>
+#include <QTranslator>
+#include <QXmlStreamReader>
+#include <functional>
 #include <gtest/gtest.h>
+#include <map>
+#include <set>
 
 namespace panside {
 namespace {
 
-// What French has for each text, straight from the translation's own file.
-struct French {
-    QString text;
-    French() {
-        QFile file{QStringLiteral(PANSIDE_SOURCE "/resources/translations/panside_fr.ts")};
-        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-        text = QString::fromUtf8(file.readAll());
-    }
-    bool has(const QString& source) const {
-        const QString line = QStringLiteral("<source>%1</source>").arg(source.toHtmlEscaped());
-        const auto at = text.indexOf(line);
-        return at >= 0 && !text.mid(at, line.size() + 60).contains(QStringLiteral("<translation></translation>"));
-    }
+struct Message {
+    QString context, source;
+    QStringList french; // one, or a form each for one and for many
+    bool counted = false, unfinished = false;
+    QString file;
 };
 
-TEST(French, HasAWordForEveryKey) {
-    const French french;
-    for (const ActionRow& row : allActions()) {
-        EXPECT_TRUE(french.has(QString::fromUtf8(row.word))) << row.word;
-        EXPECT_TRUE(french.has(QString::fromUtf8(row.sentence))) << row.sentence;
+std::vector<Message> messages() {
+    std::vector<Message> all;
+    const QDir folder{QStringLiteral(PANSIDE_SOURCE "/resources/translations")};
+    for (const QString& name : folder.entryList({QStringLiteral("*_fr.ts")})) {
+        QFile file{folder.filePath(name)};
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << name.toStdString();
+        QXmlStreamReader xml{&file};
+        QString context;
+        while (!xml.atEnd()) {
+            if (xml.readNext() != QXmlStreamReader::StartElement)
+                continue;
+            if (xml.name() == u"name")
+                context = xml.readElementText();
+            else if (xml.name() == u"message")
+                all.push_back({context, {}, {}, xml.attributes().value("numerus") == u"yes", false, name});
+            else if (xml.name() == u"source")
+                all.back().source = xml.readElementText();
+            else if (xml.name() == u"translation") {
+                all.back().unfinished = xml.attributes().hasAttribute("type");
+                if (!all.back().counted)
+                    all.back().french << xml.readElementText();
+            } else if (xml.name() == u"numerusform")
+                all.back().french << xml.readElementText();
+        }
+        EXPECT_FALSE(xml.hasError()) << name.toStdString() << ": " << xml.errorString().toStdString();
     }
+    return all;
 }
 
-TEST(French, HasWordsForEveryAlarmReadingAndSetting) {
-    const French french;
+QStringList placeholders(const QString& text) {
+    static const QRegularExpression mark{QStringLiteral("%(?:[1-9]|n)")};
+    QStringList found;
+    for (auto each = mark.globalMatch(text); each.hasNext();)
+        found << each.next().captured();
+    found.sort();
+    return found;
+}
+
+// Signs, units and the names that the two languages share.
+bool isTheSameInBoth(const QString& text) {
+    static const std::set<QString> words{"Panside", "Note", "note",         "Ports", "Port", "Type", "volume",
+                                         "Baumé",   "Tab",  "Thermocouple", "type",  "K",    "J",    "T"};
+    static const QRegularExpression unit{
+        QStringLiteral("^(?:s|min|h|d|kPa|inHg|psi|L|gal|kg|lb|MJ|Btu|mV|ohm|C|F|Brix|Bé|mm|"
+                       "cm|m|in|baume|x|n|MHz|kB|MB|CSV|PDF|KB)?$")};
+    if (words.contains(text))
+        return true;
+    static const QRegularExpression others{QStringLiteral("[^\\p{L}]+")};
+    const QString bare = QString{text}.remove(QRegularExpression{QStringLiteral("%(?:[1-9]|n)")});
+    for (const QString& word : bare.split(others))
+        if (!unit.match(word).hasMatch())
+            return false;
+    return true;
+}
+
+class French : public testing::Test {
+protected:
+    void SetUp() override { ASSERT_TRUE(translator_.load(QStringLiteral(PANSIDE_FRENCH))) << PANSIDE_FRENCH; }
+    void TearDown() override { speak(false); }
+    void speak(bool french) {
+        QCoreApplication::removeTranslator(&translator_);
+        if (french)
+            QCoreApplication::installTranslator(&translator_);
+        QLocale::setDefault(french ? QLocale{QStringLiteral("fr_CA")} : QLocale::c());
+    }
+    QString of(const QString& context, const QString& text, int count = -1) const {
+        return translator_.translate(context.toUtf8().constData(), text.toUtf8().constData(), nullptr, count);
+    }
+    // The words are others in French.
+    void expectOther(const std::function<QString()>& words) {
+        speak(false);
+        const QString english = words();
+        speak(true);
+        const QString french = words();
+        EXPECT_FALSE(english.isEmpty());
+        EXPECT_FALSE(french.isEmpty());
+        EXPECT_TRUE(french != english || isTheSameInBoth(english)) << english.toStdString();
+    }
+    // All values of an enum that has words for each, from `first` on; returns how many.
+    template <class Enum>
+    int expectOtherForEach(Enum first, const std::function<QString(Enum)>& words) {
+        int count = 0;
+        for (auto value = first;; value = static_cast<Enum>(static_cast<int>(value) + 1), ++count) {
+            speak(false);
+            if (words(value).isEmpty())
+                return count;
+            expectOther([&] { return words(value); });
+        }
+    }
+    QTranslator translator_;
+};
+
+TEST(MarkedTexts, AreFoundBehindFunctionsMacrosAndClasses) {
+    const QString source = QStringLiteral(R"cpp(
+#define WORD(text) QT_TRANSLATE_NOOP("Table", text)
+const char* words[] = {WORD("one"), QT_TRANSLATE_NOOP("Other",
+    "two "
+    "halves")}; // tr("not this")
+QString Page::leave(int n) const { return tr("Leave") + tr("%n times", "", n) + Console::tr("Back"); }
+QString x = QCoreApplication::translate("Direct", "%n drops", nullptr, 3) + "http://nowhere";
+)cpp");
+    std::set<std::string> found;
+    for (const MarkedText& text : markedIn(source, QStringLiteral("a.cpp")))
+        found.insert((text.context + '|' + text.text + (text.counted ? "|n" : "")).toStdString());
+    EXPECT_EQ(found, (std::set<std::string>{"Table|one", "Other|two halves", "panside::Page|Leave",
+                                            "panside::Page|%n times|n", "panside::Console|Back", "Direct|%n drops|n"}));
+    const auto own =
+        markedIn(QStringLiteral("QString tr(const char* text) { return QCoreApplication::translate(\"Own\", text); }\n"
+                                "auto a = tr(\"said \\\"so\\\"\");"),
+                 QStringLiteral("b.cpp"));
+    ASSERT_EQ(own.size(), 1u);
+    EXPECT_EQ(own[0].context, "Own");
+    EXPECT_EQ(own[0].text, "said \"so\"");
+    EXPECT_EQ(own[0].place, "b.cpp:2");
+}
+
+TEST_F(French, IsThereForEveryTextTheSourcesMark) {
+    const auto marked = markedTexts({QStringLiteral("ui"), QStringLiteral("app")});
+    EXPECT_GT(marked.size(), 300u);
+    for (const MarkedText& text : marked)
+        EXPECT_FALSE(of(text.context, text.text, text.counted ? 2 : -1).isEmpty())
+            << text.place.toStdString() << ": " << text.context.toStdString() << " \"" << text.text.toStdString()
+            << '"';
+}
+
+// The sums of core have English only: they are said in French by the text.
+TEST_F(French, IsThereForEverySentenceOfTheSums) {
+    static const QRegularExpression said{QStringLiteral(R"re(\bsay\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+))re")};
+    static const QRegularExpression literal{QStringLiteral(R"re("((?:[^"\\]|\\.)*)")re")};
+    int count = 0;
+    const QDir physics{QStringLiteral(PANSIDE_SOURCE "/core/physics")};
+    for (const QString& name : physics.entryList({QStringLiteral("reckon*.cpp")})) {
+        QFile file{physics.filePath(name)};
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        const QString source = QString::fromUtf8(file.readAll());
+        for (auto found = said.globalMatch(source); found.hasNext(); ++count) {
+            QString text;
+            const QString literals = found.next().captured(1);
+            for (auto piece = literal.globalMatch(literals); piece.hasNext();)
+                text += piece.next().captured(1);
+            EXPECT_FALSE(of(QStringLiteral("reckon"), text).isEmpty())
+                << name.toStdString() << ": " << text.toStdString();
+        }
+    }
+    EXPECT_GT(count, 50);
+    for (const Wood& wood : woods())
+        EXPECT_FALSE(
+            of(QStringLiteral("wood"), QString::fromStdString(std::string{wood.name}).replace(u'-', u' ')).isEmpty())
+            << wood.name;
+}
+
+TEST_F(French, SaysEachTextOnceInOtherWordsWithTheSamePlaceholders) {
+    std::map<std::pair<QString, QString>, QStringList> seen;
+    for (const Message& message : messages()) {
+        const auto where = message.file.toStdString() + ": " + message.source.toStdString();
+        EXPECT_FALSE(message.unfinished) << where;
+        EXPECT_EQ(message.french.size(), message.counted ? 2 : 1) << where;
+        for (const QString& french : message.french) {
+            EXPECT_FALSE(french.trimmed().isEmpty()) << where;
+            EXPECT_EQ(placeholders(french), placeholders(message.source)) << where;
+            EXPECT_TRUE(french != message.source || isTheSameInBoth(message.source)) << where;
+            // French writes a space before a colon that ends a clause.
+            static const QRegularExpression bareColon{QStringLiteral("[^\\s\u00a0]:(?:\\s|$)")};
+            EXPECT_FALSE(bareColon.match(french).hasMatch()) << where;
+        }
+        const auto [place, isFirst] = seen.try_emplace({message.context, message.source}, message.french);
+        EXPECT_TRUE(isFirst || place->second == message.french) << where << " has two different translations";
+    }
+    EXPECT_GT(seen.size(), 300u);
+}
+
+// One word for one thing, through all screens.
+TEST_F(French, KeepsToTheWordsOfTheTrade) {
+    static const QRegularExpression strayed{
+        QStringLiteral("\\b(?:attis\\w+|éprouvettes?|sèves?|pannes?(?! de courant)|réservoirs?|quarts?(?! "
+                       "d.heure)|sorties? (?:ouverte|fermée))\\b"),
+        QRegularExpression::UseUnicodePropertiesOption | QRegularExpression::CaseInsensitiveOption};
+    for (const Message& message : messages())
+        for (const QString& french : message.french)
+            EXPECT_FALSE(strayed.match(french).hasMatch())
+                << message.file.toStdString() << ": " << french.toStdString();
+}
+
+TEST_F(French, HasOtherWordsForEveryKeyAlarmReadingReasonAndSetting) {
+    for (const ActionRow& row : allActions()) {
+        expectOther([&] { return wordOf(row.action); });
+        expectOther([&] { return sentenceOf(row.action); });
+    }
     for (std::size_t i = 0; i < alarmCount; ++i) {
-        const auto alarm = static_cast<Alarm>(i);
-        EXPECT_TRUE(french.has(alarmName(alarm))) << nameOf(alarm);
-        const AlarmPicture picture{
-            .alarm = alarm, .priority = priorityOf(alarm), .state = AlarmState::unseen, .since = {}};
-        EXPECT_TRUE(french.has(alarmFirst(picture))) << nameOf(alarm);
+        AlarmPicture alarm{.alarm = static_cast<Alarm>(i), .priority = {}, .state = AlarmState::unseen, .since = {}};
+        expectOther([&] { return alarmName(alarm.alarm); });
+        expectOther([&] { return alarmFirst(alarm); });
+        for (const std::optional<Duration> left : {std::optional<Duration>{}, {Duration{240}}, {Duration{0}}})
+            for (const std::optional<Series> series : {std::optional<Series>{}, {Series::stack}}) {
+                alarm.left = left;
+                alarm.series = series;
+                expectOther([&] { return alarmLine(alarm); });
+            }
     }
     for (const ReadingRow& row : allReadings())
-        EXPECT_TRUE(french.has(readingName(row.series))) << row.name;
-    for (const SettingRow& row : allSettings())
-        EXPECT_TRUE(french.has(settingName(row.key))) << row.name;
+        expectOther([&] { return readingName(row.series); });
+    for (const SettingRow& row : allSettings()) {
+        expectOther([&] { return settingName(row.key); });
+        expectOther([&] { return settingUsual(row.key, Units::metric); });
+        expectOther([&] { return factWords({.at = {}, .what = Set{row.key, 1, Unit::none}}, Units::metric); });
+    }
+    EXPECT_GE(expectOtherForEach<Reason>(Reason::silent,
+                                         [](Reason reason) {
+                                             return reasonWords(Why{{}, reason, 40});
+                                         }),
+              28);
+    EXPECT_EQ(expectOtherForEach<Priority>(Priority::high, priorityWord), 3);
+    EXPECT_EQ(expectOtherForEach<AlarmState>(AlarmState::normal, stateWord), 5);
+    EXPECT_EQ(expectOtherForEach<Trust>(Trust::good, trustWord), 3);
 }
 
-TEST(French, LeavesNothingUnfinished) {
-    EXPECT_FALSE(French{}.text.contains(QStringLiteral("unfinished")));
-    EXPECT_FALSE(French{}.text.contains(QStringLiteral("<translation></translation>")));
+TEST_F(French, HasOtherWordsForEveryFaultOfALogAndOfTheJournal) {
+    const auto faulty = [](Slip slip) {
+        const auto words =
+            faultWords({.slip = slip, .field = "x", .given = "9", .wanted = "5 to 7", .meant = "6"}, "a.csv");
+        return words.startsWith("a.csv:  ") ? QString{} : words;
+    };
+    EXPECT_GE(expectOtherForEach<Slip>(Slip::noHeader, faulty), 20);
+    speak(true);
+    EXPECT_EQ(
+        faultWords({.slip = Slip::outOfRange, .field = "value", .given = "7", .wanted = "60 to 70 brix"}, "Densité"),
+        QString::fromUtf8(
+            "Densité\u00a0: valeur «\u00a07\u00a0» est impossible. Ce doit être de 60 à 70 brix\u00a0: voyez les "
+            "chiffres et l'unité."));
+    const auto troubled = [](JournalTrouble trouble) {
+        const auto words = journalWords(trouble, "a.db", "7");
+        return words.size() > 8 ? words : QString{};
+    };
+    EXPECT_GE(expectOtherForEach<JournalTrouble>(JournalTrouble::noSuchFile, troubled), 16);
+}
+
+// All that a screen shows in French, as far as it has a French other than its English: none of it is English.
+class FrenchScreens : public French {
+protected:
+    void SetUp() override {
+        French::SetUp();
+        for (const Message& message : messages())
+            if (!isTheSameInBoth(message.source) && placeholders(message.source).isEmpty())
+                english_.insert(message.source);
+        for (const Message& message : messages()) // a word that is French as well
+            for (const QString& french : message.french)
+                english_.erase(french);
+        speak(true);
+    }
+    void expectFrench(const QWidget& screen) {
+        QStringList shown;
+        for (const auto* label : screen.findChildren<QLabel*>())
+            shown << label->text();
+        for (const auto* key : screen.findChildren<Press*>())
+            shown << key->text() << key->accessibleDescription();
+        for (const auto* page : screen.findChildren<QTextBrowser*>())
+            shown << page->toPlainText().split(u'\n');
+        for (const auto* widget : screen.findChildren<QWidget*>())
+            shown << widget->accessibleName();
+        EXPECT_GT(shown.size(), 3) << screen.objectName().toStdString();
+        // The longer words still leave it within a laptop's screen, above the line at the foot.
+        EXPECT_LE(screen.minimumSizeHint().width(), 1366) << screen.objectName().toStdString();
+        EXPECT_LE(screen.minimumSizeHint().height(), 740) << screen.objectName().toStdString();
+        for (const QString& text : shown)
+            EXPECT_FALSE(english_.contains(text.trimmed()))
+                << screen.objectName().toStdString() << ": " << text.toStdString();
+    }
+    std::set<QString> english_;
+};
+
+TEST_F(FrenchScreens, TheBoardAndItsPagesAndSheets) {
+    Board board;
+    for (const Picture& scene : {scenes::fresh(), scenes::calm(), scenes::drawing(), scenes::scorching(),
+                                 scenes::blind(), scenes::burningOut()}) {
+        board.display(scene);
+        expectFrench(board);
+    }
+    Page page;
+    page.show(helpWords(), QStringLiteral("Retour"));
+    expectFrench(page);
+    EntrySheet sheet;
+    sheet.wear(Dress{});
+    for (const ActionRow& row : allActions())
+        if (makesFact(row.action)) {
+            sheet.open(formFor(row.action, scenes::scorching(), Units::metric, {}), Units::metric, WallClock{});
+            expectFrench(sheet);
+        }
+}
+
+TEST_F(FrenchScreens, TheRigAndTheReckoner) {
+    RigScreen rig;
+    rig.display(rigRows({}, Units::metric), Units::metric, QStringLiteral("fr"), Dress{});
+    expectFrench(rig);
+    ReckonerScreen reckoner;
+    reckoner.display(Units::metric, Dress{});
+    for (std::size_t sum = 0; sum < static_cast<std::size_t>(reckonerSums().size()); ++sum)
+        for (std::size_t way = 0; way < static_cast<std::size_t>(waysOf(sum).size()); ++way) {
+            reckoner.choose(sum, way);
+            expectFrench(reckoner);
+        }
 }
 
 } // namespace
