@@ -19,6 +19,7 @@ import tempfile
 import termios
 import time
 import unittest
+import zipfile
 
 PANSIDE = os.environ["PANSIDE"]
 SAMPLE = pathlib.Path(os.environ["PANSIDE_SOURCE"]) / "sample-data" / "first-run.csv"
@@ -108,7 +109,31 @@ class Logs(Place):
         self.assertIn("draws,", self.run_it("report", "--journal", "j.db").stdout)
         self.run_it("report", "--journal", "j.db", "--out", "night.pdf")
         self.assertTrue((self.folder / "night.pdf").read_bytes().startswith(b"%PDF-"))
+        self.assertEqual((self.folder / "night.pdf").read_bytes().count(b"/Type /Page\n"), 1)
+        self.run_it("report", "--journal", "j.db", "--out", "night.xlsx")
+        self.assertTrue((self.folder / "night.xlsx").read_bytes().startswith(b"PK"))
         self.run_it("report", "--journal", "j.db", "--out", "night.doc", status=2)
+
+    def test_a_season_as_table_as_pages_and_as_a_spreadsheet(self):
+        """Larkspur Hollow's five evenings lie in one spring; an unknown year is refused with those there are."""
+        logs = sorted(SAMPLE.parent.glob("*.csv"))
+        self.run_it("import", *logs, "--journal", "j.db")
+        table = self.run_it("report", "--journal", "j.db", "--season", "2026").stdout.splitlines()
+        self.assertEqual(len(table), len(logs) + 2)
+        heads, last = table[0].split(","), table[-1].split(",")
+        self.assertEqual(last[0], "together")
+        draws = heads.index("draws")
+        self.assertEqual(sum(int(row.split(",")[draws]) for row in table[1:-1]), int(last[draws]))
+        self.run_it("report", "--journal", "j.db", "--season", "--out", "season.pdf", "--language", "fr", "--units", "us")
+        pages = (self.folder / "season.pdf").read_bytes().count(b"/Type /Page\n")
+        self.assertEqual(pages, len(logs) + 2)
+        self.run_it("report", "--journal", "j.db", "--season", "2026", "--out", "season.xlsx", "--language", "fr")
+        with zipfile.ZipFile(self.folder / "season.xlsx") as book:
+            self.assertIn("sirop".encode(), book.read("xl/sharedStrings.xml"))
+        refused = self.run_it("report", "--journal", "j.db", "--season", "1999", status=1).stderr
+        self.assertIn("1999", refused)
+        self.assertIn("2026", refused)
+        self.run_it("report", "--journal", "j.db", "--season", "soon", status=2)
 
 
 class BadInput(Place):

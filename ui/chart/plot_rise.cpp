@@ -238,8 +238,9 @@ void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
                                                 : plot.y(scene.picture.targetRise->kelvin());
     painter.setFont(font);
     painter.setPen(scene.dress.inks().quiet);
+    // Not clipped: a clip within a clip goes wrong in Qt's PDFs.
     painter.drawText(QRectF{plot.area.left() + scene.dress.px(1.0) * 1.0, edge - high, wide * 1.0, high * 1.0},
-                     Qt::AlignLeft | Qt::AlignBottom, name);
+                     Qt::AlignLeft | Qt::AlignBottom | Qt::TextDontClip, name);
 }
 
 } // namespace

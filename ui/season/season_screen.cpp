@@ -170,7 +170,7 @@ void SeasonScreen::wear(const Dress& dress) {
     for (QTableView* view : {table_, totals_, static_cast<QTableView*>(beside_)}) {
         view->setFont(view == totals_ ? strong : small);
         view->horizontalHeader()->setFont(small);
-        view->verticalHeader()->setDefaultSectionSize(view == beside_ ? dress.px(6) : dress.px(mm::target));
+        view->verticalHeader()->setDefaultSectionSize(view == beside_ ? dress.px(5.5) : dress.px(mm::target));
     }
     totals_->setFixedHeight(dress.px(mm::target) + 2);
     model_->setStrong(strong);
