@@ -65,6 +65,12 @@ Left dryByFeed(const State& state, Instant now) {
     return std::max(0.0, lasts - secondsBetween(inflow->stoodSince, now));
 }
 
+// From the pan probe alone, while they go on drawing: no level and no feed, but the sugar races back to the mark.
+Left dryByClimb(const State& state, Instant now) {
+    const bool fire = state.course.firing() && state.sensors.boiling(state, now);
+    return state.climb.races() && fire ? Left{soon} : std::nullopt;
+}
+
 // Boiling water as well as it can be told without a barometer: never too low, so that no alarm comes from not knowing.
 Weather::Boiling assumedBoiling(const State& state) {
     const auto expected = standardAtmosphere(state.settings.elevation().value_or(Length::metre(0)));
@@ -74,6 +80,20 @@ Weather::Boiling assumedBoiling(const State& state) {
             TemperatureDifference::kelvin(1),
             {},
             high};
+}
+
+// A line through half a minute takes a load that catches, or a reading that comes out of spray, for a pan that runs
+// away; the climb of the last two minutes does not, and is late for one that does. So it may put the harm off by half;
+// while drawing by its whole, for a reading climbs a little when the draw is opened.
+double laggardly(const State& state, double rise, double limit, Instant now) {
+    const auto climbs = state.climb.rate(now);
+    const auto water = state.weather.boiling(now);
+    if (!climbs || !water)
+        return 0;
+    const double ahead = state.course.drawing() ? 1 : 1.5;
+    const auto at = sugarAtRise(TemperatureDifference::kelvin(rise), water->forModel);
+    const auto end = sugarAtRise(TemperatureDifference::kelvin(limit), water->forModel);
+    return at && end ? (end->degrees() - at->degrees()) / std::max(*climbs, 1e-5) / ahead : 0;
 }
 
 // From the rise running away: when it passes that of 75 brix if it goes on as it does.
@@ -109,7 +129,7 @@ Left tooDense(const State& state, Instant now, bool standing) {
     // A reading that comes back out of foam or spray climbs too, but only to where it was before.
     if (line->span < 45 || line->slope < 4 * line->slopeSd || pan->si < state.trends.panHighBefore() + 0.03)
         return std::nullopt;
-    return left;
+    return std::max(left, laggardly(state, rise, limit->kelvin(), now));
 }
 
 } // namespace
@@ -124,8 +144,10 @@ Condition scorchRisk(const State& state, Series, Instant now, bool standing) {
     };
     sooner(dryByLevel(state, Series::pan_level, now, standing));
     sooner(dryByLevel(state, Series::flue_level, now, standing));
-    if (state.sensors.of(Series::pan_level).trust(now) != Trust::good)
+    if (state.sensors.of(Series::pan_level).trust(now) != Trust::good) {
         sooner(dryByFeed(state, now));
+        sooner(dryByClimb(state, now));
+    }
     sooner(tooDense(state, now, standing));
     if (left)
         return {*left <= (standing ? calmAgain : soon), std::nullopt, Duration{*left}};

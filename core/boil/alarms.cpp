@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace panside {
 namespace {
@@ -26,11 +27,23 @@ std::optional<RiseAgainst> riseAgainst(const State& state, Brix density, Instant
 
 constexpr double riseDeadband = 0.05; // kelvin
 
+// The target is no better known than the probe. Over it by less than that doubt a pan may well be under it still, and
+// the call can wait some minutes; but never so far that the syrup would be more than a third of the way to too heavy.
 Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
     if (state.course.drawing())
         return {false, {}, {}, true};
     const auto against = riseAgainst(state, state.settings.targetDensity(), now);
-    return {against && against->rise > against->mark - (standing ? riseDeadband : 0)};
+    const auto water = state.weather.boiling(now);
+    if (!against || !water)
+        return {};
+    const double over = against->rise - against->mark;
+    const auto heavy = boilingRise(state.settings.tooHeavy(), water->forModel);
+    const double room = heavy ? std::max(0.0, heavy->kelvin() - against->mark) / 3 : 0;
+    constexpr double surely = 1.645; // 95 of 100, one-sided
+    const double doubt = surely * std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
+    Condition condition{over > (standing ? -riseDeadband : 0)};
+    condition.doubtful = condition.holds && over < std::min(doubt, room);
+    return condition;
 }
 
 Condition drawOverdue(const State& state, Series, Instant now, bool standing) {
@@ -153,21 +166,21 @@ constexpr std::uint16_t panAndAir = bits(Series::syrup_pan, Series::pressure, Se
 using enum Series;
 constexpr std::uint16_t danger = bits(syrup_pan, pan_level, flue_level, feed_flow, tank_level);
 constexpr std::array<AlarmRow, alarmCount> table{{
-    {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 15, 0, false, danger, scorchRisk},
-    {Alarm::pan_low, "pan_low", Priority::high, 10, 2, 0, false, bits(pan_level), panLow},
-    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 10, 0, false, bits(stack), stackHot},
-    {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, 0, false, bits(filter_pressure),
+    {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 3, 15, 0, false, danger, scorchRisk},
+    {Alarm::pan_low, "pan_low", Priority::high, 10, 10, 2, 0, false, bits(pan_level), panLow},
+    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 30, 10, 0, false, bits(stack), stackHot},
+    {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, 2, 0, false, bits(filter_pressure),
      filterPressureHigh},
-    {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, 0, true, 0, probeSilent},
-    {Alarm::journal_trouble, "journal_trouble", Priority::high, 0, 0, 0, false, 0, never},
-    {Alarm::above_target, "above_target", Priority::medium, 20, 5, 0, false, panAndAir, aboveTarget},
-    {Alarm::draw_overdue, "draw_overdue", Priority::medium, 20, 2, 0, false, panAndAir, drawOverdue},
-    {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
-    {Alarm::sap_low, "sap_low", Priority::medium, 30, 60, 10, false, bits(tank_level), sapLow},
-    {Alarm::last_load, "last_load", Priority::medium, 30, 60, 10, false, bits(tank_level), lastLoad},
-    {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, 0, true, 0, probeStuck},
-    {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, 0, true, 0, readingImplausible},
-    {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, 0, false, 0, clockChanged},
+    {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, 0, 0, true, 0, probeSilent},
+    {Alarm::journal_trouble, "journal_trouble", Priority::high, 0, 0, 0, 0, false, 0, never},
+    {Alarm::above_target, "above_target", Priority::medium, 20, 180, 5, 0, false, panAndAir, aboveTarget},
+    {Alarm::draw_overdue, "draw_overdue", Priority::medium, 20, 20, 2, 0, false, panAndAir, drawOverdue},
+    {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
+    {Alarm::sap_low, "sap_low", Priority::medium, 30, 30, 60, 10, false, bits(tank_level), sapLow},
+    {Alarm::last_load, "last_load", Priority::medium, 30, 30, 60, 10, false, bits(tank_level), lastLoad},
+    {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, 0, 0, true, 0, probeStuck},
+    {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, 0, 0, true, 0, readingImplausible},
+    {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, 0, 0, false, 0, clockChanged},
 }};
 
 constexpr bool inOrder() {

@@ -15,6 +15,7 @@ struct Condition {
     std::optional<Instant> changes = {}; // when the clock alone may change it
     std::optional<Duration> left = {};   // time to the harm
     bool over = false;                   // what it was about is over: it ends at once, without its release
+    bool doubtful = false;               // it holds, but within the doubt of what it is judged by: it waits longer
 };
 
 struct AlarmRow {
@@ -22,6 +23,7 @@ struct AlarmRow {
     std::string_view name;
     Priority priority;
     double delay;          // seconds it must hold before it stands
+    double doubtfulDelay;  // seconds where it holds within the doubt of what it is judged by
     double release;        // seconds it must not hold before it is gone
     double rest;           // seconds between two looks at the readings: for what is slow and costly to tell
     bool perReading;       // one for each reading

@@ -16,6 +16,7 @@ void absorb(State& state, const Fact& fact) {
     state.weather.take(state, fact);
     state.trends.take(state, fact);
     state.mark.take(state, fact);
+    state.climb.take(state, fact);
     state.fire.take(state, fact);
     state.balance.take(state, fact);
     state.forecast.take(state, fact);

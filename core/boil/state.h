@@ -5,6 +5,7 @@
 //   show(state, now, picture)    writes its own figures into the picture; may read those of the parts above it
 // A part reads the others through `state` and writes only itself.
 #include "core/boil/balance.h"
+#include "core/boil/climb.h"
 #include "core/boil/course.h"
 #include "core/boil/fact.h"
 #include "core/boil/fire.h"
@@ -26,6 +27,7 @@ struct State {
     Weather weather;   // station pressure, boiling water
     Trends trends;     // how fast pan, levels and feed really move
     Mark mark;         // what the probe reads too high in this pan; target
+    Climb climb;       // how fast the draw-off thickens, against this shift's usual
     Fire fire;         // loads and their rhythm
     Balance balance;   // water, sap, heat
     DrawForecast forecast;

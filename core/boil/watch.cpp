@@ -40,7 +40,8 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
         slot.holds = condition.holds;
         slot.turned = at;
     }
-    const Instant settles = slot.turned + Duration{slot.holds ? row.delay : condition.over ? 0 : row.release};
+    const double delay = condition.doubtful ? row.doubtfulDelay : row.delay;
+    const Instant settles = slot.turned + Duration{slot.holds ? delay : condition.over ? 0 : row.release};
     if (slot.stands != slot.holds && at >= settles) {
         slot.stands = slot.holds;
         if (slot.stands) {
