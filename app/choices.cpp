@@ -21,6 +21,7 @@ Choices Choices::load() {
     chosen.look = kept.value("look").toString() == "night" ? Look::night : Look::day;
     chosen.units = kept.value("units", american ? "us" : "metric").toString() == "us" ? Units::us : Units::metric;
     chosen.language = kept.value("language", system.language() == QLocale::French ? "fr" : "en").toString();
+    chosen.backupFolder = kept.value("backupFolder").toString();
     chosen.cautioned = kept.value("cautioned").toBool();
     return chosen;
 }
@@ -30,6 +31,7 @@ void Choices::save() const {
     kept.setValue("look", look == Look::night ? "night" : "day");
     kept.setValue("units", units == Units::us ? "us" : "metric");
     kept.setValue("language", language);
+    kept.setValue("backupFolder", backupFolder);
     kept.setValue("cautioned", cautioned);
 }
 

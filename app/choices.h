@@ -11,6 +11,7 @@ struct Choices {
     Look look = Look::day;
     Units units = Units::metric;
     QString language = QStringLiteral("en"); // or "fr"
+    QString backupFolder;                    // empty: nothing is backed up
     bool cautioned = false;                  // the first-start page has been read
 
     // What was chosen before; for the rest, what the system's language and country suggest.

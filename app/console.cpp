@@ -184,6 +184,11 @@ void Console::say(const QString& words) {
     footLine();
 }
 
+void Console::setNotice(const QString& words) {
+    behind_.notice = words;
+    footLine();
+}
+
 void Console::footLine() {
     // Asked for each time: the language may have been changed since.
     QStringList lines{behind_.notice ? behind_.notice() : QString{}, lastSaid_};

@@ -48,6 +48,8 @@ public:
     void act(Action action);
     // A line at the foot for half a minute: what was kept, and that it can be taken back.
     void say(const QString& words);
+    // What stands at the foot until it is changed; empty: nothing.
+    void setNotice(const QString& words);
     void choose(Choices choices);
 
 signals:

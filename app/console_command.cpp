@@ -55,7 +55,7 @@ struct Kept {
         session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, why().toStdString());
     }
 };
-Kept open(const std::filesystem::path& place) {
+Kept openSound(const std::filesystem::path& place) {
     Kept kept;
     auto journal = Journal::open(place);
     const auto shift = journal.openShift();
@@ -69,6 +69,21 @@ Kept open(const std::filesystem::path& place) {
         kept.session->resume(std::move(facts));
     }
     return kept;
+}
+// With a damaged journal the console comes up all the same: there a back-up can be put back, or what can be read be
+// saved.
+Kept open(const std::filesystem::path& place) {
+    try {
+        return openSound(place);
+    } catch (const JournalError& trouble) {
+        if (trouble.trouble() != JournalTrouble::damaged)
+            throw;
+        Kept kept;
+        kept.why = trouble.what();
+        kept.session.emplace(keeperOfNothing());
+        kept.session->watch({}, kept.why);
+        return kept;
+    }
 }
 
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
@@ -116,12 +131,17 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     });
     addReckoner(console);
     addRig(console, session);
-    addReview(console, journal);
+    addReview(console, session, journal);
+    addKeeping(console, session, journal);
+    addHandover(console, session, journal);
+    addPaper(console, session);
     addSeason(console, session, journal);
     addProbes(console, watch, probePlace);
     console.showMaximized();
-    if (!kept.watched)
+    if (kept.why.empty())
         watch.read(*probe);
+    else if (!kept.watched)
+        console.act(Action::keeping);
     const int result = QApplication::exec();
     return session.flush() ? result : status::machineFailed;
 }

@@ -9,7 +9,13 @@ namespace panside {
 // The screens behind the board's keys, each wired to what it shows and changes.
 void addReckoner(Console& console);
 void addRig(Console& console, Session& session);
-void addReview(Console& console, const std::filesystem::path& journal);
+void addReview(Console& console, Session& session, const std::filesystem::path& journal);
+// Back-ups, checks, salvage.
+void addKeeping(Console& console, Session& session, const std::filesystem::path& journal);
+// What the next crew must know.
+void addHandover(Console& console, Session& session, const std::filesystem::path& journal);
+// A log on paper, typed the next day.
+void addPaper(Console& console, Session& session);
 void addSeason(Console& console, Session& session, const std::filesystem::path& journal);
 // `saveTo`: where a probe file is kept that the person wants kept.
 void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo);

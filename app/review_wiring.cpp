@@ -17,8 +17,8 @@ namespace {
 // What the review reads: a second connection, so that the shift that goes on is never held up.
 class Nights : public QObject {
 public:
-    Nights(Console& console, std::filesystem::path place, ReviewScreen* screen)
-        : QObject{screen}, console_{console}, place_{std::move(place)}, screen_{screen} {
+    Nights(Console& console, Session& session, std::filesystem::path place, ReviewScreen* screen)
+        : QObject{screen}, console_{console}, session_{session}, place_{std::move(place)}, screen_{screen} {
         connect(screen, &ReviewScreen::left, &console, &Console::showBoard);
         connect(screen, &ReviewScreen::openWanted, this, [this](ShiftId shift) { tell([&] { open(shift); }); });
         connect(screen, &ReviewScreen::layOverWanted, this, [this](ShiftId shift) { tell([&] { lay(shift); }); });
@@ -31,7 +31,7 @@ public:
     void list() {
         tell([&] {
             auto journal = reading();
-            screen_->display(reviewRows(summaries(journal), console_.choices().units));
+            screen_->display(reviewRows(summaries(journal), console_.choices().units), console_.choices().units);
         });
     }
 
@@ -89,9 +89,10 @@ private:
         if (places.isEmpty())
             return;
         QStringList said;
-        auto journal = Journal::open(place_);
-        if (journal.readOnly())
-            throw JournalError{*journal.readOnly()};
+        auto beside = session_.journalBeside();
+        if (!beside)
+            throw JournalError{JournalTrouble::readOnly, place_, "this console only watches"};
+        Journal& journal = *beside;
         for (const auto& place : places) {
             std::ifstream log{place.toStdString(), std::ios::binary};
             const auto imported = importLog(journal, log);
@@ -104,15 +105,16 @@ private:
     }
 
     Console& console_;
+    Session& session_;
     std::filesystem::path place_;
     ReviewScreen* screen_;
 };
 
 } // namespace
 
-void addReview(Console& console, const std::filesystem::path& journal) {
+void addReview(Console& console, Session& session, const std::filesystem::path& journal) {
     auto* screen = new ReviewScreen;
-    auto* nights = new Nights{console, journal, screen};
+    auto* nights = new Nights{console, session, journal, screen};
     console.addScreen(
         Action::review, screen, [nights] { nights->list(); }, [screen](const Dress& dress) { screen->wear(dress); });
 }

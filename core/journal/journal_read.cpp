@@ -108,6 +108,19 @@ std::vector<Boil::Entry> Journal::facts(ShiftId shift) const {
     return facts;
 }
 
+std::vector<Boil::Entry> Journal::deeds(ShiftId shift) const {
+    return guarded(place(), [&] {
+        const Snapshot snapshot{*inside_->db};
+        const auto withdrawn = withdrawnIds(*inside_->db, shift);
+        std::vector<Boil::Entry> deeds;
+        FactStream rows{*inside_, shift};
+        while (rows.next())
+            if (!withdrawn.contains(rows.id))
+                deeds.push_back({rows.id, rows.fact});
+        return deeds;
+    });
+}
+
 std::vector<Journal::Withdrawn> Journal::withdrawn(ShiftId shift) const {
     return guarded(place(), [&] {
         const Snapshot snapshot{*inside_->db};

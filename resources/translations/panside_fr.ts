@@ -4,6 +4,30 @@
 <context>
     <name>Actions</name>
     <message>
+        <source>Hand over</source>
+        <translation>Passer la main</translation>
+    </message>
+    <message>
+        <source>what the next crew must know</source>
+        <translation>ce que l'équipe suivante doit savoir</translation>
+    </message>
+    <message>
+        <source>Keeping</source>
+        <translation>Sauvegarde</translation>
+    </message>
+    <message>
+        <source>back-ups, and the health of the journal</source>
+        <translation>les copies de sûreté et la santé du journal</translation>
+    </message>
+    <message>
+        <source>Paper log</source>
+        <translation>Cahier</translation>
+    </message>
+    <message>
+        <source>type in a shift that was written on paper</source>
+        <translation>saisir une veille notée sur papier</translation>
+    </message>
+    <message>
         <source>Open the draw</source>
         <translation>Ouvrir la coulée</translation>
     </message>
@@ -1179,12 +1203,20 @@
         <source>%1 (going on)</source>
         <translation>%1 (en cours)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n draw(s)</source>
-        <translation><numerusform>%n coulée</numerusform><numerusform>%n coulées</numerusform></translation>
+    <message>
+        <source>1 draw</source>
+        <translation>1 coulée</translation>
     </message>
     <message numerus="yes">
-        <source>%n load(s)</source>
+        <source>%n draws</source>
+        <translation><numerusform>%n coulée</numerusform><numerusform>%n coulées</numerusform></translation>
+    </message>
+    <message>
+        <source>1 load</source>
+        <translation>1 charge</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n loads</source>
         <translation><numerusform>%n charge</numerusform><numerusform>%n charges</numerusform></translation>
     </message>
     <message>

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 25> table{{
+constexpr std::array<ActionRow, 28> table{{
     {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -54,6 +54,12 @@ constexpr std::array<ActionRow, 25> table{{
      QT_TRANSLATE_NOOP("Actions", "ports, fields and what they read")},
     {Action::rig, Qt::Key_F6, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Rig"),
      QT_TRANSLATE_NOOP("Actions", "pans, tank, target, units, language")},
+    {Action::handover, Qt::Key_F7, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Hand over"),
+     QT_TRANSLATE_NOOP("Actions", "what the next crew must know")},
+    {Action::keeping, Qt::Key_F8, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Keeping"),
+     QT_TRANSLATE_NOOP("Actions", "back-ups, and the health of the journal")},
+    {Action::paper, Qt::Key_F10, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Paper log"),
+     QT_TRANSLATE_NOOP("Actions", "type in a shift that was written on paper")},
     {Action::dayOrNight, Qt::Key_F9, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Day or night"),
      QT_TRANSLATE_NOOP("Actions", "light for a bright room, dim for the dark")},
     {Action::acrossTheRoom, Qt::Key_F11, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Across the room"),

@@ -34,6 +34,9 @@ enum class Action {
     reckoner,
     probes,
     rig,
+    handover,
+    keeping,
+    paper,
     dayOrNight,
     acrossTheRoom
 };

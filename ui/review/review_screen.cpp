@@ -86,7 +86,8 @@ void ReviewScreen::wear(const Dress& dress) {
     said_->setFont(dress.letters(mm::words));
 }
 
-void ReviewScreen::display(const std::vector<ReviewRow>& rows) {
+void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
+    chart_->setUnits(units);
     if (rows == rows_)
         return;
     const auto kept = chosen();

@@ -20,7 +20,7 @@ public:
     explicit ReviewScreen(QWidget* parent = nullptr);
 
     void wear(const Dress& dress);
-    void display(const std::vector<ReviewRow>& rows);
+    void display(const std::vector<ReviewRow>& rows, Units units);
     // A shift's facts, opened: it fills the chart. Whatever was laid over another goes.
     void showShift(ShiftId shift, const Boil& boil, const QString& story, Units units);
     // How the forecasts of the one that is open came out.

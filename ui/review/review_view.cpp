@@ -38,6 +38,9 @@ QString woodOf(const ShiftSummary& summary, Units units) {
     return partial(figure(summary.wood, units).text(), summary.loads, summary.loadsWeighed);
 }
 
+// English has no translation to choose its plural from.
+QString counted(int count, const QString& one, const QString& several) { return count == 1 ? one : several; }
+
 } // namespace
 
 QStringList reviewHeadings() {
@@ -72,8 +75,10 @@ std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Un
 
 QString shiftStory(const ShiftSummary& summary, Units units) {
     QStringList parts{shiftName(summary.shift.id), howLong(summary)};
-    parts << tr(QT_TRANSLATE_NOOP("Review", "%n draw(s)"), nullptr, summary.draws)
-          << tr(QT_TRANSLATE_NOOP("Review", "%n load(s)"), nullptr, summary.loads);
+    parts << counted(summary.draws, tr(QT_TRANSLATE_NOOP("Review", "1 draw")),
+                     tr(QT_TRANSLATE_NOOP("Review", "%n draws"), nullptr, summary.draws))
+          << counted(summary.loads, tr(QT_TRANSLATE_NOOP("Review", "1 load")),
+                     tr(QT_TRANSLATE_NOOP("Review", "%n loads"), nullptr, summary.loads));
     if (summary.drawsMeasured > 0)
         parts << tr(QT_TRANSLATE_NOOP("Review", "syrup %1")).arg(syrupOf(summary, units));
     if (summary.sap.litre() > 0)

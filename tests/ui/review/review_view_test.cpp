@@ -45,5 +45,15 @@ TEST(ReviewView, ASumOfWhatWasMeasuredOnlySaysHowMuchThatIs) {
     EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[3].contains(QStringLiteral("5")));
 }
 
+// "%n draw(s)" stood there letter for letter: English has no translation to take its plural from.
+TEST(ReviewView, CountsDrawsAndLoadsInPlainWords) {
+    ShiftSummary summary = night("2026-03-14T22:00:00Z");
+    EXPECT_TRUE(shiftStory(summary, Units::us).contains(QStringLiteral("7 draws")));
+    summary.draws = summary.drawsMeasured = 1;
+    const QString story = shiftStory(summary, Units::us);
+    EXPECT_TRUE(story.contains(QStringLiteral("1 draw ")));
+    EXPECT_FALSE(story.contains(QStringLiteral("(s)")));
+}
+
 } // namespace
 } // namespace panside

@@ -1,0 +1,154 @@
+#include "ui/keeping/keeping_view.h"
+
+#include "ui/look/wall_clock.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QLocale>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Keeping", text); }
+QString paragraph(const QString& words) { return QStringLiteral("<p>") + words + QStringLiteral("</p>"); }
+QString heading(const QString& words) { return QStringLiteral("<h3>") + words + QStringLiteral("</h3>"); }
+QString when(Instant at) { return QLocale{}.toString(WallClock{}.at(at), QStringLiteral("ddd d MMMM yyyy, HH:mm")); }
+
+QString listOf(const QString& head, const std::vector<Shift>& shifts) {
+    if (shifts.empty())
+        return {};
+    QString words = paragraph(QStringLiteral("<b>") + head + QStringLiteral("</b>")) + QStringLiteral("<ul>");
+    for (const Shift& shift : shifts)
+        words += QStringLiteral("<li>") + when(shift.id) + QStringLiteral("</li>");
+    return words + QStringLiteral("</ul>");
+}
+
+QString healthWords(const KeepingState& state) {
+    if (state.looking)
+        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "The journal is being looked through …")));
+    if (!state.health)
+        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "It has not been looked through yet.")));
+    if (state.health->sound())
+        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "The journal is sound.")));
+    QString words =
+        paragraph(
+            QStringLiteral("<b>") +
+            tr(QT_TRANSLATE_NOOP("Keeping", "The journal is damaged. Put a back-up back, or save what can be read "
+                                            "of it. Nothing is thrown away by either.")) +
+            QStringLiteral("</b>")) +
+        QStringLiteral("<ul>");
+    constexpr std::size_t most = 12;
+    for (std::size_t i = 0; i < state.health->findings.size() && i < most; ++i)
+        words += QStringLiteral("<li>") + QString::fromStdString(state.health->findings[i]).toHtmlEscaped() +
+                 QStringLiteral("</li>");
+    if (state.health->findings.size() > most)
+        words += QStringLiteral("<li>") +
+                 tr(QT_TRANSLATE_NOOP("Keeping", "and %1 more")).arg(state.health->findings.size() - most) +
+                 QStringLiteral("</li>");
+    return words + QStringLiteral("</ul>");
+}
+
+QString backupRows(const KeepingState& state) {
+    if (state.folder.isEmpty())
+        return paragraph(tr(QT_TRANSLATE_NOOP(
+            "Keeping", "No folder has been chosen yet: nothing is backed up. Choose one, best on a stick or another "
+                       "disk.")));
+    QString words = paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "They go to %1, after every shift and whenever you say "
+                                                              "so. Each is read back from the disk and checked."))
+                                  .arg(state.folder.toHtmlEscaped()));
+    if (state.backups.empty())
+        return words + paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "None is there.")));
+    words += QStringLiteral("<table cellpadding=\"3\">");
+    constexpr std::size_t most = 12;
+    for (std::size_t i = 0; i < state.backups.size() && i < most; ++i) {
+        const QFileInfo file{QString::fromStdString(state.backups[i].place.string())};
+        words += QStringLiteral("<tr><td>%1</td><td align=\"right\">%2</td></tr>")
+                     .arg(when(state.backups[i].at), QLocale{}.formattedDataSize(file.size(), 1));
+    }
+    words += QStringLiteral("</table>");
+    if (state.backups.size() > most)
+        words += paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "and %1 older ones")).arg(state.backups.size() - most));
+    return words;
+}
+
+QString previewWords(const KeepingState& state) {
+    const RestorePreview& preview = *state.restoring;
+    QString words =
+        heading(tr(QT_TRANSLATE_NOOP("Keeping", "What putting this back-up back would do"))) +
+        paragraph(state.restoringFrom.toHtmlEscaped()) +
+        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the journal only. They would be gone from it:")),
+               preview.lost) +
+        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts hold other facts in the back-up. They would be as they "
+                                               "are there:")),
+               preview.changed) +
+        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the back-up only. They would come back:")),
+               preview.gained) +
+        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Shifts that are the same in both: %1.")).arg(preview.same));
+    return words + paragraph(tr(QT_TRANSLATE_NOOP(
+                       "Keeping", "The journal as it is now is kept beside the new one; nothing is thrown away.")));
+}
+
+} // namespace
+
+QString salvagedWords(const Salvaged& salvaged) {
+    QString words =
+        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Saved: %1 facts and %2 readings. Shifts of which nothing "
+                                                  "is missing: %3."))
+                      .arg(QLocale{}.toString(static_cast<qlonglong>(salvaged.facts)),
+                           QLocale{}.toString(static_cast<qlonglong>(salvaged.readings)))
+                      .arg(salvaged.whole.size()));
+    if (salvaged.listLost)
+        words += paragraph(tr(QT_TRANSLATE_NOOP(
+            "Keeping",
+            "A part of the file could not be read at all: there may have been shifts that nothing tells of.")));
+    if (salvaged.partly.empty())
+        return words;
+    words +=
+        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Shifts of which something was lost:"))) + QStringLiteral("<ul>");
+    for (const auto& part : salvaged.partly)
+        words += QStringLiteral("<li>") +
+                 tr(QT_TRANSLATE_NOOP("Keeping", "%1: lost %2 facts, %3 readings, and %4 more on pages that cannot be "
+                                                 "read"))
+                     .arg(when(part.shift))
+                     .arg(part.facts)
+                     .arg(part.readings)
+                     .arg(part.unreached) +
+                 QStringLiteral("</li>");
+    return words + QStringLiteral("</ul>");
+}
+
+QString keepingWords(const KeepingState& state) {
+    if (state.restoring)
+        return previewWords(state);
+    if (state.salvaged)
+        return heading(tr(QT_TRANSLATE_NOOP("Keeping", "What could be saved"))) + salvagedWords(*state.salvaged) +
+               paragraph(
+                   tr(QT_TRANSLATE_NOOP("Keeping", "It lies in %1. Put in the journal's place, the damaged file is "
+                                                   "kept beside it."))
+                       .arg(state.salvagedInto.toHtmlEscaped()));
+    return heading(tr(QT_TRANSLATE_NOOP("Keeping", "The journal"))) + paragraph(state.journal.toHtmlEscaped()) +
+           healthWords(state) + heading(tr(QT_TRANSLATE_NOOP("Keeping", "Back-ups"))) + backupRows(state) +
+           paragraph(tr(QT_TRANSLATE_NOOP("Keeping",
+                                          "The ten newest are kept, the last one of each day for sixty days, and the "
+                                          "last of each year for good; others are removed.")));
+}
+
+std::vector<KeyedPage::Key> keepingKeys(const KeepingState& state) {
+    if (state.working)
+        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Keeping", "Stop")), Qt::Key_S}};
+    if (state.restoring || state.salvaged)
+        return {{QStringLiteral("putBack"), tr(QT_TRANSLATE_NOOP("Keeping", "Put it in place")), Qt::Key_P},
+                {QStringLiteral("leaveIt"), tr(QT_TRANSLATE_NOOP("Keeping", "Leave it as it is")), Qt::Key_L}};
+    std::vector<KeyedPage::Key> keys{
+        {QStringLiteral("folder"), tr(QT_TRANSLATE_NOOP("Keeping", "Choose the folder")), Qt::Key_F}};
+    if (!state.folder.isEmpty())
+        keys.push_back({QStringLiteral("backUp"), tr(QT_TRANSLATE_NOOP("Keeping", "Back up now")), Qt::Key_B});
+    keys.push_back({QStringLiteral("restore"), tr(QT_TRANSLATE_NOOP("Keeping", "Put one back")), Qt::Key_R});
+    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Look it all through")), Qt::Key_C});
+    if (state.health && !state.health->sound())
+        keys.push_back(
+            {QStringLiteral("salvage"), tr(QT_TRANSLATE_NOOP("Keeping", "Save what can be read")), Qt::Key_V});
+    return keys;
+}
+
+} // namespace panside

@@ -1,0 +1,134 @@
+#include "ui/page/keyed_page.h"
+
+#include "ui/look/press.h"
+
+#include <QFile>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPdfWriter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QProgressBar>
+#include <QScrollBar>
+#include <QTextBrowser>
+#include <QTextDocument>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace panside {
+
+KeyedPage::KeyedPage(const QString& name, QWidget* parent)
+    : QWidget{parent}, text_{new QTextBrowser{this}}, bar_{new QProgressBar{this}}, said_{new QLabel{this}},
+      row_{new QHBoxLayout} {
+    setObjectName(name);
+    setAutoFillBackground(true);
+    setFocusPolicy(Qt::StrongFocus);
+    text_->setObjectName(QStringLiteral("pageText"));
+    text_->setFrameShape(QFrame::NoFrame);
+    text_->setOpenLinks(false);
+    text_->setFocusPolicy(Qt::NoFocus);
+    bar_->setObjectName(QStringLiteral("progress"));
+    bar_->setRange(0, 100);
+    bar_->hide();
+    said_->setObjectName(QStringLiteral("said"));
+    said_->setWordWrap(true);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(text_, 1);
+    column->addWidget(bar_);
+    column->addWidget(said_);
+    column->addLayout(row_);
+}
+
+void KeyedPage::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    text_->setPalette(paletteOf(dress.look));
+    text_->setFont(dress.letters(mm::smallWords));
+    said_->setFont(dress.letters(mm::words));
+    for (Press* press : presses_)
+        press->wear(dress);
+    const int gap = dress.px(2 * mm::gap);
+    layout()->setContentsMargins(gap, gap, gap, gap);
+}
+
+void KeyedPage::show(const QString& words, const std::vector<Key>& keys) {
+    const int place = text_->verticalScrollBar()->value();
+    text_->setHtml(words);
+    text_->verticalScrollBar()->setValue(place);
+    if (keys == keys_)
+        return;
+    keys_ = keys;
+    for (Press* press : presses_) {
+        press->hide();
+        press->deleteLater(); // it may be what asked for this
+    }
+    presses_.clear();
+    for (const Key& key : keys_) {
+        auto* press = new Press{this};
+        press->setObjectName(key.name);
+        press->wear(dress_);
+        press->say(key.word, QKeySequence{key.key}.toString(QKeySequence::NativeText));
+        connect(press, &Press::clicked, this, [this, name = key.name] { emit pressed(name); });
+        row_->addWidget(press, 1);
+        presses_.push_back(press);
+    }
+    auto* leave = new Press{this};
+    leave->setObjectName(QStringLiteral("back"));
+    leave->wear(dress_);
+    leave->say(tr("Back"), tr("Esc"));
+    connect(leave, &Press::clicked, this, &KeyedPage::left);
+    row_->addWidget(leave, 1);
+    presses_.push_back(leave);
+}
+
+void KeyedPage::progress(std::optional<int> percent) {
+    bar_->setVisible(percent.has_value());
+    bar_->setValue(percent.value_or(0));
+}
+
+void KeyedPage::say(const QString& words) { said_->setText(words); }
+QString KeyedPage::words() const { return text_->toPlainText(); }
+QString KeyedPage::said() const { return said_->text(); }
+
+void KeyedPage::keyPressEvent(QKeyEvent* event) {
+    const auto key = std::find_if(keys_.begin(), keys_.end(), [&](const Key& one) { return one.key == event->key(); });
+    auto& bar = *text_->verticalScrollBar();
+    if (event->key() == Qt::Key_Escape)
+        emit left();
+    else if (key != keys_.end())
+        emit pressed(QString{key->name}); // the page may be shown anew while it is told
+    else if (event->key() == Qt::Key_Down || event->key() == Qt::Key_PageDown)
+        bar.setValue(bar.value() + (event->key() == Qt::Key_Down ? bar.singleStep() : bar.pageStep()));
+    else if (event->key() == Qt::Key_Up || event->key() == Qt::Key_PageUp)
+        bar.setValue(bar.value() - (event->key() == Qt::Key_Up ? bar.singleStep() : bar.pageStep()));
+    else
+        QWidget::keyPressEvent(event);
+}
+
+bool writePdf(const QString& words, const QString& title, const QString& place) {
+    QFile file{place};
+    if (!file.open(QIODevice::WriteOnly))
+        return false;
+    {
+        QPdfWriter writer{&file};
+        writer.setPageSize(QPageSize{QPageSize::A4});
+        writer.setTitle(title);
+        QTextDocument document;
+        document.setHtml(words);
+        document.print(&writer);
+    }
+    return file.flush() && file.size() > 0;
+}
+
+void printOut(const QString& words, const QString& title, QWidget* over) {
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setDocName(title);
+    QPrintDialog dialog{&printer, over};
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    QTextDocument document;
+    document.setHtml(words);
+    document.print(&printer);
+}
+
+} // namespace panside
