@@ -4,6 +4,7 @@
 
 #include <QLocale>
 #include <QSettings>
+#include <algorithm>
 
 namespace panside {
 
@@ -22,6 +23,8 @@ Choices Choices::load() {
     chosen.units = kept.value("units", american ? "us" : "metric").toString() == "us" ? Units::us : Units::metric;
     chosen.language = kept.value("language", system.language() == QLocale::French ? "fr" : "en").toString();
     chosen.backupFolder = kept.value("backupFolder").toString();
+    chosen.sound.volume = std::clamp(kept.value("volume", 100).toInt(), SoundChoices::softest, 100);
+    chosen.sound.spoken = kept.value("spoken").toBool();
     chosen.cautioned = kept.value("cautioned").toBool();
     return chosen;
 }
@@ -32,6 +35,8 @@ void Choices::save() const {
     kept.setValue("units", units == Units::us ? "us" : "metric");
     kept.setValue("language", language);
     kept.setValue("backupFolder", backupFolder);
+    kept.setValue("volume", sound.volume);
+    kept.setValue("spoken", sound.spoken);
     kept.setValue("cautioned", cautioned);
 }
 

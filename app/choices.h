@@ -1,6 +1,7 @@
 #pragma once
 #include "ui/look/inks.h"
 #include "ui/look/units.h"
+#include "ui/sound/sound_screen.h"
 
 #include <QString>
 
@@ -12,7 +13,8 @@ struct Choices {
     Units units = Units::metric;
     QString language = QStringLiteral("en"); // or "fr"
     QString backupFolder;                    // empty: nothing is backed up
-    bool cautioned = false;                  // the first-start page has been read
+    SoundChoices sound = {};
+    bool cautioned = false; // the first-start page has been read
 
     // What was chosen before; for the rest, what the system's language and country suggest.
     static Choices load();

@@ -1,8 +1,10 @@
 #include "app/console.h"
 
+#include "ui/board/alarm_frame.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/entry/entry_sheet.h"
+#include "ui/entry/water_sheet.h"
 #include "ui/page/page.h"
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
@@ -52,11 +54,17 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
     column->addWidget(foot_);
     setCentralWidget(inside);
     sheet_ = new EntrySheet{inside};
+    water_ = new WaterSheet{inside};
+    frame_ = new AlarmFrame{stack_};
 
     connect(board_, &Board::actionWanted, this, &Console::act);
     connect(sheet_, &EntrySheet::kept, this, &Console::keep);
     connect(sheet_, &EntrySheet::left, this, [this] { board_->setFocus(); });
+    connect(water_, &WaterSheet::kept, this, &Console::keep);
+    connect(water_, &WaterSheet::left, this, [this] { board_->setFocus(); });
+    connect(water_, &WaterSheet::typeWanted, this, [this] { openSheet(Action::waterCheck); });
     connect(page_, &Page::left, this, &Console::showBoard);
+    connect(stack_, &QStackedWidget::currentChanged, this, &Console::showAlarmFrame);
 
     soon_.setSingleShot(true);
     soon_.setInterval(frame);
@@ -106,6 +114,10 @@ void Console::act(Action action) {
         screen->second.widget->setFocus();
         return;
     }
+    if (action == Action::waterCheck) {
+        openWaterCheck();
+        return;
+    }
     if (makesFact(action)) {
         openSheet(action);
         return;
@@ -135,6 +147,34 @@ void Console::openSheet(Action action) {
     sheet_->open(formFor(action, board_->picture(), choices_.units, behind_.session.now()), choices_.units,
                  board_->chart().trace().clock());
     placeSheet();
+}
+
+// Where a probe reads the pan, the console watches it; where none does, the temperature is typed in.
+void Console::openWaterCheck() {
+    const auto& pan = board_->picture().reading(Series::syrup_pan);
+    if (!pan || pan->byHand || pan->reason == Reason::silent) {
+        openSheet(Action::waterCheck);
+        return;
+    }
+    water_->begin(pan->probe, behind_.session.now(), choices_.units);
+    lookAtWater(board_->picture());
+    water_->adjustSize();
+    const QRect room = stack_->geometry();
+    water_->move(room.center() - QPoint{water_->width() / 2, water_->height() / 2});
+}
+
+void Console::lookAtWater(const Picture& picture) {
+    if (!water_->isVisible())
+        return;
+    const auto samples = waterSamples(behind_.session.boil().facts(), water_->probe(), water_->since());
+    const auto expected = expectedBoil(picture);
+    water_->display(panside::lookAtWater(samples, picture.at, expected), expected, picture.at);
+}
+
+void Console::showAlarmFrame() {
+    frame_->setGeometry(stack_->rect());
+    frame_->display(board_->sentenceShown(), stack_->currentWidget() != board_);
+    footLine();
 }
 
 // Beside the place that was pressed, and whole within the window.
@@ -185,15 +225,18 @@ void Console::say(const QString& words) {
 }
 
 void Console::setNotice(const QString& words) {
-    behind_.notice = words;
+    behind_.notice = [words] { return words; };
     footLine();
 }
 
 void Console::footLine() {
-    // Asked for each time: the language may have been changed since.
-    QStringList lines{behind_.notice ? behind_.notice() : QString{}, lastSaid_};
-    lines.removeAll(QString{});
-    const auto words = lines.join(QStringLiteral("   ·   "));
+    // The notice is asked for each time: the language may have been changed since.
+    QStringList all{behind_.notice ? behind_.notice() : QString{}, lastSaid_};
+    // Another screen stands before the board's sentence: an alarm is still said.
+    if (const auto& said = board_->sentenceShown(); said.alarm && stack_->currentWidget() != board_)
+        all.prepend(said.wrong + QStringLiteral(": ") + said.first);
+    all.removeAll(QString{});
+    const auto words = all.join(QStringLiteral("   ·   "));
     foot_->setText(words);
     foot_->setVisible(!words.isEmpty());
 }
@@ -215,6 +258,8 @@ void Console::refresh() {
     board_->chart().follow(behind_.session.boil());
     board_->display(picture);
     voice_->display(picture);
+    lookAtWater(picture);
+    showAlarmFrame();
 }
 
 void Console::choose(Choices choices) {
@@ -248,7 +293,11 @@ void Console::wear() {
     board_->wear(dress_);
     board_->setUnits(choices_.units);
     sheet_->wear(dress_);
+    water_->wear(dress_);
+    frame_->wear(dress_);
     page_->wear(dress_);
+    voice_->setVolume(choices_.sound.volume / 100.0);
+    voice_->setSpoken(choices_.sound.spoken);
     foot_->setPalette(paletteOf(dress_.look));
     foot_->setFont(dress_.letters(mm::smallWords));
     foot_->setMargin(dress_.px(mm::gap / 2));
@@ -272,6 +321,7 @@ void Console::resizeEvent(QResizeEvent* event) {
     QMainWindow::resizeEvent(event);
     if (sheet_->isVisible())
         placeSheet();
+    frame_->setGeometry(stack_->rect());
 }
 
 } // namespace panside

@@ -16,10 +16,12 @@ class QStackedWidget;
 
 namespace panside {
 
+class AlarmFrame;
 class Board;
 class EntrySheet;
 class Page;
 class Voice;
+class WaterSheet;
 
 // The window: the board, and the screens behind its keys. What is pressed becomes a fact in the session; what the
 // session then shows comes back here.
@@ -39,6 +41,7 @@ public:
     // A reading or anything else came in: shown within a frame's time, however often this is called.
     void refreshSoon();
     Board& board() { return *board_; }
+    Voice& voice() { return *voice_; }
     const Choices& choices() const { return choices_; }
     const Dress& dress() const { return dress_; }
     // Adds a screen that an action of the board opens; `left` of that screen must call showBoard.
@@ -70,6 +73,9 @@ private:
     void everySecond();
     void openSheet(Action action);
     void placeSheet();
+    void openWaterCheck();
+    void lookAtWater(const Picture& picture);
+    void showAlarmFrame();
     void keep(const std::vector<Fact>& facts);
     void undo();
     void showPage(const QString& words, const QString& leaving);
@@ -84,6 +90,8 @@ private:
     QStackedWidget* stack_;
     Board* board_;
     EntrySheet* sheet_;
+    WaterSheet* water_;
+    AlarmFrame* frame_;
     Page* page_;
     QLabel* foot_;
     std::unique_ptr<Voice> voice_;

@@ -93,6 +93,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
                     choicesFor(request)};
     addReckoner(console);
     addRig(console, feed->session());
+    addSound(console);
     console.showMaximized();
     return QApplication::exec();
 }
@@ -136,7 +137,8 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addHandover(console, session, journal);
     addPaper(console, session);
     addSeason(console, session, journal);
-    addProbes(console, watch, probePlace);
+    addSound(console);
+    addProbes(console, session, watch, probePlace);
     console.showMaximized();
     if (kept.why.empty())
         watch.read(*probe);

@@ -3,6 +3,8 @@
 #include "ui/probes/probes_screen.h"
 #include "ui/reckoner/reckoner_screen.h"
 #include "ui/rig/rig_screen.h"
+#include "ui/sound/sound_screen.h"
+#include "ui/sound/voice.h"
 
 #include <filesystem>
 
@@ -60,18 +62,55 @@ void addRig(Console& console, Session& session) {
         Action::rig, screen, [&console, show] { show(console.dress()); }, show);
 }
 
-void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo) {
+void addSound(Console& console) {
+    auto* screen = new SoundScreen;
+    const auto show = [&console, screen] {
+        screen->display(console.choices().sound, console.voice().canBeHeard(), Speech::canSpeak());
+    };
+    QObject::connect(screen, &SoundScreen::left, &console, &Console::showBoard);
+    QObject::connect(screen, &SoundScreen::testWanted, &console.voice(), &Voice::test);
+    QObject::connect(screen, &SoundScreen::chosen, &console, [&console](const SoundChoices& sound) {
+        auto choices = console.choices();
+        choices.sound = sound;
+        console.choose(choices);
+    });
+    console.addScreen(Action::sound, screen, show, [screen, show](const Dress& dress) {
+        screen->wear(dress);
+        show();
+    });
+}
+
+void addProbes(Console& console, Session& session, ProbeWatch& watch, const std::filesystem::path& saveTo) {
     auto* screen = new ProbesScreen;
     const auto open = [&watch, screen] { screen->open(watch.file(), PortFinder{}.all()); };
     QObject::connect(screen, &ProbesScreen::left, &console, &Console::showBoard);
     QObject::connect(screen, &ProbesScreen::portsWanted, &console, open);
     QObject::connect(screen, &ProbesScreen::tryWanted, &watch, &ProbeWatch::read);
     QObject::connect(screen, &ProbesScreen::saveWanted, &console, [screen, saveTo](const ProbeFile& file) {
+        if (file.ports.empty()) { // a probe file with no port in it would be refused at the next start
+            screen->say(Console::tr("Nothing to keep yet: say of one field at least what it reads."));
+            return;
+        }
+        const auto text = writeProbeFile(file);
+        if (const auto back = readProbeFile(text); const auto* faults = std::get_if<std::vector<ProbeFault>>(&back)) {
+            screen->say(
+                Console::tr("Not kept: %1").arg(QString::fromStdString(sentence(faults->front(), "probe file"))));
+            return;
+        }
         std::error_code ignored;
         std::filesystem::create_directories(saveTo.parent_path(), ignored);
         const auto wrong = saveProbeFile(file, saveTo);
         screen->say(wrong.empty() ? Console::tr("Kept in %1.").arg(QString::fromStdString(saveTo.string()))
                                   : Console::tr("Not kept: %1").arg(QString::fromStdString(wrong)));
+    });
+    QObject::connect(screen, &ProbesScreen::soundWanted, &console, [&console] { console.act(Action::sound); });
+    screen->setEvidence([&console, &session] {
+        return ChainEvidence{.file = {},
+                             .ports = {},
+                             .picture = session.picture(),
+                             .now = session.now(),
+                             .journalTrouble = QString::fromStdString(session.trouble()),
+                             .canBeHeard = console.voice().canBeHeard()};
     });
     QObject::connect(&watch, &ProbeWatch::heard, screen, &ProbesScreen::heard);
     QObject::connect(&watch, &ProbeWatch::status, screen, &ProbesScreen::status);

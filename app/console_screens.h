@@ -16,8 +16,10 @@ void addKeeping(Console& console, Session& session, const std::filesystem::path&
 void addHandover(Console& console, Session& session, const std::filesystem::path& journal);
 // A log on paper, typed the next day.
 void addPaper(Console& console, Session& session);
+// How loud the alarms are, and hearing them.
+void addSound(Console& console);
 void addSeason(Console& console, Session& session, const std::filesystem::path& journal);
 // `saveTo`: where a probe file is kept that the person wants kept.
-void addProbes(Console& console, ProbeWatch& watch, const std::filesystem::path& saveTo);
+void addProbes(Console& console, Session& session, ProbeWatch& watch, const std::filesystem::path& saveTo);
 
 } // namespace panside

@@ -13,6 +13,7 @@ namespace {
 constexpr double square(double x) { return x * x; }
 
 constexpr double waterCheckSd = 0.07; // K, a careful look at water at a full boil
+constexpr double same = 0.2;          // K between two checks that bear each other out
 constexpr double twiceWithin = 600;   // seconds in which the same figures are one check entered twice
 constexpr double outlier = 3.5;       // standard deviations off: questioned
 constexpr double far = 2;             // from here on a check counts less and less
@@ -87,8 +88,16 @@ void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
     const double seen = (check.boiledAt.value - water->waterBoils).kelvin();
     const double variance = square(waterCheckSd) + square(water->uncertainty.kelvin());
     const MarkBelief::Weights weights = {1, -1, 0, 0};
-    if (belief_.surprise(weights, seen, variance) <= outlier)
-        belief_.learn(weights, seen, variance);
+    if (belief_.surprise(weights, seen, variance) > outlier) {
+        // One look may be at water that did not boil; a second that says the same is no slip: then both count.
+        if (!doubted_ || std::abs(*doubted_ - seen) > same) {
+            doubted_ = seen;
+            return;
+        }
+        belief_.learn(weights, *doubted_, variance);
+    }
+    doubted_.reset();
+    belief_.learn(weights, seen, variance);
 }
 
 bool Mark::entersTwice(const DensityCheck& check, Instant at) {
@@ -125,7 +134,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > outlier) {
         // A second one that says the same is no slip: then the belief was wrong.
-        if (!doubted_ || std::abs(*doubted_ - seen) > 0.2) {
+        if (!doubted_ || std::abs(*doubted_ - seen) > same) {
             doubted_ = seen;
             ++questioned_;
             return;

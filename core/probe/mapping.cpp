@@ -47,15 +47,16 @@ std::string_view noReadingText(NoReading why) {
     return "";
 }
 
+std::string probeNameOf(const PortRule& port, std::size_t field) {
+    const auto& fields = port.fields;
+    const auto sameReading = [&](const FieldRule& other) { return other.reads && other.reads == fields[field].reads; };
+    const auto before = std::count_if(fields.begin(), fields.begin() + static_cast<std::ptrdiff_t>(field), sameReading);
+    return before == 0 ? port.name : port.name + ' ' + std::to_string(before + 1);
+}
+
 Mapping::Mapping(PortRule port) : port_{std::move(port)} {
-    for (std::size_t i = 0; i < port_.fields.size(); ++i) {
-        const auto& rule = port_.fields[i];
-        const auto sameReading = [&](const FieldRule& other) { return other.reads && other.reads == rule.reads; };
-        const auto before =
-            std::count_if(port_.fields.begin(), port_.fields.begin() + static_cast<std::ptrdiff_t>(i), sameReading);
-        places_.push_back(
-            {columnIn(rule.is), before == 0 ? port_.name : port_.name + ' ' + std::to_string(before + 1)});
-    }
+    for (std::size_t i = 0; i < port_.fields.size(); ++i)
+        places_.push_back({columnIn(port_.fields[i].is), probeNameOf(port_, i)});
 }
 
 void Mapping::take(const Line& line, const Sink& sink) const {
@@ -94,19 +95,20 @@ Mapped Mapping::outcome(std::size_t index, std::optional<double> number, std::op
     const auto& rule = port_.fields[index];
     if (!number || !std::isfinite(*number))
         return {index, std::nullopt, NoReading::notNumber};
+    const auto without = [&](NoReading why) { return Mapped{index, std::nullopt, why, number}; };
     if (junctionField(rule)) {
         // The junction's own field says in which unit it is, and may be a raw sensor too, though not a thermocouple.
         const auto other = junctionOf(index);
         const FieldRule plain{.is = {}, .unit = Unit::degC};
         double at = 0;
         if (!junction || toSeries(other ? port_.fields[*other] : plain, *junction, {}, at) != NoReading::none)
-            return {index, std::nullopt, NoReading::junctionMissing};
+            return without(NoReading::junctionMissing);
         junction = at;
     }
     double si = 0;
     if (const auto why = toSeries(rule, *number, junction, si); why != NoReading::none)
-        return {index, std::nullopt, why};
-    return {index, Reading{*rule.reads, si, writtenUnit(rule), places_[index].probe}};
+        return without(why);
+    return {index, Reading{*rule.reads, si, writtenUnit(rule), places_[index].probe}, NoReading::none, number};
 }
 
 NoReading Mapping::toSeries(const FieldRule& rule, double number, std::optional<double> junction, double& si) const {

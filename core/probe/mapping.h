@@ -25,7 +25,12 @@ struct Mapped {
     std::size_t rule; // index of the port's field
     std::optional<Reading> reading;
     NoReading why = NoReading::none;
+    std::optional<double> number = {}; // as the probe said it, before offset and unit
 };
+
+// The name that a field's readings carry as probe=: the port's; a second field of the port for the same reading is a
+// probe of its own, "pan box 2".
+std::string probeNameOf(const PortRule& port, std::size_t field);
 
 class Mapping {
 public:
@@ -44,7 +49,7 @@ public:
 private:
     struct Place {
         std::size_t column = 0; // from 1; 0: the name is no number
-        std::string probe;      // the port's name; a second field for the same reading is a probe of its own
+        std::string probe;
     };
     const Field* find(const Line& line, std::string_view is, std::size_t column) const;
     NoReading toSeries(const FieldRule& rule, double number, std::optional<double> junction, double& si) const;

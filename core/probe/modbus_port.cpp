@@ -25,7 +25,7 @@ int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
 
 ModbusPort::ModbusPort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
     : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
-      polled_(rule.fields.size()) {
+      polled_(rule.fields.size()), seen_(rule.fields.size()) {
     every_.setTimerType(Qt::PreciseTimer);
     connect(&every_, &QTimer::timeout, this, &ModbusPort::poll);
 }
@@ -138,6 +138,7 @@ void ModbusPort::answered(QModbusReply* reply, const RegisterRead& read) {
     if (registers.size() != read.count) {
         ++counts_.garbled;
         counts_.lastFault = fmt::format("slave {}: answer of another length", read.slave);
+        blame(read, PollFault::garbled);
         return;
     }
     ++counts_.answered;
@@ -154,6 +155,7 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
         ++counts_.timedOut;
         ++silentRounds_[read.slave];
         counts_.lastFault = place + ": no answer";
+        blame(read, PollFault::noAnswer);
         break;
     case QModbusDevice::ProtocolError: {
         heardSomething();
@@ -162,18 +164,30 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
         const int code = reply->rawResult().exceptionCode();
         ++counts_.exceptions[code];
         counts_.lastFault = fmt::format("{}: {} (exception {})", place, exceptionText(code), code);
+        blame(read, PollFault::exception, code);
         break;
     }
     default:
         ++counts_.garbled;
         counts_.lastFault = place + ": " + reply->errorString().toStdString();
+        blame(read, PollFault::garbled);
     }
 }
 
 void ModbusPort::fill(const RegisterRead& read, const QList<quint16>& registers) {
     const std::span<const std::uint16_t> words{registers.constData(), static_cast<std::size_t>(registers.size())};
+    for (const auto i : read.rules) {
+        const auto& place = *rule().fields[i].place;
+        polled_[i] = {.filled = true, .mapped = false, .number = numberAt(place, read, words)};
+        const auto own = words.subspan(static_cast<std::size_t>(place.address - read.first),
+                                       static_cast<std::size_t>(registersIn(place.type)));
+        seen_[i] = {{own.begin(), own.end()}, polled_[i].number};
+    }
+}
+
+void ModbusPort::blame(const RegisterRead& read, PollFault fault, int exception) {
     for (const auto i : read.rules)
-        polled_[i] = {.filled = true, .mapped = false, .number = numberAt(*rule().fields[i].place, read, words)};
+        seen_[i] = {{}, std::nullopt, fault, exception};
 }
 
 // A field is mapped as soon as it and the field of its junction are there; at the round's end, the rest is without.
@@ -201,6 +215,14 @@ PortState ModbusPort::judge(double) const {
     return counts_.timedOut + counts_.garbled > 0 ? PortState::noAnswer : PortState::listening;
 }
 
-void ModbusPort::describe(PortStatus& status) const { status.polls = counts_; }
+void ModbusPort::describe(PortStatus& status) const {
+    status.polls = counts_;
+    for (std::size_t i = 0; i < seen_.size(); ++i) {
+        status.fields[i].registers = seen_[i].registers;
+        status.fields[i].number = seen_[i].number;
+        status.fields[i].fault = seen_[i].fault;
+        status.fields[i].exception = seen_[i].exception;
+    }
+}
 
 } // namespace panside

@@ -32,6 +32,15 @@ private:
     void fill(const RegisterRead& read, const QList<quint16>& registers);
     void mapWhatIsComplete(bool roundIsOver);
 
+    // What a field's registers held when they were last asked for, whether it reads something or not.
+    struct Seen {
+        std::vector<std::uint16_t> registers;
+        std::optional<double> number;
+        PollFault fault = PollFault::none;
+        int exception = 0;
+    };
+    void blame(const RegisterRead& read, PollFault fault, int exception = 0);
+
     struct Polled {
         bool filled = false, mapped = false;
         std::optional<double> number;
@@ -43,6 +52,7 @@ private:
     std::size_t next_ = 0; // request of this round
     std::uint64_t round_ = 0;
     std::vector<Polled> polled_;      // this round's numbers, one a field
+    std::vector<Seen> seen_;          // one a field
     std::map<int, int> silentRounds_; // by slave: time-outs on end
     PollCounts counts_;
     bool exceptionsOnly_ = false; // what came since the last good answer

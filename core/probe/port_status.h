@@ -35,10 +35,18 @@ struct PollCounts {
 // The words of the Modbus standard's exception codes.
 std::string_view exceptionText(int code);
 
+// Why a Modbus field's last poll gave nothing.
+enum class PollFault : std::uint8_t { none, noAnswer, garbled, exception };
+
 struct FieldStatus {
     std::optional<Reading> last; // of the last line or poll; none: `why` says why not
     NoReading why = NoReading::none;
+    std::optional<Instant> lastAt = {}; // when the last reading came, however long ago
     std::uint64_t readings = 0;
+    std::optional<double> number = {};         // as the probe said it, before offset and unit
+    std::vector<std::uint16_t> registers = {}; // Modbus: what stands in them
+    PollFault fault = PollFault::none;
+    int exception = 0; // the code that the slave sent, with PollFault::exception
 };
 
 struct PortStatus {

@@ -117,8 +117,10 @@ void SerialPort::take(const Mapped& mapped, Instant at) {
     auto& field = status_.fields[mapped.rule];
     field.last = mapped.reading;
     field.why = mapped.why;
+    field.number = mapped.number;
     if (!mapped.reading)
         return;
+    field.lastAt = at;
     ++field.readings;
     wiring_.take(Fact{.at = at, .what = *mapped.reading});
 }

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 28> table{{
+constexpr std::array<ActionRow, 29> table{{
     {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -60,6 +60,8 @@ constexpr std::array<ActionRow, 28> table{{
      QT_TRANSLATE_NOOP("Actions", "back-ups, and the health of the journal")},
     {Action::paper, Qt::Key_F10, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Paper log"),
      QT_TRANSLATE_NOOP("Actions", "type in a shift that was written on paper")},
+    {Action::sound, Qt::Key_F12, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Sound"),
+     QT_TRANSLATE_NOOP("Actions", "how loud the alarms are; hear them")},
     {Action::dayOrNight, Qt::Key_F9, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Day or night"),
      QT_TRANSLATE_NOOP("Actions", "light for a bright room, dim for the dark")},
     {Action::acrossTheRoom, Qt::Key_F11, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Across the room"),

@@ -37,6 +37,7 @@ enum class Action {
     handover,
     keeping,
     paper,
+    sound,
     dayOrNight,
     acrossTheRoom
 };

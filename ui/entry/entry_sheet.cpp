@@ -1,26 +1,18 @@
 #include "ui/entry/entry_sheet.h"
 
 #include "core/boil/vocabulary.h"
+#include "ui/look/pad.h"
 #include "ui/look/press.h"
 #include "ui/words/reading_words.h"
 
 #include <QButtonGroup>
-#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QVBoxLayout>
 #include <algorithm>
 
 namespace panside {
-namespace {
-
-const QString backspace = QStringLiteral("⌫");
-const QString minus = QStringLiteral("−");
-
-} // namespace
-
 EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
     setObjectName(QStringLiteral("entrySheet"));
     setAutoFillBackground(true);
@@ -201,39 +193,18 @@ QWidget* EntrySheet::crewRow() {
 }
 
 QWidget* EntrySheet::pad() {
-    auto* keys = new QWidget;
-    auto* grid = new QGridLayout{keys};
-    grid->setContentsMargins(0, 0, 0, 0);
-    const QString point = QLocale{}.decimalPoint();
-    const QStringList faces{"7", "8", "9", "4", "5", "6", "1", "2", "3", point, "0", backspace};
-    for (int i = 0; i < faces.size(); ++i) {
-        Press* face = key(faces[i], QStringLiteral("pad_") + faces[i]);
-        face->setFocusPolicy(Qt::NoFocus);
-        connect(face, &Press::clicked, this, [this, text = faces[i]] { typeInto(text); });
-        grid->addWidget(face, i / 3, i % 3);
-    }
-    Press* sign = key(minus, QStringLiteral("pad_minus"));
-    sign->setFocusPolicy(Qt::NoFocus);
-    connect(sign, &Press::clicked, this, [this] { typeInto(minus); });
-    grid->addWidget(sign, 4, 0);
-    Press* next = key(tr("next"), QStringLiteral("pad_next"));
-    next->setFocusPolicy(Qt::NoFocus);
-    connect(next, &Press::clicked, this, [this] { focusNextChild(); });
-    grid->addWidget(next, 4, 1, 1, 2);
-    return keys;
+    auto* pad = new Pad{dress_};
+    connect(pad, &Pad::typed, this, &EntrySheet::typeInto);
+    connect(pad, &Pad::next, this, [this] { focusNextChild(); });
+    return pad;
 }
 
 void EntrySheet::typeInto(const QString& text) {
     auto* line = qobject_cast<QLineEdit*>(focusWidget());
     if (!line)
         line = lines_.empty() ? nullptr : lines_.front();
-    if (!line)
-        return;
-    line->setFocus();
-    if (text == backspace)
-        line->backspace();
-    else
-        line->insert(text);
+    if (line)
+        Pad::type(*line, text);
 }
 
 void EntrySheet::unitOfReading(const QString& reading) {

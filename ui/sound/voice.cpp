@@ -1,6 +1,7 @@
 #include "ui/sound/voice.h"
 
 #include "ui/sound/tone.h"
+#include "ui/words/alarm_words.h"
 
 #include <QAudioDevice>
 #include <QAudioFormat>
@@ -10,6 +11,8 @@
 
 namespace panside {
 namespace {
+
+constexpr int callsAWord = 5; // tones from one saying of the words to the next: they last longer than a tone
 
 QAudioFormat format() {
     QAudioFormat wanted;
@@ -24,6 +27,8 @@ QAudioFormat format() {
 Voice::Voice(QObject* parent) : QObject(parent) {
     again_.setSingleShot(true);
     connect(&again_, &QTimer::timeout, this, &Voice::call);
+    afterTone_.setSingleShot(true);
+    connect(&afterTone_, &QTimer::timeout, this, &Voice::speak);
 }
 
 Voice::~Voice() {
@@ -31,40 +36,55 @@ Voice::~Voice() {
         sink_->stop();
 }
 
-std::optional<Priority> Voice::urgent(const Picture& picture) {
-    std::optional<Priority> highest;
+const AlarmPicture* Voice::urgent(const Picture& picture) {
+    const AlarmPicture* highest = nullptr;
     for (const AlarmPicture& alarm : picture.alarms)
-        if (alarm.state == AlarmState::unseen && (!highest || alarm.priority < *highest))
-            highest = alarm.priority;
+        if (alarm.state == AlarmState::unseen && (!highest || alarm.priority < highest->priority))
+            highest = &alarm;
     return highest;
 }
 
 void Voice::display(const Picture& picture) {
-    const auto about = urgent(picture);
+    const AlarmPicture* alarm = urgent(picture);
+    const auto about = alarm ? std::optional{alarm->priority} : std::nullopt;
+    if (alarm)
+        line_ = alarmLine(*alarm) + QStringLiteral(": ") + alarmFirst(*alarm);
     if (about == about_)
         return;
     about_ = about;
     calls_ = 0;
     again_.stop();
-    if (about)
+    if (about) {
         call();
-    else if (sink_)
+        return;
+    }
+    afterTone_.stop();
+    speech_.stop();
+    if (sink_)
         sink_->stop();
 }
 
 void Voice::setVolume(double volume) { volume_ = std::clamp(volume, 0.0, 1.0); }
 
-void Voice::test() { sound(Priority::high, 1); }
+void Voice::test(Priority priority) { sound(priority, 1); }
 
 bool Voice::canBeHeard() const { return !QMediaDevices::defaultAudioOutput().isNull(); }
 
 void Voice::call() {
     if (!about_)
         return;
+    const Tone& tone = toneOf(*about_);
     sound(*about_, loudness(calls_));
+    if (spoken_ && calls_ % callsAWord == 0) // after its tone, not over it
+        afterTone_.start(static_cast<int>(static_cast<double>(tone.pitches.size()) * (tone.pulse + tone.rest) * 1000));
     ++calls_;
-    if (const double every = toneOf(*about_).every; every > 0)
-        again_.start(static_cast<int>(every * 1000));
+    if (tone.every > 0)
+        again_.start(static_cast<int>(tone.every * 1000));
+}
+
+void Voice::speak() {
+    emit spoken(line_);
+    speech_.say(line_);
 }
 
 void Voice::sound(Priority priority, double loudness) {

@@ -2,6 +2,7 @@
 // The one voice of the console: calls the highest alarm that nobody has seen, louder each time, and is still when it
 // was. Without a loudspeaker it is silent and says so; nothing else changes.
 #include "core/boil/picture.h"
+#include "ui/sound/speech.h"
 
 #include <QBuffer>
 #include <QObject>
@@ -21,25 +22,31 @@ public:
 
     void display(const Picture& picture);
     void setVolume(double volume); // 0 to 1
-    // Calls once as an urgent alarm does at its loudest: the volume test of the set-up.
-    void test();
+    void setSpoken(bool spoken) { spoken_ = spoken; }
+    // Calls once as such an alarm does at its loudest: the volume test of the set-up.
+    void test(Priority priority);
     bool canBeHeard() const;
     int calls() const { return calls_; } // since the alarm was raised
 
-    // What there is to call about: the highest priority not yet seen.
-    static std::optional<Priority> urgent(const Picture& picture);
+    // What there is to call about: the highest alarm not yet seen; nullptr for none.
+    static const AlarmPicture* urgent(const Picture& picture);
 
 signals:
     void called(panside::Priority priority, double loudness);
+    void spoken(const QString& words);
 
 private:
     void call();
     void sound(Priority priority, double loudness);
+    void speak();
 
     std::unique_ptr<QAudioSink> sink_;
     QByteArray bytes_;
     QBuffer buffer_;
-    QTimer again_;
+    QTimer again_, afterTone_;
+    Speech speech_;
+    QString line_; // what is wrong, of the alarm that is called about
+    bool spoken_ = false;
     std::optional<Priority> about_;
     double volume_ = 1;
     int calls_ = 0;

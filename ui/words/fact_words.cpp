@@ -28,23 +28,6 @@ QString alarmOf(const std::string& name) {
     return alarm ? alarmName(*alarm) : utf8(name);
 }
 
-QString valueOf(const Reading& reading, Units units) {
-    const auto& row = rowOf(reading.series);
-    switch (row.dimension) {
-    case Dimension::temperature:
-        return figure(reading.temperature(), units).text();
-    case Dimension::length:
-        return figure(reading.level(), units).text();
-    case Dimension::volume:
-        return figure(reading.volume(), units).text();
-    case Dimension::volumeFlow:
-        return figure(reading.flow(), units).text();
-    default:
-        return reading.series == Series::filter_pressure ? gaugeFigure(reading.pressure(), units).text()
-                                                         : figure(reading.pressure(), units).text();
-    }
-}
-
 QString firedWords(const Fired& fired, Units units) {
     return withDetails(
         fired.inferred ? tr(QT_TRANSLATE_NOOP("FactWords", "fired, noticed from the stack"))
@@ -92,12 +75,29 @@ QString defoamerWords(const Defoamer& defoamer) {
 
 } // namespace
 
+QString readingValue(const Reading& reading, Units units) {
+    const auto& row = rowOf(reading.series);
+    switch (row.dimension) {
+    case Dimension::temperature:
+        return figure(reading.temperature(), units).text();
+    case Dimension::length:
+        return figure(reading.level(), units).text();
+    case Dimension::volume:
+        return figure(reading.volume(), units).text();
+    case Dimension::volumeFlow:
+        return figure(reading.flow(), units).text();
+    default:
+        return reading.series == Series::filter_pressure ? gaugeFigure(reading.pressure(), units).text()
+                                                         : figure(reading.pressure(), units).text();
+    }
+}
+
 QString factWords(const Fact& fact, Units units) {
     return std::visit(
         Overloaded{
             [&](const Reading& reading) {
                 return tr(QT_TRANSLATE_NOOP("FactWords", "%1 %2"))
-                    .arg(readingName(reading.series), valueOf(reading, units));
+                    .arg(readingName(reading.series), readingValue(reading, units));
             },
             [](const Lit&) { return tr(QT_TRANSLATE_NOOP("FactWords", "fire lit")); },
             [&](const Fired& fired) { return firedWords(fired, units); },

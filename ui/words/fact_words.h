@@ -10,4 +10,7 @@ namespace panside {
 
 QString factWords(const Fact& fact, Units units); // "fired, 40 lb oak"; without the time
 
+// A reading's value and its unit: "218.3 °F".
+QString readingValue(const Reading& reading, Units units);
+
 } // namespace panside

@@ -143,6 +143,35 @@ TEST(Mark, AWaterCheckBesideABarometerTellsTheProbesOffset) {
     EXPECT_GT(picture.targetUncertainty->kelvin(), 0.1); // syrup is not water: the rise model's own 0.13 K stays
 }
 
+TEST(Mark, AWaterCheckFarOffIsBelievedOnlyWhenASecondSaysTheSame) {
+    const auto wrong = [](double by) { return fmt::format("water_check,{:.2f},degC,", waterAt100kPa + by); };
+    Rows rows = standing(104);
+    rows.add(60, wrong(-2.5)); // a probe in the steam, or a kettle that did not boil yet
+    EXPECT_NEAR(rows.at(1200).probeOffset.kelvin(), 0, 0.01);
+    Rows other = rows;
+    other.add(300, wrong(0.1));
+    EXPECT_NEAR(other.at(1200).probeOffset.kelvin(), 0.1, 0.1);
+    rows.add(300, wrong(-2.45));
+    EXPECT_NEAR(rows.at(1200).probeOffset.kelvin(), -2.4, 0.25);
+}
+
+// The check grows old with the weather: a front moves the boiling point by some 0.03 K an hour.
+TEST(Mark, WithoutABarometerTheTargetGrowsUncertainWithTheAgeOfTheWaterCheck) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(10, "water_check,99.9,degC,");
+    for (int t = 20; t <= 8 * 3600; t += 60)
+        rows.read(t, "syrup_pan", 104.0, "degC");
+    const auto after = [&](double hours) { return rows.at(hours * 3600).targetUncertainty->kelvin(); };
+    EXPECT_LT(after(0.1), after(2));
+    EXPECT_LT(after(2), after(4));
+    EXPECT_GT(after(8), after(0.1) + 0.1);
+    EXPECT_NEAR(rows.at(4 * 3600).waterBoilsAge.count(), 4 * 3600 - 10, 1);
+    const double old = after(8);
+    rows.add(8 * 3600 - 60, "water_check,99.7,degC,"); // looked again: young again, and where water boils now
+    EXPECT_LT(after(8), old - 0.05);
+    EXPECT_NEAR(rows.at(8 * 3600).waterBoils->celsius(), 99.7, 1e-6);
+}
+
 TEST(Mark, AWaterCheckAloneStandsForTheBarometer) {
     Rows rows;
     rows.add(0, "lit,,,").add(10, "water_check,99.9,degC,");

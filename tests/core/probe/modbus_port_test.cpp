@@ -94,6 +94,10 @@ TEST_F(ModbusPortTest, ReadsEveryTypeFromASlaveOfAnotherMake) {
     EXPECT_NEAR(polling.si[Series::tank_level], -0.1, 1e-12);
     EXPECT_NEAR(polling.celsius[Series::stack], 318.5, 1e-9);
     EXPECT_NEAR(polling.si[Series::pan_level], 0.002, 1e-12); // the second slave gives its own number
+    const auto fields = polling.port.status().fields;
+    EXPECT_EQ(fields[0].registers, std::vector<std::uint16_t>{1034}); // as it stands there, for the set-up screen
+    EXPECT_NEAR(*fields[0].number, 103.4, 1e-9);
+    EXPECT_EQ(fields[4].registers, (std::vector<std::uint16_t>{0xFFFF, 0xFF9C}));
     EXPECT_EQ(polling.port.status().state, PortState::reading);
 }
 
@@ -113,6 +117,10 @@ TEST_F(ModbusPortTest, ASilentSlaveAndAnExceptionAreNamedAndTheOthersGoOn) {
     const auto status = polling.port.status();
     EXPECT_EQ(status.polls.exceptions.begin()->first, 2); // illegal data address
     EXPECT_EQ(status.fields[1].why, NoReading::noAnswer);
+    EXPECT_EQ(status.fields[1].fault, PollFault::exception);
+    EXPECT_EQ(status.fields[1].exception, 2);
+    EXPECT_EQ(status.fields[2].fault, PollFault::noAnswer);
+    EXPECT_FALSE(status.fields[2].number);
     EXPECT_EQ(polling.si.size(), 1U);
 }
 

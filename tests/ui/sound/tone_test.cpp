@@ -1,6 +1,9 @@
 #include "ui/sound/tone.h"
 #include "ui/sound/voice.h"
 
+#include "ui/words/alarm_words.h"
+
+#include <QTest>
 #include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
@@ -79,6 +82,33 @@ TEST(Voice, CallsTheHighestThatNobodyHasSeenAndIsThenStill) {
     voice.display(with({high, low}));
     EXPECT_EQ(called, (std::vector{Priority::low, Priority::high}));
     EXPECT_EQ(voice.calls(), 0);
+}
+
+TEST(Voice, SaysTheLineOfTheAlarmAfterItsToneIfThatIsWanted) {
+    Voice voice;
+    QStringList said;
+    QObject::connect(&voice, &Voice::spoken, [&](const QString& words) { said << words; });
+    AlarmPicture low{.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}};
+    voice.setSpoken(true);
+    voice.display(with({low}));
+    EXPECT_TRUE(said.isEmpty());
+    const auto& tone = toneOf(Priority::high);
+    QTest::qWait(static_cast<int>(1000 * (tone.pulse + tone.rest) * static_cast<double>(tone.pitches.size())) + 100);
+    ASSERT_EQ(said.size(), 1);
+    EXPECT_EQ(said[0], alarmLine(low) + QStringLiteral(": ") + alarmFirst(low));
+}
+
+TEST(Voice, TheVolumeThatAPersonChoseHoldsForCallsAndTests) {
+    Voice voice;
+    std::vector<double> loud;
+    QObject::connect(&voice, &Voice::called, [&](Priority, double loudness) { loud.push_back(loudness); });
+    voice.setVolume(0.5);
+    voice.test(Priority::medium);
+    voice.display(with(
+        {AlarmPicture{.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}}}));
+    ASSERT_EQ(loud.size(), 2U);
+    EXPECT_DOUBLE_EQ(loud[0], 0.5);
+    EXPECT_DOUBLE_EQ(loud[1], 0.5 * loudness(0));
 }
 
 } // namespace

@@ -1,0 +1,91 @@
+#include "ui/entry/water_sheet.h"
+
+#include "core/boil/shift_log.h"
+#include "ui/look/press.h"
+
+#include <QLabel>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+const Instant now = *instantIn("2026-03-14T22:42:00Z");
+const ExpectedBoil expected{Temperature::celsius(99.6), TemperatureDifference::kelvin(0.2)};
+
+WaterLook look(WaterVerdict verdict, double celsius, double off) {
+    return {.verdict = verdict,
+            .at = Temperature::celsius(celsius),
+            .scatter = TemperatureDifference::kelvin(0.04),
+            .watched = Duration{30},
+            .off = TemperatureDifference::kelvin(off)};
+}
+
+struct Water : testing::Test {
+    QWidget window;
+    WaterSheet sheet{&window};
+    std::vector<Fact> kept;
+    int typed = 0, left = 0;
+
+    Water() {
+        window.resize(1366, 768);
+        window.show();
+        QObject::connect(&sheet, &WaterSheet::kept, [this](const std::vector<Fact>& facts) { kept = facts; });
+        QObject::connect(&sheet, &WaterSheet::typeWanted, [this] { ++typed; });
+        QObject::connect(&sheet, &WaterSheet::left, [this] { ++left; });
+        sheet.wear({});
+        sheet.begin("pan box", now, Units::metric);
+    }
+    QString text(const char* name) { return sheet.findChild<QLabel*>(QLatin1String(name))->text(); }
+};
+
+TEST_F(Water, EnterKeepsNothingWhileThereIsNothing) {
+    QTest::keyClick(&sheet, Qt::Key_Return);
+    sheet.display(look(WaterVerdict::stillWarming, 80, -19), expected, now);
+    QTest::keyClick(&sheet, Qt::Key_Return);
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(sheet.isVisible());
+    EXPECT_FALSE(sheet.findChild<Press*>(QStringLiteral("waterKeep"))->isEnabled());
+}
+
+TEST_F(Water, EnterKeepsATrueBoilAsTheFactOfItsProbe) {
+    sheet.display(look(WaterVerdict::fits, 99.9037, 0.3037), expected, now);
+    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water boils; the probe reads 0.30\u00a0°C too high."));
+    QTest::keyClick(&sheet, Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(kept[0], (Fact{.at = now, .what = WaterCheck{{Temperature::celsius(99.9), Unit::degC}, "pan box"}}));
+    EXPECT_FALSE(sheet.isVisible());
+}
+
+TEST_F(Water, AnOutlierIsQuestionedByNameAndByHowMuchAndMayBeKeptAllTheSame) {
+    sheet.display(look(WaterVerdict::notBoiling, 88, -11.6), expected, now);
+    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water does not boil: 11.60\u00a0°C too low."));
+    sheet.display(look(WaterVerdict::tooShallow, 97.1, -2.5), expected, now);
+    EXPECT_EQ(text("waterHeadline"),
+              QStringLiteral("The probe reads 2.50\u00a0°C too low: not deep enough, or the water only simmers."));
+    EXPECT_TRUE(text("waterWhat").endsWith(QStringLiteral("it counts when a second check says so too.")));
+    EXPECT_EQ(sheet.findChild<Press*>(QStringLiteral("waterKeep"))->text(), QStringLiteral("Keep it all the same"));
+    QTest::keyClick(&sheet, Qt::Key_Enter);
+    EXPECT_EQ(kept.size(), 1U);
+}
+
+TEST_F(Water, WithoutABarometerItSaysThatTheCheckIsTheBoilingPoint) {
+    sheet.display(look(WaterVerdict::givesBoiling, 98.72, 0), std::nullopt, now);
+    EXPECT_EQ(text("waterHeadline"), QStringLiteral("Water boils at 98.72\u00a0°C on this probe."));
+    EXPECT_TRUE(text("waterWhat").startsWith(QStringLiteral("There is no barometer")));
+}
+
+TEST_F(Water, KeysBeginAnewTypeAndLeave) {
+    sheet.display(look(WaterVerdict::fits, 99.9, 0.3), expected, now + Duration{60});
+    QTest::keyClick(&sheet, Qt::Key_B);
+    EXPECT_EQ(sheet.since(), now + Duration{60});
+    QTest::keyClick(&sheet, Qt::Key_T);
+    EXPECT_EQ(typed, 1);
+    sheet.begin("pan box", now, Units::us);
+    QTest::keyClick(&sheet, Qt::Key_Escape);
+    EXPECT_EQ(left, 1);
+    EXPECT_FALSE(sheet.isVisible());
+}
+
+} // namespace
+} // namespace panside

@@ -1,0 +1,244 @@
+#include "ui/entry/water_sheet.h"
+
+#include "ui/look/press.h"
+
+#include <QCoreApplication>
+#include <QEvent>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLocale>
+#include <QVBoxLayout>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("WaterCheck", text); }
+
+QString size(TemperatureDifference by, Units units) {
+    return figure(TemperatureDifference::kelvin(std::abs(by.kelvin())), units, 2).text();
+}
+
+QString offWords(TemperatureDifference off, Units units) {
+    const auto words = off.kelvin() < 0 ? tr(QT_TRANSLATE_NOOP("WaterCheck", "%1 too low"))
+                                        : tr(QT_TRANSLATE_NOOP("WaterCheck", "%1 too high"));
+    return words.arg(size(off, units));
+}
+
+QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
+    if (!look.at)
+        return {};
+    QString words = tr(QT_TRANSLATE_NOOP("WaterCheck", "reads %1 · scatters by %2 · stood for %3 of %4 s"))
+                        .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
+                        .arg(std::lround(look.watched.count()))
+                        .arg(std::lround(waterWatch.count()));
+    if (expected)
+        words += tr(QT_TRANSLATE_NOOP("WaterCheck", " · today this probe should read %1"))
+                     .arg(figure(expected->at, units, 2).text());
+    return words;
+}
+
+// Headline, what to do, and the word of the key that keeps it.
+WaterSheetView said(const WaterLook& look, Units units) {
+    const QString keep = tr(QT_TRANSLATE_NOOP("WaterCheck", "Keep it"));
+    const QString allTheSame = tr(QT_TRANSLATE_NOOP("WaterCheck", "Keep it all the same"));
+    const QString off = look.off ? offWords(*look.off, units) : QString{};
+    const QString questioned =
+        QChar{u' '} +
+        tr(QT_TRANSLATE_NOOP("WaterCheck", "Kept all the same, it counts when a second check says so too."));
+    switch (look.verdict) {
+    case WaterVerdict::nothingRead:
+        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "Waiting for the probe.")),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Stand it in plain water at a rolling boil, as deep as in the pan, "
+                                                   "not touching the metal. Mind the steam.")),
+                {},
+                {}};
+    case WaterVerdict::watching:
+        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "Watching whether the reading stands still.")),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Leave the probe in plain water at a rolling boil, not touching the "
+                                                   "metal.")),
+                {},
+                {}};
+    case WaterVerdict::stillWarming: {
+        const auto by = size(TemperatureDifference::kelvin(look.kelvinPerMinute), units);
+        return {(look.kelvinPerMinute > 0 ? tr(QT_TRANSLATE_NOOP("WaterCheck", "Still warming by %1 a minute."))
+                                          : tr(QT_TRANSLATE_NOOP("WaterCheck", "Cooling by %1 a minute.")))
+                    .arg(by),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Wait for a rolling boil; the check goes on by itself.")),
+                {},
+                {}};
+    }
+    case WaterVerdict::restless:
+        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The reading does not stand still: it scatters by %1."))
+                    .arg(size(look.scatter, units)),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Put the probe deeper, away from the metal, and keep it still.")),
+                {},
+                {}};
+    case WaterVerdict::fits:
+        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The water boils; the probe reads %1.")).arg(off),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Keeping it teaches the console what this probe reads too high.")),
+                {},
+                keep};
+    case WaterVerdict::notBoiling:
+        return {look.off ? tr(QT_TRANSLATE_NOOP("WaterCheck", "The water does not boil: %1.")).arg(off)
+                         : tr(QT_TRANSLATE_NOOP("WaterCheck", "The water does not boil: no place boils so cold.")),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Bring it to a rolling boil.")) + questioned,
+                {},
+                allTheSame};
+    case WaterVerdict::tooShallow:
+        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The probe reads %1: not deep enough, or the water only simmers."))
+                    .arg(off),
+                tr(QT_TRANSLATE_NOOP("WaterCheck", "Put it as deep as in the pan, at a rolling boil.")) + questioned,
+                {},
+                allTheSame};
+    case WaterVerdict::tooHot:
+        return {
+            look.off ? tr(QT_TRANSLATE_NOOP("WaterCheck", "The probe reads %1: this is no plain water, or it touches "
+                                                          "the metal."))
+                           .arg(off)
+                     : tr(QT_TRANSLATE_NOOP("WaterCheck", "Water does not boil so hot: this is no plain water, or the "
+                                                          "probe touches the metal.")),
+            tr(QT_TRANSLATE_NOOP("WaterCheck", "Take clean water, and keep the probe off the bottom.")) + questioned,
+            {},
+            allTheSame};
+    case WaterVerdict::givesBoiling:
+        return {
+            tr(QT_TRANSLATE_NOOP("WaterCheck", "Water boils at %1 on this probe."))
+                .arg(figure(*look.at, units, 2).text()),
+            tr(QT_TRANSLATE_NOOP("WaterCheck", "There is no barometer: keeping it makes this the day's boiling point. "
+                                               "It grows old with the weather; check again every few hours.")),
+            {},
+            keep};
+    }
+    return {};
+}
+
+} // namespace
+
+WaterSheetView waterSheetView(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
+    auto view = said(look, units);
+    view.figures = figuresOf(look, expected, units);
+    return view;
+}
+
+std::optional<ExpectedBoil> expectedBoil(const Picture& picture) {
+    if (!picture.pressure || !picture.waterBoils)
+        return std::nullopt;
+    return ExpectedBoil{*picture.waterBoils + picture.probeOffset,
+                        picture.targetUncertainty.value_or(TemperatureDifference::kelvin(0.3))};
+}
+
+WaterSheet::WaterSheet(QWidget* parent)
+    : QFrame{parent}, headline_{new QLabel{this}}, what_{new QLabel{this}}, figures_{new QLabel{this}},
+      keep_{new Press{this}}, type_{new Press{this}}, again_{new Press{this}}, leave_{new Press{this}} {
+    setObjectName(QStringLiteral("waterSheet"));
+    setAutoFillBackground(true);
+    setFrameShape(QFrame::Box);
+    setFocusPolicy(Qt::StrongFocus);
+    auto* column = new QVBoxLayout{this};
+    const char* names[] = {"waterHeadline", "waterWhat", "waterFigures"};
+    int i = 0;
+    for (QLabel* label : {headline_, what_, figures_}) {
+        label->setObjectName(QString::fromLatin1(names[i++]));
+        label->setWordWrap(true);
+        column->addWidget(label);
+    }
+    auto* keys = new QHBoxLayout;
+    for (Press* key : {leave_, again_, type_, keep_}) {
+        key->setFocusPolicy(Qt::StrongFocus);
+        keys->addWidget(key, 1);
+    }
+    column->addLayout(keys);
+    leave_->setObjectName(QStringLiteral("waterLeave"));
+    again_->setObjectName(QStringLiteral("waterAgain"));
+    type_->setObjectName(QStringLiteral("waterType"));
+    keep_->setObjectName(QStringLiteral("waterKeep"));
+    connect(leave_, &Press::clicked, this, &WaterSheet::leave);
+    connect(again_, &Press::clicked, this, [this] { begin(probe_, now_, units_); });
+    connect(type_, &Press::clicked, this, [this] {
+        hide();
+        emit typeWanted();
+    });
+    connect(keep_, &Press::clicked, this, &WaterSheet::keep);
+    sayKeys();
+    hide();
+}
+
+void WaterSheet::sayKeys() {
+    leave_->say(tr("Leave"), tr("Esc"));
+    again_->say(tr("Begin anew"), tr("B"));
+    type_->say(tr("Type it in"), tr("T"));
+    keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, tr("Enter"));
+    keep_->setEnabled(!view_.keep.isEmpty());
+}
+
+void WaterSheet::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    headline_->setFont(dress.letters(mm::words * 1.5, true));
+    what_->setFont(dress.letters(mm::words));
+    figures_->setFont(dress.letters(mm::words));
+    for (Press* key : {leave_, again_, type_, keep_})
+        key->wear(dress);
+    setFixedWidth(dress.px(210)); // as wide in every verdict: what is read does not jump about
+    layout()->setContentsMargins(dress.px(4), dress.px(4), dress.px(4), dress.px(4));
+    layout()->setSpacing(dress.px(mm::gap));
+}
+
+void WaterSheet::begin(const std::string& probe, Instant now, Units units) {
+    probe_ = probe;
+    since_ = now_ = now;
+    units_ = units;
+    display({}, std::nullopt, now);
+    show();
+    raise();
+    setFocus();
+}
+
+void WaterSheet::display(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Instant now) {
+    look_ = look;
+    now_ = now;
+    view_ = waterSheetView(look, expected, units_);
+    headline_->setText(view_.headline);
+    what_->setText(view_.what);
+    figures_->setText(view_.figures);
+    sayKeys();
+}
+
+void WaterSheet::keep() {
+    if (!look_.settled() || !look_.at)
+        return;
+    // As the trade writes it: hundredths say more than any probe does.
+    const Unit unit = unitOf(Dimension::temperature, units_);
+    const double written = std::round(fromSi(look_.at->kelvin(), unit) * 100) / 100;
+    const WaterCheck check{{Temperature::kelvin(toSi(written, unit)), unit}, probe_};
+    hide();
+    emit kept({Fact{.at = now_, .what = check}});
+}
+
+void WaterSheet::leave() {
+    hide();
+    emit left();
+}
+
+void WaterSheet::keyPressEvent(QKeyEvent* event) {
+    const int key = event->key();
+    if (key == Qt::Key_Escape)
+        leave();
+    else if (key == Qt::Key_Return || key == Qt::Key_Enter)
+        keep();
+    else if (key == Qt::Key_B)
+        begin(probe_, now_, units_);
+    else if (key == Qt::Key_T)
+        type_->click();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+void WaterSheet::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange)
+        sayKeys();
+    QFrame::changeEvent(event);
+}
+
+} // namespace panside

@@ -1,0 +1,51 @@
+#include "ui/look/pad.h"
+
+#include "ui/look/press.h"
+
+#include <QGridLayout>
+#include <QLineEdit>
+#include <QLocale>
+
+namespace panside {
+namespace {
+
+const QString backspace = QStringLiteral("⌫");
+const QString minus = QStringLiteral("−");
+
+} // namespace
+
+Pad::Pad(const Dress& dress, QWidget* parent) : QWidget{parent} {
+    auto* grid = new QGridLayout{this};
+    grid->setContentsMargins(0, 0, 0, 0);
+    const auto face = [&](const QString& text, const QString& name) {
+        auto* made = new Press{this};
+        made->wear(dress);
+        made->say(text, {});
+        made->setObjectName(QStringLiteral("pad_") + name);
+        made->setFocusPolicy(Qt::NoFocus);
+        return made;
+    };
+    const QString point = QLocale{}.decimalPoint();
+    const QStringList faces{"7", "8", "9", "4", "5", "6", "1", "2", "3", point, "0", backspace};
+    for (int i = 0; i < faces.size(); ++i) {
+        Press* made = face(faces[i], faces[i]);
+        connect(made, &Press::clicked, this, [this, text = faces[i]] { emit typed(text); });
+        grid->addWidget(made, i / 3, i % 3);
+    }
+    Press* sign = face(minus, QStringLiteral("minus"));
+    connect(sign, &Press::clicked, this, [this] { emit typed(minus); });
+    grid->addWidget(sign, 4, 0);
+    Press* onward = face(tr("next"), QStringLiteral("next"));
+    connect(onward, &Press::clicked, this, &Pad::next);
+    grid->addWidget(onward, 4, 1, 1, 2);
+}
+
+void Pad::type(QLineEdit& line, const QString& face) {
+    line.setFocus();
+    if (face == backspace)
+        line.backspace();
+    else
+        line.insert(face);
+}
+
+} // namespace panside

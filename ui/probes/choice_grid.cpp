@@ -1,0 +1,64 @@
+#include "ui/probes/choice_grid.h"
+
+#include "ui/look/press.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+
+namespace panside {
+namespace {
+
+constexpr int columns = 3;
+
+// 1 to 9, then A, B …: one key for each choice.
+int keyFor(int index) { return index < 9 ? Qt::Key_1 + index : Qt::Key_A + index - 9; }
+
+} // namespace
+
+ChoiceGrid::ChoiceGrid(const QString& title, const QStringList& choices, int now, const Dress& dress, QWidget* parent)
+    : QWidget{parent}, count_{static_cast<int>(choices.size())} {
+    setObjectName(QStringLiteral("choices"));
+    setFocusPolicy(Qt::StrongFocus);
+    auto* grid = new QGridLayout{this};
+    grid->setContentsMargins(0, 0, 0, 0);
+    auto* above = new QLabel{title};
+    above->setFont(dress.letters(mm::words, true));
+    above->setWordWrap(true);
+    grid->addWidget(above, 0, 0, 1, columns);
+    for (int i = 0; i < count_; ++i) {
+        auto* choice = new Press{this};
+        choice->wear(dress);
+        choice->say(choices[i], QKeySequence{keyFor(i)}.toString());
+        choice->setObjectName(QStringLiteral("choice_%1").arg(i));
+        choice->setFocusPolicy(Qt::StrongFocus);
+        connect(choice, &Press::clicked, this, [this, i] { emit chosen(i); });
+        grid->addWidget(choice, 1 + i / columns, i % columns);
+        if (i == now)
+            setFocusProxy(choice);
+    }
+    auto* leave = new Press{this};
+    leave->wear(dress);
+    leave->say(tr("Leave as it is"), tr("Esc"));
+    leave->setObjectName(QStringLiteral("leaveChoice"));
+    leave->setFocusPolicy(Qt::StrongFocus);
+    connect(leave, &Press::clicked, this, &ChoiceGrid::left);
+    const int last = 2 + (count_ - 1) / columns;
+    grid->addWidget(leave, last, 0, 1, columns);
+    grid->setRowStretch(last + 1, 1);
+}
+
+void ChoiceGrid::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        emit left();
+        return;
+    }
+    for (int i = 0; i < count_; ++i)
+        if (event->key() == keyFor(i)) {
+            emit chosen(i);
+            return;
+        }
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace panside

@@ -1,0 +1,160 @@
+#include "ui/sound/sound_screen.h"
+
+#include "ui/look/press.h"
+
+#include <QEvent>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace panside {
+
+SoundScreen::SoundScreen(QWidget* parent) : QWidget{parent} {
+    setObjectName(QStringLiteral("soundScreen"));
+    setAutoFillBackground(true);
+    setFocusPolicy(Qt::StrongFocus);
+    new QVBoxLayout{this};
+    build();
+}
+
+void SoundScreen::wear(const Dress& dress) {
+    if (dress == dress_)
+        return;
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    build();
+}
+
+void SoundScreen::display(const SoundChoices& choices, bool canBeHeard, bool canSpeak) {
+    choices_ = choices;
+    canBeHeard_ = canBeHeard;
+    canSpeak_ = canSpeak;
+    refresh();
+}
+
+Press* SoundScreen::press(const QString& word, const QString& key, const char* name) {
+    auto* made = new Press;
+    made->wear(dress_);
+    made->say(word, key);
+    made->setObjectName(QString::fromLatin1(name));
+    made->setFocusPolicy(Qt::StrongFocus);
+    return made;
+}
+
+void SoundScreen::build() {
+    if (inside_) { // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->deleteLater();
+    }
+    inside_ = new QWidget;
+    layout()->addWidget(inside_);
+    auto* column = new QVBoxLayout{inside_};
+    column->setSpacing(dress_.px(mm::gap * 2));
+    auto* title = new QLabel{tr("How loud the alarms are")};
+    title->setFont(dress_.letters(mm::words * 1.25, true));
+    column->addWidget(title);
+    device_ = new QLabel;
+    device_->setObjectName(QStringLiteral("device"));
+    device_->setWordWrap(true);
+    device_->setFont(dress_.letters(mm::words));
+    column->addWidget(device_);
+
+    auto* loudness = new QHBoxLayout;
+    Press* softer = press(tr("Softer"), QStringLiteral("−"), "softer");
+    Press* up = press(tr("Louder"), QStringLiteral("+"), "louder");
+    volume_ = new QLabel;
+    volume_->setObjectName(QStringLiteral("volume"));
+    volume_->setAlignment(Qt::AlignCenter);
+    volume_->setFont(dress_.letters(mm::fromAfar));
+    connect(softer, &Press::clicked, this, [this] { louder(-1); });
+    connect(up, &Press::clicked, this, [this] { louder(1); });
+    loudness->addWidget(softer, 1);
+    loudness->addWidget(volume_, 1);
+    loudness->addWidget(up, 1);
+    column->addLayout(loudness);
+
+    auto* ask = new QLabel{tr("Hear each at its loudest, with the blower and the pans going:")};
+    ask->setFont(dress_.letters(mm::words));
+    column->addWidget(ask);
+    auto* tests = new QHBoxLayout;
+    const std::pair<QString, Priority> all[] = {{tr("High: act at once"), Priority::high},
+                                                {tr("Medium: act soon"), Priority::medium},
+                                                {tr("Low: good to know"), Priority::low}};
+    int number = 1;
+    for (const auto& [word, priority] : all) {
+        Press* hear = press(word, QString::number(number), ("hear_" + std::to_string(number)).c_str());
+        connect(hear, &Press::clicked, this, [this, which = priority] { emit testWanted(which); });
+        tests->addWidget(hear, 1);
+        ++number;
+    }
+    column->addLayout(tests);
+    spoken_ = press({}, tr("S"), "spoken");
+    connect(spoken_, &Press::clicked, this, &SoundScreen::turnSpoken);
+    column->addWidget(spoken_);
+    column->addStretch();
+    Press* back = press(tr("Back to the board"), tr("Esc"), "soundBack");
+    connect(back, &Press::clicked, this, &SoundScreen::left);
+    column->addWidget(back);
+    refresh();
+}
+
+void SoundScreen::refresh() {
+    device_->setText(canBeHeard_ ? tr("A call is soft at first and rises to this until somebody says it was seen. The "
+                                      "frame flashes as well.")
+                                 : tr("There is no loudspeaker here: alarms only show, and the frame flashes. Plug one "
+                                      "in; it is found by itself."));
+    volume_->setText(tr("%1 %").arg(choices_.volume));
+    spoken_->say(!canSpeak_        ? tr("This system has no voice to speak with")
+                 : choices_.spoken ? tr("A new alarm is also spoken")
+                                   : tr("Alarms are not spoken"),
+                 tr("S"));
+    spoken_->setEnabled(canSpeak_);
+}
+
+void SoundScreen::louder(int steps) {
+    choices_.volume = std::clamp(choices_.volume + steps * SoundChoices::step, SoundChoices::softest, 100);
+    refresh();
+    emit chosen(choices_);
+}
+
+void SoundScreen::turnSpoken() {
+    if (!canSpeak_)
+        return;
+    choices_.spoken = !choices_.spoken;
+    refresh();
+    emit chosen(choices_);
+}
+
+void SoundScreen::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Escape:
+        emit left();
+        break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: // the same key without shift
+        louder(1);
+        break;
+    case Qt::Key_Minus:
+        louder(-1);
+        break;
+    case Qt::Key_1:
+    case Qt::Key_2:
+    case Qt::Key_3:
+        emit testWanted(static_cast<Priority>(event->key() - Qt::Key_1));
+        break;
+    case Qt::Key_S:
+        turnSpoken();
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void SoundScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange)
+        build();
+    QWidget::changeEvent(event);
+}
+
+} // namespace panside
