@@ -25,11 +25,11 @@ enum class WaterVerdict : std::uint8_t {
 
 struct WaterLook {
     WaterVerdict verdict = WaterVerdict::nothingRead;
-    std::optional<Temperature> at;            // what is read, the middle of the last readings, on the probe's own scale
-    TemperatureDifference scatter{};          // standard deviation about their line
-    double kelvinPerMinute = 0;               // slope of that line
-    Duration watched{0};                      // of the waterWatch that it needs
-    std::optional<TemperatureDifference> off; // at, less what was to be expected of this probe
+    std::optional<Temperature> at = {}; // what is read, the middle of the last readings, on the probe's own scale
+    TemperatureDifference scatter{};    // standard deviation about their line
+    double kelvinPerMinute = 0;         // slope of that line
+    Duration watched{0};                // of the waterWatch that it needs
+    std::optional<TemperatureDifference> off = {}; // at, less what was to be expected of this probe
     bool settled() const { return verdict >= WaterVerdict::fits; }
     bool operator==(const WaterLook&) const = default;
 };

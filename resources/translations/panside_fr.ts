@@ -28,6 +28,14 @@
         <translation>saisir une veille notée sur papier</translation>
     </message>
     <message>
+        <source>Sound</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>how loud the alarms are; hear them</source>
+        <translation>la force des alarmes ; les entendre</translation>
+    </message>
+    <message>
         <source>Open the draw</source>
         <translation>Ouvrir la coulée</translation>
     </message>

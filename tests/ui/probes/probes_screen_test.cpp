@@ -185,8 +185,10 @@ TEST_F(Screen, AWrongAnswerKeepsTheSheetOpenAndSaysWhatMayStand) {
 }
 
 TEST_F(Screen, OneKeyTestsTheWholeChainLive) {
-    screen.setEvidence(
-        [] { return ChainEvidence{.file = {}, .ports = {}, .picture = {}, .now = Instant{}, .canBeHeard = true}; });
+    screen.setEvidence([] {
+        return ChainEvidence{
+            .file = {}, .ports = {}, .picture = {}, .now = Instant{}, .journalTrouble = {}, .canBeHeard = true};
+    });
     key(Qt::Key_F7);
     EXPECT_EQ(text("chain_0_5"), QStringLiteral("no probe: point at its field, or type readings in"));
     key(Qt::Key_Escape);
