@@ -49,7 +49,10 @@ Choices choicesFor(const ConsoleRequest& request) {
 struct Kept {
     std::optional<Session> session;
     std::optional<Journal> watched;
-    QString why() const { return watched ? journalWords(*watched->readOnly()) : QString{}; }
+    std::optional<JournalError> damage;
+    QString why() const {
+        return damage ? journalWords(*damage) : watched ? journalWords(*watched->readOnly()) : QString{};
+    }
     void look() {
         const auto open = watched->openShift();
         session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, why().toStdString());
@@ -79,9 +82,9 @@ Kept open(const std::filesystem::path& place) {
         if (trouble.trouble() != JournalTrouble::damaged)
             throw;
         Kept kept;
-        kept.why = trouble.what();
+        kept.damage = trouble;
         kept.session.emplace(keeperOfNothing());
-        kept.session->watch({}, kept.why);
+        kept.session->watch({}, kept.why().toStdString());
         return kept;
     }
 }
@@ -140,7 +143,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addSound(console);
     addProbes(console, session, watch, probePlace);
     console.showMaximized();
-    if (kept.why.empty())
+    if (kept.why().isEmpty())
         watch.read(*probe);
     else if (!kept.watched)
         console.act(Action::keeping);
