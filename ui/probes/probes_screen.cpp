@@ -182,6 +182,7 @@ void ProbesScreen::closePanel() {
     if (!panel_)
         return;
     panel_->hide();
+    panel_->setParent(nullptr);
     panel_->deleteLater();
     panel_ = nullptr;
     main_->show();

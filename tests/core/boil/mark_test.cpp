@@ -152,7 +152,7 @@ TEST(Mark, AWaterCheckFarOffIsBelievedOnlyWhenASecondSaysTheSame) {
     other.add(300, wrong(0.1));
     EXPECT_NEAR(other.at(1200).probeOffset.kelvin(), 0.1, 0.1);
     rows.add(300, wrong(-2.45));
-    EXPECT_NEAR(rows.at(1200).probeOffset.kelvin(), -2.4, 0.25);
+    EXPECT_LT(rows.at(1200).probeOffset.kelvin(), -1.8); // the pan may have its share of it
 }
 
 // The check grows old with the weather: a front moves the boiling point by some 0.03 K an hour.

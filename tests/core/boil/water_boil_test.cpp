@@ -73,7 +73,7 @@ TEST(WaterBoil, OneSpikeIsLeftOut) {
 
 TEST(WaterBoil, AProbeWithACoarseDigitMayFlickerBetweenTwo) {
     const auto look = watching(
-        40, [](double t) { return 100.0 + 0.3 * std::sin(t); }, seaLevel, 1, 0.5);
+        40, [](double t) { return 100.2 + 0.15 * std::sin(t); }, seaLevel, 1, 0.5);
     EXPECT_EQ(look.verdict, WaterVerdict::fits);
 }
 

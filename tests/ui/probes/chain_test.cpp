@@ -21,10 +21,10 @@ struct Chained : testing::Test {
         status.name = "pan box";
         status.device = "/dev/a";
         status.state = PortState::reading;
-        status.fields = {{.last = Reading{Series::syrup_pan, 373.5, Unit::degC, "pan box"},
+        status.fields = {{.last = Reading{Series::syrup_pan, 373.55, Unit::degC, "pan box"},
                           .lastAt = now - std::chrono::seconds{1},
                           .readings = 9}};
-        pan({.si = 373.5, .trust = Trust::good, .last = now, .probe = "pan box"});
+        pan({.si = 373.55, .trust = Trust::good, .last = now, .probe = "pan box"});
     }
     void pan(const ReadingPicture& shown) {
         evidence.picture.readings[static_cast<std::size_t>(Series::syrup_pan)] = shown;
@@ -37,7 +37,7 @@ struct Chained : testing::Test {
 
 TEST_F(Chained, SaysOfEachReadingFromWhereHowOldAndThatItIsBelieved) {
     EXPECT_EQ(first(),
-              (ChainRow{ChainMark::well, "syrup pan", "pan box", "100.3\u00a0°C", "1\u00a0s ago", "comes, good"}));
+              (ChainRow{ChainMark::well, "syrup pan", "pan box", "100.4\u00a0°C", "1\u00a0s ago", "comes, good"}));
     EXPECT_EQ(chainSentence(chainRows(evidence, Units::metric)),
               QStringLiteral("The whole chain works, from each probe to the disk and the ear."));
 }
@@ -61,7 +61,7 @@ TEST_F(Chained, ANumberThatCannotBeTrueIsToBeLookedAt) {
 }
 
 TEST_F(Chained, WhatTheEngineDoubtsIsSaidWithItsReason) {
-    pan({.si = 373.5, .trust = Trust::doubtful, .reason = Reason::jumping, .last = now, .probe = "pan box"});
+    pan({.si = 373.55, .trust = Trust::doubtful, .reason = Reason::jumping, .last = now, .probe = "pan box"});
     EXPECT_EQ(first().verdict, QStringLiteral("comes, but is in doubt: jumping"));
 }
 
@@ -71,7 +71,7 @@ TEST_F(Chained, TheSecondProbeStandsByOrStandsIn) {
     evidence.ports = {&status};
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].from, QStringLiteral("pan box 2"));
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands by"));
-    pan({.si = 373.5, .trust = Trust::good, .last = now, .probe = "pan box 2", .standsIn = true});
+    pan({.si = 373.55, .trust = Trust::good, .last = now, .probe = "pan box 2", .standsIn = true});
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands in for the first"));
 }
 

@@ -34,10 +34,10 @@ public:
             if (asked_.size() < 8)
                 return;
             const auto address = static_cast<unsigned char>(asked_[2]) << 8 | static_cast<unsigned char>(asked_[3]);
-            const bool mine = asked_[0] == 1;
+            const bool mine = asked_[0] == 1, hasAll = address == 0 && asked_[5] == 1;
             asked_.clear();
             if (mine)
-                cable.send(withCrc(address == 0 ? std::string{"\x01\x04\x02\x04\x0A"} : std::string{"\x01\x84\x02"}));
+                cable.send(withCrc(hasAll ? std::string{"\x01\x04\x02\x04\x0A"} : std::string{"\x01\x84\x02"}));
         });
     }
 
@@ -158,8 +158,10 @@ TEST_F(Screen, AModbusRegisterIsSetUpReadScaledAndKept) {
     EXPECT_TRUE(waitFor([&] { return text("value_0") == QStringLiteral("103.4\u00a0°C"); }))
         << text("value_0").toStdString();
     EXPECT_EQ(text("shown_0"), QStringLiteral("040A → 103.4"));
-    // A second register that the slave does not have: the fault stands at it by its name, and is counted.
+    // A second register, far from the first and so asked for alone, that the slave does not have: the fault stands at
+    // it by its name, and is counted.
     press("addRegister");
+    find<QLineEdit>("part_2")->setText(QStringLiteral("100"));
     press("fieldDone");
     EXPECT_TRUE(waitFor([&] { return text("value_1") == QStringLiteral("illegal data address (exception 2)"); }))
         << text("value_1").toStdString();
