@@ -22,6 +22,10 @@ public:
     void carry(Fact setting) override { scribe_.carry(std::move(setting), waiting_); }
     std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
     std::vector<Set> inForce() const override { return scribe_.inForce(); }
+    // Other shifts than the open one are beyond this disk.
+    void withdrawFrom(ShiftId, FactId, Instant) override {}
+    void keepIn(ShiftId, Fact) override {}
+    std::optional<Journal> beside() const override { return std::nullopt; }
     std::string trouble() const override { return disk_.broken && !waiting_.empty() ? "the disk is full" : ""; }
     bool flush(std::chrono::milliseconds) override {
         if (disk_.broken)
