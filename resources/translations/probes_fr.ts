@@ -258,8 +258,8 @@
         <translation>haut-parleur</translation>
     </message>
     <message>
-        <source>there is one; hear it with F8</source>
-        <translation>il y en a un ; écoutez-le avec F8</translation>
+        <source>there is one; hear it with F12</source>
+        <translation>il y en a un ; écoutez-le avec F12</translation>
     </message>
     <message>
         <source>none: alarms only show on the screen</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>server device failure</source>
-        <translation>panne de l'instrument</translation>
+        <translation>instrument en défaut</translation>
     </message>
     <message>
         <source>acknowledge</source>
@@ -513,7 +513,31 @@
     </message>
 </context>
 <context>
-    <name>WaterCheck</name>
+    <name>panside::WaterSheet</name>
+    <message>
+        <source>Leave</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Recommencer</translation>
+    </message>
+    <message>
+        <source>Type it in</source>
+        <translation>Taper</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
     <message>
         <source>%1 too low</source>
         <translation>%1 trop bas</translation>
@@ -529,10 +553,6 @@
     <message>
         <source> · today this probe should read %1</source>
         <translation> · aujourd'hui cette sonde devrait lire %1</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Garder</translation>
     </message>
     <message>
         <source>Keep it all the same</source>
@@ -625,41 +645,6 @@
     <message>
         <source>There is no barometer: keeping it makes this the day's boiling point. It grows old with the weather; check again every few hours.</source>
         <translation>Il n'y a pas de baromètre : gardé, ce sera le point d'ébullition du jour. Il vieillit avec le temps qu'il fait ; refaites l'essai de temps en temps.</translation>
-    </message>
-</context>
-<context>
-    <name>panside::WaterSheet</name>
-    <message>
-        <source>Leave</source>
-        <translation>Laisser</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
-        <source>Begin anew</source>
-        <translation>Recommencer</translation>
-    </message>
-    <message>
-        <source>B</source>
-        <translation>B</translation>
-    </message>
-    <message>
-        <source>Type it in</source>
-        <translation>Taper</translation>
-    </message>
-    <message>
-        <source>T</source>
-        <translation>T</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Garder</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
     </message>
 </context>
 <context>

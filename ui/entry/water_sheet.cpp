@@ -13,102 +13,112 @@
 namespace panside {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("WaterCheck", text); }
+QString tr(const char* text) { return QCoreApplication::translate("panside::WaterSheet", text); }
 
 QString size(TemperatureDifference by, Units units) {
     return figure(TemperatureDifference::kelvin(std::abs(by.kelvin())), units, 2).text();
 }
 
 QString offWords(TemperatureDifference off, Units units) {
-    const auto words = off.kelvin() < 0 ? tr(QT_TRANSLATE_NOOP("WaterCheck", "%1 too low"))
-                                        : tr(QT_TRANSLATE_NOOP("WaterCheck", "%1 too high"));
+    const auto words = off.kelvin() < 0 ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 too low"))
+                                        : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 too high"));
     return words.arg(size(off, units));
 }
 
 QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
     if (!look.at)
         return {};
-    QString words = tr(QT_TRANSLATE_NOOP("WaterCheck", "reads %1 · scatters by %2 · stood for %3 of %4 s"))
+    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · scatters by %2 · stood for %3 of %4 s"))
                         .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
                         .arg(std::lround(look.watched.count()))
                         .arg(std::lround(waterWatch.count()));
     if (expected)
-        words += tr(QT_TRANSLATE_NOOP("WaterCheck", " · today this probe should read %1"))
+        words += tr(QT_TRANSLATE_NOOP("panside::WaterSheet", " · today this probe should read %1"))
                      .arg(figure(expected->at, units, 2).text());
     return words;
 }
 
 // Headline, what to do, and the word of the key that keeps it.
 WaterSheetView said(const WaterLook& look, Units units) {
-    const QString keep = tr(QT_TRANSLATE_NOOP("WaterCheck", "Keep it"));
-    const QString allTheSame = tr(QT_TRANSLATE_NOOP("WaterCheck", "Keep it all the same"));
+    const QString keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it"));
+    const QString allTheSame = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it all the same"));
     const QString off = look.off ? offWords(*look.off, units) : QString{};
     const QString questioned =
         QChar{u' '} +
-        tr(QT_TRANSLATE_NOOP("WaterCheck", "Kept all the same, it counts when a second check says so too."));
+        tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Kept all the same, it counts when a second check says so too."));
     switch (look.verdict) {
     case WaterVerdict::nothingRead:
-        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "Waiting for the probe.")),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Stand it in plain water at a rolling boil, as deep as in the pan, "
-                                                   "not touching the metal. Mind the steam.")),
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Waiting for the probe.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "Stand it in plain water at a rolling boil, as deep as in the pan, "
+                                     "not touching the metal. Mind the steam.")),
                 {},
                 {}};
     case WaterVerdict::watching:
-        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "Watching whether the reading stands still.")),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Leave the probe in plain water at a rolling boil, not touching the "
-                                                   "metal.")),
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Watching whether the reading stands still.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "Leave the probe in plain water at a rolling boil, not touching the "
+                                     "metal.")),
                 {},
                 {}};
     case WaterVerdict::stillWarming: {
         const auto by = size(TemperatureDifference::kelvin(look.kelvinPerMinute), units);
-        return {(look.kelvinPerMinute > 0 ? tr(QT_TRANSLATE_NOOP("WaterCheck", "Still warming by %1 a minute."))
-                                          : tr(QT_TRANSLATE_NOOP("WaterCheck", "Cooling by %1 a minute.")))
+        return {(look.kelvinPerMinute > 0
+                     ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Still warming by %1 a minute."))
+                     : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Cooling by %1 a minute.")))
                     .arg(by),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Wait for a rolling boil; the check goes on by itself.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Wait for a rolling boil; the check goes on by itself.")),
                 {},
                 {}};
     }
     case WaterVerdict::restless:
-        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The reading does not stand still: it scatters by %1."))
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The reading does not stand still: it scatters by %1."))
                     .arg(size(look.scatter, units)),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Put the probe deeper, away from the metal, and keep it still.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "Put the probe deeper, away from the metal, and keep it still.")),
                 {},
                 {}};
     case WaterVerdict::fits:
-        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The water boils; the probe reads %1.")).arg(off),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Keeping it teaches the console what this probe reads too high.")),
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water boils; the probe reads %1.")).arg(off),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "Keeping it teaches the console what this probe reads too high.")),
                 {},
                 keep};
     case WaterVerdict::notBoiling:
-        return {look.off ? tr(QT_TRANSLATE_NOOP("WaterCheck", "The water does not boil: %1.")).arg(off)
-                         : tr(QT_TRANSLATE_NOOP("WaterCheck", "The water does not boil: no place boils so cold.")),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Bring it to a rolling boil.")) + questioned,
+        return {look.off
+                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
+                    : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: no place boils so cold.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")) + questioned,
                 {},
                 allTheSame};
     case WaterVerdict::tooShallow:
-        return {tr(QT_TRANSLATE_NOOP("WaterCheck", "The probe reads %1: not deep enough, or the water only simmers."))
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "The probe reads %1: not deep enough, or the water only simmers."))
                     .arg(off),
-                tr(QT_TRANSLATE_NOOP("WaterCheck", "Put it as deep as in the pan, at a rolling boil.")) + questioned,
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Put it as deep as in the pan, at a rolling boil.")) +
+                    questioned,
                 {},
                 allTheSame};
     case WaterVerdict::tooHot:
-        return {
-            look.off ? tr(QT_TRANSLATE_NOOP("WaterCheck", "The probe reads %1: this is no plain water, or it touches "
-                                                          "the metal."))
-                           .arg(off)
-                     : tr(QT_TRANSLATE_NOOP("WaterCheck", "Water does not boil so hot: this is no plain water, or the "
-                                                          "probe touches the metal.")),
-            tr(QT_TRANSLATE_NOOP("WaterCheck", "Take clean water, and keep the probe off the bottom.")) + questioned,
-            {},
-            allTheSame};
+        return {look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                                "The probe reads %1: this is no plain water, or it touches "
+                                                "the metal."))
+                               .arg(off)
+                         : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                                "Water does not boil so hot: this is no plain water, or the "
+                                                "probe touches the metal.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")) +
+                    questioned,
+                {},
+                allTheSame};
     case WaterVerdict::givesBoiling:
-        return {
-            tr(QT_TRANSLATE_NOOP("WaterCheck", "Water boils at %1 on this probe."))
-                .arg(figure(*look.at, units, 2).text()),
-            tr(QT_TRANSLATE_NOOP("WaterCheck", "There is no barometer: keeping it makes this the day's boiling point. "
-                                               "It grows old with the weather; check again every few hours.")),
-            {},
-            keep};
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Water boils at %1 on this probe."))
+                    .arg(figure(*look.at, units, 2).text()),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "There is no barometer: keeping it makes this the day's boiling point. "
+                                     "It grows old with the weather; check again every few hours.")),
+                {},
+                keep};
     }
     return {};
 }
@@ -166,8 +176,8 @@ WaterSheet::WaterSheet(QWidget* parent)
 
 void WaterSheet::sayKeys() {
     leave_->say(tr("Leave"), tr("Esc"));
-    again_->say(tr("Begin anew"), tr("B"));
-    type_->say(tr("Type it in"), tr("T"));
+    again_->say(tr("Begin anew"), QStringLiteral("B"));
+    type_->say(tr("Type it in"), QStringLiteral("T"));
     keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, tr("Enter"));
     keep_->setEnabled(!view_.keep.isEmpty());
 }

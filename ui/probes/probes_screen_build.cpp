@@ -213,8 +213,10 @@ void ProbesScreen::buildFields() {
         connect(row.more, &Press::clicked, this, [this, i] { openField(i); });
         int place = 0;
         for (QWidget* cell :
-             std::initializer_list<QWidget*>{row.name, row.shown, row.reads, row.unit, row.more, row.value})
+             std::initializer_list<QWidget*>{row.name, row.shown, row.reads, row.unit, row.more, row.value}) {
             grid->addWidget(cell, line, place++);
+            cell->show(); // at once: a key may be pressed before the layout shows what it was given
+        }
         rows_.push_back(row);
     }
     for (const auto& [column, stretch] : {std::pair{0, 3}, {1, 3}, {2, 3}, {3, 2}, {4, 0}, {5, 5}})
