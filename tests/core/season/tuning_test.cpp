@@ -214,7 +214,7 @@ TEST(Tuning, AsksForAsManyNightsAsWillShowIt) {
         ++asked;
         std::mt19937_64 dice{seed};
         std::normal_distribution<double> normal;
-        const SeasonShift& usual = shifts.front();
+        const SeasonShift usual = shifts.front();
         for (int night = 0; night < 2 * before.next->pairs; ++night) {
             SeasonShift one = usual;
             one.id = usual.id + std::chrono::days{30 + night};
