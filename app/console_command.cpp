@@ -97,6 +97,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
     addReckoner(console);
     addRig(console, feed->session());
     addSound(console);
+    addFuel(console);
     console.showMaximized();
     return QApplication::exec();
 }
@@ -139,6 +140,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addKeeping(console, session, journal);
     addHandover(console, session, journal);
     addPaper(console, session);
+    addFuel(console);
     addSeason(console, session, journal);
     addSound(console);
     addProbes(console, session, watch, probePlace);

@@ -1,11 +1,15 @@
 #include "app/console_screens.h"
 
+#include "ui/board/board.h"
+#include "ui/chart/rise_chart.h"
+#include "ui/fuel/fuel_screen.h"
 #include "ui/probes/probes_screen.h"
 #include "ui/reckoner/reckoner_screen.h"
 #include "ui/rig/rig_screen.h"
 #include "ui/sound/sound_screen.h"
 #include "ui/sound/voice.h"
 
+#include <QTimer>
 #include <filesystem>
 
 namespace panside {
@@ -78,6 +82,24 @@ void addSound(Console& console) {
         screen->wear(dress);
         show();
     });
+}
+
+void addFuel(Console& console) {
+    auto* screen = new FuelScreen;
+    const auto show = [&console, screen] {
+        const Picture& picture = console.board().picture();
+        const Units units = console.choices().units;
+        screen->display(fuelView(picture, units), console.board().chart().trace(), picture.at, units);
+    };
+    // It goes on while it is looked at.
+    auto* second = new QTimer{screen};
+    QObject::connect(second, &QTimer::timeout, screen, [screen, show] {
+        if (screen->isVisible())
+            show();
+    });
+    second->start(std::chrono::seconds{1});
+    QObject::connect(screen, &FuelScreen::left, &console, &Console::showBoard);
+    console.addScreen(Action::fuel, screen, show, [screen](const Dress& dress) { screen->wear(dress); });
 }
 
 void addProbes(Console& console, Session& session, ProbeWatch& watch, const std::filesystem::path& saveTo) {

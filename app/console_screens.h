@@ -18,6 +18,7 @@ void addHandover(Console& console, Session& session, const std::filesystem::path
 void addPaper(Console& console, Session& session);
 // How loud the alarms are, and hearing them.
 void addSound(Console& console);
+void addFuel(Console& console);
 void addSeason(Console& console, Session& session, const std::filesystem::path& journal);
 // `saveTo`: where a probe file is kept that the person wants kept.
 void addProbes(Console& console, Session& session, ProbeWatch& watch, const std::filesystem::path& saveTo);

@@ -235,6 +235,14 @@
         <source>only the sentence and the three numbers</source>
         <translation>seulement la phrase et les trois nombres</translation>
     </message>
+    <message>
+        <source>Fire and fuel</source>
+        <translation>Feu et bois</translation>
+    </message>
+    <message>
+        <source>loads, stack, where the heat went, the last load</source>
+        <translation>charges, cheminée, chaleur, dernière charge</translation>
+    </message>
 </context>
 <context>
     <name>AlarmWords</name>

@@ -38,6 +38,7 @@ enum class Action {
     keeping,
     paper,
     sound,
+    fuel,
     dayOrNight,
     acrossTheRoom
 };

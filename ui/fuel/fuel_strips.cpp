@@ -1,0 +1,163 @@
+#include "ui/fuel/fuel_strips.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPolygonF>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Fuel", text); }
+
+struct Across {
+    Instant begin, end;
+    QRect area;
+    double x(Instant at) const {
+        return area.left() + secondsBetween(begin, at) / std::max(1.0, secondsBetween(begin, end)) * area.width();
+    }
+};
+
+void title(QPainter& painter, const Dress& dress, const QRect& strip, const QString& words) {
+    painter.setPen(dress.inks().quiet);
+    drawFitted(painter, strip.adjusted(dress.px(1), dress.px(0.5), -dress.px(1), 0), Qt::AlignLeft | Qt::AlignTop,
+               dress.letters(mm::smallWords), words);
+}
+
+// A series over the strip: no peak is lost, nothing is drawn across a gap.
+void line(QPainter& painter, const Thinned& series, const Across& across, const QRect& strip, const QColor& ink,
+          bool fromZero) {
+    float least = std::numeric_limits<float>::max(), most = std::numeric_limits<float>::lowest();
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        const auto sample = series.sample(i);
+        if (sample.trust == Trust::gone)
+            continue;
+        least = std::min(least, sample.value);
+        most = std::max(most, sample.value);
+    }
+    if (most < least)
+        return;
+    const double low = fromZero ? 0 : least, span = std::max(most - low, 1e-12) * 1.1;
+    painter.setPen(QPen{ink, 1.2});
+    QPolygonF path;
+    double last = -1;
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        const auto sample = series.sample(i);
+        if (sample.gapBefore || sample.trust == Trust::gone) {
+            painter.drawPolyline(path);
+            path.clear();
+        }
+        const double x = across.x(sample.at);
+        if (sample.trust == Trust::gone || (x - last < 0.3 && !path.isEmpty()))
+            continue;
+        last = x;
+        path << QPointF{x, strip.bottom() - (sample.value - low) / span * (strip.height() * 0.78)};
+    }
+    painter.drawPolyline(path);
+}
+
+void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, const QRect& strip, const Dress& dress) {
+    double most = 0;
+    for (const Fact& fact : trace.events())
+        if (const auto* fired = std::get_if<Fired>(&fact.what); fired && fired->load)
+            most = std::max(most, fired->load->value.kilogram());
+    for (const Fact& fact : trace.events()) {
+        const auto* fired = std::get_if<Fired>(&fact.what);
+        if (!fired)
+            continue;
+        const double share = fired->load && most > 0 ? fired->load->value.kilogram() / most : 0.8;
+        const double x = across.x(fact.at), height = 0.7 * strip.height() * share;
+        // What nobody keyed is hollow.
+        painter.setPen(QPen{dress.inks().word, 1});
+        painter.setBrush(fired->inferred ? QBrush{} : QBrush{dress.inks().word});
+        painter.drawRect(QRectF{x - 1, strip.bottom() - height, dress.px(0.6) * 1.0, height});
+    }
+    painter.setBrush({});
+}
+
+} // namespace
+
+void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, Units, const Dress& dress,
+                    const QRect& area) {
+    const int scale = dress.px(5), height = (area.height() - scale) / 3;
+    const Across across{trace.begun().value_or(now - std::chrono::hours{1}), std::max(now, trace.begun().value_or(now)),
+                        area};
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const char* const names[] = {QT_TRANSLATE_NOOP("Fuel", "loads"), QT_TRANSLATE_NOOP("Fuel", "stack"),
+                                 QT_TRANSLATE_NOOP("Fuel", "water boiled off")};
+    for (int i = 0; i < 3; ++i) {
+        const QRect strip{area.left(), area.top() + i * height, area.width(), height - dress.px(1)};
+        painter.fillRect(strip, dress.inks().panel);
+        if (i == 0) {
+            loads(painter, trace, across, strip, dress);
+        } else {
+            // The loads go through, faint, so that each sag is seen against its load.
+            painter.setPen(QPen{dress.inks().faint, 1});
+            for (const Fact& fact : trace.events())
+                if (std::holds_alternative<Fired>(fact.what))
+                    painter.drawLine(QPointF{across.x(fact.at), strip.top() * 1.0},
+                                     QPointF{across.x(fact.at), strip.bottom() * 1.0});
+            line(painter, i == 1 ? trace.stack() : trace.evaporation(), across, strip, dress.inks().trace, i == 2);
+        }
+        title(painter, dress, strip, tr(names[i]));
+    }
+    painter.setPen(dress.inks().quiet);
+    painter.setFont(dress.letters(mm::smallWords));
+    const double hours = secondsBetween(across.begin, across.end) / 3600;
+    for (int i = 0; i <= 4; ++i) {
+        const QRect place{area.left() + i * area.width() / 4 - dress.px(12), area.bottom() - scale, dress.px(24),
+                          scale};
+        const int align = i == 0 ? Qt::AlignRight : i == 4 ? Qt::AlignLeft : Qt::AlignHCenter;
+        painter.drawText(place, align | Qt::AlignBottom,
+                         trace.clock().hourAndMinute(across.begin + Duration{hours * 900 * i}));
+    }
+    painter.restore();
+}
+
+void drawPlan(QPainter& painter, const PlanPicture& plan, const Dress& dress, const QRect& area) {
+    const int words = dress.px(5);
+    const QRect field = area.adjusted(0, words, 0, -2 * words);
+    const double empty = plan.tank / std::max(plan.perHour, 1e-9);
+    const double hours = std::max({empty, plan.likely + plan.burnOut, plan.late}) * 1.08 + 0.05;
+    const double most = std::max(plan.tank, plan.keepBack) * 1.1;
+    const auto x = [&](double hour) { return field.left() + hour / hours * field.width(); };
+    const auto y = [&](double litre) { return field.bottom() - litre / most * field.height(); };
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(field, dress.inks().panel);
+    // Kept back for the pans: a texture, as all that is a limit.
+    painter.fillRect(QRectF{QPointF{x(0), y(plan.keepBack)}, QPointF{x(hours), y(0)}},
+                     QBrush{dress.inks().band, Qt::BDiagPattern});
+    painter.fillRect(QRectF{QPointF{x(plan.early), y(most)}, QPointF{std::max(x(plan.late), x(plan.early) + 1), y(0)}},
+                     dress.inks().shade);
+    // After the last load the fire dies away evenly.
+    const double left = std::max(plan.tank - plan.perHour * plan.likely, 0.0);
+    painter.setPen(QPen{dress.inks().trace, dress.px(0.5) * 1.0, Qt::DashLine});
+    QPolygonF path{QPointF{x(0), y(plan.tank)}, QPointF{x(plan.likely), y(left)}};
+    for (int i = 1; i <= 12; ++i) {
+        const double part = i / 12.0;
+        const double used = plan.perHour * plan.burnOut * (part - part * part / 2);
+        path << QPointF{x(plan.likely + part * plan.burnOut), y(std::max(left - used, 0.0))};
+    }
+    painter.drawPolyline(path);
+    painter.setPen(QPen{dress.inks().word, 1});
+    painter.drawLine(QPointF{x(plan.likely), y(most)}, QPointF{x(plan.likely), y(0)});
+    painter.setPen(QPen{dress.inks().quiet, 1, Qt::DotLine});
+    painter.drawLine(QPointF{x(plan.likely + plan.burnOut), y(most)}, QPointF{x(plan.likely + plan.burnOut), y(0)});
+    const QFont font = dress.letters(mm::smallWords);
+    painter.setPen(dress.inks().word);
+    drawFitted(painter, QRect{area.left(), area.top(), area.width() / 2, words}, Qt::AlignLeft | Qt::AlignVCenter, font,
+               plan.tankWords);
+    drawFitted(painter, QRect{area.left() + area.width() / 2, area.top(), area.width() / 2, words},
+               Qt::AlignRight | Qt::AlignVCenter, font, plan.keepWords);
+    drawFitted(painter, QRect{area.left(), area.bottom() - 2 * words, area.width(), words},
+               Qt::AlignLeft | Qt::AlignVCenter, font, plan.lastWords);
+    drawFitted(painter, QRect{area.left(), area.bottom() - words, area.width(), words},
+               Qt::AlignLeft | Qt::AlignVCenter, font, plan.outWords);
+    painter.restore();
+}
+
+} // namespace panside

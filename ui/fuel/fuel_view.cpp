@@ -1,0 +1,222 @@
+#include "ui/fuel/fuel_view.h"
+
+#include "ui/board/card_view.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Fuel", text); }
+
+QString minutesAndSeconds(Duration span) {
+    const int all = static_cast<int>(std::lround(seconds(span)));
+    return QStringLiteral("%1:%2").arg(all / 60).arg(all % 60, 2, 10, QLatin1Char('0'));
+}
+QString percent(double share) { return QStringLiteral("%1\u00a0%").arg(std::lround(100 * share)); }
+QString give(const std::optional<QString>& value) { return value.value_or(QStringLiteral("–")); }
+
+QString wayName(EvaporationWay way) {
+    switch (way) {
+    case EvaporationWay::massBalance:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "tank less draws"));
+    case EvaporationWay::tankAlone:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "tank alone"));
+    case EvaporationWay::draws:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "draws and sugar"));
+    case EvaporationWay::heat:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "heat of the wood"));
+    }
+    return {};
+}
+
+QString disagreement(Disagreement doubt) {
+    switch (doubt) {
+    case Disagreement::none:
+        return {};
+    case Disagreement::tankSaysMore:
+        return tr(QT_TRANSLATE_NOOP("Fuel",
+                                    "The tank falls faster than the wood can boil: look for a leak, a wrong tank "
+                                    "shape, or loads heavier than entered."));
+    case Disagreement::tankSaysLess:
+        return tr(QT_TRANSLATE_NOOP("Fuel",
+                                    "The tank falls slower than the wood should boil: sap came in unentered, the "
+                                    "tank shape is wrong, or the wood is wetter or lighter than entered."));
+    case Disagreement::drawsSayMore:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "More syrup than the sap's sugar allows: measure the sap's sugar and the "
+                                            "draws again."));
+    case Disagreement::drawsSayLess:
+        return tr(QT_TRANSLATE_NOOP("Fuel",
+                                    "Less syrup than the sap's sugar promises: measure the sap's sugar again, or "
+                                    "a draw went unentered."));
+    case Disagreement::tankRises:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "The tank rises and no sap was entered: enter it, or look at the gauge."));
+    }
+    return {};
+}
+
+QString standingWords(FireStanding standing) {
+    switch (standing) {
+    case FireStanding::unknown:
+        return {};
+    case FireStanding::catching:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "the load is catching"));
+    case FireStanding::burning:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "the fire burns well"));
+    case FireStanding::low:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "the fire is low: a load sets it right"));
+    case FireStanding::dying:
+        return tr(QT_TRANSLATE_NOOP("Fuel", "the fire is dying: small dry wood first, then a load"));
+    }
+    return {};
+}
+
+QString callWords(const Picture& picture) {
+    QStringList words;
+    if (picture.fireDue)
+        words << tr(QT_TRANSLATE_NOOP("Fuel", "fire every %1")).arg(minutesAndSeconds(picture.fireInterval));
+    if (const auto standing = standingWords(picture.fireStanding); !standing.isEmpty())
+        words << standing;
+    if (picture.callMoved) {
+        const QString to = minutesAndSeconds(picture.callMoved->to);
+        words << (picture.callMoved->sagsAfter
+                      ? tr(QT_TRANSLATE_NOOP("Fuel", "boil sags at %1 after loading; call moved to %2"))
+                            .arg(minutesAndSeconds(*picture.callMoved->sagsAfter), to)
+                      : tr(QT_TRANSLATE_NOOP("Fuel", "call moved to %1, by the rhythm of the last loads")).arg(to));
+    }
+    if (picture.fires.size() > 1)
+        for (const FirePicture& fire : picture.fires)
+            words << QStringLiteral("%1 %2").arg(
+                fire.name.empty() ? tr(QT_TRANSLATE_NOOP("Fuel", "evaporator")) : QString::fromStdString(fire.name),
+                fire.due.count() < 0 ? tr(QT_TRANSLATE_NOOP("Fuel", "overdue by %1")).arg(countdownText(fire.due))
+                                     : countdownText(fire.due));
+    return words.join(QStringLiteral(" · "));
+}
+
+void addHeat(std::vector<FuelLine>& lines, const QString& title, const HeatAccount& account) {
+    const auto part = [&](Energy energy) {
+        return QStringLiteral("%1\u00a0MJ, %2")
+            .arg(std::lround(energy.joule() / 1e6))
+            .arg(percent(energy / account.fuel));
+    };
+    lines.push_back({title, tr(QT_TRANSLATE_NOOP("Fuel", "wood %1\u00a0MJ in %2"))
+                                .arg(std::lround(account.fuel.joule() / 1e6))
+                                .arg(spanText(account.over))});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "into the sap")), part(account.boiling)});
+    if (account.stackLoss)
+        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "up the stack")), part(*account.stackLoss)});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "the rest: arch, door, smoke, and error")), part(account.rest())});
+}
+
+std::vector<FuelLine> rateLines(const Picture& picture, Units units) {
+    std::vector<FuelLine> lines;
+    QString together = QStringLiteral("–");
+    if (picture.evaporation) {
+        together = figure(*picture.evaporation, units).text();
+        if (picture.fuel.evaporationSd)
+            together += QStringLiteral(" ± ") + figure(*picture.fuel.evaporationSd, units).number;
+    } else if (const auto why = whyNot(picture, "evaporationLph"); !why.isEmpty()) {
+        together += QStringLiteral(" ") + why;
+    }
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "boiled off, together")), together});
+    for (const WayPicture& way : picture.fuel.ways)
+        lines.push_back(
+            {wayName(way.way), figure(way.rate, units).text() + QStringLiteral(" ± ") + figure(way.sd, units).number});
+    return lines;
+}
+
+std::vector<FuelLine> yieldLines(const Picture& picture, Units units) {
+    const FuelPicture& fuel = picture.fuel;
+    const QLocale locale;
+    std::vector<FuelLine> lines;
+    std::optional<QString> wood, cord, each, expected;
+    if (picture.wood)
+        wood = figure(*picture.wood, units).text();
+    if (fuel.cordPerHour)
+        cord = locale.toString(*fuel.cordPerHour, 'f', 2);
+    if (fuel.syrupPerCord)
+        each = figure(Volume::litre(*fuel.syrupPerCord), units).text();
+    if (fuel.syrupExpected)
+        expected = figure(*fuel.syrupExpected, units).text();
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "wood so far")), give(wood)});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "cords an hour")), give(cord)});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "syrup a full cord")), give(each)});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "syrup still in the tank")), give(expected)});
+    return lines;
+}
+
+std::optional<PlanPicture> planOf(const Picture& picture, Units units) {
+    const FuelPicture& fuel = picture.fuel;
+    if (!picture.lastLoad || !picture.keepBack || !fuel.tank || !picture.sapLeft || picture.sapLeft->count() <= 0)
+        return std::nullopt;
+    const auto hours = [](Duration span) { return seconds(span) / 3600; };
+    PlanPicture plan;
+    plan.tank = fuel.tank->litre();
+    plan.keepBack = picture.keepBack->litre();
+    plan.perHour = plan.tank / hours(*picture.sapLeft);
+    plan.burnOut = fuel.burnOut ? hours(*fuel.burnOut) : 0.75;
+    plan.early = hours(picture.lastLoad->p10);
+    plan.likely = hours(picture.lastLoad->p50);
+    plan.late = hours(picture.lastLoad->p90.value_or(picture.lastLoad->p50));
+    plan.tankWords = tr(QT_TRANSLATE_NOOP("Fuel", "tank %1")).arg(figure(*fuel.tank, units).text());
+    plan.keepWords = tr(QT_TRANSLATE_NOOP("Fuel", "keep back %1")).arg(figure(*picture.keepBack, units).text());
+    plan.lastWords = tr(QT_TRANSLATE_NOOP("Fuel", "last load in %1 (%2)"))
+                         .arg(spanText(picture.lastLoad->p50), rangeText(*picture.lastLoad));
+    plan.outWords =
+        tr(QT_TRANSLATE_NOOP("Fuel", "burns out %1 later")).arg(spanText(fuel.burnOut.value_or(Duration{2700})));
+    return plan;
+}
+
+QString cautionNow(const Picture& picture) {
+    const FuelPicture& fuel = picture.fuel;
+    if (fuel.lastLook) {
+        if (fuel.watchPans)
+            return tr(QT_TRANSLATE_NOOP("Fuel",
+                                        "Firing has stopped, the arch is hot: watch the pans for %1 yet, never let "
+                                        "one run dry. A last look at roof, fire and pans in %2."))
+                .arg(spanText(*fuel.watchPans), spanText(*fuel.lastLook));
+        if (fuel.lastLook->count() > 0)
+            return tr(QT_TRANSLATE_NOOP("Fuel",
+                                        "A last look at roof, fire and pans in %1. The arch stays hot for hours."))
+                .arg(spanText(*fuel.lastLook));
+        return tr(QT_TRANSLATE_NOOP("Fuel", "Take the last look now: roof, fire, pans."));
+    }
+    return tr(QT_TRANSLATE_NOOP("Fuel",
+                                "Gloves and a face shield at the door. Keep the house open: flue gas kills without "
+                                "a smell. Look up at the roof. Local codes and the fire marshal come first."));
+}
+
+} // namespace
+
+FuelView fuelView(const Picture& picture, Units units) {
+    FuelView view;
+    view.call = callWords(picture);
+    view.doubt = disagreement(picture.fuel.doubt);
+    view.rates = rateLines(picture, units);
+    if (picture.fuel.hour)
+        addHeat(view.heat, tr(QT_TRANSLATE_NOOP("Fuel", "the last hour")), *picture.fuel.hour);
+    if (picture.fuel.shift)
+        addHeat(view.heat, tr(QT_TRANSLATE_NOOP("Fuel", "the shift so far")), *picture.fuel.shift);
+    if (view.heat.empty())
+        view.heat.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "heat")), [&] {
+                                 const QString why = whyNot(picture, "efficiency");
+                                 return why.isEmpty() ? QStringLiteral("–") : QStringLiteral("– ") + why;
+                             }()});
+    view.yield = yieldLines(picture, units);
+    view.plan = planOf(picture, units);
+    if (!view.plan) {
+        view.noPlan = whyNot(picture, "sapLeftS");
+        if (view.noPlan.isEmpty())
+            view.noPlan = picture.shutdownAt
+                              ? tr(QT_TRANSLATE_NOOP("Fuel", "firing has stopped"))
+                              : tr(QT_TRANSLATE_NOOP("Fuel", "the end of the boil needs tank level, pan areas, running "
+                                                             "depth and a lit fire"));
+    }
+    view.caution = cautionNow(picture);
+    return view;
+}
+
+} // namespace panside
