@@ -76,7 +76,7 @@
         <translation>en retard de %1</translation>
     </message>
     <message>
-        <source>wood %1 MJ in %2</source>
+        <source>wood %1 MJ in %2</source>
         <translation>bois %1 MJ en %2</translation>
     </message>
     <message>

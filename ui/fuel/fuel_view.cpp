@@ -102,7 +102,7 @@ void addHeat(std::vector<FuelLine>& lines, const QString& title, const HeatAccou
             .arg(std::lround(energy.joule() / 1e6))
             .arg(percent(energy / account.fuel));
     };
-    lines.push_back({title, tr(QT_TRANSLATE_NOOP("Fuel", "wood %1\u00a0MJ in %2"))
+    lines.push_back({title, tr(QT_TRANSLATE_NOOP("Fuel", "wood %1 MJ in %2"))
                                 .arg(std::lround(account.fuel.joule() / 1e6))
                                 .arg(spanText(account.over))});
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "into the sap")), part(account.boiling)});
