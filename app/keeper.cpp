@@ -29,7 +29,7 @@ public:
     std::vector<Set> inForce() const override { return scribe_.inForce(); }
     bool flush(std::chrono::milliseconds) override { return true; }
     void withdrawFrom(ShiftId, FactId, Instant) override {}
-    void keepIn(ShiftId, Fact) override {}
+    FactId keepIn(ShiftId, Fact) override { return 0; }
     std::optional<Journal> beside() const override { return std::nullopt; }
     std::string trouble() const override { return {}; }
 
@@ -54,7 +54,7 @@ public:
     std::vector<Set> inForce() const override { return writer_.inForce(); }
     bool flush(std::chrono::milliseconds patience) override { return writer_.flush(patience); }
     void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
-    void keepIn(ShiftId shift, Fact fact) override { writer_.keepIn(shift, std::move(fact)); }
+    FactId keepIn(ShiftId shift, Fact fact) override { return writer_.keepIn(shift, std::move(fact)); }
     std::optional<Journal> beside() const override { return beside_.beside(); }
     std::string trouble() const override {
         const std::lock_guard lock{mutex_};

@@ -26,7 +26,7 @@ public:
     virtual bool flush(std::chrono::milliseconds patience) = 0;
     // As withdraw and keep, in a shift that is over: a correction.
     virtual void withdrawFrom(ShiftId shift, FactId fact, Instant at) = 0;
-    virtual void keepIn(ShiftId shift, Fact fact) = 0;
+    virtual FactId keepIn(ShiftId shift, Fact fact) = 0; // 0: the journal will number it
     // Another connection to the same journal with the right to write, for another thread; none where nothing is kept.
     virtual std::optional<Journal> beside() const = 0;
     // Why facts cannot be kept now; empty when all is well.

@@ -7,6 +7,7 @@
 #include "ui/words/fault_words.h"
 #include "ui/words/journal_words.h"
 
+#include <QCoreApplication>
 #include <QFileDialog>
 #include <fstream>
 
@@ -24,6 +25,11 @@ public:
         connect(screen, &ReviewScreen::layOverWanted, this, [this](ShiftId shift) { tell([&] { lay(shift); }); });
         connect(screen, &ReviewScreen::forecastsWanted, this,
                 [this](ShiftId shift) { tell([&] { layForecasts(shift); }); });
+        connect(screen, &ReviewScreen::entriesWanted, this, [this](ShiftId shift) { tell([&] { entries(shift); }); });
+        connect(screen, &ReviewScreen::correctionWanted, this,
+                [this](ShiftId shift, FactId fact, const std::optional<Fact>& instead) {
+                    tell([&] { correct(shift, fact, instead); });
+                });
         connect(screen, &ReviewScreen::exportWanted, this,
                 [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
         connect(screen, &ReviewScreen::importWanted, this, [this] { tell([&] { importLogs(); }); });
@@ -72,6 +78,26 @@ private:
             screen_->takeOff(shift);
         else
             screen_->layOver(shift, boilOf(reading(), shift));
+    }
+    void entries(ShiftId shift) {
+        const auto journal = reading();
+        const auto units = console_.choices().units;
+        screen_->showEntries(
+            entryLines(journal.deeds(shift), journal.withdrawn(shift), screen_->chart().trace().clock(), units));
+    }
+    // The screen changes because the journal has: it is read again.
+    void correct(ShiftId shift, FactId fact, const std::optional<Fact>& instead) {
+        const auto answer = session_.correct(shift, fact, instead);
+        if (const auto* refused = std::get_if<Session::Refused>(&answer))
+            return screen_->say(QCoreApplication::translate("Session", refused->why.c_str()));
+        const bool kept = std::get<Session::Entered>(answer).kept;
+        list();
+        open(shift);
+        entries(shift);
+        console_.refreshSoon();
+        screen_->say(!kept     ? Console::tr("Not on the disk yet. It is tried again each second.")
+                     : instead ? Console::tr("Corrected. What stood there before stays to be read.")
+                               : Console::tr("Taken back. What stood there stays to be read."));
     }
     void exportShift(ShiftId shift) {
         const auto place = QFileDialog::getSaveFileName(screen_, Console::tr("Export the shift"),

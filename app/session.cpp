@@ -35,6 +35,7 @@ Session::Session(std::unique_ptr<Keeper> keeper, ShiftClock clock)
 void Session::resume(std::vector<Boil::Entry> facts) {
     if (facts.empty() || !openShift())
         return;
+    shift_ = openShift();
     const auto first = facts.front().fact.at;
     auto last = first;
     Duration steps{0};
@@ -55,6 +56,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
         keeper_->close();
         entered_.clear();
         boil_ = Boil{};
+        shift_.reset();
         clock_.startAtWall();
     } else {
         watched_ = true;
@@ -103,6 +105,7 @@ FactId Session::take(Fact fact) {
     const bool begins = !openShift();
     const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
     auto kept = keeper_->keep(fact);
+    shift_ = kept.shift;
     if (begins) {
         boil_ = Boil{};
         entered_.clear();
@@ -195,21 +198,28 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
     if (!onlyWatches_.empty())
         return Refused{onlyWatches_};
     const Instant at = now();
+    if (instead && instead->at > at + furthestAhead)
+        return Refused{"Its time lies in the future. Write the time it happened, or leave the time empty for now."};
     if (instead)
         instead->entered = at;
     const bool goesOn = shift == openShift();
-    if (goesOn) {
+    const bool shown = shift == shift_;
+    if (goesOn)
         keeper_->withdraw(fact, at);
+    else
+        keeper_->withdrawFrom(shift, fact, at);
+    if (shown) {
         boil_.withdraw(fact);
         std::erase_if(entered_, [&](const auto& entry) { return entry.id == fact; });
-    } else {
-        keeper_->withdrawFrom(shift, fact, at);
     }
     FactId id = fact;
-    if (instead && goesOn)
+    if (instead && goesOn) {
         id = take(std::move(*instead));
-    else if (instead)
-        keeper_->keepIn(shift, std::move(*instead));
+    } else if (instead) {
+        id = keeper_->keepIn(shift, *instead);
+        if (shown)
+            boil_.add(id, std::move(*instead));
+    }
     return Entered{id, keeper_->flush(personsPatience)};
 }
 
@@ -220,6 +230,7 @@ void Session::letGo() {
     entered_.clear();
     seen_.clear();
     lastRead_.clear();
+    shift_.reset();
     watched_ = false;
     onlyWatches_ = "The journal is being put back.";
 }

@@ -66,7 +66,7 @@ public:
     const Fact* lastEntered() const { return entered_.empty() ? nullptr : &entered_.back().fact; }
 
     // Corrects an entry of any shift: withdraws it and, if there is one, keeps what it should have been, marked as
-    // entered now. The old one stays in the journal, as withdrawn.
+    // entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
     Answer correct(ShiftId shift, FactId fact, std::optional<Fact> instead);
 
     // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
@@ -93,6 +93,7 @@ private:
     std::unique_ptr<Keeper> keeper_;
     ShiftClock clock_;
     Boil boil_;
+    std::optional<ShiftId> shift_;     // whose facts are folded: it may be over
     bool watched_ = false;             // a shift has been going on since the program began
     std::vector<Boil::Entry> entered_; // what undo() walks back through
     std::set<FactId> seen_;            // of the shift that is only shown

@@ -72,15 +72,20 @@ FactId Scribe::keepIn(ShiftId shift, Fact fact, std::vector<Change>& changes) {
     const FactId id = latest ? now_.next++ : 0;
     if (const auto* set = std::get_if<Set>(&fact.what); set && latest)
         now_.settings.push_back({fact.at, id, *set});
+    if (latest && !now_.open && std::holds_alternative<ShiftEnd>(fact.what))
+        now_.endedBy = id;
     changes.emplace_back(KeepFact{shift, id, std::move(fact)});
     return id;
 }
 
 void Scribe::withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string by, std::vector<Change>& changes) {
-    if (shift == now_.shift)
-        withdraw(fact, at, std::move(by), changes);
-    else
+    if (shift != now_.shift) {
         changes.emplace_back(WithdrawFact{shift, 0, fact, at, std::move(by)});
+        return;
+    }
+    if (fact == now_.endedBy)
+        now_.endedBy = 0; // its end is put right, not taken back: it stays over
+    withdraw(fact, at, std::move(by), changes);
 }
 
 void Scribe::close(std::vector<Change>& changes) {

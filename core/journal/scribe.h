@@ -35,7 +35,7 @@ public:
     Kept keep(Fact fact, std::vector<Change>& changes);
     // A fact of the latest shift; false if there is none of that number. Withdrawing its shift_end opens it again.
     bool withdraw(FactId fact, Instant at, std::string by, std::vector<Change>& changes);
-    // The same in any shift, also one that has ended; 0: the journal will number it.
+    // The same in any shift, also one that has ended, which stays ended; 0: the journal will number it.
     FactId keepIn(ShiftId shift, Fact fact, std::vector<Change>& changes);
     void withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string by, std::vector<Change>& changes);
     void close(std::vector<Change>& changes);

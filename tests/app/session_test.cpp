@@ -1,5 +1,7 @@
 #include "app/session.h"
 
+#include <cstdlib>
+#include <filesystem>
 #include <gmock/gmock.h>
 
 namespace panside {
@@ -22,9 +24,10 @@ public:
     void carry(Fact setting) override { scribe_.carry(std::move(setting), waiting_); }
     std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
     std::vector<Set> inForce() const override { return scribe_.inForce(); }
-    // Other shifts than the open one are beyond this disk.
-    void withdrawFrom(ShiftId, FactId, Instant) override {}
-    void keepIn(ShiftId, Fact) override {}
+    void withdrawFrom(ShiftId shift, FactId fact, Instant at) override {
+        scribe_.withdrawFrom(shift, fact, at, {}, waiting_);
+    }
+    FactId keepIn(ShiftId shift, Fact fact) override { return scribe_.keepIn(shift, std::move(fact), waiting_); }
     std::optional<Journal> beside() const override { return std::nullopt; }
     std::string trouble() const override { return disk_.broken && !waiting_.empty() ? "the disk is full" : ""; }
     bool flush(std::chrono::milliseconds) override {
@@ -139,6 +142,48 @@ TEST_F(SessionTest, UndoTakesBackTheLastThingSaidNotWhatWasRead) {
     EXPECT_TRUE(std::holds_alternative<Reading>(s.boil().facts()[0].fact.what));
 }
 
+TEST_F(SessionTest, CorrectsAnEntryOfTheShiftThatGoesOn) {
+    auto s = session();
+    const auto began = s.now();
+    s.enter(Fact{began, Lit{}});
+    run(60);
+    const auto fired = s.now();
+    const auto wrong = std::get<Session::Entered>(s.enter(Fact{fired, Defoamer{400}}));
+    run(600);
+    const What right = Defoamer{4};
+    ASSERT_TRUE(kept(s.correct(began, wrong.id, Fact{fired, right})));
+    EXPECT_EQ(disk.withdrawn, std::vector<FactId>{wrong.id});
+    EXPECT_EQ(disk.shifts[0].back(), (Fact{fired, right, {}, s.now()}));
+    ASSERT_EQ(s.boil().facts().size(), 2U);
+    EXPECT_EQ(s.boil().facts()[1].fact.what, right);
+    EXPECT_EQ(s.lastEntered()->what, right);
+}
+
+// Its end had been opened again by the correction, and the next fact then went into last night's shift.
+TEST_F(SessionTest, AShiftWhoseEndIsCorrectedStaysOver) {
+    auto s = session();
+    const auto began = s.now();
+    s.enter(Fact{began, Lit{}});
+    run(3600);
+    const auto end = std::get<Session::Entered>(s.enter(Fact{s.now(), ShiftEnd{}}));
+    run(60);
+    ASSERT_TRUE(kept(s.correct(began, end.id, Fact{began + 3000s, ShiftEnd{}})));
+    EXPECT_FALSE(s.openShift());
+    EXPECT_EQ(s.boil().facts().back().fact.at, began + 3000s);
+    run(60);
+    s.enter(Fact{s.now(), Lit{}});
+    EXPECT_EQ(disk.shifts.size(), 2U);
+}
+
+TEST_F(SessionTest, RefusesACorrectionIntoTheFuture) {
+    auto s = session();
+    const auto began = s.now();
+    const auto lit = std::get<Session::Entered>(s.enter(Fact{began, Lit{}}));
+    const auto answer = s.correct(began, lit.id, Fact{began + 3600s, Lit{}});
+    ASSERT_TRUE(std::holds_alternative<Session::Refused>(answer));
+    EXPECT_TRUE(disk.withdrawn.empty());
+}
+
 TEST_F(SessionTest, RaisesTheAlarmWhileNothingCanBeKeptAndLosesNothing) {
     auto s = session();
     s.enter(Fact{s.now(), Lit{}});
@@ -243,6 +288,36 @@ TEST_F(SessionTest, KeepsNothingOfARehearsal) {
     EXPECT_TRUE(disk.shifts.empty());
     EXPECT_EQ(s.boil().facts().size(), 1U);
     EXPECT_EQ(s.undo().value().what, What(Lit{}));
+}
+
+// With a real file: last night's load is put right while tonight's shift goes on.
+TEST_F(SessionTest, CorrectsAShiftThatIsOverInTheJournalItself) {
+    std::string folder = (std::filesystem::temp_directory_path() / "panside-test-XXXXXX").string();
+    ASSERT_TRUE(::mkdtemp(folder.data()));
+    const auto place = std::filesystem::path{folder} / "nights.journal";
+    {
+        Session s{keeperIn(Journal::open(place)), clock()};
+        const auto first = s.now();
+        s.enter(Fact{first, Lit{}});
+        const auto wrong = std::get<Session::Entered>(s.enter(Fact{first + 1s, Defoamer{300}}));
+        run(7200);
+        s.enter(Fact{s.now(), ShiftEnd{}});
+        run(3600);
+        s.enter(Fact{s.now(), Lit{}});
+        ASSERT_TRUE(kept(s.correct(first, wrong.id, Fact{first + 1s, Defoamer{3}})));
+        for (const auto& entry : s.boil().facts()) // tonight's are left alone
+            EXPECT_FALSE(std::holds_alternative<Defoamer>(entry.fact.what));
+
+        const auto journal = Journal::open(place, Journal::Access::read);
+        const auto deeds = journal.deeds(first);
+        ASSERT_EQ(deeds.size(), 3U);
+        EXPECT_EQ(deeds[1].fact, (Fact{first + 1s, Defoamer{3}, {}, s.now()}));
+        const auto old = journal.withdrawn(first);
+        ASSERT_EQ(old.size(), 1U);
+        EXPECT_EQ(old[0].entry.fact.what, What(Defoamer{300}));
+        EXPECT_EQ(old[0].at, s.now());
+    }
+    std::filesystem::remove_all(folder);
 }
 
 } // namespace

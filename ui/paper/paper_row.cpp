@@ -11,6 +11,7 @@
 #include <QLocale>
 #include <QRegularExpression>
 #include <array>
+#include <tuple>
 
 namespace panside {
 namespace {
@@ -231,7 +232,44 @@ private:
     std::string value_, unit_, detail_;
 };
 
-QString written(double number, Unit unit) { return QLocale{}.toString(number, 'g', 6) + u' ' + symbolOf(unit); }
+// "1,200" would be read back as one and a fifth.
+QString written(double number, Unit unit) {
+    QLocale plain;
+    plain.setNumberOptions(QLocale::OmitGroupSeparator);
+    return plain.toString(number, 'g', 7) + u' ' + symbolOf(unit);
+}
+
+Instant shownThen(Instant at, const WallClock& clock) {
+    return Instant{} + std::chrono::milliseconds{clock.at(at).toMSecsSinceEpoch()};
+}
+
+// What a row of paper has no room for.
+void keepTheRest(Fact& fact, const Fact& old) {
+    if (fact.what.index() != old.what.index())
+        return;
+    fact.extra = old.extra;
+    std::visit(Overloaded{[&](Reading& now) { now.probe = std::get<Reading>(old.what).probe; },
+                          [&](Fired& now) {
+                              const auto& then = std::get<Fired>(old.what);
+                              now.moisture = then.moisture;
+                              now.fire = then.fire;
+                          },
+                          [&](DensityCheck& now) {
+                              const auto& then = std::get<DensityCheck>(old.what);
+                              now.drawn = then.drawn;
+                              if (now.with == then.with)
+                                  now.scale = then.scale;
+                          },
+                          [&](WaterCheck& now) { now.probe = std::get<WaterCheck>(old.what).probe; },
+                          [&](SapIn& now) {
+                              const auto& then = std::get<SapIn>(old.what);
+                              now.temperature = then.temperature;
+                              if (then.sugar && now.sugar)
+                                  now.from = then.from;
+                          },
+                          [](auto&) {}},
+               fact.what);
+}
 
 } // namespace
 
@@ -273,10 +311,9 @@ std::optional<PaperFigure> paperFigureIn(const QString& text) {
     return std::nullopt;
 }
 
-std::optional<PaperRow> paperRowOf(const Fact& fact, const QTimeZone& zone) {
-    const auto millis = std::chrono::floor<std::chrono::milliseconds>(fact.at).time_since_epoch().count();
+std::optional<PaperRow> paperRowOf(const Fact& fact, const WallClock& clock) {
     PaperRow row;
-    row.time = QDateTime::fromMSecsSinceEpoch(millis, zone).toString(QStringLiteral("HH:mm"));
+    row.time = clock.hourAndMinute(fact.at);
     row.who = QString::fromStdString(fact.by);
     const auto is = [&](std::size_t what) { row.what = tr(whats[what].word); };
     return std::visit(
@@ -341,6 +378,31 @@ std::optional<PaperRow> paperRowOf(const Fact& fact, const QTimeZone& zone) {
             },
             [](const auto&) -> std::optional<PaperRow> { return std::nullopt; }},
         fact.what);
+}
+
+PaperRead readCorrection(const PaperRow& row, const Fact& old, const WallClock& clock, Units units) {
+    using namespace std::chrono_literals;
+    const auto was = paperRowOf(old, clock);
+    // "near" is half a day either way, or six hours where a or p was left away.
+    const auto time = paperTimeIn(row.time);
+    const Instant shown = shownThen(old.at, clock), above = shown - (time && time->half ? 4h : 6h);
+    const PaperDay day{clock.at(old.at).date(), QTimeZone::systemTimeZone(), units};
+    PaperRead read = Row{row, day, above}.read();
+    if (!read.fact || !was)
+        return read;
+    Fact& fact = *read.fact;
+    const bool sameMoment = row.time.trimmed() == was->time;
+    fact.at = sameMoment ? old.at : fact.at - (shown - old.at);
+    if (std::tie(row.what, row.figure, row.more) == std::tie(was->what, was->figure, was->more)) {
+        fact.what = old.what;
+        fact.extra = old.extra;
+    } else {
+        keepTheRest(fact, old);
+    }
+    if (const auto* fired = std::get_if<Fired>(&old.what); fired && fired->inferred)
+        if (auto* now = std::get_if<Fired>(&fact.what))
+            now->inferred = false; // a person has looked at it
+    return read;
 }
 
 } // namespace panside

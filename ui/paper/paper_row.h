@@ -2,6 +2,7 @@
 // A log on paper, typed row by row: what each row would become, or what is wrong with it and in which field. Pure.
 #include "core/boil/fact.h"
 #include "ui/look/units.h"
+#include "ui/look/wall_clock.h"
 #include "ui/paper/paper_time.h"
 
 #include <QString>
@@ -34,8 +35,12 @@ std::vector<PaperRead> readPaper(const std::vector<PaperRow>& rows, const PaperD
 
 // What may stand under "what", in the person's words.
 QStringList paperWhats();
-// A fact as it would stand on paper: to be corrected. Of what no paper log tells, nothing.
-std::optional<PaperRow> paperRowOf(const Fact& fact, const QTimeZone& zone);
+// A fact as it would stand on paper, by the clock that hung there then: to be corrected. Of what no paper log tells,
+// nothing.
+std::optional<PaperRow> paperRowOf(const Fact& fact, const WallClock& clock);
+// What the row says now, in place of the fact that it was made from: the moment near the old one, to the second where
+// the time was left as it was; what no paper row shows stays as it was.
+PaperRead readCorrection(const PaperRow& row, const Fact& old, const WallClock& clock, Units units);
 
 // A figure as written, with its unit as written: "2,5 gal", "40#", "210.5 °F". The unit is none where none was written.
 struct PaperFigure {

@@ -1,12 +1,14 @@
 #include "ui/review/review_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/review/entries_pane.h"
 #include "ui/review/score_words.h"
 
 #include <QEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QStackedWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -14,22 +16,28 @@
 namespace panside {
 
 ReviewScreen::ReviewScreen(QWidget* parent)
-    : QWidget{parent}, table_{new QTableWidget}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel},
-      open_{new Press}, lay_{new Press}, forecasts_{new Press}, export_{new Press}, import_{new Press}, back_{
-                                                                                                            new Press} {
+    : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
+      chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press}, lay_{new Press},
+      forecasts_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
     column->addWidget(story_);
     column->addWidget(chart_, 3);
-    column->addWidget(table_, 2);
+    auto* list = new QWidget;
+    auto* below = new QVBoxLayout{list};
+    below->setContentsMargins(0, 0, 0, 0);
+    below->addWidget(table_, 1);
+    lower_->addWidget(list);
+    lower_->addWidget(entries_);
     column->addWidget(said_);
+    column->addWidget(lower_, 2);
     auto* keys = new QHBoxLayout;
-    for (Press* press : {open_, lay_, forecasts_, export_, import_, back_}) {
+    for (Press* press : {open_, lay_, forecasts_, correct_, export_, import_, back_}) {
         press->setFocusPolicy(Qt::TabFocus);
         keys->addWidget(press, 1);
     }
-    column->addLayout(keys);
+    below->addLayout(keys);
 
     table_->setObjectName(QStringLiteral("shifts"));
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -41,6 +49,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     open_->setObjectName(QStringLiteral("open"));
     lay_->setObjectName(QStringLiteral("layOver"));
     forecasts_->setObjectName(QStringLiteral("forecasts"));
+    correct_->setObjectName(QStringLiteral("correct"));
     export_->setObjectName(QStringLiteral("export"));
     import_->setObjectName(QStringLiteral("import"));
     back_->setObjectName(QStringLiteral("back"));
@@ -50,6 +59,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
     connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
+    connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_C); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
     connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
     connect(back_, &Press::clicked, this, [this] { act(Qt::Key_Escape); });
@@ -58,7 +68,14 @@ ReviewScreen::ReviewScreen(QWidget* parent)
         if (!words.isEmpty())
             said_->setText(words);
     });
-    setFocusProxy(table_);
+    connect(entries_, &EntriesPane::chosen, chart_, [this](Instant at) { chart_->pointAt(at); });
+    connect(entries_, &EntriesPane::said, this, &ReviewScreen::say);
+    connect(entries_, &EntriesPane::left, this, &ReviewScreen::hideEntries);
+    connect(entries_, &EntriesPane::correctionWanted, this, [this](FactId fact, const std::optional<Fact>& instead) {
+        if (opened_)
+            emit correctionWanted(*opened_, fact, instead);
+    });
+    setFocusProxy(lower_);
     name();
 }
 
@@ -66,6 +83,7 @@ void ReviewScreen::name() {
     open_->say(tr("Open"), tr("Enter"));
     lay_->say(tr("Lay over it"), tr("Space"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
+    correct_->say(tr("Correct an entry"), QStringLiteral("C"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
     import_->say(tr("Read a log in"), QStringLiteral("I"));
     back_->say(tr("Back to the board"), tr("Esc"));
@@ -77,7 +95,8 @@ void ReviewScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
-    for (Press* press : {open_, lay_, forecasts_, export_, import_, back_})
+    entries_->wear(dress);
+    for (Press* press : {open_, lay_, forecasts_, correct_, export_, import_, back_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
@@ -112,8 +131,11 @@ std::optional<ShiftId> ReviewScreen::chosen() const {
 }
 
 void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
+    if (opened_ != shift)
+        hideEntries();
     over_.clear();
     opened_ = shift;
+    units_ = units;
     drawOver();
     chart_->setUnits(units);
     chart_->trace().clear();
@@ -150,6 +172,20 @@ void ReviewScreen::turnForecasts() {
     chart_->layForecasts({});
     forecastsLie_ = false;
     said_->clear();
+}
+
+void ReviewScreen::showEntries(std::vector<EntryLine> lines) {
+    entries_->display(std::move(lines), chart_->trace().clock(), units_);
+    lower_->setCurrentWidget(entries_);
+    entries_->setFocus();
+    if (entries_->lines().empty())
+        say(tr("Nobody entered anything in this shift."));
+}
+
+void ReviewScreen::hideEntries() {
+    lower_->setCurrentIndex(0);
+    chart_->pointAt(std::nullopt);
+    table_->setFocus();
 }
 
 bool ReviewScreen::isLaidOver(ShiftId shift) const {
@@ -196,6 +232,12 @@ bool ReviewScreen::act(int key) {
         return true;
     case Qt::Key_P:
         turnForecasts();
+        return true;
+    case Qt::Key_C:
+        if (opened_)
+            emit entriesWanted(*opened_);
+        else
+            say(tr("Open a shift first."));
         return true;
     case Qt::Key_E:
         if (shift)

@@ -1,15 +1,18 @@
 #pragma once
 #include "ui/chart/rise_chart.h"
 #include "ui/look/dress.h"
+#include "ui/review/entry_lines.h"
 #include "ui/review/review_view.h"
 
 #include <QWidget>
 
 class QLabel;
+class QStackedWidget;
 class QTableWidget;
 
 namespace panside {
 
+class EntriesPane;
 class Press;
 
 // The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was
@@ -31,6 +34,8 @@ public:
     void layOver(ShiftId shift, const Boil& boil);
     bool isLaidOver(ShiftId shift) const;
     void takeOff(ShiftId shift);
+    // What people entered in the one that is open, to be put right; and again, when the journal has changed.
+    void showEntries(std::vector<EntryLine> lines);
     // What came of an import or an export.
     void say(const QString& words);
     RiseChart& chart() { return *chart_; }
@@ -40,6 +45,8 @@ signals:
     void openWanted(panside::ShiftId shift);
     void layOverWanted(panside::ShiftId shift);
     void forecastsWanted(panside::ShiftId shift);
+    void entriesWanted(panside::ShiftId shift);
+    void correctionWanted(panside::ShiftId shift, panside::FactId fact, const std::optional<panside::Fact>& instead);
     void exportWanted(panside::ShiftId shift);
     void importWanted();
     void left();
@@ -54,6 +61,7 @@ private:
     bool act(int key);
     void drawOver();
     void turnForecasts();
+    void hideEntries();
 
     Dress dress_;
     std::vector<ReviewRow> rows_;
@@ -65,11 +73,14 @@ private:
     std::optional<ShiftId> opened_;
     std::vector<DrawScore> scores_;
     bool forecastsLie_ = false;
+    Units units_ = Units::us;
+    QStackedWidget* lower_; // the shifts, or the entries of one
     QTableWidget* table_;
+    EntriesPane* entries_;
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *forecasts_, *export_, *import_, *back_;
+    Press *open_, *lay_, *forecasts_, *correct_, *export_, *import_, *back_;
 };
 
 } // namespace panside

@@ -51,7 +51,7 @@ TEST(PaperRows, AFactOnPaperReadsBackAsItself) {
           "2026-03-14T21:00:00Z,note,,,smoke", "2026-03-14T21:00:00Z,tank_level,300,gal,probe=hand",
           "2026-03-14T21:00:00Z,pan_swapped,,,by=Odile"}) {
         const auto fact = std::get<Fact>(factOfLine(row));
-        const auto paper = paperRowOf(fact, night.zone);
+        const auto paper = paperRowOf(fact, WallClock{});
         ASSERT_TRUE(paper) << row;
         const auto read = readPaper({*paper}, night).front();
         ASSERT_TRUE(read.fact) << row << ": " << read.words.toStdString();
