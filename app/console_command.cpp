@@ -140,6 +140,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addKeeping(console, session, journal);
     addHandover(console, session, journal);
     addPaper(console, session);
+    addImport(console, session);
     addFuel(console);
     addSeason(console, session, journal);
     addSound(console);

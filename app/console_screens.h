@@ -16,6 +16,8 @@ void addKeeping(Console& console, Session& session, const std::filesystem::path&
 void addHandover(Console& console, Session& session, const std::filesystem::path& journal);
 // A log on paper, typed the next day.
 void addPaper(Console& console, Session& session);
+// Logs read in, other loggers' tables too.
+void addImport(Console& console, Session& session);
 // How loud the alarms are, and hearing them.
 void addSound(Console& console);
 void addFuel(Console& console);

@@ -28,6 +28,8 @@ std::string_view nameOf(ImportOutcome outcome) {
         return "twoShifts";
     case ImportOutcome::cancelled:
         return "cancelled";
+    case ImportOutcome::unreadable:
+        return "unreadable";
     }
     return {};
 }

@@ -4,7 +4,6 @@
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
 #include "ui/review/review_screen.h"
-#include "ui/words/fault_words.h"
 #include "ui/words/journal_words.h"
 
 #include <QCoreApplication>
@@ -32,7 +31,7 @@ public:
                 });
         connect(screen, &ReviewScreen::exportWanted, this,
                 [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
-        connect(screen, &ReviewScreen::importWanted, this, [this] { tell([&] { importLogs(); }); });
+        connect(screen, &ReviewScreen::importWanted, &console, [&console] { console.act(Action::importing); });
     }
     void list() {
         tell([&] {
@@ -108,26 +107,6 @@ private:
         exportLog(reading(), shift, [&](std::string_view piece) { log << piece; });
         log.close();
         screen_->say(log ? Console::tr("Written: %1").arg(place) : Console::tr("%1 could not be written.").arg(place));
-    }
-    void importLogs() {
-        const auto places = QFileDialog::getOpenFileNames(screen_, Console::tr("Import shift logs"), {},
-                                                          Console::tr("Shift logs (*.csv)"));
-        if (places.isEmpty())
-            return;
-        QStringList said;
-        auto beside = session_.journalBeside();
-        if (!beside)
-            throw JournalError{JournalTrouble::readOnly, place_, "this console only watches"};
-        Journal& journal = *beside;
-        for (const auto& place : places) {
-            std::ifstream log{place.toStdString(), std::ios::binary};
-            const auto imported = importLog(journal, log);
-            said << QString::fromStdString(sentence(imported, place.toStdString()));
-            for (const auto& fault : imported.faults)
-                said << faultWords(fault, place);
-        }
-        list();
-        screen_->say(said.mid(0, 4).join(QStringLiteral("\n")));
     }
 
     Console& console_;

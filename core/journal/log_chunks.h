@@ -1,8 +1,8 @@
 #pragma once
-#include "core/boil/shift_log.h"
+#include "core/journal/log_source.h"
 
 #include <cstdint>
-#include <iosfwd>
+#include <istream>
 #include <optional>
 #include <string>
 
@@ -10,12 +10,12 @@ namespace panside {
 
 // Reads a log piece by piece, cut between rows, so that a log of any length needs little memory. Rows are by time
 // within a piece only.
-class LogChunks {
+class LogChunks : public LogSource {
 public:
     explicit LogChunks(std::istream& log) : log_{log} {}
-    // Faults and warnings carry the lines of the whole log. nullopt at the end.
-    std::optional<ReadLog> next();
-    std::uint64_t bytes() const { return bytes_; }
+    std::optional<ReadLog> next() override;
+    std::uint64_t bytes() const override { return bytes_; }
+    bool broken() const override { return log_.bad(); }
 
 private:
     bool fill();

@@ -127,10 +127,14 @@ Digest digestOf(const Journal& journal, ShiftId shift) {
 }
 
 Imported importLog(Journal& journal, std::istream& log, const ImportOptions& options) {
+    LogChunks chunks{log};
+    return importLog(journal, chunks, options);
+}
+
+Imported importLog(Journal& journal, LogSource& chunks, const ImportOptions& options) {
     requireRight(journal.inside());
     Imported imported;
     Staged staged;
-    LogChunks chunks{log};
     while (auto chunk = chunks.next()) {
         take(chunk->faults, imported.faults, imported.faultCount, options.most);
         take(chunk->warnings, imported.warnings, imported.warningCount, options.most);
@@ -141,6 +145,10 @@ Imported importLog(Journal& journal, std::istream& log, const ImportOptions& opt
             imported.outcome = ImportOutcome::cancelled;
             return imported;
         }
+    }
+    if (chunks.broken()) {
+        imported.outcome = ImportOutcome::unreadable;
+        return imported;
     }
     staged.pack();
     imported.facts = staged.digest().facts;
@@ -211,6 +219,8 @@ std::string sentence(const Imported& imported, std::string_view file) {
             file, textOf(imported.endedAt), textOf(imported.litAgain));
     case ImportOutcome::cancelled:
         return fmt::format("{}: stopped; nothing was imported.", file);
+    case ImportOutcome::unreadable:
+        return fmt::format("{}: cannot be read to its end; nothing was imported. Check the disk or stick.", file);
     }
     return {};
 }

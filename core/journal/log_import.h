@@ -2,6 +2,7 @@
 // Shift logs into the journal and out of it again.
 #include "core/boil/shift_log.h"
 #include "core/journal/journal.h"
+#include "core/journal/log_source.h"
 
 #include <cstdint>
 #include <functional>
@@ -15,7 +16,8 @@ enum class ImportOutcome : std::uint8_t {
     faulty,       // the log has faults
     differs, // a shift with the same beginning but other facts is there: which of the two is right only a person knows
     twoShifts, // a fire is lit after the shift_end
-    cancelled
+    cancelled,
+    unreadable // the file could not be read to its end
 };
 
 // Of a log that is refused or cancelled, nothing at all is in the journal.
@@ -40,6 +42,9 @@ struct ImportOptions {
 // Reads as a stream: ten million readings need some 30 MB. The journal is held only for the moment of the last write.
 // Throws JournalError as the journal does.
 Imported importLog(Journal& journal, std::istream& log, const ImportOptions& options = {});
+
+// The same of any source: another logger's table by its map.
+Imported importLog(Journal& journal, LogSource& log, const ImportOptions& options = {});
 
 // A shift as a log, in pieces as they are made. False if `goOn` said to stop: what came is then only a part.
 bool exportLog(const Journal& journal, ShiftId shift, const std::function<void(std::string_view)>& piece,

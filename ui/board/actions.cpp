@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 30> table{{
+constexpr std::array<ActionRow, 31> table{{
     {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -64,6 +64,8 @@ constexpr std::array<ActionRow, 30> table{{
      QT_TRANSLATE_NOOP("Actions", "how loud the alarms are; hear them")},
     {Action::fuel, Qt::Key_B, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Fire and fuel"),
      QT_TRANSLATE_NOOP("Actions", "loads, stack, where the heat went, the last load")},
+    {Action::importing, Qt::Key_I, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Logs in"),
+     QT_TRANSLATE_NOOP("Actions", "read shift logs, or other loggers' tables, into the journal")},
     {Action::dayOrNight, Qt::Key_F9, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Day or night"),
      QT_TRANSLATE_NOOP("Actions", "light for a bright room, dim for the dark")},
     {Action::acrossTheRoom, Qt::Key_F11, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Across the room"),

@@ -39,6 +39,7 @@ enum class Action {
     paper,
     sound,
     fuel,
+    importing,
     dayOrNight,
     acrossTheRoom
 };

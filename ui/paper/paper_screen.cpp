@@ -141,7 +141,8 @@ std::optional<PaperDay> PaperScreen::day() {
         return std::nullopt;
     }
     const QTimeZone zone{zone_->text().trimmed().toLatin1()};
-    if (!zone.isValid()) {
+    // Qt takes any word for the name of a zone without an offset.
+    if (!QTimeZone::isTimeZoneIdAvailable(zone.id()) || !zone.isValid()) {
         say(tr("“%1” is no time zone. Write one as America/New_York.").arg(zone_->text()));
         return std::nullopt;
     }

@@ -2,6 +2,9 @@
 
 #include "tests/core/journal/place.h"
 
+#include <stdexcept>
+#include <streambuf>
+
 namespace panside {
 namespace {
 
@@ -157,6 +160,31 @@ TEST_F(LogImport, AnExportCanBeStopped) {
     EXPECT_FALSE(exportLog(
         journal, result.shift, [&](std::string_view) { ++pieces; }, [](std::uint64_t) { return false; }));
     EXPECT_EQ(pieces, 1);
+}
+
+// A stick pulled in mid-import had looked like the end of the log, and half a night was taken for the whole.
+class Pulled : public std::streambuf {
+public:
+    explicit Pulled(std::string text) : text_{std::move(text)} {
+        setg(text_.data(), text_.data(), text_.data() + text_.size());
+    }
+
+protected:
+    int_type underflow() override { throw std::runtime_error{"no such device"}; }
+
+private:
+    std::string text_;
+};
+
+TEST_F(LogImport, ALogThatCannotBeReadToItsEndIsRefusedWhole) {
+    Journal journal = Journal::open(place());
+    Pulled stick{shortLog};
+    std::istream log{&stick};
+    const auto done = importLog(journal, log);
+    EXPECT_EQ(done.outcome, ImportOutcome::unreadable);
+    EXPECT_EQ(sentence(done, "night.csv"),
+              "night.csv: cannot be read to its end; nothing was imported. Check the disk or stick.");
+    EXPECT_TRUE(journal.shifts().empty());
 }
 
 } // namespace

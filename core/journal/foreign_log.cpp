@@ -1,0 +1,170 @@
+#include "core/journal/foreign_log.h"
+
+#include "core/boil/shift_log.h"
+#include "core/boil/vocabulary.h"
+
+#include <algorithm>
+#include <array>
+#include <istream>
+
+namespace panside {
+namespace {
+
+constexpr std::size_t pieceSize = 1U << 18;
+constexpr std::size_t longestLine = 1U << 20; // a file without line ends is no table
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+
+std::string_view trimmed(std::string_view text) {
+    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
+        text.remove_prefix(1);
+    while (!text.empty() && (text.back() == ' ' || text.back() == '\t' || text.back() == '\r'))
+        text.remove_suffix(1);
+    return text;
+}
+
+Fault faultAt(std::size_t line, std::string field, std::string given, std::string wanted) {
+    return {Slip::detailValue, line, 0, std::move(field), std::move(given), std::move(wanted)};
+}
+
+std::string nameOf(int column) { return "column " + std::to_string(column + 1); }
+
+// Of an hour that came twice the one that follows on the row above.
+std::optional<Instant> following(const std::vector<Instant>& moments, std::int64_t micro,
+                                 const std::optional<Instant>& before) {
+    for (const Instant moment : moments) {
+        const Instant at = moment + std::chrono::microseconds{micro};
+        if (!before || at >= *before)
+            return at;
+    }
+    return moments.empty() ? std::nullopt : std::optional{moments.back() + std::chrono::microseconds{micro}};
+}
+
+} // namespace
+
+std::vector<std::string> cellsOf(std::string_view line, char delimiter) {
+    std::vector<std::string> cells{{}};
+    bool quoted = false;
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const char letter = line[i];
+        if (letter == '"' && quoted && i + 1 < line.size() && line[i + 1] == '"')
+            cells.back() += line[i++];
+        else if (letter == '"')
+            quoted = !quoted;
+        else if (letter == delimiter && !quoted)
+            cells.emplace_back();
+        else
+            cells.back() += letter;
+    }
+    for (std::string& cell : cells)
+        cell = std::string{trimmed(cell)};
+    return cells;
+}
+
+bool isNoReading(std::string_view cell) {
+    static constexpr std::array<std::string_view, 12> words{"",     "-",    "--",   "---",   "nan",   "n/a",
+                                                            "null", "none", "open", "error", "fault", "#n/a"};
+    std::string low{cell};
+    std::transform(low.begin(), low.end(), low.begin(), [](char letter) {
+        return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter + 32) : letter;
+    });
+    return std::find(words.begin(), words.end(), low) != words.end();
+}
+
+ForeignRows::ForeignRows(std::istream& table, ForeignMap map, ZoneClock clock)
+    : table_{table}, map_{std::move(map)}, clock_{std::move(clock)} {}
+
+std::optional<ReadLog> ForeignRows::next() {
+    if (ended_)
+        return std::nullopt;
+    const auto before = text_.size();
+    text_.resize(before + pieceSize);
+    table_.read(text_.data() + before, pieceSize);
+    const auto got = static_cast<std::size_t>(table_.gcount());
+    text_.resize(before + got);
+    bytes_ += got;
+    ended_ = got < pieceSize;
+    ReadLog read;
+    std::string_view rest = text_;
+    if (line_ == 0 && rest.starts_with(byteOrderMark))
+        rest.remove_prefix(byteOrderMark.size());
+    for (auto end = rest.find('\n'); end != std::string_view::npos; end = rest.find('\n')) {
+        take(rest.substr(0, end), read);
+        rest.remove_prefix(end + 1);
+    }
+    if (ended_ && !rest.empty()) {
+        take(rest, read);
+        rest = {};
+    } else if (rest.size() > longestLine) {
+        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…",
+                                      "one row a line, each under a million characters"));
+        ended_ = true;
+        rest = {};
+    }
+    text_ = std::string{rest};
+    if (ended_ && !before_ && read.faults.empty())
+        read.faults.push_back({Slip::empty, 0, 0, {}, {}});
+    std::stable_sort(read.facts.begin(), read.facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    return read;
+}
+
+std::optional<Instant> ForeignRows::timeOf(const std::vector<std::string>& cells, ReadLog& read) {
+    std::string text = cells[static_cast<std::size_t>(map_.time)];
+    if (map_.date)
+        text = cells[static_cast<std::size_t>(*map_.date)] + ' ' + text;
+    const auto wrong = [&](std::string wanted) {
+        read.faults.push_back(faultAt(line_, nameOf(map_.time), text, std::move(wanted)));
+        return std::optional<Instant>{};
+    };
+    const auto time = foreignTimeIn(text, map_.form);
+    if (!time)
+        return wrong("a time as in " + std::string{exampleOf(map_.form)} + ", or choose another form");
+    if (const auto* moment = std::get_if<Instant>(&*time))
+        return *moment;
+    const auto& shown = std::get<ShownTime>(*time);
+    const auto at = following(clock_(shown), shown.microsecond, before_);
+    return at ? at : wrong("a time that clocks did not go forward over, or choose the zone of its clock");
+}
+
+void ForeignRows::take(std::string_view line, ReadLog& read) {
+    ++line_;
+    line = trimmed(line);
+    if (static_cast<int>(line_) <= map_.heading || line.empty())
+        return;
+    const auto cells = cellsOf(line, map_.delimiter);
+    int last = std::max(map_.time, map_.date.value_or(0));
+    for (const ForeignColumn& column : map_.columns)
+        last = std::max(last, column.column);
+    if (static_cast<int>(cells.size()) <= last) {
+        read.faults.push_back(faultAt(line_, "row", std::to_string(cells.size()) + " cells",
+                                      std::to_string(last + 1) + " cells or more, as they are mapped"));
+        return;
+    }
+    const auto at = timeOf(cells, read);
+    if (!at)
+        return;
+    before_ = at;
+    for (const ForeignColumn& column : map_.columns) {
+        std::string cell = cells[static_cast<std::size_t>(column.column)];
+        if (isNoReading(cell)) {
+            ++blanks_;
+            continue;
+        }
+        if (map_.decimalComma)
+            std::replace(cell.begin(), cell.end(), ',', '.');
+        // The log's own judge of a value; the time is put in afterwards.
+        auto made = factOf("2000-01-01T00:00:00Z", rowOf(column.series).name, cell, panside::nameOf(column.unit), {});
+        if (auto* fault = std::get_if<Fault>(&made)) {
+            fault->line = line_;
+            fault->field = nameOf(column.column);
+            fault->given = cells[static_cast<std::size_t>(column.column)];
+            read.faults.push_back(std::move(*fault));
+            continue;
+        }
+        auto& fact = std::get<Fact>(made);
+        fact.at = *at;
+        std::get<Reading>(fact.what).probe = map_.probe;
+        read.facts.push_back(std::move(fact));
+    }
+}
+
+} // namespace panside

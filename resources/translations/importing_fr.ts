@@ -1,0 +1,244 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>Actions</name>
+    <message>
+        <source>Logs in</source>
+        <translation>Lire des journaux</translation>
+    </message>
+    <message>
+        <source>read shift logs, or other loggers' tables, into the journal</source>
+        <translation>lire des veilles, ou les tableaux d'autres enregistreurs, dans le journal</translation>
+    </message>
+</context>
+<context>
+    <name>Import</name>
+    <message>
+        <source>no shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>
+        <translation>pas un journal de veille : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 de plus</translation>
+    </message>
+    <message>
+        <source>being read …</source>
+        <translation>en lecture…</translation>
+    </message>
+    <message>
+        <source>waits</source>
+        <translation>attend</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>pas commencé</translation>
+    </message>
+    <message>
+        <source>Cells without a reading, left out: %1.</source>
+        <translation>Cases sans lecture, laissées de côté : %1.</translation>
+    </message>
+    <message>
+        <source>Taken, and worth a look:</source>
+        <translation>Pris, et à regarder :</translation>
+    </message>
+    <message>
+        <source>Shifts added: %1, with %2 facts. There already: %3. Refused: %4.</source>
+        <translation>Veilles ajoutées : %1, avec %2 faits. Déjà là : %3. Refusées : %4.</translation>
+    </message>
+    <message>
+        <source>Stopped: what was added before stays, of the one being read nothing is in the journal.</source>
+        <translation>Arrêté : ce qui était déjà ajouté reste, rien de celui en lecture n'est dans le journal.</translation>
+    </message>
+    <message>
+        <source>added as shift %1: %2 facts</source>
+        <translation>ajouté comme veille %1 : %2 faits</translation>
+    </message>
+    <message>
+        <source>there already as shift %1; nothing was added</source>
+        <translation>déjà là comme veille %1 ; rien n'a été ajouté</translation>
+    </message>
+    <message>
+        <source>refused, nothing of it was taken. Faults: %1</source>
+        <translation>refusé, rien n'en a été pris. Fautes : %1</translation>
+    </message>
+    <message>
+        <source>refused: a shift that begins at the same time, %1, holds other facts (%2 there, %3 in the log). Which is right only you can tell: read it into another journal to compare.</source>
+        <translation>refusé : une veille qui commence au même moment, %1, tient d'autres faits (%2 là, %3 ici). Vous seul savez laquelle est juste : lisez-le dans un autre journal pour comparer.</translation>
+    </message>
+    <message>
+        <source>refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Part the log between the two.</source>
+        <translation>refusé : deux veilles en un seul journal. L'une finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
+    </message>
+    <message>
+        <source>stopped; nothing of it was taken</source>
+        <translation>arrêté ; rien n'en a été pris</translation>
+    </message>
+    <message>
+        <source>refused: it cannot be read to its end. Look whether the stick is still in; nothing of it was taken</source>
+        <translation>refusé : il ne se lit pas jusqu'au bout. Voyez si la clé est encore en place ; rien n'en a été pris</translation>
+    </message>
+    <message>
+        <source>Logs read in</source>
+        <translation>Journaux lus</translation>
+    </message>
+    <message>
+        <source>This console only watches: another one writes in the journal. Read the logs in there.</source>
+        <translation>Cette console ne fait que regarder : une autre écrit dans le journal. Lisez-y les journaux.</translation>
+    </message>
+    <message>
+        <source>Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is there already adds nothing. Another logger's table is read too, once you have said what its columns are.</source>
+        <translation>Choisissez un ou plusieurs journaux. Chacun devient une veille entière, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Choose the logs</source>
+        <translation>Choisir les journaux</translation>
+    </message>
+    <message>
+        <source>Say what its columns are</source>
+        <translation>Dire ses colonnes</translation>
+    </message>
+    <message>
+        <source>nothing that is kept</source>
+        <translation>rien à garder</translation>
+    </message>
+    <message>
+        <source>the time</source>
+        <translation>l'heure</translation>
+    </message>
+    <message>
+        <source>the date alone</source>
+        <translation>la date seule</translation>
+    </message>
+    <message>
+        <source>seconds since 1970 (%1)</source>
+        <translation>secondes depuis 1970 (%1)</translation>
+    </message>
+    <message>
+        <source>milliseconds since 1970 (%1)</source>
+        <translation>millisecondes depuis 1970 (%1)</translation>
+    </message>
+    <message>
+        <source>Say which column is the time.</source>
+        <translation>Dites quelle colonne est l'heure.</translation>
+    </message>
+    <message>
+        <source>Say of one column at least what it reads, and in which unit.</source>
+        <translation>Dites d'une colonne au moins ce qu'elle mesure, et dans quelle unité.</translation>
+    </message>
+    <message>
+        <source>Two columns are said to read the same: %1. Keep one of them.</source>
+        <translation>Deux colonnes mesureraient la même chose : %1. Gardez-en une.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time zone. Write one as America/New_York.</source>
+        <translation>« %1 » n'est pas un fuseau horaire. Écrivez-en un comme America/Toronto.</translation>
+    </message>
+    <message>
+        <source>No reading stands in the first rows.</source>
+        <translation>Aucune lecture dans les premières lignes.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::MapScreen</name>
+    <message>
+        <source>Keep this and read it in</source>
+        <translation>Garder et lire</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>its times are as</source>
+        <translation>ses heures sont comme</translation>
+    </message>
+    <message>
+        <source>time zone of its clock</source>
+        <translation>fuseau de son horloge</translation>
+    </message>
+    <message>
+        <source>name of the probe</source>
+        <translation>nom de la sonde</translation>
+    </message>
+    <message>
+        <source>column</source>
+        <translation>colonne</translation>
+    </message>
+    <message>
+        <source>first values</source>
+        <translation>premières valeurs</translation>
+    </message>
+    <message>
+        <source>is</source>
+        <translation>est</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>commas between</source>
+        <translation>virgules entre</translation>
+    </message>
+    <message>
+        <source>semicolons between</source>
+        <translation>points-virgules entre</translation>
+    </message>
+    <message>
+        <source>tabs between</source>
+        <translation>tabulations entre</translation>
+    </message>
+    <message>
+        <source>bars between</source>
+        <translation>barres entre</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>point décimal</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>virgule décimale</translation>
+    </message>
+    <message>
+        <source>%1: what its columns are</source>
+        <translation>%1 : ce que sont ses colonnes</translation>
+    </message>
+    <message>
+        <source>The first row becomes: %1</source>
+        <translation>La première ligne devient : %1</translation>
+    </message>
+    <message>
+        <source>not yet: %1</source>
+        <translation>pas encore : %1</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Console</name>
+    <message>
+        <source>Read logs in</source>
+        <translation>Lire des journaux</translation>
+    </message>
+    <message>
+        <source>Logs (*.csv *.txt *.tsv *.log);;All files (*)</source>
+        <translation>Journaux (*.csv *.txt *.tsv *.log);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>cannot be read. Look whether the stick is still in, and who may read the file.</source>
+        <translation>ne se lit pas. Voyez si la clé est encore en place, et qui peut lire le fichier.</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,159 @@
+#include "ui/importing/import_view.h"
+
+#include "ui/look/wall_clock.h"
+#include "ui/words/fault_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+constexpr std::size_t faultsShown = 6; // of one log
+
+QString tr(const char* text) { return QCoreApplication::translate("Import", text); }
+QString heading(const QString& words) { return QStringLiteral("<h3>") + words.toHtmlEscaped() + "</h3>"; }
+QString paragraph(const QString& words) { return QStringLiteral("<p>") + words.toHtmlEscaped() + "</p>"; }
+QString item(const QString& words) { return QStringLiteral("<li>") + words.toHtmlEscaped() + "</li>"; }
+QString count(std::uint64_t number) { return QLocale{}.toString(static_cast<qulonglong>(number)); }
+
+QString shiftWords(Instant shift) {
+    return QLocale{}.toString(WallClock{}.at(shift), QStringLiteral("ddd d MMM yyyy, HH:mm"));
+}
+
+bool isIn(const ImportLine& line) {
+    return line.imported &&
+           (line.imported->outcome == ImportOutcome::added || line.imported->outcome == ImportOutcome::alreadyThere);
+}
+
+// The faults come without the file's name: it stands above them.
+QString faultLine(const Fault& fault) {
+    const QString said = faultWords(fault, QStringLiteral("-"));
+    return fault.line == 0 ? said.mid(said.indexOf(QStringLiteral(": ")) + 2)
+                           : tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(said.mid(2));
+}
+
+QString faultList(const std::vector<Fault>& faults, std::uint64_t all) {
+    QString words = QStringLiteral("<ul>");
+    const auto shown = std::min(faults.size(), faultsShown);
+    for (std::size_t i = 0; i < shown; ++i)
+        words += item(faultLine(faults[i]));
+    if (all > shown)
+        words += item(tr(QT_TRANSLATE_NOOP("Import", "and %1 more")).arg(count(all - shown)));
+    return words + QStringLiteral("</ul>");
+}
+
+QString lineWords(const ImportState& state, std::size_t i) {
+    const ImportLine& line = state.lines[i];
+    const auto said = [&](const QString& what) {
+        return QStringLiteral("<p><b>%1</b>: %2</p>").arg(line.name.toHtmlEscaped(), what.toHtmlEscaped());
+    };
+    if (line.unmapped)
+        return said(tr(QT_TRANSLATE_NOOP("Import", "no shift log: its first line is not the heading of one. If it is "
+                                                   "another logger's table, say with M what its columns are.")));
+    if (!line.trouble.isEmpty())
+        return said(line.trouble);
+    if (!line.imported)
+        return said(state.working && static_cast<int>(i) == state.at ? tr(QT_TRANSLATE_NOOP("Import", "being read …"))
+                    : state.working                                  ? tr(QT_TRANSLATE_NOOP("Import", "waits"))
+                                                                     : tr(QT_TRANSLATE_NOOP("Import", "not begun")));
+    QString words = said(importedWords(*line.imported));
+    if (line.blanks > 0)
+        words += paragraph(
+            tr(QT_TRANSLATE_NOOP("Import", "Cells without a reading, left out: %1.")).arg(count(line.blanks)));
+    if (line.imported->faultCount > 0)
+        words += faultList(line.imported->faults, line.imported->faultCount);
+    if (line.imported->warningCount > 0)
+        words += paragraph(tr(QT_TRANSLATE_NOOP("Import", "Taken, and worth a look:"))) +
+                 faultList(line.imported->warnings, line.imported->warningCount);
+    return words;
+}
+
+QString sumWords(const ImportState& state) {
+    int added = 0, there = 0, refused = 0;
+    std::uint64_t facts = 0;
+    for (const ImportLine& line : state.lines) {
+        const bool isNew = line.imported && line.imported->outcome == ImportOutcome::added;
+        added += isNew ? 1 : 0;
+        facts += isNew ? line.imported->facts : 0;
+        there += isIn(line) && !isNew ? 1 : 0;
+        refused += (line.imported && !isIn(line) && line.imported->outcome != ImportOutcome::cancelled) ||
+                           !line.trouble.isEmpty() || line.unmapped
+                       ? 1
+                       : 0;
+    }
+    QString words = tr(QT_TRANSLATE_NOOP("Import", "Shifts added: %1, with %2 facts. There already: %3. Refused: %4."))
+                        .arg(count(static_cast<std::uint64_t>(added)), count(facts),
+                             count(static_cast<std::uint64_t>(there)), count(static_cast<std::uint64_t>(refused)));
+    if (state.stopped)
+        words += QStringLiteral(" ") +
+                 tr(QT_TRANSLATE_NOOP("Import", "Stopped: what was added before stays, of the one being read nothing "
+                                                "is in the journal."));
+    return words;
+}
+
+} // namespace
+
+QString importedWords(const Imported& imported) {
+    switch (imported.outcome) {
+    case ImportOutcome::added:
+        return tr(QT_TRANSLATE_NOOP("Import", "added as shift %1: %2 facts"))
+            .arg(shiftWords(imported.shift), count(imported.facts));
+    case ImportOutcome::alreadyThere:
+        return tr(QT_TRANSLATE_NOOP("Import", "there already as shift %1; nothing was added"))
+            .arg(shiftWords(imported.shift));
+    case ImportOutcome::faulty:
+        return tr(QT_TRANSLATE_NOOP("Import", "refused, nothing of it was taken. Faults: %1"))
+            .arg(count(imported.faultCount));
+    case ImportOutcome::differs:
+        return tr(QT_TRANSLATE_NOOP("Import",
+                                    "refused: a shift that begins at the same time, %1, holds other facts (%2 "
+                                    "there, %3 in the log). Which is right only you can tell: read it into "
+                                    "another journal to compare."))
+            .arg(shiftWords(imported.shift), count(imported.factsThere), count(imported.facts));
+    case ImportOutcome::twoShifts:
+        return tr(QT_TRANSLATE_NOOP("Import",
+                                    "refused: two shifts in one log. One ends %1, and %2 a fire is lit again. "
+                                    "Part the log between the two."))
+            .arg(shiftWords(imported.endedAt), shiftWords(imported.litAgain));
+    case ImportOutcome::cancelled:
+        return tr(QT_TRANSLATE_NOOP("Import", "stopped; nothing of it was taken"));
+    case ImportOutcome::unreadable:
+        return tr(QT_TRANSLATE_NOOP("Import", "refused: it cannot be read to its end. Look whether the stick is still "
+                                              "in; nothing of it was taken"));
+    }
+    return {};
+}
+
+QString importWords(const ImportState& state) {
+    QString words = heading(tr(QT_TRANSLATE_NOOP("Import", "Logs read in")));
+    if (!state.mayWrite)
+        return words + paragraph(tr(QT_TRANSLATE_NOOP("Import", "This console only watches: another one writes in the "
+                                                                "journal. Read the logs in there.")));
+    if (state.lines.empty())
+        return words +
+               paragraph(tr(QT_TRANSLATE_NOOP(
+                   "Import", "Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is "
+                             "there already adds nothing. Another logger's table is read too, once you have said what "
+                             "its columns are.")));
+    if (!state.working)
+        words += paragraph(sumWords(state));
+    for (std::size_t i = 0; i < state.lines.size(); ++i)
+        words += lineWords(state, i);
+    return words;
+}
+
+std::vector<KeyedPage::Key> importKeys(const ImportState& state) {
+    if (state.working)
+        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Import", "Stop")), Qt::Key_S}};
+    if (!state.mayWrite)
+        return {};
+    std::vector<KeyedPage::Key> keys{
+        {QStringLiteral("choose"), tr(QT_TRANSLATE_NOOP("Import", "Choose the logs")), Qt::Key_F}};
+    if (std::any_of(state.lines.begin(), state.lines.end(), [](const ImportLine& line) { return line.unmapped; }))
+        keys.push_back({QStringLiteral("map"), tr(QT_TRANSLATE_NOOP("Import", "Say what its columns are")), Qt::Key_M});
+    return keys;
+}
+
+} // namespace panside

@@ -1,0 +1,264 @@
+#include "ui/importing/map_screen.h"
+
+#include "ui/look/press.h"
+
+#include <QComboBox>
+#include <QCompleter>
+#include <QEvent>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <array>
+
+namespace panside {
+namespace {
+
+enum MapColumn { columnName, columnValues, columnIs, columnUnit, mapColumns };
+constexpr std::array delimiters{',', ';', '\t', '|'};
+constexpr int valuesShown = 3;
+
+} // namespace
+
+MapScreen::MapScreen(QWidget* parent)
+    : QWidget{parent}, title_{new QLabel}, formWord_{new QLabel}, zoneWord_{new QLabel}, probeWord_{new QLabel},
+      answer_{new QLabel}, form_{new QComboBox}, delimiter_{new QComboBox}, decimal_{new QComboBox},
+      zone_{new QLineEdit}, probe_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, leave_{new Press} {
+    setObjectName(QStringLiteral("map"));
+    setAutoFillBackground(true);
+    setFocusPolicy(Qt::StrongFocus);
+    form_->setObjectName(QStringLiteral("timeForm"));
+    delimiter_->setObjectName(QStringLiteral("delimiter"));
+    decimal_->setObjectName(QStringLiteral("decimal"));
+    zone_->setObjectName(QStringLiteral("mapZone"));
+    probe_->setObjectName(QStringLiteral("mapProbe"));
+    table_->setObjectName(QStringLiteral("columns"));
+    answer_->setObjectName(QStringLiteral("mapAnswer"));
+    keep_->setObjectName(QStringLiteral("keepMap"));
+    leave_->setObjectName(QStringLiteral("leaveMap"));
+    answer_->setWordWrap(true);
+    auto* cut = new QHBoxLayout;
+    for (QWidget* part : std::initializer_list<QWidget*>{formWord_, form_, delimiter_, decimal_})
+        cut->addWidget(part);
+    cut->addStretch(1);
+    auto* clock = new QHBoxLayout;
+    for (QWidget* part : std::initializer_list<QWidget*>{zoneWord_, zone_, probeWord_, probe_})
+        clock->addWidget(part);
+    clock->addStretch(1);
+    auto* keys = new QHBoxLayout;
+    keys->addWidget(keep_, 1);
+    keys->addWidget(leave_, 1);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(title_);
+    column->addLayout(cut);
+    column->addLayout(clock);
+    column->addWidget(table_, 1);
+    column->addWidget(answer_);
+    column->addLayout(keys);
+    table_->setColumnCount(mapColumns);
+    table_->verticalHeader()->hide();
+    table_->setShowGrid(false);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setFocusPolicy(Qt::NoFocus); // Tab goes from choice to choice
+
+    QStringList zones;
+    for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
+        zones << QString::fromLatin1(id);
+    auto* offered = new QCompleter{zones, zone_};
+    offered->setCaseSensitivity(Qt::CaseInsensitive);
+    offered->setFilterMode(Qt::MatchContains);
+    zone_->setCompleter(offered);
+    connect(form_, &QComboBox::activated, this, &MapScreen::judge);
+    connect(decimal_, &QComboBox::activated, this, &MapScreen::judge);
+    connect(delimiter_, &QComboBox::activated, this, &MapScreen::recut);
+    connect(zone_, &QLineEdit::textChanged, this, &MapScreen::judge);
+    connect(probe_, &QLineEdit::textChanged, this, &MapScreen::judge);
+    connect(keep_, &Press::clicked, this, &MapScreen::keep);
+    connect(leave_, &Press::clicked, this, &MapScreen::left);
+    name();
+}
+
+void MapScreen::name() {
+    keep_->say(tr("Keep this and read it in"), QStringLiteral("F2"));
+    leave_->say(tr("Leave it"), tr("Esc"));
+    formWord_->setText(tr("its times are as"));
+    zoneWord_->setText(tr("time zone of its clock"));
+    probeWord_->setText(tr("name of the probe"));
+    table_->setHorizontalHeaderLabels({tr("column"), tr("first values"), tr("is"), tr("unit")});
+    const auto refill = [](QComboBox* box, const QStringList& words) {
+        const int was = std::max(0, box->currentIndex());
+        box->clear();
+        box->addItems(words);
+        box->setCurrentIndex(was);
+    };
+    refill(form_, timeFormWords());
+    refill(delimiter_, {tr("commas between"), tr("semicolons between"), tr("tabs between"), tr("bars between")});
+    refill(decimal_, {tr("decimal point"), tr("decimal comma")});
+}
+
+void MapScreen::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    title_->setFont(dress.letters(mm::words, true));
+    answer_->setFont(dress.letters(mm::words));
+    for (Press* press : {keep_, leave_})
+        press->wear(dress);
+    for (QWidget* words : std::initializer_list<QWidget*>{formWord_, zoneWord_, probeWord_})
+        words->setFont(dress.letters(mm::smallWords));
+    for (QWidget* field : std::initializer_list<QWidget*>{form_, delimiter_, decimal_, zone_, probe_}) {
+        field->setFont(dress.letters(mm::smallWords));
+        field->setMinimumHeight(dress.px(mm::target * 0.75));
+    }
+    zone_->setMinimumWidth(dress.px(60));
+    table_->setFont(dress.letters(mm::smallWords));
+    table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
+    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target * 0.75));
+    if (!beginning_.empty())
+        fillTable();
+}
+
+void MapScreen::open(const QString& file, std::string beginning, ForeignMap map, Units units) {
+    file_ = file;
+    beginning_ = std::move(beginning);
+    map_ = std::move(map);
+    units_ = units;
+    title_->setText(tr("%1: what its columns are").arg(file));
+    fillTable();
+    if (table_->rowCount() > 0)
+        table_->cellWidget(0, columnIs)->setFocus();
+}
+
+QComboBox* MapScreen::roleBox(int column) {
+    auto* box = new QComboBox;
+    box->setObjectName(QStringLiteral("is%1").arg(column));
+    const auto roles = columnRoles();
+    const ColumnRole role = roleOf(map_, column);
+    for (std::size_t i = 0; i < roles.size(); ++i) {
+        box->addItem(roleWord(roles[i]));
+        if (roles[i] == role)
+            box->setCurrentIndex(static_cast<int>(i));
+    }
+    box->setFont(dress_.letters(mm::smallWords));
+    connect(box, &QComboBox::currentIndexChanged, this, [this, column](int chosen) { choose(column, chosen); });
+    return box;
+}
+
+QComboBox* MapScreen::unitBox(int column) {
+    auto* box = new QComboBox;
+    box->setObjectName(QStringLiteral("unit%1").arg(column));
+    box->setFont(dress_.letters(mm::smallWords));
+    for (const ForeignColumn& mapped : map_.columns) {
+        if (mapped.column != column)
+            continue;
+        const auto units = logUnits(mapped.series);
+        for (std::size_t i = 0; i < units.size(); ++i) {
+            box->addItem(symbolOf(units[i]));
+            if (units[i] == mapped.unit)
+                box->setCurrentIndex(static_cast<int>(i));
+        }
+    }
+    box->setEnabled(box->count() > 0);
+    connect(box, &QComboBox::currentIndexChanged, this, [this, column](int chosen) {
+        for (ForeignColumn& mapped : map_.columns)
+            if (mapped.column == column)
+                mapped.unit = logUnits(mapped.series)[static_cast<std::size_t>(chosen)];
+        judge();
+    });
+    return box;
+}
+
+void MapScreen::choose(int column, int chosen) {
+    const ColumnRole role = columnRoles()[static_cast<std::size_t>(chosen)];
+    const int timeBefore = map_.time;
+    setRole(map_, column, role, role.kind == ColumnRole::Kind::reading ? usualUnit(role.series, units_) : Unit::none);
+    table_->setCellWidget(column, columnUnit, unitBox(column));
+    // There is one time: it moves.
+    if (role.kind == ColumnRole::Kind::time && timeBefore >= 0 && timeBefore != column)
+        if (auto* box = qobject_cast<QComboBox*>(table_->cellWidget(timeBefore, columnIs)))
+            box->setCurrentIndex(0);
+    judge();
+}
+
+void MapScreen::fillTable() {
+    filling_ = true;
+    const auto sample = sampleOf(beginning_, map_.delimiter, map_.heading);
+    form_->setCurrentIndex(static_cast<int>(map_.form));
+    decimal_->setCurrentIndex(map_.decimalComma ? 1 : 0);
+    for (std::size_t i = 0; i < delimiters.size(); ++i)
+        if (delimiters[i] == map_.delimiter)
+            delimiter_->setCurrentIndex(static_cast<int>(i));
+    zone_->setText(QString::fromStdString(map_.zone));
+    probe_->setText(QString::fromStdString(map_.probe));
+    table_->setRowCount(0);
+    table_->setRowCount(static_cast<int>(sample.heading.size()));
+    for (std::size_t c = 0; c < sample.heading.size(); ++c) {
+        const int row = static_cast<int>(c);
+        QStringList values;
+        for (const auto& cells : sample.rows)
+            if (c < cells.size() && values.size() < valuesShown)
+                values << QString::fromStdString(cells[c]);
+        table_->setItem(row, columnName, new QTableWidgetItem{QString::fromStdString(sample.heading[c])});
+        table_->setItem(row, columnValues, new QTableWidgetItem{values.join(QStringLiteral("   "))});
+        table_->setCellWidget(row, columnIs, roleBox(row));
+        table_->setCellWidget(row, columnUnit, unitBox(row));
+    }
+    table_->resizeColumnsToContents();
+    table_->setColumnWidth(columnIs, dress_.px(56));
+    table_->setColumnWidth(columnUnit, dress_.px(28));
+    table_->horizontalHeader()->setSectionResizeMode(columnValues, QHeaderView::Stretch);
+    filling_ = false;
+    judge();
+}
+
+// Other marks between the cells: all that was said of the columns is said of others now.
+void MapScreen::recut() {
+    const char chosen = delimiters[static_cast<std::size_t>(std::max(0, delimiter_->currentIndex()))];
+    if (chosen == map_.delimiter)
+        return;
+    map_.delimiter = chosen;
+    map_.columns.clear();
+    map_.date.reset();
+    map_.time = -1;
+    fillTable();
+}
+
+void MapScreen::judge() {
+    if (filling_)
+        return;
+    map_.form = static_cast<TimeForm>(std::max(0, form_->currentIndex()));
+    map_.decimalComma = decimal_->currentIndex() == 1;
+    map_.zone = zone_->text().trimmed().toStdString();
+    map_.probe = probe_->text().simplified().toStdString();
+    const auto answer = mapAnswer(beginning_, map_, units_);
+    good_ = answer.good;
+    answer_->setText(answer.good ? tr("The first row becomes: %1").arg(answer.words)
+                                 : tr("not yet: %1").arg(answer.words));
+}
+
+void MapScreen::keep() {
+    judge();
+    if (good_)
+        emit kept(map_);
+}
+
+void MapScreen::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_F2)
+        keep();
+    else if (event->key() == Qt::Key_Escape)
+        emit left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void MapScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange) {
+        name();
+        if (!beginning_.empty())
+            fillTable();
+    }
+    QWidget::changeEvent(event);
+}
+
+} // namespace panside

@@ -1,0 +1,60 @@
+#pragma once
+#include "ui/importing/map_view.h"
+#include "ui/look/dress.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QTableWidget;
+
+namespace panside {
+
+class Press;
+
+// What another logger's columns are, said by hand: a row a column, with the first values that stand in it. What its
+// first row would become stands below at once.
+class MapScreen : public QWidget {
+    Q_OBJECT
+public:
+    explicit MapScreen(QWidget* parent = nullptr);
+
+    void wear(const Dress& dress);
+    // `beginning`: what stands at the front of the file, some ten kilobytes.
+    void open(const QString& name, std::string beginning, ForeignMap map, Units units);
+    const ForeignMap& map() const { return map_; }
+    bool isGood() const { return good_; }
+
+signals:
+    void kept(const panside::ForeignMap& map);
+    void left();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void name();
+    void fillTable();
+    QComboBox* roleBox(int column);
+    QComboBox* unitBox(int column);
+    void choose(int column, int role);
+    void recut();
+    void judge();
+    void keep();
+
+    Dress dress_;
+    Units units_ = Units::us;
+    QString file_;
+    std::string beginning_;
+    ForeignMap map_;
+    bool good_ = false, filling_ = false;
+    QLabel *title_, *formWord_, *zoneWord_, *probeWord_, *answer_;
+    QComboBox *form_, *delimiter_, *decimal_;
+    QLineEdit *zone_, *probe_;
+    QTableWidget* table_;
+    Press *keep_, *leave_;
+};
+
+} // namespace panside
