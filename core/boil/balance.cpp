@@ -1,11 +1,7 @@
 #include "core/boil/balance.h"
 
 #include "core/boil/state.h"
-#include "core/physics/gas.h"
 #include "core/physics/sap.h"
-#include "core/physics/sugar_heat.h"
-#include "core/physics/water.h"
-#include "core/physics/wood.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,23 +9,14 @@
 namespace panside {
 namespace {
 
-constexpr Temperature usualFeed = Temperature::celsius(4);
 constexpr Brix usualSap = Brix::degrees(2);
-constexpr Duration usualBurnOut{45 * 60};
 // Within so much of boiling water something boils.
 constexpr auto nearBoiling = TemperatureDifference::kelvin(1.5);
-// Of the wood's heat, what arch, door, smoke and ash take besides the stack (common practice, no source); how well the
-// heat of a load is known.
-constexpr double otherLosses = 0.15, otherLossesSd = 0.06, woodError = 0.10;
-// A fire was found in a roof hours after its boil: they look again an hour after stopping (common practice, no source).
-constexpr Duration lookAgainAfter{3600};
 // How wrong a balance over the tank is apart from the readings: pans not quite at level, hot and cold litres.
 constexpr double balanceError = 0.015;
-// How far the next hour of a crew differs from the ones before: loads and hands vary (measured by fire_table).
-constexpr double unevenFiring = 0.08;
-
-// Litres of water boiled off are cold litres.
-constexpr Temperature cold = Temperature::celsius(20);
+// Sap runs in for so many seconds after it was entered; a rise that a gauge or a dip cannot be wrong by (common
+// practice, no source).
+constexpr double sapRunsIn = 3600, riseShare = 0.02, leastRise = 8; // seconds; of the level, litres
 
 } // namespace
 
@@ -39,6 +26,8 @@ void Balance::take(const State& state, const Fact& fact) {
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
         const double litre = sap->volume.value.litre();
         sapIn_ += litre;
+        sapCameAt_ = fact.at;
+        roseAt_.reset();
         if (sap->sugar) {
             sugarKnown_ += litre;
             sugarMass_ += litre * sap->sugar->massFraction();
@@ -56,7 +45,20 @@ void Balance::take(const State& state, const Fact& fact) {
         // What leaves the tank before the fire is lit, or when the pans are raised for the burn-out, is not boiled off.
         tank_.forget();
         feed_.forget();
+        lowest_ = -1;
     }
+}
+
+// A tank that stands higher than it stood, and nobody entered sap: a truck takes a while to empty.
+void Balance::noteRise(double litre, Instant at) {
+    if (sapCameAt_ && secondsBetween(*sapCameAt_, at) < sapRunsIn) {
+        lowest_ = litre;
+        return;
+    }
+    if (lowest_ < 0 || litre < lowest_)
+        lowest_ = litre;
+    else if (litre > lowest_ * (1 + riseShare) + leastRise)
+        roseAt_ = at;
 }
 
 void Balance::takeReading(const State& state, const Reading& reading, Instant at) {
@@ -65,12 +67,15 @@ void Balance::takeReading(const State& state, const Reading& reading, Instant at
         return;
     if (reading.series == Series::tank_level) {
         tank_.take(at, Volume::ofSi(believed->si));
+        noteRise(Volume::ofSi(believed->si).litre(), at);
     } else if (reading.series == Series::feed_flow) {
         // Across a silence the meter is not made up.
         if (fedAt_ && secondsBetween(*fedAt_, at) < 900)
             fed_ += VolumeFlow::ofSi(believed->si).litrePerHour() * secondsBetween(*fedAt_, at) / 3600;
         fedAt_ = at;
         feed_.take(at, Volume::litre(-fed_));
+    } else if (reading.series == Series::stack) {
+        noteBurning(state, Temperature::kelvin(believed->si), at);
     } else if (reading.series == Series::syrup_pan) {
         noteBoiling(state, Temperature::kelvin(believed->si), at);
     }
@@ -155,52 +160,6 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
     return Rate{litre / hours, 0.10 * litre / hours};
 }
 
-std::optional<SpecificEnergy> Balance::heatPerKilogram(const State& state, Instant now) const {
-    const auto boils = state.weather.boiling(now);
-    const auto feed = state.sensors.of(Series::feed).value(now);
-    const Temperature sapIs = feed ? Temperature::kelvin(feed->si) : sapTemperature_.value_or(usualFeed);
-    return heatToBoilAway(sapIs, boils ? boils->forModel : Pressure::kilopascal(101.325));
-}
-
-namespace {
-
-// What of the wood's heat goes up the stack, and how well that is known; the air over what is needed is assumed.
-struct Loss {
-    double share, sd;
-};
-std::optional<Loss> stackLoss(const State& state, Instant now) {
-    const auto stack = state.fire.usualStack();
-    if (!stack)
-        return std::nullopt;
-    const auto air = state.sensors.of(Series::air).value(now);
-    const Temperature outside = air ? Temperature::kelvin(air->si) : usualFeed;
-    const WetBasis moisture{std::min(state.settings.woodMoisture(), 0.60)};
-    const auto share = flueLoss(woods().front(), moisture, *stack, outside, 1.0);
-    const auto sd = flueLossUncertainty(woods().front(), moisture, *stack, outside, 1.0, 0.5);
-    return share && sd ? std::optional{Loss{*share, *sd}} : std::nullopt;
-}
-
-} // namespace
-
-// The wood's heat, less the stack's, less what arch, door, smoke and ash take: open wood rigs give 40 to 60 percent to
-// the sap ("Choosing the right fuel", Ohio State University Extension, about 2021).
-std::optional<Balance::Rate> Balance::steamByHeat(const State& state, Instant now) const {
-    const auto water = waterDensity(cold);
-    const auto away = heatPerKilogram(state, now);
-    const Instant from = std::max(now - std::chrono::hours{1}, boilingSince_.value_or(now));
-    const double hours = secondsBetween(from, now) / 3600;
-    const auto burnt = hours >= 0.5 ? state.fire.burnt(state, from, now) : std::nullopt;
-    if (!burnt || burnt->wood.kilogram() <= 0 || !water || !away || !state.course.firing())
-        return std::nullopt;
-    double share = 0.50, sd = 0.08;
-    if (const auto loss = stackLoss(state, now)) {
-        share = std::clamp(1 - loss->share - otherLosses, 0.2, 0.8);
-        sd = std::hypot(loss->sd, otherLossesSd);
-    }
-    const double litre = share * burnt->lowerHeat.joule() / (*away * (*water * Volume::litre(1))).joule();
-    return Rate{litre / hours, std::hypot(sd / share, woodError) * litre / hours};
-}
-
 Flows Balance::flows(const State& state, const Use& use, Instant now) const {
     Flows flows{.sap = {},
                 .syrup = syrupDrawn(use, now),
@@ -238,79 +197,9 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
             picture);
     showEfficiency(state, now, picture);
     showHeat(state, now, picture);
-    showYield(state, picture);
+    showYield(state, now, picture);
     showAfter(state, now, picture);
 }
-
-void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
-                      Picture& picture) const {
-    const auto level = state.sensors.of(Series::tank_level).value(now);
-    if (!use && rate)
-        use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
-    if (!level || !use || use->litrePerHour <= 1) {
-        picture.why.push_back({"sapLeftS", !level ? Reason::noTankLevel : Reason::tooShort});
-        return;
-    }
-    // A level read a while ago has gone on falling since.
-    const double hoursAgo = secondsBetween(level->at, now) / 3600;
-    const double litre = std::max(Volume::ofSi(level->si).litre() - use->litrePerHour * hoursAgo, 0.0);
-    picture.sapLeft = Duration{litre / use->litrePerHour * 3600};
-    picture.fuel.tank = Volume::litre(litre);
-
-    const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
-    const auto depth = state.settings.runningDepth();
-    if (!rate || !depth || !(flue || syrup))
-        return;
-    const Area area = flue.value_or(Area{}) + syrup.value_or(Area{});
-    // The pans are raised by their running depth again before the fire burns out.
-    const auto keep = sapToKeepBack(area, *depth, VolumeFlow::litrePerHour(rate->litrePerHour), burnOut(state));
-    picture.keepBack = keep;
-    if (!keep || !state.course.firing())
-        return;
-    const auto until = [&](double perHour) { return Duration{std::max(litre - keep->litre(), 0.0) / perHour * 3600}; };
-    const double spread = 1.2816 * std::hypot(use->sd, unevenFiring * use->litrePerHour);
-    picture.lastLoad = Range{.p10 = until(use->litrePerHour + spread),
-                             .p50 = until(use->litrePerHour),
-                             .p90 = until(std::max(use->litrePerHour - spread, 0.3 * use->litrePerHour))};
-}
-
-void Balance::showEfficiency(const State& state, Instant now, Picture& picture) const {
-    const auto because = [&](Reason reason) { picture.why.push_back({"efficiency", reason}); };
-    double litre = 0, observed = 0;
-    Instant from = now;
-    const int reach = std::min<int>(minuteCount_, static_cast<int>(minutes_.size()));
-    for (int i = 0; i < reach; ++i) {
-        const Minute& minute = minutes_[static_cast<std::size_t>(minuteCount_ - 1 - i) % minutes_.size()];
-        const double length = secondsBetween(minute.at, from);
-        if (minute.litrePerHour < 0 || secondsBetween(minute.at, now) > 3600 || length > 300)
-            break;
-        litre += minute.litrePerHour * length / 3600;
-        observed += length;
-        from = minute.at;
-    }
-    if (observed < 1800)
-        return because(picture.evaporation ? Reason::tooShort : Reason::noTankLevel);
-    const auto burnt = state.fire.burnt(state, from, now);
-    if (!burnt)
-        return because(Reason::noLoadMass);
-    if (burnt->wood.kilogram() <= 0)
-        return because(Reason::notLit);
-    const auto away = heatPerKilogram(state, now);
-    const auto water = waterDensity(cold);
-    if (!away || !water)
-        return because(Reason::outsidePhysics);
-    const Energy heat = *away * (*water * Volume::litre(litre));
-    picture.efficiency = heat / burnt->lowerHeat;
-    picture.fuel.hour = HeatAccount{.fuel = burnt->lowerHeat,
-                                    .boiling = heat,
-                                    .stackLoss = {},
-                                    .wood = burnt->wood,
-                                    .over = Duration{secondsBetween(from, now)}};
-    if (const auto loss = stackLoss(state, now))
-        picture.fuel.hour->stackLoss = loss->share * burnt->lowerHeat;
-}
-
-Duration Balance::burnOut(const State& state) const { return state.settings.burnOut().value_or(usualBurnOut); }
 
 void Balance::showWays(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now,
                        Picture& picture) const {
@@ -333,7 +222,9 @@ void Balance::showWays(const State& state, const Flows& known, const std::option
         add(EvaporationWay::heat, known.steam->litrePerHour, known.steam->sd);
     if (all)
         fuel.evaporationSd = VolumeFlow::litrePerHour(all->steam.sd);
-    if (const auto tank = tank_.rate(now); tank && tank->litrePerHour < -2 * tank->sd && state.course.firing())
+    const auto tank = tank_.rate(now);
+    const bool rises = tank && tank->litrePerHour < -2 * tank->sd;
+    if (state.course.firing() && (rises || (roseAt_ && secondsBetween(*roseAt_, now) < sapRunsIn)))
         fuel.doubt = Disagreement::tankRises;
     else if (all && known.sap && known.steam) {
         const double apart = known.sap->litrePerHour * (1 - share) - known.steam->litrePerHour;
@@ -351,46 +242,6 @@ void Balance::showWays(const State& state, const Flows& known, const std::option
     const double off = (syrup->litrePerHour - expected) / (0.2 * expected + syrup->sd);
     if (std::abs(off) > 2)
         fuel.doubt = off > 0 ? Disagreement::drawsSayMore : Disagreement::drawsSayLess;
-}
-
-void Balance::showHeat(const State& state, Instant now, Picture& picture) const {
-    const auto all = state.fire.burntInAll(state, now);
-    const auto away = heatPerKilogram(state, now);
-    const auto water = waterDensity(cold);
-    if (!all || !away || !water || boiledOffFor_ < 1800 || all->wood.kilogram() <= 0)
-        return;
-    picture.fuel.shift = HeatAccount{.fuel = all->lowerHeat,
-                                     .boiling = *away * (*water * Volume::litre(boiledOff_)),
-                                     .stackLoss = {},
-                                     .wood = all->wood,
-                                     .over = Duration{boiledOffFor_}};
-    if (const auto loss = stackLoss(state, now))
-        picture.fuel.shift->stackLoss = loss->share * all->lowerHeat;
-}
-
-void Balance::showYield(const State& state, Picture& picture) const {
-    FuelPicture& fuel = picture.fuel;
-    if (fuel.tank && sugarKnown_ > 0)
-        fuel.syrupExpected = syrupShare(state) * *fuel.tank;
-    const auto cord = cordMass(woods().front(), WetBasis{std::min(state.settings.woodMoisture(), 0.60)});
-    if (!cord)
-        return;
-    if (fuel.shift && picture.syrupOut && unmeasured_ == 0)
-        fuel.syrupPerCord = picture.syrupOut->litre() / (fuel.shift->wood / *cord);
-    if (fuel.hour && fuel.hour->over.count() > 0)
-        fuel.cordPerHour = fuel.hour->wood / *cord / seconds(fuel.hour->over) * 3600;
-}
-
-void Balance::showAfter(const State& state, Instant now, Picture& picture) const {
-    picture.fuel.burnOut = burnOut(state);
-    if (!state.course.shutdownAt || state.course.endedAt)
-        return;
-    const Instant stopped = *state.course.shutdownAt;
-    const Instant lastFed = std::max(state.fire.lastFired().value_or(stopped), stopped);
-    const Instant cold = lastFed + burnOut(state);
-    if (cold > now)
-        picture.fuel.watchPans = Duration{secondsBetween(now, cold)};
-    picture.fuel.lastLook = Duration{secondsBetween(now, std::max(cold, stopped + lookAgainAfter))};
 }
 
 } // namespace panside

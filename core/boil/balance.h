@@ -15,11 +15,15 @@ struct State;
 // Evaporation is what leaves the tank (or what the feed meter counts) less what is drawn, the pans standing at their
 // level; the draws and the sap's sugar, and the heat of the wood, say it too. All are reconciled by least squares, each
 // by its own uncertainty, and what they disagree in is said.
+// In three files: the water, the heat (balance_heat.cpp) and the end of the boil (balance_end.cpp).
 class Balance {
 public:
     void take(const State& state, const Fact& fact);
     // evaporation, sapLeft, lastLoad, keepBack, efficiency, sapIn, syrupOut and their why
     void show(const State& state, Instant now, Picture& picture) const;
+    // How long the arch burnt on after the last load, by the stack: as long as, at half the heat of a fed fire, it gave
+    // what it gave. nullopt until firing has stopped and the fire is nearly out, or where the stack was not read.
+    std::optional<Duration> burnOutSeen(const State& state) const;
 
 private:
     using Rate = Rated;
@@ -47,11 +51,14 @@ private:
                   Picture& picture) const;
     std::optional<SpecificEnergy> heatPerKilogram(const State& state, Instant now) const;
     void showHeat(const State& state, Instant now, Picture& picture) const;
-    void showYield(const State& state, Picture& picture) const;
+    void showYield(const State& state, Instant now, Picture& picture) const;
+    std::optional<SugarAccount> sugarAccount(const State& state, Instant now) const;
     void showAfter(const State& state, Instant now, Picture& picture) const;
     Duration burnOut(const State& state) const;
     void takeReading(const State& state, const Reading& reading, Instant at);
+    void noteRise(double litre, Instant at);
     void noteBoiling(const State& state, Temperature pan, Instant at);
+    void noteBurning(const State& state, Temperature stack, Instant at);
     void noteEvaporation(const State& state, Instant now);
     void showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
                  Picture& picture) const;
@@ -71,7 +78,16 @@ private:
     double sugarKnown_ = 0; // litres of sap of known sugar
     double sugarMass_ = 0;  // their sugar fraction times litres
     std::optional<Temperature> sapTemperature_;
+    std::optional<Instant> sapCameAt_, roseAt_; // roseAt_: with no sap entered
+    double lowest_ = -1;                        // litres in the tank since then; less than zero: not read yet
     std::optional<Instant> boilingSince_;
+    struct Burning {
+        std::optional<Instant> fed = {}, at = {}; // the last load; the last reading since
+        double fullHeat = 0;                      // seconds of a fed fire's heat that came since
+        double share = 1;                         // of that heat, now
+        bool whole = true;                        // no gap in the readings
+    };
+    Burning burning_;
     struct Minute {
         Instant at;
         float litrePerHour = -1; // less than zero: not known

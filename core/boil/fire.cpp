@@ -45,7 +45,7 @@ void Fire::take(const State& state, const Fact& fact) {
         const Probe* active = state.sensors.of(Series::stack).active(fact.at);
         if (active && active->name() != reading->probe)
             return;
-        noteStack(reading->temperature().celsius(), fact.at);
+        noteStack(state, reading->temperature().celsius(), fact.at);
         if (stack_.take(fact.at, reading->temperature())) {
             inferLoad(state, fact.at);
             putOff(state, fact.at);
@@ -61,13 +61,13 @@ void Fire::take(const State& state, const Fact& fact) {
     }
 }
 
-void Fire::noteStack(double celsius, Instant at) {
+void Fire::noteStack(const State& state, double celsius, Instant at) {
     const double passed = stackFor_ > 0 ? std::clamp(secondsBetween(stackAt_, at), 0.0, 60.0) : 1;
     stackAt_ = at;
     stackNow_ += (celsius - stackNow_) * (stackFor_ > 0 ? std::min(1.0, passed / 30) : 1.0);
     stackFor_ += passed;
     // Fed as usual: the mean of a quarter of an hour, for as long as loads come.
-    if (!loads_.empty() && secondsBetween(loads_.back().at, at) < 900)
+    if (state.course.firing() && !loads_.empty() && secondsBetween(loads_.back().at, at) < 900)
         stackMean_ += (celsius - stackMean_) * std::min(1.0, passed / std::min(stackFor_, 900.0));
 }
 

@@ -64,7 +64,7 @@ private:
     void learn(const State& state, Load& load, Instant to);
     void inferLoad(const State& state, Instant now);
     void putOff(const State& state, Instant now);
-    void noteStack(double celsius, Instant at);
+    void noteStack(const State& state, double celsius, Instant at);
     double loadMass(const State& state, const Load& load) const;
     bool stackTells(const State& state, const std::string& fire) const;
     int learnedFrom(const std::string& fire) const;

@@ -1,5 +1,6 @@
 #pragma once
 // The picture: all that a screen or a line of output needs, as a plain value. Views draw it; they compute nothing.
+#include "core/boil/end_of_boil.h"
 #include "core/boil/fact.h"
 
 #include <array>
@@ -52,13 +53,6 @@ struct Why {
     bool operator==(const Why&) const = default;
 };
 std::string whyText(const Why& why);
-
-// A forecast of a time from now, as quantiles. p90 alone may be missing: more than one future in ten never gets there.
-struct Range {
-    Duration p10, p50;
-    std::optional<Duration> p90;
-    bool operator==(const Range&) const = default;
-};
 
 // How a forecast of a draw came out. Errors are what was said (p50) less what came; none where the wait was shorter.
 struct DrawScore {
@@ -161,6 +155,12 @@ struct HeatAccount {
     Energy rest() const { return fuel - boiling - stackLoss.value_or(Energy{}); }
     bool operator==(const HeatAccount&) const = default;
 };
+// Sugar that went into the pans, what left them as syrup, and what is in them still.
+struct SugarAccount {
+    Mass in, out;
+    Mass inPans() const { return in - out; }
+    bool operator==(const SugarAccount&) const = default;
+};
 struct FuelPicture {
     std::vector<WayPicture> ways;
     std::optional<VolumeFlow> evaporationSd;
@@ -170,6 +170,9 @@ struct FuelPicture {
     std::optional<Volume> syrupExpected; // from the sap left in the tank
     std::optional<double> syrupPerCord;  // litres a full cord, of the wood burnt so far
     std::optional<double> cordPerHour;
+    std::optional<double> cords;       // full ones, burnt so far
+    std::optional<SugarAccount> sugar; // of the sap of known sugar and the draws that were measured
+    std::optional<EndBasis> end;       // what the last load rests on: planEnd() tells what would change it
     std::optional<Duration> burnOut;   // after the last load, as set or usual
     std::optional<Duration> watchPans; // after the shutdown: the pans boil on for so long yet
     std::optional<Duration> lastLook;  // until the last look at roof, fire and pans; negative: past

@@ -1,5 +1,6 @@
 // fire_table: the call of the firing and the account of the fire against the truth of made-up boils. Exit 1 if a limit
 // is not kept.
+#include "core/boil/state.h"
 #include "tests/judge/watched.h"
 
 #include <fmt/format.h>
@@ -169,7 +170,7 @@ void overdue(int rigs) {
 }
 
 struct Account {
-    std::vector<double> lastLoad, reserve, steam, efficiency;
+    std::vector<double> lastLoad, reserve, steam, efficiency, burnOut;
     int held = 0; // times that the range held the truth
 };
 
@@ -231,6 +232,11 @@ void endOfBoil(std::uint64_t seed, bool even, Account& account) {
             minutes.push_back({truth.tank.litre(), truth.boiledOff.litre(), truth.heatTaken.joule(),
                                truth.woodBurnt.kilogram(), boil.picture()});
     }
+    State state;
+    for (const auto& entry : boil.facts())
+        absorb(state, entry.fact);
+    const auto out = state.balance.burnOutSeen(state);
+    account.burnOut.push_back(out ? 100 * std::abs(*out / *options.crew.burnOut - 1) : 999);
     const auto& rig = options.rig;
     const double needed = (rig.flueArea + rig.syrupArea).squareMetre() * rig.depth.millimetre() +
                           boil.truth().boiledOff.litre() - boiledThen;
@@ -282,6 +288,8 @@ void accounts(int rigs) {
         quantile(evenly.reserve, 0.9) <= 10);
     row("sap to keep back, %", account.reserve.size(), say(account.reserve), "at most 10",
         quantile(account.reserve, 0.9) <= 10);
+    row("burn-out of the arch as its stack shows it, %", account.burnOut.size(), say(account.burnOut),
+        "at most 25", quantile(account.burnOut, 0.9) <= 25);
     row("evaporation after half an hour, %", account.steam.size(), say(account.steam), "at most 5",
         quantile(account.steam, 0.9) <= 5);
     row("efficiency over an hour, points", account.efficiency.size(), say(account.efficiency), "at most 5",

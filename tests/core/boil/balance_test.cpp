@@ -58,6 +58,56 @@ TEST(Balance, ATankThatRisesUnaskedIsSaid) {
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
 }
 
+// Dips by hand each 20 min: sap that came in unentered is said, sap that was entered is not.
+TEST(Balance, AHigherDipWithNoSapEnteredIsSaid) {
+    const auto dips = [](bool entered) {
+        Rows rows = boil(200, 0);
+        for (int t = 1200; t <= 7200; t += 1200) {
+            if (entered && t == 4800)
+                rows.add(t - 60, "sap_in,300,L,brix=2.0");
+            rows.read(t, "tank_level", 1500 - 200.0 * t / 3600 + (t >= 4800 ? 300 : 0), "L", "probe=hand");
+        }
+        return rows.at(7201).fuel.doubt;
+    };
+    EXPECT_EQ(dips(false), Disagreement::tankRises);
+    EXPECT_EQ(dips(true), Disagreement::none);
+}
+
+// What the sap brought: water boiled off and syrup drawn came as sap of 2 brix. 3 h at 200 L/h are 600 L, with 5 L/h
+// of syrup of 66.9 brix (1.33 kg/L, ICUMSA SPS-4): 12 kg in, 13.3 kg out would be too much; at 4 L/h 10.7 kg are out.
+TEST(Balance, SugarComesInAndGoesOutAndStaysInThePans) {
+    Rows rows = boil(200, 10800);
+    for (int t = 3600; t <= 10800; t += 1800)
+        rows.add(t, "draw_open,,,").add(t + 60, "draw_close,2,L,");
+    const auto sugar = rows.at(10900).fuel.sugar;
+    ASSERT_TRUE(sugar);
+    EXPECT_NEAR(sugar->in.kilogram(), 600 * 0.02, 0.6);
+    EXPECT_NEAR(sugar->out.kilogram(), 10 * 1.33 * 0.669, 0.1);
+    EXPECT_NEAR(sugar->inPans().kilogram(), sugar->in.kilogram() - sugar->out.kilogram(), 1e-9);
+}
+
+TEST(Balance, SugarIsNotAccountedForWhereADrawHasNoMeasure) {
+    Rows rows = boil(200, 7200);
+    rows.add(5000, "draw_open,,,").add(5060, "draw_close,,,");
+    EXPECT_FALSE(rows.at(7200).fuel.sugar);
+}
+
+// The call comes while a load is still to be made, never after the tank is too low for it.
+TEST(Balance, TheLastLoadIsCalledBeforeItIsDue) {
+    Rows rows = boil(1200, 4200);
+    std::optional<double> called;
+    double leftThen = 0;
+    for (int t = 2400; t <= 3600 && !called; t += 10) {
+        const auto picture = rows.at(t);
+        if (test::stands(picture, Alarm::last_load) && picture.lastLoad) {
+            called = t;
+            leftThen = seconds(picture.lastLoad->p50);
+        }
+    }
+    ASSERT_TRUE(called);
+    EXPECT_GT(leftThen, 0);
+}
+
 TEST(Balance, TheLastLoadLeavesWhatCoversThePans) {
     const auto picture = boil(200, 5400).at(5400);
     ASSERT_TRUE(picture.keepBack);
