@@ -25,6 +25,10 @@ Choices Choices::load() {
     chosen.backupFolder = kept.value("backupFolder").toString();
     chosen.sound.volume = std::clamp(kept.value("volume", 100).toInt(), SoundChoices::softest, 100);
     chosen.sound.spoken = kept.value("spoken").toBool();
+    chosen.yard.tank = tankIn(kept.value("tank").toString());
+    chosen.yard.pile = pileIn(kept.value("woodpile").toString());
+    if (const double price = kept.value("cordPrice", -1).toDouble(); price >= 0)
+        chosen.yard.pricePerCord = price;
     chosen.cautioned = kept.value("cautioned").toBool();
     return chosen;
 }
@@ -37,6 +41,9 @@ void Choices::save() const {
     kept.setValue("backupFolder", backupFolder);
     kept.setValue("volume", sound.volume);
     kept.setValue("spoken", sound.spoken);
+    kept.setValue("tank", yard.tank ? textOf(*yard.tank) : QString{});
+    kept.setValue("woodpile", yard.pile ? textOf(*yard.pile) : QString{});
+    kept.setValue("cordPrice", yard.pricePerCord.value_or(-1));
     kept.setValue("cautioned", cautioned);
 }
 

@@ -2,6 +2,7 @@
 #include "ui/look/inks.h"
 #include "ui/look/units.h"
 #include "ui/sound/sound_screen.h"
+#include "ui/tank/yard.h"
 
 #include <QString>
 
@@ -14,6 +15,7 @@ struct Choices {
     QString language = QStringLiteral("en"); // or "fr"
     QString backupFolder;                    // empty: nothing is backed up
     SoundChoices sound = {};
+    Yard yard = {};
     bool cautioned = false; // the first-start page has been read
 
     // What was chosen before; for the rest, what the system's language and country suggest.

@@ -51,6 +51,8 @@ public:
     void act(Action action);
     // A line at the foot for half a minute: what was kept, and that it can be taken back.
     void say(const QString& words);
+    // Enters what a person did, and says at the foot what was kept.
+    void keep(const std::vector<Fact>& facts);
     // What stands at the foot until it is changed; empty: nothing.
     void setNotice(const QString& words);
     void choose(Choices choices);
@@ -76,7 +78,6 @@ private:
     void openWaterCheck();
     void lookAtWater(const Picture& picture);
     void showAlarmFrame();
-    void keep(const std::vector<Fact>& facts);
     void undo();
     void showPage(const QString& words, const QString& leaving);
     void wear();

@@ -98,6 +98,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
     addRig(console, feed->session());
     addSound(console);
     addFuel(console);
+    addTank(console, feed->session());
     console.showMaximized();
     return QApplication::exec();
 }
@@ -142,6 +143,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addPaper(console, session);
     addImport(console, session);
     addFuel(console);
+    addTank(console, session);
     addSeason(console, session, journal);
     addSound(console);
     addProbes(console, session, watch, probePlace);

@@ -8,8 +8,10 @@
 #include "ui/rig/rig_screen.h"
 #include "ui/sound/sound_screen.h"
 #include "ui/sound/voice.h"
+#include "ui/tank/tank_screen.h"
 
 #include <QTimer>
+#include <algorithm>
 #include <filesystem>
 
 namespace panside {
@@ -89,7 +91,13 @@ void addFuel(Console& console) {
     const auto show = [&console, screen] {
         const Picture& picture = console.board().picture();
         const Units units = console.choices().units;
-        screen->display(fuelView(picture, units), console.board().chart().trace(), picture.at, units);
+        const ShiftTrace& trace = console.board().chart().trace();
+        const Yard& yard = console.choices().yard;
+        const FuelBeside beside{.clock = trace.clock(),
+                                .steps = screen->steps(),
+                                .pricePerCord = yard.pricePerCord,
+                                .pileCords = yard.pile ? std::optional{yard.pile->cords()} : std::nullopt};
+        screen->display(fuelView(picture, units, beside), trace, picture.at, units);
     };
     // It goes on while it is looked at.
     auto* second = new QTimer{screen};
@@ -98,8 +106,40 @@ void addFuel(Console& console) {
             show();
     });
     second->start(std::chrono::seconds{1});
+    QObject::connect(screen, &FuelScreen::stepsChanged, screen, show);
     QObject::connect(screen, &FuelScreen::left, &console, &Console::showBoard);
     console.addScreen(Action::fuel, screen, show, [screen](const Dress& dress) { screen->wear(dress); });
+}
+
+void addTank(Console& console, Session& session) {
+    auto* screen = new TankScreen;
+    const auto follow = [&console, &session, screen] {
+        const Picture& picture = console.board().picture();
+        const auto& level = picture.reading(Series::tank_level);
+        const auto& facts = session.boil().facts();
+        const bool sapSince = std::any_of(facts.begin(), facts.end(), [&](const Boil::Entry& entry) {
+            return level && std::holds_alternative<SapIn>(entry.fact.what) && entry.fact.at >= level->last;
+        });
+        screen->follow(picture, sapSince, session.now());
+    };
+    const auto show = [&console, screen, follow](const Dress& dress) {
+        screen->display(console.choices().yard, console.choices().units, dress);
+        follow();
+    };
+    QObject::connect(screen, &TankScreen::left, &console, &Console::showBoard);
+    QObject::connect(screen, &TankScreen::yardWanted, &console, [&console](const Yard& yard) {
+        auto choices = console.choices();
+        choices.yard = yard;
+        console.choose(choices);
+    });
+    QObject::connect(screen, &TankScreen::dipped, &console, [&console, &session, follow](const Fact& fact) {
+        Fact now = fact;
+        now.at = session.now();
+        console.keep({now});
+        follow();
+    });
+    console.addScreen(
+        Action::tank, screen, [&console, show] { show(console.dress()); }, show);
 }
 
 void addProbes(Console& console, Session& session, ProbeWatch& watch, const std::filesystem::path& saveTo) {

@@ -112,22 +112,6 @@
         <translation>sirop encore au bassin</translation>
     </message>
     <message>
-        <source>tank %1</source>
-        <translation>bassin %1</translation>
-    </message>
-    <message>
-        <source>keep back %1</source>
-        <translation>garder %1</translation>
-    </message>
-    <message>
-        <source>last load in %1 (%2)</source>
-        <translation>dernière charge dans %1 (%2)</translation>
-    </message>
-    <message>
-        <source>burns out %1 later</source>
-        <translation>s'éteint %1 plus tard</translation>
-    </message>
-    <message>
         <source>Firing has stopped, the arch is hot: watch the pans for %1 yet, never let one run dry. A last look at roof, fire and pans in %2.</source>
         <translation>On ne chauffe plus, le foyer est chaud : surveillez les casseroles encore %1, n'en laissez aucune à sec. Dernier coup d'œil au toit, au feu et aux casseroles dans %2.</translation>
     </message>
@@ -175,6 +159,42 @@
         <source>water boiled off</source>
         <translation>eau évaporée</translation>
     </message>
+    <message>
+        <source>sugar in, out, in the pans</source>
+        <translation>sucre entré, sorti, aux casseroles</translation>
+    </message>
+    <message>
+        <source>what the wood cost</source>
+        <translation>coût du bois</translation>
+    </message>
+    <message>
+        <source>left of the pile</source>
+        <translation>bois empilé qui reste</translation>
+    </message>
+    <message>
+        <source>%1, %2 a %3 of syrup</source>
+        <translation>%1, %2 par %3 de sirop</translation>
+    </message>
+    <message>
+        <source>%1 cords</source>
+        <translation>%1 cordes</translation>
+    </message>
+    <message>
+        <source>, for %1</source>
+        <translation>, pour %1</translation>
+    </message>
+    <message>
+        <source>, %1 nights like this</source>
+        <translation>, %1 nuits comme celle-ci</translation>
+    </message>
+    <message>
+        <source>%1's turn</source>
+        <translation>au tour de %1</translation>
+    </message>
+    <message>
+        <source>An estimate, and advice: whoever stands at the pans decides. Never let a pan run dry while the arch is hot.</source>
+        <translation>Une estimation, un conseil : qui se tient aux casseroles décide. Ne laissez jamais une casserole à sec tant que le foyer est chaud.</translation>
+    </message>
 </context>
 <context>
     <name>panside::FuelScreen</name>
@@ -185,6 +205,129 @@
     <message>
         <source>Fire and fuel</source>
         <translation>Feu et bois</translation>
+    </message>
+    <message>
+        <source>Account</source>
+        <translation>Bilan</translation>
+    </message>
+    <message>
+        <source>End of the boil</source>
+        <translation>Fin de l'ébullition</translation>
+    </message>
+    <message>
+        <source>Less sap</source>
+        <translation>Moins d'eau</translation>
+    </message>
+    <message>
+        <source>More sap</source>
+        <translation>Plus d'eau</translation>
+    </message>
+    <message>
+        <source>Softer fire</source>
+        <translation>Feu plus doux</translation>
+    </message>
+    <message>
+        <source>Harder fire</source>
+        <translation>Feu plus vif</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>no change</source>
+        <translation>rien ne change</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 plus tard</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 plus tôt</translation>
+    </message>
+    <message>
+        <source>last load %1, %2; keep back %3</source>
+        <translation>dernière charge %1, %2 ; garder %3</translation>
+    </message>
+    <message>
+        <source>%1 less sap</source>
+        <translation>%1 d'eau d'érable en moins</translation>
+    </message>
+    <message>
+        <source>%1 more sap</source>
+        <translation>%1 d'eau d'érable en plus</translation>
+    </message>
+    <message>
+        <source>fired %1 % softer</source>
+        <translation>feu plus doux de %1 %</translation>
+    </message>
+    <message>
+        <source>fired %1 % harder</source>
+        <translation>feu plus vif de %1 %</translation>
+    </message>
+    <message>
+        <source>sap in the tank</source>
+        <translation>eau d'érable au bassin</translation>
+    </message>
+    <message>
+        <source>leaves it, an hour</source>
+        <translation>en sort, à l'heure</translation>
+    </message>
+    <message>
+        <source>last load</source>
+        <translation>dernière charge</translation>
+    </message>
+    <message>
+        <source>keep back for the pans</source>
+        <translation>à garder pour les casseroles</translation>
+    </message>
+    <message>
+        <source>fire burnt out</source>
+        <translation>feu éteint</translation>
+    </message>
+    <message>
+        <source>tank empty, if fired on</source>
+        <translation>bassin vide, si l'on chauffe encore</translation>
+    </message>
+    <message>
+        <source>syrup still in the tank</source>
+        <translation>sirop encore au bassin</translation>
+    </message>
+    <message>
+        <source>The next load is the last, or is not to be made.</source>
+        <translation>La prochaine charge est la dernière, ou ne se fait plus.</translation>
+    </message>
+    <message>
+        <source>The last load in %1, at %2</source>
+        <translation>Dernière charge dans %1, à %2</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>comme à présent</translation>
+    </message>
+    <message>
+        <source>more than the tank holds</source>
+        <translation>plus que le bassin ne contient</translation>
+    </message>
+    <message>
+        <source>last load %1</source>
+        <translation>dernière charge %1</translation>
+    </message>
+    <message>
+        <source>burnt out %1</source>
+        <translation>éteint %1</translation>
+    </message>
+    <message>
+        <source>tank empty %1, if fired on</source>
+        <translation>bassin vide %1, si l'on chauffe encore</translation>
+    </message>
+    <message>
+        <source>keep back %1</source>
+        <translation>garder %1</translation>
     </message>
 </context>
 </TS>

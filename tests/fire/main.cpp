@@ -288,8 +288,8 @@ void accounts(int rigs) {
         quantile(evenly.reserve, 0.9) <= 10);
     row("sap to keep back, %", account.reserve.size(), say(account.reserve), "at most 10",
         quantile(account.reserve, 0.9) <= 10);
-    row("burn-out of the arch as its stack shows it, %", account.burnOut.size(), say(account.burnOut),
-        "at most 25", quantile(account.burnOut, 0.9) <= 25);
+    row("burn-out of the arch as its stack shows it, %", account.burnOut.size(), say(account.burnOut), "at most 25",
+        quantile(account.burnOut, 0.9) <= 25);
     row("evaporation after half an hour, %", account.steam.size(), say(account.steam), "at most 5",
         quantile(account.steam, 0.9) <= 5);
     row("efficiency over an hour, points", account.efficiency.size(), say(account.efficiency), "at most 5",

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 31> table{{
+constexpr std::array<ActionRow, 32> table{{
     {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -66,6 +66,8 @@ constexpr std::array<ActionRow, 31> table{{
      QT_TRANSLATE_NOOP("Actions", "loads, stack, where the heat went, the last load")},
     {Action::importing, Qt::Key_I, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Logs in"),
      QT_TRANSLATE_NOOP("Actions", "read shift logs, or other loggers' tables, into the journal")},
+    {Action::tank, Qt::Key_T, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Tank and woodpile"),
+     QT_TRANSLATE_NOOP("Actions", "dip the tank; its shape; wood stacked, and its price")},
     {Action::dayOrNight, Qt::Key_F9, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Day or night"),
      QT_TRANSLATE_NOOP("Actions", "light for a bright room, dim for the dark")},
     {Action::acrossTheRoom, Qt::Key_F11, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Across the room"),

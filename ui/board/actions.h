@@ -40,6 +40,7 @@ enum class Action {
     sound,
     fuel,
     importing,
+    tank,
     dayOrNight,
     acrossTheRoom
 };

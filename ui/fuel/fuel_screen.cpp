@@ -1,6 +1,7 @@
 #include "ui/fuel/fuel_screen.h"
 
 #include "ui/fuel/fuel_strips.h"
+#include "ui/fuel/plan_picture.h"
 #include "ui/look/press.h"
 
 #include <QKeyEvent>
@@ -9,19 +10,20 @@
 namespace panside {
 namespace {
 
-int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>& lines, QRect area) {
+// Label and value beneath each other in rows; what has no room is left away. Returns where the next row would begin.
+int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>& lines, QRect area, int labels = 44) {
     const int height = dress.px(5.2);
     const QFont font = dress.letters(mm::smallWords);
     for (const FuelLine& line : lines) {
         if (area.top() + height > area.bottom())
             break;
         const QRect row{area.left(), area.top(), area.width(), height};
+        const int cut = row.width() * labels / 100;
         painter.setPen(dress.inks().quiet);
-        drawFitted(painter, row.adjusted(0, 0, -row.width() * 45 / 100, 0), Qt::AlignLeft | Qt::AlignVCenter, font,
-                   line.label);
+        drawFitted(painter, QRect{row.left(), row.top(), cut - dress.px(1), height}, Qt::AlignLeft | Qt::AlignVCenter,
+                   font, line.label);
         painter.setPen(dress.inks().word);
-        drawFitted(painter, row.adjusted(row.width() * 56 / 100, 0, 0, 0), Qt::AlignRight | Qt::AlignVCenter, font,
-                   line.value);
+        drawFitted(painter, row.adjusted(cut, 0, 0, 0), Qt::AlignRight | Qt::AlignVCenter, font, line.value);
         area.setTop(area.top() + height);
     }
     return area.top();
@@ -29,23 +31,56 @@ int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>
 
 } // namespace
 
-FuelScreen::FuelScreen(QWidget* parent) : QWidget{parent}, back_{new Press{this}} {
+FuelScreen::FuelScreen(QWidget* parent)
+    : QWidget{parent}, back_{new Press{this}}, turn_{new Press{this}}, stepKeys_{new Press{this}, new Press{this},
+                                                                                 new Press{this}, new Press{this}} {
     setObjectName(QStringLiteral("fuelScreen"));
     setAutoFillBackground(true);
     back_->setObjectName(QStringLiteral("leaveFuel"));
+    turn_->setObjectName(QStringLiteral("turnFuel"));
     connect(back_, &Press::clicked, this, &FuelScreen::left);
+    connect(turn_, &Press::clicked, this, [this] { turnTo(face_ == Face::plan ? Face::account : Face::plan); });
+    const char* const names[] = {"lessSap", "moreSap", "softerFire", "harderFire"};
+    const int moves[][2] = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}};
+    for (std::size_t i = 0; i < stepKeys_.size(); ++i) {
+        stepKeys_[i]->setObjectName(QString::fromLatin1(names[i]));
+        connect(stepKeys_[i], &Press::clicked, this, [this, move = moves[i]] { step(move[0], move[1]); });
+    }
     setFocusPolicy(Qt::StrongFocus);
     name();
 }
 
-void FuelScreen::name() { back_->say(tr("Back"), QStringLiteral("Esc")); }
+void FuelScreen::name() {
+    back_->say(tr("Back"), QStringLiteral("Esc"));
+    turn_->say(face_ == Face::plan ? tr("Account") : tr("End of the boil"), QStringLiteral("P"));
+    stepKeys_[0]->say(tr("Less sap"), QStringLiteral("↓"));
+    stepKeys_[1]->say(tr("More sap"), QStringLiteral("↑"));
+    stepKeys_[2]->say(tr("Softer fire"), QStringLiteral("←"));
+    stepKeys_[3]->say(tr("Harder fire"), QStringLiteral("→"));
+}
 
 void FuelScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    back_->wear(dress);
+    for (Press* press : {back_, turn_})
+        press->wear(dress);
+    for (Press* press : stepKeys_)
+        press->wear(dress);
     resizeEvent(nullptr);
     update();
+}
+
+void FuelScreen::turnTo(Face face) {
+    face_ = face;
+    name();
+    resizeEvent(nullptr);
+    update();
+}
+
+void FuelScreen::step(int sap, int fire) {
+    steps_.sap = std::clamp(steps_.sap + sap, leastSap, mostSap);
+    steps_.fire = std::clamp(steps_.fire + fire, leastFire, mostFire);
+    emit stepsChanged();
 }
 
 void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant now, Units units) {
@@ -54,7 +89,13 @@ void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant 
     now_ = now;
     units_ = units;
     QStringList spoken{view.call, view.doubt, view.caution};
-    for (const auto* lines : {&view.rates, &view.heat, &view.yield})
+    std::vector<const std::vector<FuelLine>*> all{&view.rates, &view.heat, &view.yield};
+    if (view.plan) {
+        spoken << view.plan->headline;
+        all.push_back(&view.plan->lines);
+        all.push_back(&view.plan->changes);
+    }
+    for (const auto* lines : all)
         for (const FuelLine& line : *lines)
             spoken << line.label + QStringLiteral(": ") + line.value;
     spoken.removeAll(QString{});
@@ -62,29 +103,58 @@ void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant 
     update();
 }
 
+int FuelScreen::foot() const { return back_->height() + dress_.px(mm::gap); }
+
 void FuelScreen::resizeEvent(QResizeEvent*) {
-    const QSize size = back_->sizeHint();
-    const int gap = dress_.px(mm::gap);
-    back_->setGeometry(width() - size.width() - gap, height() - size.height() - gap, size.width(), size.height());
+    const int gap = dress_.px(mm::gap), high = dress_.px(mm::target), top = height() - high - gap;
+    int right = width() - gap;
+    for (Press* press : {back_, turn_}) {
+        const int wide = press->sizeHint().width();
+        press->setGeometry(right - wide, top, wide, high);
+        right -= wide + gap;
+    }
+    const int room = std::max(0, right - gap);
+    int wanted = 0;
+    for (Press* press : stepKeys_)
+        wanted += press->sizeHint().width() + gap;
+    int left = gap;
+    for (Press* press : stepKeys_) {
+        const int wide = std::min(press->sizeHint().width(), room * press->sizeHint().width() / std::max(wanted, 1));
+        press->setGeometry(left, top, wide, high);
+        left += wide + gap;
+        press->setVisible(face_ == Face::plan);
+    }
 }
 
 void FuelScreen::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     const int gap = dress_.px(mm::gap), words = dress_.px(7);
     QRect room = rect().adjusted(gap, gap, -gap, -gap);
-    painter.setPen(dress_.inks().word);
+    QString title = view_.call.isEmpty() ? tr("Fire and fuel") : view_.call;
+    if (face_ == Face::plan)
+        title = view_.plan ? view_.plan->headline : tr("End of the boil");
+    painter.setPen(face_ == Face::plan && view_.plan && view_.plan->lastIsNext ? dress_.inks().medium
+                                                                               : dress_.inks().word);
     drawFitted(painter, QRect{room.left(), room.top(), room.width(), words}, Qt::AlignLeft | Qt::AlignVCenter,
-               dress_.letters(mm::words, true), view_.call.isEmpty() ? tr("Fire and fuel") : view_.call);
+               dress_.letters(mm::words, true), title);
     room.setTop(room.top() + words + gap);
-    const int foot = back_->height() + gap;
-    const QRect strips{room.left(), room.top(), room.width(), (room.height() - foot) * 42 / 100};
+    room.setBottom(room.bottom() - foot());
+    if (face_ == Face::plan)
+        paintPlan(painter, room);
+    else
+        paintAccount(painter, room);
+}
+
+void FuelScreen::paintAccount(QPainter& painter, QRect room) {
+    const int gap = dress_.px(mm::gap);
+    const QRect strips{room.left(), room.top(), room.width(), room.height() * 42 / 100};
     if (trace_)
         drawFuelStrips(painter, *trace_, now_, units_, dress_, strips);
-    const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - foot - strips.bottom() - gap};
+    const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - strips.bottom() - gap};
     const int third = (below.width() - 2 * gap) / 3;
     QRect first{below.left(), below.top(), third, below.height()};
     first.setTop(drawLines(painter, dress_, view_.rates, first) + gap);
-    first.setTop(drawLines(painter, dress_, view_.yield, first) + gap);
+    drawLines(painter, dress_, view_.yield, first);
     const QRect second{below.left() + third + gap, below.top(), third, below.height()};
     const int end = drawLines(painter, dress_, view_.heat, second) + gap;
     painter.setPen(dress_.inks().word);
@@ -93,23 +163,64 @@ void FuelScreen::paintEvent(QPaintEvent*) {
     const QRect last{second.right() + gap, below.top(), below.right() - second.right() - gap, below.height()};
     painter.setPen(dress_.inks().quiet);
     if (view_.plan)
-        drawPlan(painter, *view_.plan, dress_, last);
+        drawPlan(painter, *view_.plan, dress_, last, false);
     else
         drawFitted(painter, last, Qt::AlignCenter, dress_.letters(mm::smallWords), view_.noPlan, 4);
     painter.setPen(dress_.inks().word);
-    drawFitted(painter,
-               QRect{room.left(), room.bottom() - back_->height(), back_->x() - room.left() - gap, back_->height()},
-               Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::smallWords), view_.caution, 2);
+    const QRect foot{room.left(), back_->y(), turn_->x() - room.left() - gap, back_->height()};
+    drawFitted(painter, foot, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::smallWords), view_.caution, 2);
+}
+
+void FuelScreen::paintPlan(QPainter& painter, QRect room) {
+    if (!view_.plan) {
+        painter.setPen(dress_.inks().quiet);
+        drawFitted(painter, room, Qt::AlignCenter, dress_.letters(mm::words), view_.noPlan, 4);
+        return;
+    }
+    const int gap = dress_.px(mm::gap), row = dress_.px(5.2);
+    const PlanView& plan = *view_.plan;
+    const int below = static_cast<int>(std::max(plan.lines.size(), std::size_t{7})) * row + gap;
+    drawPlan(painter, plan, dress_, QRect{room.left(), room.top(), room.width(), room.height() - below}, true);
+    const QRect under{room.left(), room.bottom() - below + gap, room.width(), below - gap};
+    const int half = (under.width() - 2 * gap) * 45 / 100;
+    drawLines(painter, dress_, plan.lines, QRect{under.left(), under.top(), half, under.height() + 1});
+    QRect right{under.left() + half + 3 * gap, under.top(), under.right() - under.left() - half - 3 * gap,
+                under.height()};
+    // The line of each, as it is drawn above, before its words.
+    const Qt::PenStyle styles[] = {Qt::DotLine, Qt::DashDotLine};
+    const int sample = dress_.px(10);
+    for (std::size_t i = 0; i < plan.changes.size(); ++i) {
+        const double at = right.top() + (static_cast<double>(i) + 0.5) * row;
+        painter.setPen(QPen{dress_.inks().quiet, 1.6, styles[i % 2]});
+        painter.drawLine(QPointF{right.left() * 1.0, at}, QPointF{right.left() + sample - gap * 1.0, at});
+    }
+    right.setTop(drawLines(painter, dress_, plan.changes, right.adjusted(sample, 0, 0, 0), 34) + gap);
+    painter.setPen(dress_.inks().word);
+    drawFitted(painter, right, Qt::AlignLeft | Qt::AlignTop, dress_.letters(mm::smallWords), view_.endCaution, 3);
 }
 
 void FuelScreen::keyPressEvent(QKeyEvent* event) {
+    const bool plan = face_ == Face::plan;
     switch (event->key()) {
     case Qt::Key_Escape:
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_B:
         emit left();
-        break;
+        return;
+    case Qt::Key_P:
+        turnTo(plan ? Face::account : Face::plan);
+        return;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        if (plan)
+            step(event->key() == Qt::Key_Up ? 1 : -1, 0);
+        return;
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+        if (plan)
+            step(0, event->key() == Qt::Key_Right ? 1 : -1);
+        return;
     default:
         QWidget::keyPressEvent(event);
     }
@@ -117,8 +228,10 @@ void FuelScreen::keyPressEvent(QKeyEvent* event) {
 
 void FuelScreen::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange)
+    if (event->type() == QEvent::LanguageChange) {
         name();
+        resizeEvent(nullptr);
+    }
 }
 
 } // namespace panside

@@ -1,10 +1,12 @@
 #pragma once
-// The fuel page: loads, stack and water boiled off beneath each other, where the heat went, and how the boil ends.
+// The fuel page, in two faces: loads, stack and water boiled off beneath each other with where the heat went; and how
+// the boil ends, with what would change it.
 #include "ui/chart/shift_trace.h"
 #include "ui/fuel/fuel_view.h"
 #include "ui/look/dress.h"
 
 #include <QWidget>
+#include <array>
 
 namespace panside {
 
@@ -13,14 +15,21 @@ class Press;
 class FuelScreen : public QWidget {
     Q_OBJECT
 public:
+    enum class Face { account, plan };
+
     explicit FuelScreen(QWidget* parent = nullptr);
     void wear(const Dress& dress);
     // `trace` is looked at whenever the screen is painted: it must outlive it.
     void display(const FuelView& view, const ShiftTrace& trace, Instant now, Units units);
     const FuelView& view() const { return view_; }
+    void turnTo(Face face);
+    Face face() const { return face_; }
+    // What the person asks of the plan: how much more sap, how much harder a fire.
+    PlanSteps steps() const { return steps_; }
 
 signals:
     void left();
+    void stepsChanged();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -30,13 +39,20 @@ protected:
 
 private:
     void name();
+    void step(int sap, int fire);
+    void paintAccount(QPainter& painter, QRect room);
+    void paintPlan(QPainter& painter, QRect room);
+    int foot() const;
 
     FuelView view_;
     const ShiftTrace* trace_ = nullptr;
     Instant now_{};
     Units units_ = Units::us;
     Dress dress_;
-    Press* back_;
+    Face face_ = Face::account;
+    PlanSteps steps_;
+    Press *back_, *turn_;
+    std::array<Press*, 4> stepKeys_; // less and more sap, softer and harder fire
 };
 
 } // namespace panside

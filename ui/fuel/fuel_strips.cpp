@@ -117,47 +117,4 @@ void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, Uni
     painter.restore();
 }
 
-void drawPlan(QPainter& painter, const PlanPicture& plan, const Dress& dress, const QRect& area) {
-    const int words = dress.px(5);
-    const QRect field = area.adjusted(0, words, 0, -2 * words);
-    const double empty = plan.tank / std::max(plan.perHour, 1e-9);
-    const double hours = std::max({empty, plan.likely + plan.burnOut, plan.late}) * 1.08 + 0.05;
-    const double most = std::max(plan.tank, plan.keepBack) * 1.1;
-    const auto x = [&](double hour) { return field.left() + hour / hours * field.width(); };
-    const auto y = [&](double litre) { return field.bottom() - litre / most * field.height(); };
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(field, dress.inks().panel);
-    // Kept back for the pans: a texture, as all that is a limit.
-    painter.fillRect(QRectF{QPointF{x(0), y(plan.keepBack)}, QPointF{x(hours), y(0)}},
-                     QBrush{dress.inks().band, Qt::BDiagPattern});
-    painter.fillRect(QRectF{QPointF{x(plan.early), y(most)}, QPointF{std::max(x(plan.late), x(plan.early) + 1), y(0)}},
-                     dress.inks().shade);
-    // After the last load the fire dies away evenly.
-    const double left = std::max(plan.tank - plan.perHour * plan.likely, 0.0);
-    painter.setPen(QPen{dress.inks().trace, dress.px(0.5) * 1.0, Qt::DashLine});
-    QPolygonF path{QPointF{x(0), y(plan.tank)}, QPointF{x(plan.likely), y(left)}};
-    for (int i = 1; i <= 12; ++i) {
-        const double part = i / 12.0;
-        const double used = plan.perHour * plan.burnOut * (part - part * part / 2);
-        path << QPointF{x(plan.likely + part * plan.burnOut), y(std::max(left - used, 0.0))};
-    }
-    painter.drawPolyline(path);
-    painter.setPen(QPen{dress.inks().word, 1});
-    painter.drawLine(QPointF{x(plan.likely), y(most)}, QPointF{x(plan.likely), y(0)});
-    painter.setPen(QPen{dress.inks().quiet, 1, Qt::DotLine});
-    painter.drawLine(QPointF{x(plan.likely + plan.burnOut), y(most)}, QPointF{x(plan.likely + plan.burnOut), y(0)});
-    const QFont font = dress.letters(mm::smallWords);
-    painter.setPen(dress.inks().word);
-    drawFitted(painter, QRect{area.left(), area.top(), area.width() / 2, words}, Qt::AlignLeft | Qt::AlignVCenter, font,
-               plan.tankWords);
-    drawFitted(painter, QRect{area.left() + area.width() / 2, area.top(), area.width() / 2, words},
-               Qt::AlignRight | Qt::AlignVCenter, font, plan.keepWords);
-    drawFitted(painter, QRect{area.left(), area.bottom() - 2 * words, area.width(), words},
-               Qt::AlignLeft | Qt::AlignVCenter, font, plan.lastWords);
-    drawFitted(painter, QRect{area.left(), area.bottom() - words, area.width(), words},
-               Qt::AlignLeft | Qt::AlignVCenter, font, plan.outWords);
-    painter.restore();
-}
-
 } // namespace panside

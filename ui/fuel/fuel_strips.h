@@ -1,8 +1,8 @@
 #pragma once
-// The strips and the plan of the fuel page, drawn. Functions of what is shown and of where; they keep nothing.
+// The strips of the fuel page, drawn: a function of what is shown and of where, which keeps nothing.
 #include "ui/chart/shift_trace.h"
-#include "ui/fuel/fuel_view.h"
 #include "ui/look/dress.h"
+#include "ui/look/units.h"
 
 #include <QRect>
 
@@ -13,7 +13,5 @@ namespace panside {
 // Loads, stack and evaporation of the whole shift, beneath each other on one time, so that sag and load stand together.
 void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, Units units, const Dress& dress,
                     const QRect& area);
-// The tank falling, the last load as a range, the burn-out and what must be kept back.
-void drawPlan(QPainter& painter, const PlanPicture& plan, const Dress& dress, const QRect& area);
 
 } // namespace panside

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 namespace panside {
@@ -87,6 +88,8 @@ QString callWords(const Picture& picture) {
                             .arg(minutesAndSeconds(*picture.callMoved->sagsAfter), to)
                       : tr(QT_TRANSLATE_NOOP("Fuel", "call moved to %1, by the rhythm of the last loads")).arg(to));
     }
+    if (picture.fireDue && !picture.turn.empty())
+        words << tr(QT_TRANSLATE_NOOP("Fuel", "%1's turn")).arg(QString::fromStdString(picture.turn));
     if (picture.fires.size() > 1)
         for (const FirePicture& fire : picture.fires)
             words << QStringLiteral("%1 %2").arg(
@@ -128,7 +131,40 @@ std::vector<FuelLine> rateLines(const Picture& picture, Units units) {
     return lines;
 }
 
-std::vector<FuelLine> yieldLines(const Picture& picture, Units units) {
+QString sugarWords(const SugarAccount& sugar, Units units) {
+    const Figure in = figure(sugar.in, units), out = figure(sugar.out, units);
+    // More out than in: the sap was sweeter than entered. That is said by its sign, not hidden.
+    const Figure left = figure(sugar.inPans(), units);
+    return QStringLiteral("%1, %2, %3").arg(in.number, out.number, left.text());
+}
+
+QString money(double amount) { return QLocale{}.toCurrencyString(amount); }
+
+QString costWords(const Picture& picture, Units units, const FuelBeside& beside) {
+    const double cost = *picture.fuel.cords * *beside.pricePerCord;
+    if (!picture.syrupOut || picture.syrupOut->litre() <= 0)
+        return money(cost);
+    const Unit unit = unitOf(Dimension::volume, units);
+    return tr(QT_TRANSLATE_NOOP("Fuel", "%1, %2 a %3 of syrup"))
+        .arg(money(cost), money(cost / fromSi(picture.syrupOut->si(), unit)), symbolOf(unit));
+}
+
+// How many nights of tonight's length, from lighting to the last load where that is foreseen.
+QString pileWords(const Picture& picture, double pile) {
+    const FuelPicture& fuel = picture.fuel;
+    const QLocale locale;
+    const double left = std::max(0.0, pile - fuel.cords.value_or(0));
+    QString words = tr(QT_TRANSLATE_NOOP("Fuel", "%1 cords")).arg(locale.toString(left, 'f', 1));
+    if (!fuel.cordPerHour || *fuel.cordPerHour <= 0)
+        return words;
+    if (!fuel.cords || !picture.lastLoad)
+        return words +
+               tr(QT_TRANSLATE_NOOP("Fuel", ", for %1")).arg(spanText(Duration{left / *fuel.cordPerHour * 3600}));
+    const double night = *fuel.cords + *fuel.cordPerHour * seconds(picture.lastLoad->p50) / 3600;
+    return words + tr(QT_TRANSLATE_NOOP("Fuel", ", %1 nights like this")).arg(locale.toString(pile / night, 'f', 1));
+}
+
+std::vector<FuelLine> yieldLines(const Picture& picture, Units units, const FuelBeside& beside) {
     const FuelPicture& fuel = picture.fuel;
     const QLocale locale;
     std::vector<FuelLine> lines;
@@ -145,29 +181,13 @@ std::vector<FuelLine> yieldLines(const Picture& picture, Units units) {
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "cords an hour")), give(cord)});
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "syrup a full cord")), give(each)});
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "syrup still in the tank")), give(expected)});
+    if (fuel.sugar)
+        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "sugar in, out, in the pans")), sugarWords(*fuel.sugar, units)});
+    if (beside.pricePerCord && fuel.cords)
+        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "what the wood cost")), costWords(picture, units, beside)});
+    if (beside.pileCords)
+        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "left of the pile")), pileWords(picture, *beside.pileCords)});
     return lines;
-}
-
-std::optional<PlanPicture> planOf(const Picture& picture, Units units) {
-    const FuelPicture& fuel = picture.fuel;
-    if (!picture.lastLoad || !picture.keepBack || !fuel.tank || !picture.sapLeft || picture.sapLeft->count() <= 0)
-        return std::nullopt;
-    const auto hours = [](Duration span) { return seconds(span) / 3600; };
-    PlanPicture plan;
-    plan.tank = fuel.tank->litre();
-    plan.keepBack = picture.keepBack->litre();
-    plan.perHour = plan.tank / hours(*picture.sapLeft);
-    plan.burnOut = fuel.burnOut ? hours(*fuel.burnOut) : 0.75;
-    plan.early = hours(picture.lastLoad->p10);
-    plan.likely = hours(picture.lastLoad->p50);
-    plan.late = hours(picture.lastLoad->p90.value_or(picture.lastLoad->p50));
-    plan.tankWords = tr(QT_TRANSLATE_NOOP("Fuel", "tank %1")).arg(figure(*fuel.tank, units).text());
-    plan.keepWords = tr(QT_TRANSLATE_NOOP("Fuel", "keep back %1")).arg(figure(*picture.keepBack, units).text());
-    plan.lastWords = tr(QT_TRANSLATE_NOOP("Fuel", "last load in %1 (%2)"))
-                         .arg(spanText(picture.lastLoad->p50), rangeText(*picture.lastLoad));
-    plan.outWords =
-        tr(QT_TRANSLATE_NOOP("Fuel", "burns out %1 later")).arg(spanText(fuel.burnOut.value_or(Duration{2700})));
-    return plan;
 }
 
 QString cautionNow(const Picture& picture) {
@@ -191,7 +211,7 @@ QString cautionNow(const Picture& picture) {
 
 } // namespace
 
-FuelView fuelView(const Picture& picture, Units units) {
+FuelView fuelView(const Picture& picture, Units units, const FuelBeside& beside) {
     FuelView view;
     view.call = callWords(picture);
     view.doubt = disagreement(picture.fuel.doubt);
@@ -205,8 +225,8 @@ FuelView fuelView(const Picture& picture, Units units) {
                                  const QString why = whyNot(picture, "efficiency");
                                  return why.isEmpty() ? QStringLiteral("–") : QStringLiteral("– ") + why;
                              }()});
-    view.yield = yieldLines(picture, units);
-    view.plan = planOf(picture, units);
+    view.yield = yieldLines(picture, units, beside);
+    view.plan = planView(picture, units, beside.clock, beside.steps);
     if (!view.plan) {
         view.noPlan = whyNot(picture, "sapLeftS");
         if (view.noPlan.isEmpty())
@@ -215,6 +235,8 @@ FuelView fuelView(const Picture& picture, Units units) {
                               : tr(QT_TRANSLATE_NOOP("Fuel", "the end of the boil needs tank level, pan areas, running "
                                                              "depth and a lit fire"));
     }
+    view.endCaution = tr(QT_TRANSLATE_NOOP("Fuel", "An estimate, and advice: whoever stands at the pans decides. Never "
+                                                   "let a pan run dry while the arch is hot."));
     view.caution = cautionNow(picture);
     return view;
 }

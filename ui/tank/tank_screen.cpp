@@ -1,0 +1,266 @@
+#include "ui/tank/tank_screen.h"
+
+#include "ui/look/press.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QVBoxLayout>
+
+namespace panside {
+
+TankScreen::TankScreen(QWidget* parent) : QWidget{parent} {
+    setObjectName(QStringLiteral("tankScreen"));
+    setAutoFillBackground(true);
+    new QVBoxLayout{this};
+}
+
+void TankScreen::display(const Yard& yard, Units units, const Dress& dress) {
+    if (inside_ && yard == yard_ && units == units_ && dress == dress_)
+        return;
+    // Another light or other units leave what is typed of the tank; another yard does not.
+    if (!inside_ || yard != yard_ || units != units_)
+        form_ = formOf(yard, units);
+    yard_ = yard;
+    units_ = units;
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    build();
+}
+
+void TankScreen::follow(const Picture& picture, bool sapSince, Instant now) {
+    picture_ = picture;
+    sapSince_ = sapSince;
+    now_ = now;
+    sayDip();
+}
+
+void TankScreen::build() {
+    const QString dipped = dip_ ? dip_->text() : QString{};
+    if (inside_) { // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->deleteLater();
+    }
+    inside_ = new QWidget;
+    layout()->addWidget(inside_);
+    auto* column = new QVBoxLayout{inside_};
+    auto* title = new QLabel{tr("Tank and woodpile")};
+    title->setFont(dress_.letters(mm::words * 1.25, true));
+    column->addWidget(title);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(dress_.px(mm::gap));
+    grid->setVerticalSpacing(dress_.px(mm::gap));
+    grid->setColumnStretch(1, 1);
+    addDip(grid);
+    addTank(grid);
+    addPile(grid);
+    column->addLayout(grid);
+    said_ = words(QStringLiteral("said"), mm::words);
+    column->addWidget(said_);
+    column->addStretch();
+    auto* caution = words(QStringLiteral("caution"), mm::smallWords);
+    caution->setText(
+        tr("Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and "
+           "off a wet ladder."));
+    column->addWidget(caution);
+    Press* back = key(tr("Back to the board"), QStringLiteral("back"), QStringLiteral("Esc"));
+    connect(back, &Press::clicked, this, &TankScreen::left);
+    column->addWidget(back, 0, Qt::AlignRight);
+    dip_->setText(dipped);
+    sayDip();
+    if (isVisible())
+        dip_->setFocus();
+}
+
+QLabel* TankScreen::words(const QString& name, double height, bool bold) {
+    auto* label = new QLabel;
+    label->setObjectName(name);
+    label->setFont(dress_.letters(height, bold));
+    label->setWordWrap(true);
+    return label;
+}
+
+Press* TankScreen::key(const QString& text, const QString& name, const QString& shortcut) {
+    auto* press = new Press;
+    press->wear(dress_);
+    press->say(text, shortcut);
+    press->setObjectName(name);
+    press->setFocusPolicy(Qt::StrongFocus);
+    return press;
+}
+
+QLineEdit* TankScreen::field(const QString& name, const QString& label, const QString& answer, Unit unit,
+                             QHBoxLayout* row, bool wide) {
+    auto* before = new QLabel{label};
+    before->setFont(dress_.letters(mm::smallWords));
+    auto* edit = new QLineEdit{answer};
+    edit->setObjectName(name);
+    edit->setAccessibleName(label);
+    edit->setFont(dress_.letters(mm::words));
+    edit->setMinimumHeight(dress_.px(mm::target));
+    if (!wide)
+        edit->setMaximumWidth(dress_.px(30));
+    before->setBuddy(edit);
+    auto* after = new QLabel{symbolOf(unit)};
+    after->setFont(dress_.letters(mm::smallWords));
+    row->addWidget(before);
+    row->addWidget(edit, wide ? 1 : 0);
+    row->addWidget(after);
+    return edit;
+}
+
+void TankScreen::addDip(QGridLayout* grid) {
+    auto* label = words({}, mm::words, true);
+    label->setText(tr("Dip"));
+    auto* row = new QHBoxLayout;
+    dip_ = field(QStringLiteral("dip"), tr("depth of sap in the tank"), {}, unitOf(Dimension::length, units_), row);
+    comes_ = words(QStringLiteral("comesTo"), mm::words * 1.25, true);
+    comes_->setWordWrap(false);
+    row->addWidget(comes_, 1);
+    Press* keep = key(tr("Keep it"), QStringLiteral("keepDip"), tr("Enter"));
+    row->addWidget(keep);
+    odd_ = words(QStringLiteral("odd"), mm::words);
+    connect(dip_, &QLineEdit::textChanged, this, [this] { sayDip(); });
+    connect(dip_, &QLineEdit::returnPressed, this, &TankScreen::keepDip);
+    connect(keep, &Press::clicked, this, &TankScreen::keepDip);
+    grid->addWidget(label, 0, 0);
+    grid->addLayout(row, 0, 1);
+    grid->addWidget(odd_, 1, 1);
+}
+
+void TankScreen::addTank(QGridLayout* grid) {
+    auto* label = words({}, mm::words, true);
+    label->setText(tr("Tank"));
+    auto* row = new QHBoxLayout;
+    Press* turn = key(kindName(form_.kind), QStringLiteral("kind"));
+    connect(turn, &Press::clicked, this, &TankScreen::turnKind);
+    row->addWidget(turn);
+    const QStringList labels = sizeLabels(form_.kind);
+    for (qsizetype i = 0; i < labels.size(); ++i) {
+        QString& answer = form_.sizes[static_cast<std::size_t>(i)];
+        QLineEdit* edit = field(QStringLiteral("size%1").arg(i), labels[i], answer, yardUnit(units_), row);
+        connect(edit, &QLineEdit::textEdited, this, [&answer](const QString& text) { answer = text; });
+        connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
+    }
+    if (form_.kind == TankKind::table) {
+        const QString both =
+            symbolOf(unitOf(Dimension::length, units_)) + u' ' + symbolOf(unitOf(Dimension::volume, units_));
+        QLineEdit* edit = field(QStringLiteral("marks"), tr("depth and volume of each mark (%1)").arg(both),
+                                form_.marks, Unit::none, row, true);
+        edit->setPlaceholderText(QStringLiteral("10 100; 20 260"));
+        connect(edit, &QLineEdit::textEdited, this, [this](const QString& text) { form_.marks = text; });
+        connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
+    } else {
+        row->addStretch();
+    }
+    holds_ = words(QStringLiteral("holds"), mm::words);
+    if (yard_.tank) {
+        const Length deep = tankDepth(*yard_.tank).value_or(Length{});
+        holds_->setText(tr("%1 deep, holds %2")
+                            .arg(figure(deep, units_).text(),
+                                 figure(tankVolume(*yard_.tank, deep).value_or(Volume{}), units_).text()));
+    }
+    grid->addWidget(label, 2, 0);
+    grid->addLayout(row, 2, 1);
+    grid->addWidget(holds_, 3, 1);
+}
+
+void TankScreen::addPile(QGridLayout* grid) {
+    auto* label = words({}, mm::words, true);
+    label->setText(tr("Woodpile"));
+    auto* row = new QHBoxLayout;
+    const QStringList labels = pileLabels();
+    for (qsizetype i = 0; i < labels.size(); ++i) {
+        QString& answer = form_.pile[static_cast<std::size_t>(i)];
+        const Unit unit = i == 2 ? unitOf(Dimension::length, units_) : yardUnit(units_);
+        QLineEdit* edit = field(QStringLiteral("pile%1").arg(i), labels[i], answer, unit, row);
+        connect(edit, &QLineEdit::textEdited, this, [&answer](const QString& text) { answer = text; });
+        connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
+    }
+    QLineEdit* price = field(QStringLiteral("price"), tr("price of a full cord"), form_.price, Unit::none, row);
+    connect(price, &QLineEdit::textEdited, this, [this](const QString& text) { form_.price = text; });
+    connect(price, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
+    row->addStretch();
+    stacked_ = words(QStringLiteral("stacked"), mm::words);
+    if (yard_.pile)
+        stacked_->setText(
+            tr("%1 full cords, as it stands before the shift").arg(QLocale{}.toString(yard_.pile->cords(), 'f', 1)));
+    grid->addWidget(label, 4, 0);
+    grid->addLayout(row, 4, 1);
+    grid->addWidget(stacked_, 5, 1);
+}
+
+void TankScreen::turnKind() {
+    form_.kind = static_cast<TankKind>((static_cast<int>(form_.kind) + 1) % 4);
+    form_.sizes = {};
+    form_.marks.clear();
+    build();
+}
+
+// Each field as it is left; a tank half typed is not complained of before its last field.
+void TankScreen::keepYard() {
+    const int count = static_cast<int>(sizeLabels(form_.kind).size());
+    int typed = 0;
+    for (int i = 0; i < count; ++i)
+        typed += !form_.sizes[static_cast<std::size_t>(i)].trimmed().isEmpty();
+    int piled = 0;
+    for (const QString& side : form_.pile)
+        piled += !side.trimmed().isEmpty();
+    if ((typed > 0 && typed < count) || (piled > 0 && piled < 3))
+        return;
+    const auto made = yardOf(form_, units_);
+    if (const auto* wrong = std::get_if<QString>(&made)) {
+        say(*wrong);
+        return;
+    }
+    say({});
+    if (std::get<Yard>(made) != yard_)
+        emit yardWanted(std::get<Yard>(made));
+}
+
+void TankScreen::sayDip() {
+    if (!dip_)
+        return;
+    const Dip dip = dipOf(dip_->text(), yard_, units_, picture_, sapSince_, now_);
+    comes_->setText(dip.words);
+    odd_->setText(dip.warning);
+}
+
+void TankScreen::keepDip() {
+    const Dip dip = dipOf(dip_->text(), yard_, units_, picture_, sapSince_, now_);
+    if (!dip.fact)
+        return;
+    dip_->clear();
+    emit dipped(*dip.fact);
+}
+
+void TankScreen::say(const QString& words) {
+    if (said_)
+        said_->setText(words);
+}
+
+void TankScreen::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        emit left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void TankScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange && inside_) {
+        form_ = formOf(yard_, units_);
+        build();
+    }
+    QWidget::changeEvent(event);
+}
+
+void TankScreen::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (dip_)
+        dip_->setFocus();
+}
+
+} // namespace panside
