@@ -3,6 +3,7 @@
 #include "core/journal/draw_scores.h"
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
+#include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
 #include "ui/words/journal_words.h"
 
@@ -62,7 +63,14 @@ private:
         auto journal = reading();
         const auto units = console_.choices().units;
         screen_->showShift(shift, boilOf(journal, shift), shiftStory(summaryOf(journal, shift), units), units);
-        screen_->tellScores(drawScores(journal, shift));
+        const auto scores = drawScores(journal, shift);
+        screen_->tellScores(scores);
+        ShiftAccountant accountant;
+        journal.visit(shift, [&](FactId, const Fact& fact) {
+            accountant.take(fact);
+            return true;
+        });
+        screen_->say(nightStory(accountant.account(), scores, units).join(u' '));
     }
     void layForecasts(ShiftId shift) {
         Hindsight hindsight{std::chrono::minutes{5}};

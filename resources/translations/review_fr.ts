@@ -129,4 +129,91 @@
         <translation>Retiré. Ce qui y était reste lisible.</translation>
     </message>
 </context>
+<context>
+    <name>Story</name>
+    <message>
+        <source>The fire was lit at %1, and the last entry is of %2.</source>
+        <translation>Le feu fut allumé à %1, et la dernière inscription est de %2.</translation>
+    </message>
+    <message>
+        <source>Nobody said when the fire was lit; the shift runs from %1 to %2.</source>
+        <translation>Personne n'a dit quand le feu fut allumé ; la veille va de %1 à %2.</translation>
+    </message>
+    <message>
+        <source>At the pans: %1.</source>
+        <translation>Aux casseroles : %1.</translation>
+    </message>
+    <message>
+        <source>%1 of sap at %2 came in</source>
+        <translation>%1 d'eau d'érable à %2 sont entrés</translation>
+    </message>
+    <message>
+        <source>%1 of sap came in, its sugar unknown</source>
+        <translation>%1 d'eau d'érable sont entrés, leur sucre inconnu</translation>
+    </message>
+    <message>
+        <source>the pans boiled off %1</source>
+        <translation>les casseroles ont évaporé %1</translation>
+    </message>
+    <message>
+        <source>Nothing was drawn off.</source>
+        <translation>Rien n'a été coulé.</translation>
+    </message>
+    <message>
+        <source>One draw</source>
+        <translation>Une coulée</translation>
+    </message>
+    <message>
+        <source>%1 draws</source>
+        <translation>%1 coulées</translation>
+    </message>
+    <message>
+        <source>, none of them measured</source>
+        <translation>, sans mesure</translation>
+    </message>
+    <message>
+        <source> gave at least %1 of syrup: not all were measured</source>
+        <translation>, au moins %1 de sirop : toutes n'ont pas été mesurées</translation>
+    </message>
+    <message>
+        <source> gave %1 of syrup</source>
+        <translation>, %1 de sirop</translation>
+    </message>
+    <message>
+        <source>; %1 of %2 lay in the band, by the probe</source>
+        <translation> ; %1 sur %2 dans la bande, selon la sonde</translation>
+    </message>
+    <message>
+        <source>One load of wood</source>
+        <translation>Une charge de bois</translation>
+    </message>
+    <message>
+        <source>%1 loads of wood</source>
+        <translation>%1 charges de bois</translation>
+    </message>
+    <message>
+        <source>, at least %1</source>
+        <translation>, au moins %1</translation>
+    </message>
+    <message>
+        <source>, one every %1</source>
+        <translation>, une toutes les %1</translation>
+    </message>
+    <message>
+        <source>; %1 of their heat went into the sap</source>
+        <translation> ; %1 de leur chaleur est passée dans l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>Ten minutes before a draw the forecast was usually off by %1 min.</source>
+        <translation>Dix minutes avant une coulée, la prévision se trompait d'ordinaire de %1 min.</translation>
+    </message>
+    <message>
+        <source>No alarm stood.</source>
+        <translation>Aucune alarme.</translation>
+    </message>
+    <message>
+        <source>Alarms that stood: %1.</source>
+        <translation>Alarmes : %1.</translation>
+    </message>
+</context>
 </TS>

@@ -5,6 +5,7 @@
 #include "ui/review/score_words.h"
 
 #include <QEvent>
+#include <QGridLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
@@ -32,10 +33,12 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     lower_->addWidget(entries_);
     column->addWidget(said_);
     column->addWidget(lower_, 2);
-    auto* keys = new QHBoxLayout;
+    auto* keys = new QGridLayout; // in one row they are wider than a small screen in French
+    int place = 0;
     for (Press* press : {open_, lay_, forecasts_, correct_, export_, import_, back_}) {
         press->setFocusPolicy(Qt::TabFocus);
-        keys->addWidget(press, 1);
+        keys->addWidget(press, place / 4, place % 4);
+        ++place;
     }
     below->addLayout(keys);
 

@@ -5,10 +5,14 @@
 #include "ui/board/actions.h"
 #include "ui/board/board.h"
 #include "ui/entry/entry_sheet.h"
+#include "ui/importing/import_screen.h"
 #include "ui/look/press.h"
 #include "ui/page/page.h"
+#include "ui/paper/paper_screen.h"
 #include "ui/reckoner/reckoner_screen.h"
+#include "ui/review/review_screen.h"
 #include "ui/rig/rig_screen.h"
+#include "ui/season/season_screen.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
@@ -283,7 +287,8 @@ protected:
     void SetUp() override {
         French::SetUp();
         for (const Message& message : messages())
-            if (!isTheSameInBoth(message.source) && placeholders(message.source).isEmpty())
+            if (message.source.size() > 1 && // a letter is a key's
+                !isTheSameInBoth(message.source) && placeholders(message.source).isEmpty())
                 english_.insert(message.source);
         for (const Message& message : messages()) // a word that is French as well
             for (const QString& french : message.french)
@@ -310,6 +315,26 @@ protected:
     }
     std::set<QString> english_;
 };
+
+TEST_F(FrenchScreens, ThoseOfTheShiftsAndTheSeason) {
+    ReviewScreen review;
+    review.wear({});
+    expectFrench(review);
+    SeasonScreen season;
+    season.wear({});
+    expectFrench(season);
+    PaperScreen paper;
+    paper.wear({});
+    expectFrench(paper);
+    ImportScreen importing;
+    importing.wear({});
+    ImportState state;
+    state.lines.push_back({QStringLiteral("boite.csv"), {}, {}, true, 0});
+    importing.display(state);
+    const std::string table = "a;b\n14.03.2026 18:00:00;99,5\n";
+    importing.askMap(QStringLiteral("boite.csv"), table, proposedMap(table, "UTC"), Units::metric);
+    expectFrench(importing);
+}
 
 TEST_F(FrenchScreens, TheBoardAndItsPagesAndSheets) {
     Board board;
