@@ -330,4 +330,26 @@
         <translation>garder %1</translation>
     </message>
 </context>
+<context>
+    <name>LastLoadCard</name>
+    <message>
+        <source>the arch is hot for %1 yet: never a dry pan</source>
+        <translation>le foyer reste chaud %1 : jamais une casserole à sec</translation>
+    </message>
+    <message>
+        <source>last look at roof, fire, pans in %1</source>
+        <translation>dernier tour (toit, feu, casseroles) dans %1</translation>
+    </message>
+    <message>
+        <source>take the last look now: roof, fire, pans</source>
+        <translation>dernier tour maintenant : toit, feu, casseroles</translation>
+    </message>
+</context>
+<context>
+    <name>FireCard</name>
+    <message>
+        <source>every %1: boil sags at %2</source>
+        <translation>toutes les %1 : le bouillon faiblit à %2</translation>
+    </message>
+</context>
 </TS>

@@ -18,6 +18,10 @@ QString turn(const Picture& picture) {
 
 QString rhythm(const Picture& picture) {
     const QString every = spanText(picture.fireInterval);
+    // Why it was moved, for as long as it is news.
+    if (picture.callMoved && picture.callMoved->sagsAfter && secondsBetween(picture.callMoved->at, picture.at) < 900)
+        return tr(QT_TRANSLATE_NOOP("FireCard", "every %1: boil sags at %2"))
+            .arg(countdownText(picture.fireInterval), countdownText(*picture.callMoved->sagsAfter));
     return picture.fireIntervalLearned ? tr(QT_TRANSLATE_NOOP("FireCard", "every %1, learned tonight")).arg(every)
                                        : tr(QT_TRANSLATE_NOOP("FireCard", "every %1")).arg(every);
 }

@@ -43,6 +43,19 @@ QString boiledOff(const Picture& picture, Units units) {
         .arg(rate, QString::number(qRound(*picture.efficiency * 100)));
 }
 
+// After the shutdown: until when the arch is hot, and when to look again.
+void addAfter(const Picture& picture, std::vector<QString>& lines) {
+    const FuelPicture& fuel = picture.fuel;
+    if (fuel.watchPans)
+        lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "the arch is hot for %1 yet: never a dry pan"))
+                            .arg(spanText(*fuel.watchPans)));
+    if (fuel.lastLook)
+        lines.push_back(fuel.lastLook->count() > 0
+                            ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "last look at roof, fire, pans in %1"))
+                                  .arg(spanText(*fuel.lastLook))
+                            : tr(QT_TRANSLATE_NOOP("LastLoadCard", "take the last look now: roof, fire, pans")));
+}
+
 QString account(const Picture& picture, Units units) {
     QString line;
     if (picture.sapIn)
@@ -79,6 +92,7 @@ CardView lastLoadCard(const Picture& picture, Units units) {
     if (picture.keepBack && !picture.shutdownAt)
         view.lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "keep %1 back to cover the pans"))
                                  .arg(figure(*picture.keepBack, units).text()));
+    addAfter(picture, view.lines);
     view.lines.push_back(boiledOff(picture, units));
     view.lines.push_back(account(picture, units));
     std::erase(view.lines, QString{});

@@ -4,21 +4,26 @@
 #include "ui/fuel/plan_picture.h"
 #include "ui/look/press.h"
 
+#include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
 
 namespace panside {
 namespace {
 
+constexpr double edgeOf = mm::frame + 0.5; // the frame of an alarm lies over the edge
+
 // Label and value beneath each other in rows; what has no room is left away. Returns where the next row would begin.
-int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>& lines, QRect area, int labels = 44) {
+// A label has what its value leaves, and no less than a third.
+int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>& lines, QRect area) {
     const int height = dress.px(5.2);
     const QFont font = dress.letters(mm::smallWords);
+    const QFontMetrics metrics{font};
     for (const FuelLine& line : lines) {
         if (area.top() + height > area.bottom())
             break;
         const QRect row{area.left(), area.top(), area.width(), height};
-        const int cut = row.width() * labels / 100;
+        const int cut = std::max(row.width() / 3, row.width() - metrics.horizontalAdvance(line.value) - dress.px(1));
         painter.setPen(dress.inks().quiet);
         drawFitted(painter, QRect{row.left(), row.top(), cut - dress.px(1), height}, Qt::AlignLeft | Qt::AlignVCenter,
                    font, line.label);
@@ -106,18 +111,19 @@ void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant 
 int FuelScreen::foot() const { return back_->height() + dress_.px(mm::gap); }
 
 void FuelScreen::resizeEvent(QResizeEvent*) {
-    const int gap = dress_.px(mm::gap), high = dress_.px(mm::target), top = height() - high - gap;
-    int right = width() - gap;
+    const int gap = dress_.px(mm::gap), edge = dress_.px(edgeOf), high = dress_.px(mm::target);
+    const int top = height() - high - edge;
+    int right = width() - edge;
     for (Press* press : {back_, turn_}) {
         const int wide = press->sizeHint().width();
         press->setGeometry(right - wide, top, wide, high);
         right -= wide + gap;
     }
-    const int room = std::max(0, right - gap);
+    const int room = std::max(0, right - edge);
     int wanted = 0;
     for (Press* press : stepKeys_)
         wanted += press->sizeHint().width() + gap;
-    int left = gap;
+    int left = edge;
     for (Press* press : stepKeys_) {
         const int wide = std::min(press->sizeHint().width(), room * press->sizeHint().width() / std::max(wanted, 1));
         press->setGeometry(left, top, wide, high);
@@ -128,8 +134,8 @@ void FuelScreen::resizeEvent(QResizeEvent*) {
 
 void FuelScreen::paintEvent(QPaintEvent*) {
     QPainter painter{this};
-    const int gap = dress_.px(mm::gap), words = dress_.px(7);
-    QRect room = rect().adjusted(gap, gap, -gap, -gap);
+    const int gap = dress_.px(mm::gap), edge = dress_.px(edgeOf), words = dress_.px(7);
+    QRect room = rect().adjusted(edge, edge, -edge, -edge);
     QString title = view_.call.isEmpty() ? tr("Fire and fuel") : view_.call;
     if (face_ == Face::plan)
         title = view_.plan ? view_.plan->headline : tr("End of the boil");
@@ -194,7 +200,7 @@ void FuelScreen::paintPlan(QPainter& painter, QRect room) {
         painter.setPen(QPen{dress_.inks().quiet, 1.6, styles[i % 2]});
         painter.drawLine(QPointF{right.left() * 1.0, at}, QPointF{right.left() + sample - gap * 1.0, at});
     }
-    right.setTop(drawLines(painter, dress_, plan.changes, right.adjusted(sample, 0, 0, 0), 34) + gap);
+    right.setTop(drawLines(painter, dress_, plan.changes, right.adjusted(sample, 0, 0, 0)) + gap);
     painter.setPen(dress_.inks().word);
     drawFitted(painter, right, Qt::AlignLeft | Qt::AlignTop, dress_.letters(mm::smallWords), view_.endCaution, 3);
 }

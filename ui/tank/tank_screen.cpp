@@ -70,9 +70,8 @@ void TankScreen::build() {
     connect(back, &Press::clicked, this, &TankScreen::left);
     column->addWidget(back, 0, Qt::AlignRight);
     dip_->setText(dipped);
+    setFocusProxy(dip_);
     sayDip();
-    if (isVisible())
-        dip_->setFocus();
 }
 
 QLabel* TankScreen::words(const QString& name, double height, bool bold) {
@@ -255,12 +254,6 @@ void TankScreen::changeEvent(QEvent* event) {
         build();
     }
     QWidget::changeEvent(event);
-}
-
-void TankScreen::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (dip_)
-        dip_->setFocus();
 }
 
 } // namespace panside

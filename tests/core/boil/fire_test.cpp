@@ -1,6 +1,8 @@
 // The call of the firing reads like a log: rows in, what is due.
 #include "tests/core/boil/logs.h"
 
+#include <algorithm>
+
 namespace panside {
 namespace {
 
@@ -132,6 +134,39 @@ TEST(Fire, NothingIsDueAfterTheShutdown) {
     EXPECT_NEAR(seconds(*picture.fuel.lastLook), 400 + 3600 - 1000, 0.01);
     EXPECT_FALSE(rows.at(3200).fuel.watchPans);
     EXPECT_LT(rows.at(4100).fuel.lastLook->count(), 0);
+}
+
+// A stack of 400 degC that falls after the last load: late and still warm it is low, down at 150 it is dying.
+TEST(Fire, ALowFireIsNotADyingOne) {
+    const auto standingAt = [](double celsius) {
+        Rows rows;
+        rows.add(0, "lit,,,");
+        for (int t = 0; t <= 4300; t += 10) {
+            if (t % 480 == 0 && t <= 3360)
+                rows.add(t, "fired,,,");
+            rows.read(t, "stack", t <= 3700 ? 400 : std::max(celsius, 400 - (t - 3700) * 1.0), "degC");
+        }
+        return rows.at(4300).fireStanding;
+    };
+    EXPECT_EQ(standingAt(330), FireStanding::low);
+    EXPECT_EQ(standingAt(150), FireStanding::dying);
+}
+
+// A door signature after eight minutes with nothing keyed: the stack falls by a third for 30 s, then burns higher.
+TEST(Fire, ALoadThatNobodyKeyedIsSeenAndMarkedAsInferred) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t <= 3800; t += 5) {
+        const int since = t % 480;
+        if (since == 0 && t > 0 && t < 3360)
+            rows.add(t, "fired,,,");
+        const double fire = 420 - 0.25 * since;
+        rows.read(t, "stack", t < 480 || since > 40 ? fire : 280, "degC");
+    }
+    const auto picture = rows.at(3800);
+    ASSERT_TRUE(picture.lastFired);
+    EXPECT_TRUE(picture.lastFiredInferred);
+    EXPECT_NEAR(secondsBetween(noon, *picture.lastFired), 3360, 60); // the fall is looked for over 45 s
 }
 
 TEST(Fire, AbsurdWoodIsRefusedByTheLog) {

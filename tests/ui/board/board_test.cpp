@@ -122,6 +122,27 @@ TEST(LastLoadCard, SaysHowLongAgoFiringWasStopped) {
     EXPECT_EQ(chief(lastLoadCard(picture, Units::us)), "25 min ago");
 }
 
+TEST(LastLoadCard, AfterTheShutdownWatchesThePansAndAsksForTheLastLook) {
+    Picture picture = scenes::burningOut();
+    picture.fuel.watchPans = Duration{32 * 60};
+    picture.fuel.lastLook = Duration{50 * 60};
+    const QString said = lastLoadCard(picture, Units::us).spoken();
+    EXPECT_TRUE(said.contains(QString::fromUtf8("the arch is hot for 32\u00a0min yet: never a dry pan")))
+        << said.toStdString();
+    EXPECT_TRUE(said.contains(QString::fromUtf8("last look at roof, fire, pans in 50\u00a0min")));
+    picture.fuel.lastLook = Duration{-1};
+    EXPECT_TRUE(lastLoadCard(picture, Units::us).spoken().contains(QStringLiteral("take the last look now")));
+}
+
+TEST(FireCard, SaysForAWhileWhyTheCallWasMoved) {
+    Picture picture = scenes::calm();
+    picture.fireInterval = Duration{480};
+    picture.callMoved = CallMoved{picture.at - std::chrono::minutes{3}, Duration{540}, Duration{480}, Duration{520}};
+    EXPECT_TRUE(fireCard(picture, Units::us).spoken().contains(QStringLiteral("every 8:00: boil sags at 8:40")));
+    picture.callMoved->at = picture.at - std::chrono::minutes{20};
+    EXPECT_FALSE(fireCard(picture, Units::us).spoken().contains(QStringLiteral("sags")));
+}
+
 TEST(Sentence, IsCalmOnACalmBoil) {
     const SentenceView view = sentence(scenes::calm());
     EXPECT_EQ(view.tone, Tone::calm);

@@ -97,6 +97,8 @@ TEST(TankScreen, DipsByKeysAlone) {
     screen.show();
     auto* dip = screen.findChild<QLineEdit*>(QStringLiteral("dip"));
     ASSERT_TRUE(dip);
+    screen.setFocus();
+    EXPECT_EQ(screen.focusWidget(), dip) << "the page opens at the one field that matters";
     QTest::keyClicks(dip, QStringLiteral("50"));
     EXPECT_TRUE(screen.findChild<QLabel*>(QStringLiteral("odd"))->text().contains(QStringLiteral("only")));
     QTest::keyClick(dip, Qt::Key_Return);
