@@ -1,4 +1,5 @@
 #include "app/console_screens.h"
+#include "app/places.h"
 #include "app/season_book.h"
 #include "app/season_report.h"
 #include "app/text_file.h"
@@ -6,6 +7,7 @@
 #include "ui/season/season_screen.h"
 
 #include <QFileDialog>
+#include <QSettings>
 #include <thread>
 
 namespace panside {
@@ -111,11 +113,32 @@ private:
     std::jthread worker_; // last: it stops before anything else goes
 };
 
+QSettings memory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
+
+// By their names in files: those of another version that this one does not know are left out.
+std::vector<SeasonFigure> columnsKept() {
+    std::vector<SeasonFigure> columns;
+    const auto names = memory().value("seasonColumns").toStringList();
+    for (const FigureRow& row : allSeasonFigures())
+        if (names.contains(QString::fromUtf8(row.name.data(), static_cast<qsizetype>(row.name.size()))))
+            columns.push_back(row.figure);
+    return columns;
+}
+
+void keepColumns(const std::vector<SeasonFigure>& columns) {
+    QStringList names;
+    for (const SeasonFigure figure : columns)
+        names << QString::fromUtf8(rowOf(figure).name.data(), static_cast<qsizetype>(rowOf(figure).name.size()));
+    memory().setValue("seasonColumns", names);
+}
+
 } // namespace
 
 void addSeason(Console& console, Session& session, const std::filesystem::path& journal) {
     auto* screen = new SeasonScreen;
     auto* desk = new SeasonDesk{console, session, journal, screen};
+    screen->setColumns(columnsKept());
+    QObject::connect(screen, &SeasonScreen::columnsChosen, screen, &keepColumns);
     console.addScreen(
         Action::season, screen, [desk] { desk->list(); },
         [&console, screen](const Dress& dress) {

@@ -5,18 +5,18 @@
     <name>Actions</name>
     <message>
         <source>Logs in</source>
-        <translation>Lire des journaux</translation>
+        <translation>Lire des registres</translation>
     </message>
     <message>
         <source>read shift logs, or other loggers' tables, into the journal</source>
-        <translation>lire des veilles, ou les tableaux d'autres enregistreurs, dans le journal</translation>
+        <translation>lire des registres, ou les tableaux d'autres enregistreurs, dans le journal</translation>
     </message>
 </context>
 <context>
     <name>Import</name>
     <message>
         <source>no shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>
-        <translation>pas un journal de veille : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
+        <translation>pas un registre de veille : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -72,7 +72,7 @@
     </message>
     <message>
         <source>refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Part the log between the two.</source>
-        <translation>refusé : deux veilles en un seul journal. L'une finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
+        <translation>refusé : deux veilles en un seul registre. L'une finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
     </message>
     <message>
         <source>stopped; nothing of it was taken</source>
@@ -84,15 +84,15 @@
     </message>
     <message>
         <source>Logs read in</source>
-        <translation>Journaux lus</translation>
+        <translation>Registres lus</translation>
     </message>
     <message>
         <source>This console only watches: another one writes in the journal. Read the logs in there.</source>
-        <translation>Cette console ne fait que regarder : une autre écrit dans le journal. Lisez-y les journaux.</translation>
+        <translation>Cette console ne fait que regarder : une autre écrit dans le journal. Lisez-y les registres.</translation>
     </message>
     <message>
         <source>Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is there already adds nothing. Another logger's table is read too, once you have said what its columns are.</source>
-        <translation>Choisissez un ou plusieurs journaux. Chacun devient une veille entière, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
+        <translation>Choisissez un ou plusieurs registres. Chacun devient une veille entière, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -100,7 +100,7 @@
     </message>
     <message>
         <source>Choose the logs</source>
-        <translation>Choisir les journaux</translation>
+        <translation>Choisir les registres</translation>
     </message>
     <message>
         <source>Say what its columns are</source>
@@ -230,11 +230,11 @@
     <name>panside::Console</name>
     <message>
         <source>Read logs in</source>
-        <translation>Lire des journaux</translation>
+        <translation>Lire des registres</translation>
     </message>
     <message>
         <source>Logs (*.csv *.txt *.tsv *.log);;All files (*)</source>
-        <translation>Journaux (*.csv *.txt *.tsv *.log);;Tous les fichiers (*)</translation>
+        <translation>Registres (*.csv *.txt *.tsv *.log);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>cannot be read. Look whether the stick is still in, and who may read the file.</source>

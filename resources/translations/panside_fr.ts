@@ -1618,10 +1618,6 @@
         <source>No shift yet. The first fact of a boil begins one.</source>
         <translation>Aucune veille encore. Le premier fait d'une bouillée en ouvre une.</translation>
     </message>
-    <message>
-        <source>%1 lies over it, from the moment each fire was lit.</source>
-        <translation>%1 est posée dessus, à partir de chaque feu allumé.</translation>
-    </message>
 </context>
 <context>
     <name>panside::RigScreen</name>

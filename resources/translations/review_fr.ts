@@ -113,6 +113,30 @@
         <source>Open a shift first.</source>
         <translation>Ouvrez d'abord une veille.</translation>
     </message>
+    <message>
+        <source>%1 lies over it. %2.</source>
+        <translation>%1 est posé dessus. %2.</translation>
+    </message>
+    <message>
+        <source>%1 has no such moment. Choose another with A.</source>
+        <translation>%1 n'a pas ce moment. Choisissez-en un autre avec A.</translation>
+    </message>
+    <message>
+        <source>From fire lit</source>
+        <translation>Dès le feu allumé</translation>
+    </message>
+    <message>
+        <source>From first boil</source>
+        <translation>Dès la première ébullition</translation>
+    </message>
+    <message>
+        <source>From the last draw</source>
+        <translation>Dès la dernière coulée</translation>
+    </message>
+    <message>
+        <source>Not drawn, for want of such a moment: %1.</source>
+        <translation>Pas dessiné, faute d'un tel moment : %1.</translation>
+    </message>
 </context>
 <context>
     <name>panside::Console</name>
@@ -133,11 +157,11 @@
     <name>Story</name>
     <message>
         <source>The fire was lit at %1, and the last entry is of %2.</source>
-        <translation>Le feu fut allumé à %1, et la dernière inscription est de %2.</translation>
+        <translation>Le feu a été allumé à %1, et la dernière inscription est de %2.</translation>
     </message>
     <message>
         <source>Nobody said when the fire was lit; the shift runs from %1 to %2.</source>
-        <translation>Personne n'a dit quand le feu fut allumé ; la veille va de %1 à %2.</translation>
+        <translation>Personne n'a dit quand le feu a été allumé ; la veille va de %1 à %2.</translation>
     </message>
     <message>
         <source>At the pans: %1.</source>

@@ -21,7 +21,7 @@ struct Plot {
     double y(double value) const { return area.bottom() - (value - low) / (high - low) * (area.height() - 1); }
 };
 
-// Another shift, laid under this one from the moment each fire was lit.
+// Another shift, laid under this one from a moment that both have: each fire lit, unless another is chosen.
 struct Laid {
     std::shared_ptr<ShiftTrace> trace;
     QString name;
@@ -36,6 +36,7 @@ struct ChartScene {
     Units units = Units::us;
     bool future = true; // false: a shift that is over, in review
     std::optional<Instant> pointed;
+    LaidFrom from = LaidFrom::lit;
 };
 
 // The field of the rise, and under the same time the field of the fire.

@@ -122,15 +122,15 @@ void drawPastFans(QPainter& painter, const ChartScene& scene, const Plot& plot) 
 }
 
 void drawUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
-    const auto mine = scene.trace.litAt() ? scene.trace.litAt() : scene.trace.begun();
+    const auto mine = scene.trace.momentOf(scene.from);
     if (!mine)
         return;
     const Inks& inks = scene.dress.inks();
     for (const Laid& laid : scene.under) {
-        const auto lit = laid.trace->litAt() ? laid.trace->litAt() : laid.trace->begun();
-        if (!lit)
+        const auto theirs = laid.trace->momentOf(scene.from);
+        if (!theirs)
             continue;
-        const std::int64_t shift = (*mine - *lit).count() / plot.time.column.count();
+        const std::int64_t shift = (*mine - *theirs).count() / plot.time.column.count();
         drawSeries(painter, laid.trace->rise(), plot, inks.line, 1, shift);
     }
 }

@@ -52,6 +52,11 @@ void RiseChart::layUnder(std::vector<Laid> under) {
     redrawSoon();
 }
 
+void RiseChart::layFrom(LaidFrom from) {
+    from_ = from;
+    redrawSoon();
+}
+
 void RiseChart::layForecasts(std::vector<PastForecast> past) {
     past_ = std::move(past);
     redrawSoon();
@@ -111,7 +116,9 @@ RiseChart::Fields RiseChart::fields() const {
     return where;
 }
 
-ChartScene RiseChart::scene() const { return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_}; }
+ChartScene RiseChart::scene() const {
+    return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_, from_};
+}
 
 void RiseChart::paintEvent(QPaintEvent*) {
     ++paintings_;

@@ -21,7 +21,8 @@ public:
     void follow(const Boil& boil);
     void display(const Picture& picture);
     ShiftTrace& trace() { return trace_; }
-    // Other shifts under this one, from the moment each fire was lit.
+    // Other shifts under this one, from the moment each fire was lit, or another.
+    void layFrom(LaidFrom from);
     void layUnder(std::vector<Laid> under);
     // What was foretold then, under the line as it came; none: taken away.
     void layForecasts(std::vector<PastForecast> past);
@@ -78,6 +79,7 @@ private:
     std::optional<Instant> anchor_; // stands where now would; none: now
     std::optional<Instant> pointed_;
     bool whole_ = false;
+    LaidFrom from_ = LaidFrom::lit;
     QTimer soon_;
     QElapsedTimer sincePainted_;
     int paintings_ = 0;

@@ -30,7 +30,24 @@ void ShiftTrace::take(const Fact& fact) {
     events_.push_back(fact);
 }
 
-void ShiftTrace::take(const RisePoint& point) { rise_.add({point.at, point.rise, point.trust, point.gapBefore}); }
+void ShiftTrace::take(const RisePoint& point) {
+    // What boils stands at the boiling point of water or above it, but for what a barometer and a probe may be off.
+    if (!boiledAt_ && point.trust == Trust::good && point.rise > -0.5F)
+        boiledAt_ = point.at;
+    rise_.add({point.at, point.rise, point.trust, point.gapBefore});
+}
+
+std::optional<Instant> ShiftTrace::momentOf(LaidFrom from) const {
+    switch (from) {
+    case LaidFrom::lit:
+        return litAt_ ? litAt_ : begun_;
+    case LaidFrom::boil:
+        return boiledAt_;
+    case LaidFrom::lastDraw:
+        return draws_.empty() ? std::nullopt : std::optional{draws_.back().opened};
+    }
+    return std::nullopt;
+}
 
 void ShiftTrace::take(const Picture& picture) {
     if (!picture.evaporation)
@@ -61,6 +78,7 @@ void ShiftTrace::forgetFacts() {
     draws_.clear();
     begun_.reset();
     litAt_.reset();
+    boiledAt_.reset();
     lastStack_.reset();
     stackSpacing_ = 0;
     clock_.forget();

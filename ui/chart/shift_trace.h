@@ -9,6 +9,9 @@
 
 namespace panside {
 
+// The moment of a shift that others are laid over from.
+enum class LaidFrom { lit, boil, lastDraw };
+
 class ShiftTrace {
 public:
     struct Draw {
@@ -34,6 +37,9 @@ public:
     const std::vector<Draw>& draws() const { return draws_; }
     std::optional<Instant> litAt() const { return litAt_; }
     std::optional<Instant> begun() const { return begun_; }
+    // The fire lit (or the first fact, where nobody said it), the first believed reading of a boiling pan, the last
+    // draw opened; none where there was no such moment.
+    std::optional<Instant> momentOf(LaidFrom from) const;
     const WallClock& clock() const { return clock_; }
 
 private:
@@ -43,7 +49,7 @@ private:
     Thinned rise_, stack_, evaporation_;
     std::vector<Fact> events_;
     std::vector<Draw> draws_;
-    std::optional<Instant> begun_, litAt_, lastStack_, lastEvaporation_;
+    std::optional<Instant> begun_, litAt_, boiledAt_, lastStack_, lastEvaporation_;
     double stackSpacing_ = 0; // seconds, usual
     WallClock clock_;
     std::size_t factsTaken_ = 0, risesTaken_ = 0;

@@ -18,7 +18,7 @@ namespace panside {
 
 ReviewScreen::ReviewScreen(QWidget* parent)
     : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
-      chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press}, lay_{new Press},
+      chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press}, lay_{new Press}, from_{new Press},
       forecasts_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
@@ -35,7 +35,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     column->addWidget(lower_, 2);
     auto* keys = new QGridLayout; // in one row they are wider than a small screen in French
     int place = 0;
-    for (Press* press : {open_, lay_, forecasts_, correct_, export_, import_, back_}) {
+    for (Press* press : {open_, lay_, from_, forecasts_, correct_, export_, import_, back_}) {
         press->setFocusPolicy(Qt::TabFocus);
         keys->addWidget(press, place / 4, place % 4);
         ++place;
@@ -51,6 +51,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     table_->installEventFilter(this);
     open_->setObjectName(QStringLiteral("open"));
     lay_->setObjectName(QStringLiteral("layOver"));
+    from_->setObjectName(QStringLiteral("from"));
     forecasts_->setObjectName(QStringLiteral("forecasts"));
     correct_->setObjectName(QStringLiteral("correct"));
     export_->setObjectName(QStringLiteral("export"));
@@ -61,6 +62,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     said_->setWordWrap(true);
     connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
+    connect(from_, &Press::clicked, this, [this] { act(Qt::Key_A); });
     connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
     connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_C); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
@@ -85,6 +87,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
 void ReviewScreen::name() {
     open_->say(tr("Open"), tr("Enter"));
     lay_->say(tr("Lay over it"), tr("Space"));
+    from_->say(fromWord(), QStringLiteral("A"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
     correct_->say(tr("Correct an entry"), QStringLiteral("C"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
@@ -99,7 +102,7 @@ void ReviewScreen::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
     entries_->wear(dress);
-    for (Press* press : {open_, lay_, forecasts_, correct_, export_, import_, back_})
+    for (Press* press : {open_, lay_, from_, forecasts_, correct_, export_, import_, back_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
@@ -202,7 +205,36 @@ void ReviewScreen::layOver(ShiftId shift, const Boil& boil) {
     trace->follow(boil);
     over_.push_back({shift, {std::move(trace), shiftName(shift)}});
     drawOver();
-    said_->setText(tr("%1 lies over it, from the moment each fire was lit.").arg(shiftName(shift)));
+    said_->setText(over_.back().laid.trace->momentOf(laidFrom_)
+                       ? tr("%1 lies over it. %2.").arg(shiftName(shift), fromWord())
+                       : tr("%1 has no such moment. Choose another with A.").arg(shiftName(shift)));
+}
+
+QString ReviewScreen::fromWord() const {
+    switch (laidFrom_) {
+    case LaidFrom::lit:
+        return tr("From fire lit");
+    case LaidFrom::boil:
+        return tr("From first boil");
+    case LaidFrom::lastDraw:
+        return tr("From the last draw");
+    }
+    return {};
+}
+
+void ReviewScreen::turnFrom() {
+    laidFrom_ = laidFrom_ == LaidFrom::lit    ? LaidFrom::boil
+                : laidFrom_ == LaidFrom::boil ? LaidFrom::lastDraw
+                                              : LaidFrom::lit;
+    from_->say(fromWord(), QStringLiteral("A"));
+    chart_->layFrom(laidFrom_);
+    QStringList without;
+    for (const Over& over : over_)
+        if (!over.laid.trace->momentOf(laidFrom_))
+            without << over.laid.name;
+    said_->setText(without.isEmpty()
+                       ? fromWord() + QStringLiteral(".")
+                       : tr("Not drawn, for want of such a moment: %1.").arg(without.join(QStringLiteral(" · "))));
 }
 
 void ReviewScreen::drawOver() {
@@ -232,6 +264,9 @@ bool ReviewScreen::act(int key) {
             takeOff(*shift);
         else if (shift)
             emit layOverWanted(*shift);
+        return true;
+    case Qt::Key_A:
+        turnFrom();
         return true;
     case Qt::Key_P:
         turnForecasts();

@@ -16,7 +16,8 @@ class EntriesPane;
 class Press;
 
 // The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was
-// lit. Shows what it is given, says what is wanted; the journal is the app's business.
+// lit, each pan first boiled, or each last draw was opened. Shows what it is given, says what is wanted; the journal is
+// the app's business.
 class ReviewScreen : public QWidget {
     Q_OBJECT
 public:
@@ -62,6 +63,8 @@ private:
     void drawOver();
     void turnForecasts();
     void hideEntries();
+    void turnFrom();
+    QString fromWord() const;
 
     Dress dress_;
     std::vector<ReviewRow> rows_;
@@ -73,6 +76,7 @@ private:
     std::optional<ShiftId> opened_;
     std::vector<DrawScore> scores_;
     bool forecastsLie_ = false;
+    LaidFrom laidFrom_ = LaidFrom::lit;
     Units units_ = Units::us;
     QStackedWidget* lower_; // the shifts, or the entries of one
     QTableWidget* table_;
@@ -80,7 +84,7 @@ private:
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *forecasts_, *correct_, *export_, *import_, *back_;
+    Press *open_, *lay_, *from_, *forecasts_, *correct_, *export_, *import_, *back_;
 };
 
 } // namespace panside

@@ -371,7 +371,14 @@ void SeasonScreen::takeColumns() {
     for (int i = 0; i < columns_->count(); ++i)
         if (columns_->item(i)->checkState() == Qt::Checked)
             columns.push_back(allSeasonFigures()[static_cast<std::size_t>(i)].figure);
-    choice_.columns = std::move(columns);
+    setColumns(columns);
+    emit columnsChosen(choice_.columns);
+}
+
+void SeasonScreen::setColumns(const std::vector<SeasonFigure>& columns) {
+    if (columns.empty())
+        return;
+    choice_.columns = columns;
     refresh();
 }
 

@@ -33,6 +33,8 @@ public:
     // All shifts of all seasons; the newest season is shown first.
     void display(std::vector<SeasonShift> shifts);
     void say(const QString& words);
+    // Those that a person chose earlier; none: as they are.
+    void setColumns(const std::vector<SeasonFigure>& columns);
 
     const SeasonTable& table() const { return shown_; }
     const SeasonChoice& choice() const { return choice_; }
@@ -41,6 +43,7 @@ public:
 
 signals:
     void openWanted(panside::Instant shift);
+    void columnsChosen(const std::vector<panside::SeasonFigure>& columns);
     void paperWanted(const panside::SeasonChoice& choice);
     void left();
 

@@ -8,6 +8,7 @@
 #include <QSignalSpy>
 #include <QTableWidget>
 #include <QTest>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -146,6 +147,23 @@ TEST_F(SeasonScreenTest, KeepsTheChosenShiftWhileOthersAreWorkedOut) {
     shifts[1].account->syrup = Volume::litre(99);
     screen_.display(shifts);
     EXPECT_EQ(screen_.chosen(), chosen);
+}
+
+TEST_F(SeasonScreenTest, SaysWhichColumnsWereChosenSoThatTheyCanBeKept) {
+    std::vector<SeasonFigure> told;
+    QObject::connect(&screen_, &SeasonScreen::columnsChosen,
+                     [&](const std::vector<SeasonFigure>& columns) { told = columns; });
+    press(Qt::Key_C);
+    auto* list = screen_.findChild<QListWidget*>(QStringLiteral("columnList"));
+    QTest::keyClick(list, Qt::Key_Space); // the first: hours
+    QTest::keyClick(list, Qt::Key_Return);
+    ASSERT_FALSE(told.empty());
+    EXPECT_EQ(std::count(told.begin(), told.end(), SeasonFigure::hours), 0);
+    SeasonScreen next;
+    next.setColumns(told);
+    EXPECT_EQ(next.choice().columns, told);
+    next.setColumns({}); // nothing was kept: as it is
+    EXPECT_EQ(next.choice().columns, told);
 }
 
 } // namespace
