@@ -61,6 +61,8 @@ MapScreen::MapScreen(QWidget* parent)
     table_->verticalHeader()->hide();
     table_->setShowGrid(false);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->installEventFilter(this);
+    table_->setTabKeyNavigation(false);
     table_->setFocusPolicy(Qt::NoFocus); // Tab goes from choice to choice
 
     QStringList zones;
@@ -250,6 +252,15 @@ void MapScreen::keyPressEvent(QKeyEvent* event) {
         emit left();
     else
         QWidget::keyPressEvent(event);
+}
+
+// The table would take F2 for the key that edits a cell, and give it back to the choice that it came from.
+bool MapScreen::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == table_ && event->type() == QEvent::KeyPress) {
+        keyPressEvent(static_cast<QKeyEvent*>(event));
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void MapScreen::changeEvent(QEvent* event) {
