@@ -44,10 +44,12 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     const auto depth = state.settings.runningDepth();
     if (!rate || !depth || !(flue || syrup))
         return;
+    // What boils off is taken over as long as the use: a crew's half hour is no measure of the one to come.
+    const double steam = use->litrePerHour * (1 - syrupShare(state));
     const EndBasis basis{.tank = Volume::litre(litre),
                          .use = VolumeFlow::litrePerHour(use->litrePerHour),
                          .useSd = VolumeFlow::litrePerHour(std::hypot(use->sd, unevenFiring * use->litrePerHour)),
-                         .steam = VolumeFlow::litrePerHour(rate->litrePerHour),
+                         .steam = VolumeFlow::litrePerHour(steam),
                          .pans = flue.value_or(Area{}) + syrup.value_or(Area{}),
                          .depth = *depth,
                          .burnOut = burnOut(state)};

@@ -170,7 +170,7 @@ void overdue(int rigs) {
 }
 
 struct Account {
-    std::vector<double> lastLoad, reserve, steam, efficiency, burnOut;
+    std::vector<double> lastLoad, reserve, steam, efficiency, burnOut, crew;
     int held = 0; // times that the range held the truth
 };
 
@@ -250,6 +250,12 @@ void endOfBoil(std::uint64_t seed, bool even, Account& account) {
     const auto& then = minutes[std::min(hourBefore, minutes.size() - 1)].picture;
     const double ahead = truly - static_cast<double>(hourBefore);
     account.lastLoad.push_back(then.lastLoad ? std::abs(seconds(then.lastLoad->p50) / 60 - ahead) : 999);
+    // How far the crew's coming hour differs from the two and a half before it: nobody can know that beforehand.
+    const std::size_t earlier = hourBefore > 150 ? hourBefore - 150 : 0,
+                      after = std::min(hourBefore + 60, minutes.size() - 1);
+    const double was = (minutes[earlier].tank - minutes[hourBefore].tank) / static_cast<double>(hourBefore - earlier);
+    const double came = (minutes[hourBefore].tank - minutes[after].tank) / static_cast<double>(after - hourBefore);
+    account.crew.push_back(60 * std::abs(came / was - 1));
     account.held += then.lastLoad && seconds(then.lastLoad->p10) / 60 <= ahead &&
                     (!then.lastLoad->p90 || seconds(*then.lastLoad->p90) / 60 >= ahead);
     account.reserve.push_back(then.keepBack ? 100 * std::abs(then.keepBack->litre() / needed - 1) : 999);
@@ -282,6 +288,7 @@ void accounts(int rigs) {
         quantile(evenly.lastLoad, 0.9) <= 5);
     row("the same, fed as crews do, min", account.lastLoad.size(), say(account.lastLoad), "half at most 5",
         quantile(account.lastLoad, 0.5) <= 5);
+    row("  of it the crew: their next hour was other, min", account.crew.size(), say(account.crew), "what it is", true);
     row("  its range (10 to 90 %) holds the truth", account.lastLoad.size(), fmt::format("{} times", account.held),
         "7 of 10 or more", 10 * account.held >= 7 * rigs);
     row("sap to keep back, fed evenly, %", evenly.reserve.size(), say(evenly.reserve), "at most 10",
