@@ -89,6 +89,7 @@ PaperScreen::PaperScreen(QWidget* parent)
     setFocusProxy(table_);
     setDay(QDate::currentDate().addDays(-1), QTimeZone::systemTimeZone());
     addRow();
+    table_->setCurrentCell(0, paperTime); // where typing begins
     name();
 }
 
@@ -223,6 +224,10 @@ void PaperScreen::takeOut() {
 }
 
 void PaperScreen::keep() {
+    // What is being typed counts: leaving the field takes it over.
+    const auto field = table_->currentIndex();
+    table_->setCurrentIndex({});
+    table_->setCurrentIndex(field);
     const auto night = day();
     if (!night)
         return;
@@ -248,6 +253,11 @@ bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
         const auto key = static_cast<QKeyEvent*>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
             toNextRow();
+            return true;
+        }
+        // The table would take F2 for its own key that edits a cell.
+        if (key == Qt::Key_F2 || key == Qt::Key_F4) {
+            keyPressEvent(static_cast<QKeyEvent*>(event));
             return true;
         }
         if (key == Qt::Key_Delete && table_->currentItem() && table_->currentColumn() < paperColumns) {
