@@ -11,8 +11,9 @@ buildPackages=(
 )
 testPackages=(
     libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev
-    clang clang-format clang-tidy
-    python3-minimal libpython3-stdlib xvfb xauth xdotool
+    clang libclang-rt-14-dev clang-format clang-tidy
+    python3-minimal libpython3-stdlib python3-iapws python3-pymodbus python3-serial-asyncio mbpoll socat
+    xvfb xauth xdotool
 )
 
 # Installs what is missing of the packages named, asking nothing where nothing is missing.
