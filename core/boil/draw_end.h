@@ -29,6 +29,7 @@ public:
     void shift(double sugar) { mean_[0] += sugar; }
 
     double sugar() const { return mean_[0]; }
+    double sugarVariance() const { return variance_[0][0]; }
     double rate() const; // brix a second, now
     double usualRate() const { return scale(); }
     // Share of the usual rate that goes with the fire's heat.

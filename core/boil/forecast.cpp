@@ -14,16 +14,19 @@ constexpr double square(double x) { return x * x; }
 constexpr double readEvery = 10; // seconds
 constexpr double settles = 20;   // after a draw the probe still shows what is gone
 constexpr double settleBrix = 6, settleSeconds = 25;
+constexpr double turns = 45;                          // seconds into a draw before what follows makes the reading turn
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
 constexpr double recent = 60;                         // seconds: older readings no longer say what is at the draw-off
-// A probe in its pocket follows the pan so much later (common practice, no source).
-constexpr std::chrono::seconds probeLag{8};
+// A probe in its pocket follows the pan some 8 s later (common practice, no source), and what is freed of its noise as
+// much later again.
+constexpr std::chrono::seconds probeLag{16};
+constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
 constexpr double crest = 0.2;          // brix
 constexpr double followedWithin = 0.6; // brix
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
-constexpr double modelBrix = 0.13, slowNoise = 0.08;
+constexpr double modelBrix = 0.13, slowNoise = 0.05;
 
 // Kelvin a brix.
 std::optional<double> slopeAt(double brix, Pressure pressure) {
@@ -264,12 +267,30 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
 }
 
 std::optional<Brix> DrawForecast::sugar(Instant now) const {
-    if (openAt_ || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > recent ||
+    if (openAt_ || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > followedFor ||
         std::abs(surprise_) > followedWithin)
         return std::nullopt;
     DrawEnd end = end_;
     end.passTo(now + probeLag);
     return Brix::degrees(std::clamp(end.sugar(), 0.0, 85.0));
+}
+
+std::optional<DrawForecast::Expected> DrawForecast::expected(Instant at, Pressure pressure) const {
+    if (!end_.started() || at < *end_.at() || (openAt_ && secondsBetween(*openAt_, at) > turns))
+        return std::nullopt;
+    DrawEnd end = end_;
+    end.passTo(at);
+    const auto rise = boilingRise(Brix::degrees(end.sugar()), pressure);
+    const auto slope = slopeAt(end.sugar(), pressure);
+    if (!rise || !slope)
+        return std::nullopt;
+    const double sd = *slope * std::sqrt(end.sugarVariance());
+    // They opened because they saw it pass the mark: the upper half of what the last reading leaves open, which has
+    // this mean and this spread.
+    constexpr double upperMean = 0.798, upperSd = 0.603;
+    if (openAt_)
+        return Expected{rise->kelvin() + offset_ + upperMean * sd, upperSd * sd};
+    return Expected{rise->kelvin() + offset_, sd};
 }
 
 std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {

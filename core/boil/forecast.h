@@ -27,6 +27,13 @@ public:
     // followed, and when what is read is not what was expected.
     std::optional<Brix> sugar(Instant now) const;
 
+    // What the probe would have shown at a time that nobody read it, kelvin over water's boiling point, and how sure
+    // that is; nullopt before the last reading or the last draw shut, and well into a draw.
+    struct Expected {
+        double kelvin, sd;
+    };
+    std::optional<Expected> expected(Instant at, Pressure pressure) const;
+
     // Of the last draw that was foretold.
     const std::optional<DrawScore>& lastScore() const { return lastScore_; }
 

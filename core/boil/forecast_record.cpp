@@ -11,7 +11,7 @@ constexpr double forgets = 0.8;
 // Before any wait was judged: as if the pan had lost 100 and the waits 200 seconds.
 constexpr double firstPanLoss = 100, firstWaitsLoss = 200, sharpness = 3;
 // The range before the doubt of the mark is added, which these waits cannot show.
-constexpr double insideBefore = 0.76;
+constexpr double insideBefore = 0.72;
 constexpr double learnLean = 0.5, learnWidth = 0.25, furthestLean = 0.5, narrowest = -0.6, widest = 0.8;
 
 std::array<float, 3> packed(const Quantiles& q) {

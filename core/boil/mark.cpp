@@ -20,7 +20,7 @@ constexpr double far = 2;             // from here on a check counts less and le
 constexpr double slow = 20;           // seconds between readings
 constexpr double drifts = 0.003;      // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
-constexpr double readingSd = 0.03;    // K, of the smoothed reading that a check is held against
+constexpr double readingSd = 0.07;    // K, of the smoothed reading that a check is held against
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
 constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
@@ -108,6 +108,18 @@ bool Mark::entersTwice(const DensityCheck& check, Instant at) {
     return same;
 }
 
+// Between readings by hand the pan climbs on: the last one before a draw is too low for the syrup in the cup.
+std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressure pressure) const {
+    const double away = trace_.away(taken);
+    if (away > slow)
+        if (const auto expected = state.forecast.expected(taken, pressure))
+            return Read{expected->kelvin, std::hypot(expected->sd, readingSd)};
+    const auto read = trace_.smooth(taken);
+    if (!read)
+        return std::nullopt;
+    return Read{*read, std::hypot(drifts * away, readingSd)};
+}
+
 void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
     if (entersTwice(check, at))
         return;
@@ -118,18 +130,20 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         return;
     }
     const Instant taken = std::min(at, check.drawn.value_or(at));
-    const auto read = trace_.smooth(taken);
-    if (!water || !read)
+    if (!water)
+        return;
+    const auto read = readAt(state, taken, water->forModel);
+    if (!read)
         return;
     const auto rise = boilingRise(sugar->sugar, water->forModel);
     if (!rise) {
         ++questioned_;
         return;
     }
-    const double seen = *read - rise->kelvin();
+    const double seen = read->kelvin - rise->kelvin();
     const double lag = trace_.moved(taken) * dipSeconds / 60 + (check.drawn ? 0 : 0.5 * trace_.moved(at));
-    double variance = square(sugar->scatter.degrees() * slopeAt(sugar->sugar, water->forModel)) + square(lag) +
-                      square(drifts * trace_.away(taken)) + square(readingSd);
+    double variance =
+        square(sugar->scatter.degrees() * slopeAt(sugar->sugar, water->forModel)) + square(lag) + square(read->sd);
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > outlier) {

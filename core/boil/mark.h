@@ -21,6 +21,10 @@ public:
     TemperatureDifference offsetSd(Instant now) const;
 
 private:
+    struct Read {
+        double kelvin, sd; // over water's boiling point, as read
+    };
+    std::optional<Read> readAt(const State& state, Instant taken, Pressure pressure) const;
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     bool entersTwice(const DensityCheck& check, Instant at);

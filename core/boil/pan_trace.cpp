@@ -6,7 +6,7 @@
 namespace panside {
 namespace {
 
-constexpr double spacing = 10, furthest = 300, window = 40;
+constexpr double spacing = 10, furthest = 300, window = 60;
 
 } // namespace
 
@@ -14,8 +14,15 @@ void PanTrace::add(Instant at, double kelvin) {
     if (!start_)
         start_ = at;
     const double now = secondsBetween(*start_, at);
-    if (count_ > 0 && now - entry(0).seconds < spacing)
+    if (count_ > 0 && now - begun_ < spacing) {
+        Entry& last = ring_[(next_ + size - 1) % size];
+        ++inLast_;
+        last.seconds += (static_cast<float>(now) - last.seconds) / static_cast<float>(inLast_);
+        last.kelvin += (static_cast<float>(kelvin) - last.kelvin) / static_cast<float>(inLast_);
         return;
+    }
+    begun_ = static_cast<float>(now);
+    inLast_ = 1;
     ring_[next_] = {static_cast<float>(now), static_cast<float>(kelvin)};
     next_ = static_cast<std::uint16_t>((next_ + 1) % size);
     count_ = static_cast<std::uint16_t>(std::min<std::size_t>(count_ + 1U, size));

@@ -10,11 +10,11 @@ namespace panside {
 
 class PanTrace {
 public:
-    // Kept one each ten seconds; times do not run backwards.
+    // Kept as means of ten seconds; times do not run backwards.
     void add(Instant at, double kelvin);
     // Between the two nearest; nullopt where none was kept within five minutes of that time.
     std::optional<double> at(Instant time) const;
-    // The same freed of its noise: where a straight line through the 40 s up to that time ends; as `at` where less than
+    // The same freed of its noise: where a straight line through the 60 s up to that time ends; as `at` where less than
     // three were kept in them. What comes after is left out: once a draw runs the reading turns.
     std::optional<double> smooth(Instant time) const;
     // Seconds from that time to the nearest that was kept.
@@ -32,7 +32,8 @@ private:
 
     std::optional<Instant> start_;
     std::array<Entry, size> ring_{};
-    std::uint16_t next_ = 0, count_ = 0;
+    float begun_ = 0;
+    std::uint16_t next_ = 0, count_ = 0, inLast_ = 0;
 };
 
 } // namespace panside

@@ -151,9 +151,9 @@ TEST(PanTrace, IsFreedOfNoiseByTheLineUpToThen) {
     PanTrace trace;
     for (int i = 0; i < 30; ++i)
         trace.add(noon + Duration{10.0 * i}, 100 + 0.01 * i + (i % 2 ? 0.05 : -0.05));
-    // Four readings 0.05 off to and fro. Least squares by hand: at the line's end they weigh 0.7, 0.4, 0.1 and -0.2, so
-    // that it is off by 0.05 * (0.7 - 0.4 + 0.1 + 0.2) = 0.03 and not by 0.05.
-    EXPECT_NEAR(trace.smooth(noon + Duration{200}).value(), 100.2 - 0.03, 0.001);
+    // Six readings 0.05 off to and fro. Least squares by hand: at the line's end they weigh 22, 16, 10, 4, -2 and -8 of
+    // 42, so that it is off by 0.05 * (22 - 16 + 10 - 4 - 2 + 8) / 42 = 0.0214 and not by 0.05.
+    EXPECT_NEAR(trace.smooth(noon + Duration{200}).value(), 100.2 - 0.0214, 0.001);
     EXPECT_FALSE(trace.smooth(noon + Duration{900}));
 }
 
