@@ -118,8 +118,8 @@ void scorch(int rigs, bool tell) {
 }
 
 // Is there something in it? Where the truth bears the alarm out it is not false.
-bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options, double heatSinceLoad, double climb,
-              double end) {
+bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options, double lastLoad, double heatSinceLoad,
+              double climb, double end) {
     const auto& truth = boil.truth();
     const double tankHours = truth.tank.litre() / options.rig.rate.litrePerHour();
     switch (alarm) {
@@ -128,7 +128,10 @@ bool borneOut(Alarm alarm, const Watched& boil, const RehearsalOptions& options,
     case Alarm::draw_overdue:
         return truth.drawing && truth.drawOff.degrees() < 66.5;
     case Alarm::fire_overdue:
-        // The boil sags: the heat is down to its own mean since the last load.
+        // Nothing is learned yet, and the interval that was set has run out since the crew last loaded: that was asked
+        // for. Or the boil sags: the heat is down to its own mean since the last load.
+        if (const auto picture = boil.picture(); !picture.fireIntervalLearned)
+            return boil.since() - lastLoad >= seconds(picture.fireInterval);
         return truth.intoSap.watt() < 1.03 * heatSinceLoad;
     case Alarm::sap_low:
     case Alarm::last_load:
@@ -202,8 +205,8 @@ void falseAlarms(int boils, bool tell) {
             for (std::size_t k = 0; k < alarmCount; ++k)
                 if (now[k] && !before[k]) {
                     const auto alarm = static_cast<Alarm>(k);
-                    const bool true_ = borneOut(alarm, boil, options, heat / (boil.since() - lastLoad + 1), climb,
-                                                seconds(options.crew.boilFor));
+                    const bool true_ = borneOut(alarm, boil, options, lastLoad, heat / (boil.since() - lastLoad + 1),
+                                                climb, seconds(options.crew.boilFor));
                     ++(true_ ? borne : falses)[alarm];
                     if (tell && !true_)
                         describe(alarm, boil, lastLoad, climb);
