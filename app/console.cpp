@@ -234,7 +234,7 @@ void Console::footLine() {
     QStringList all{behind_.notice ? behind_.notice() : QString{}, lastSaid_};
     // Another screen stands before the board's sentence: an alarm is still said.
     if (const auto& said = board_->sentenceShown(); said.alarm && stack_->currentWidget() != board_)
-        all.prepend(said.wrong + QStringLiteral(": ") + said.first);
+        all.prepend(said.first.isEmpty() ? said.wrong : tr("%1: %2").arg(said.wrong, said.first));
     all.removeAll(QString{});
     const auto words = all.join(QStringLiteral("   ·   "));
     foot_->setText(words);

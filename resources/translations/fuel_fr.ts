@@ -199,6 +199,10 @@
 <context>
     <name>panside::FuelScreen</name>
     <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
         <source>Back</source>
         <translation>Retour</translation>
     </message>

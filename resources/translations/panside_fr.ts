@@ -1411,6 +1411,10 @@
 <context>
     <name>panside::Console</name>
     <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
         <source>Panside</source>
         <translation>Panside</translation>
     </message>

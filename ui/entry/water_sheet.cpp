@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 namespace panside {
@@ -213,6 +214,8 @@ void WaterSheet::display(const WaterLook& look, const std::optional<ExpectedBoil
     what_->setText(view_.what);
     figures_->setText(view_.figures);
     sayKeys();
+    // Grows with what it has to say, and never cuts it; it does not shrink again while it is read.
+    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
 }
 
 void WaterSheet::keep() {

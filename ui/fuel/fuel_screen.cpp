@@ -56,7 +56,7 @@ FuelScreen::FuelScreen(QWidget* parent)
 }
 
 void FuelScreen::name() {
-    back_->say(tr("Back"), QStringLiteral("Esc"));
+    back_->say(tr("Back"), tr("Esc"));
     turn_->say(face_ == Face::plan ? tr("Account") : tr("End of the boil"), QStringLiteral("P"));
     stepKeys_[0]->say(tr("Less sap"), QStringLiteral("↓"));
     stepKeys_[1]->say(tr("More sap"), QStringLiteral("↑"));

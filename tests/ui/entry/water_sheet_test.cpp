@@ -4,6 +4,7 @@
 #include "ui/look/press.h"
 
 #include <QLabel>
+#include <QLayout>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -64,6 +65,8 @@ TEST_F(Water, AnOutlierIsQuestionedByNameAndByHowMuchAndMayBeKeptAllTheSame) {
     EXPECT_EQ(text("waterHeadline"),
               QStringLiteral("The probe reads 2.50\u00a0°C too low: not deep enough, or the water only simmers."));
     EXPECT_TRUE(text("waterWhat").endsWith(QStringLiteral("it counts when a second check says so too.")));
+    // So many words cut nothing off.
+    EXPECT_GE(sheet.height(), sheet.layout()->totalHeightForWidth(sheet.width()));
     EXPECT_EQ(sheet.findChild<Press*>(QStringLiteral("waterKeep"))->text(), QStringLiteral("Keep it all the same"));
     QTest::keyClick(&sheet, Qt::Key_Enter);
     EXPECT_EQ(kept.size(), 1U);
