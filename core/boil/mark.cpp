@@ -85,6 +85,10 @@ void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
     const auto water = state.weather.boiling(at);
     if (!water || !water->pressure)
         return;
+    // Another thermometer in boiling water says nothing of the one in the pan.
+    const Probe* pan = state.sensors.of(Series::syrup_pan).active(at);
+    if (!check.probe.empty() && pan && !pan->name().empty() && pan->name() != check.probe)
+        return;
     const double seen = (check.boiledAt.value - water->waterBoils).kelvin();
     const double variance = square(waterCheckSd) + square(water->uncertainty.kelvin());
     const MarkBelief::Weights weights = {1, -1, 0, 0};

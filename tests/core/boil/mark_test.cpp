@@ -143,6 +143,19 @@ TEST(Mark, AWaterCheckBesideABarometerTellsTheProbesOffset) {
     EXPECT_GT(picture.targetUncertainty->kelvin(), 0.1); // syrup is not water: the rise model's own 0.13 K stays
 }
 
+TEST(Mark, AWaterCheckOfAnotherProbeSaysNothingOfTheOneInThePan) {
+    const auto offsetAfter = [](const std::string& checked) {
+        Rows rows;
+        rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+        for (int t = 0; t <= 600; t += 5)
+            rows.add(t, fmt::format("syrup_pan,{:.2f},degC,probe=pan", 103 + 0.01 * (t / 5 % 3 - 1)));
+        rows.add(300, fmt::format("water_check,{:.2f},degC,probe={}", waterAt100kPa + 0.4, checked));
+        return rows.at(600).probeOffset.kelvin();
+    };
+    EXPECT_GT(offsetAfter("pan"), 0.3);
+    EXPECT_EQ(offsetAfter("kettle"), 0);
+}
+
 TEST(Mark, AWaterCheckFarOffIsBelievedOnlyWhenASecondSaysTheSame) {
     const auto wrong = [](double by) { return fmt::format("water_check,{:.2f},degC,", waterAt100kPa + by); };
     Rows rows = standing(104);
