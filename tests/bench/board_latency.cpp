@@ -25,6 +25,8 @@ using Clock = std::chrono::steady_clock;
 
 constexpr int hours = 12;
 constexpr auto spacing = std::chrono::milliseconds{263}; // under four a second, and never in step with the second
+// The night ends at another reading: until the engine believes the step to these, it rightly shows none of them.
+constexpr auto believed = std::chrono::seconds{15};
 constexpr QSize screen{1366, 768};
 
 // Twelve hours that end now, on a session that keeps nothing.
@@ -87,10 +89,13 @@ int main(int argc, char** argv) {
         if (const auto sent = sentAt.find(number); sent != sentAt.end())
             folded[fact.at] = sent->second;
     });
+    const auto counts = Clock::now() + believed;
     const Painted painted{
         console, [&](Instant last) {
             for (auto one = folded.begin(); one != folded.end() && one->first <= last; one = folded.erase(one))
-                milliseconds.push_back(std::chrono::duration<double, std::milli>(Clock::now() - one->second).count());
+                if (one->second >= counts)
+                    milliseconds.push_back(
+                        std::chrono::duration<double, std::milli>(Clock::now() - one->second).count());
         }};
     watch.read({{{.name = "pan",
                   .device = cable.path(),
