@@ -5,6 +5,7 @@
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/zone_named.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -120,14 +121,13 @@ MapAnswer mapAnswer(const std::string& beginning, const ForeignMap& map, Units u
                 return {false, tr(QT_TRANSLATE_NOOP("Import", "Two columns are said to read the same: %1. Keep one of "
                                                               "them."))
                                    .arg(readingName(one.series))};
-    const QTimeZone zone{QByteArray::fromStdString(map.zone)};
-    // Qt takes any word for the name of a zone without an offset.
-    if (!QTimeZone::isTimeZoneIdAvailable(zone.id()) || !zone.isValid())
+    const auto zone = zoneNamed(QString::fromStdString(map.zone));
+    if (!zone)
         return {false, tr(QT_TRANSLATE_NOOP("Import", "“%1” is no time zone. Write one as America/New_York."))
                            .arg(QString::fromStdString(map.zone))};
     // Only lines that are there whole.
     std::istringstream table{beginning.substr(0, beginning.rfind('\n') + 1)};
-    ForeignRows rows{table, map, zoneClock(zone)};
+    ForeignRows rows{table, map, zoneClock(*zone)};
     const auto read = rows.next();
     if (!read || (read->facts.empty() && read->faults.empty()))
         return {false, tr(QT_TRANSLATE_NOOP("Import", "No reading stands in the first rows."))};

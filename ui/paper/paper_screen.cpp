@@ -1,6 +1,7 @@
 #include "ui/paper/paper_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/words/zone_named.h"
 
 #include <QCompleter>
 #include <QHeaderView>
@@ -141,13 +142,12 @@ std::optional<PaperDay> PaperScreen::day() {
         say(tr("“%1” is no date. Write it as 2026-03-14.").arg(date_->text()));
         return std::nullopt;
     }
-    const QTimeZone zone{zone_->text().trimmed().toLatin1()};
-    // Qt takes any word for the name of a zone without an offset.
-    if (!QTimeZone::isTimeZoneIdAvailable(zone.id()) || !zone.isValid()) {
+    const auto zone = zoneNamed(zone_->text());
+    if (!zone) {
         say(tr("“%1” is no time zone. Write one as America/New_York.").arg(zone_->text()));
         return std::nullopt;
     }
-    return PaperDay{date, zone, units_};
+    return PaperDay{date, *zone, units_};
 }
 
 void PaperScreen::say(const QString& words) { said_->setText(words); }
