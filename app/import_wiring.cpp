@@ -3,6 +3,7 @@
 #include "core/boil/shift_log.h"
 #include "ui/importing/import_screen.h"
 #include "ui/words/journal_words.h"
+#include "ui/words/zone_named.h"
 
 #include <QCryptographicHash>
 #include <QFileDialog>
@@ -43,7 +44,9 @@ QString memoryOf(const std::string& beginning) {
 QSettings memory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
 
 std::optional<ForeignMap> rememberedFor(const std::string& beginning) {
-    return foreignMapIn(memory().value(memoryOf(beginning)).toString().toStdString());
+    auto map = foreignMapIn(memory().value(memoryOf(beginning)).toString().toStdString());
+    // A zone that this machine does not know would be read as UTC: ask again.
+    return map && zoneNamed(QString::fromStdString(map->zone)) ? map : std::nullopt;
 }
 
 // Logs read in, one after another, on a thread of its own: the window goes on, and so does the shift.
@@ -76,9 +79,11 @@ private:
             askMap();
     }
     void choose() {
+        if (state_.working)
+            return;
         const auto places = QFileDialog::getOpenFileNames(screen_, Console::tr("Read logs in"), {},
                                                           Console::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
-        if (places.isEmpty() || state_.working)
+        if (places.isEmpty())
             return;
         state_ = {};
         places_ = places;

@@ -193,13 +193,15 @@ std::optional<ForeignMap> foreignMapIn(std::string_view text) {
         return std::nullopt;
     const auto delimiter = numberIn<int>(parts[1]), heading = numberIn<int>(parts[3]), time = numberIn<int>(parts[4]),
                form = numberIn<int>(parts[6]);
-    if (!delimiter || !heading || !time || !form || *heading < 0 || *time < 0 || *form < 0 || *form >= timeFormCount)
+    const auto date = numberIn<int>(parts[5]);
+    if (!delimiter || !heading || !time || !form || *heading < 0 || *time < 0 || *form < 0 || *form >= timeFormCount ||
+        date.value_or(0) < 0)
         return std::nullopt;
     ForeignMap map{static_cast<char>(*delimiter),
                    parts[2] == "comma",
                    *heading,
                    *time,
-                   numberIn<int>(parts[5]),
+                   date,
                    static_cast<TimeForm>(*form),
                    parts[7],
                    parts[8],

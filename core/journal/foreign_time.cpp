@@ -70,6 +70,9 @@ void half(Cutter& cutter, ShownTime& shown) {
 
 bool exists(const ShownTime& shown) {
     using namespace std::chrono;
+    // A month of 257 would be kept as 1.
+    if (shown.month > 12 || shown.day > 31)
+        return false;
     const year_month_day date{year{shown.year}, month{static_cast<unsigned>(shown.month)},
                               day{static_cast<unsigned>(shown.day)}};
     return date.ok() && shown.hour < 24 && shown.minute < 60 && shown.second < 60;
@@ -101,7 +104,7 @@ std::optional<std::variant<Instant, ShownTime>> unixTime(std::string_view text, 
     double number = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     // From 1970 to 2200: a number of another kind (a count of days, milliseconds taken for seconds) is none.
-    if (error != std::errc{} || end != text.data() + text.size() || number < 0 || number / perSecond > 7.26e9)
+    if (error != std::errc{} || end != text.data() + text.size() || !(number >= 0 && number / perSecond <= 7.26e9))
         return std::nullopt;
     return Instant{std::chrono::microseconds{std::llround(number / perSecond * 1e6)}};
 }

@@ -41,12 +41,15 @@ TEST(ForeignTime, CountsSecondsSinceTheEpoch) {
     EXPECT_EQ(timeText("1000000000", TimeForm::unixSeconds), "2001-09-09T01:46:40Z");
     EXPECT_EQ(timeText("1000000000500", TimeForm::unixMilliseconds), "2001-09-09T01:46:40.5Z");
     EXPECT_EQ(timeText("-5", TimeForm::unixSeconds), "none");
+    EXPECT_EQ(timeText("nan", TimeForm::unixSeconds), "none");
     EXPECT_EQ(timeText("1000000000500", TimeForm::unixSeconds), "none"); // milliseconds taken for seconds
 }
 
 TEST(ForeignTime, ADayThatIsNotInTheCalendarIsNoTime) {
     EXPECT_EQ(timeText("31.02.2026 18:42", TimeForm::dayFirst), "none");
-    EXPECT_EQ(timeText("14/3/2026 6:42 PM", TimeForm::monthFirst), "none"); // there is no month 14
+    EXPECT_EQ(timeText("14/3/2026 6:42 PM", TimeForm::monthFirst), "none");   // there is no month 14
+    EXPECT_EQ(timeText("257/14/2026 6:42 PM", TimeForm::monthFirst), "none"); // 257 is no other way to write 1
+    EXPECT_EQ(timeText("2026-03-257 18:42", TimeForm::yearFirst), "none");
     EXPECT_EQ(timeText("2026-03-14 24:00:01", TimeForm::yearFirst), "none");
     EXPECT_EQ(timeText("2026-03-14", TimeForm::yearFirst), "none");
     EXPECT_EQ(timeText("3/14/2026 13:05 PM", TimeForm::monthFirst), "none");
@@ -97,8 +100,9 @@ TEST(ForeignMap, ATableWithoutAHeadingBeginsWithItsFirstRow) {
 TEST(ForeignMap, IsRememberedAsText) {
     const auto map = loggerMap();
     EXPECT_EQ(foreignMapIn(textOf(map)), map);
-    for (const char* broken : {"", "1|44", "2|44|point|1|0|-|0|UTC|", "1|44|point|1|0|-|9|UTC|",
-                               "1|44|point|1|0|-|0|UTC||2:syrup_pan:kPa", "1|44|point|1|0|-|0|UTC||2:song:degC"})
+    for (const char* broken :
+         {"", "1|44", "2|44|point|1|0|-|0|UTC|", "1|44|point|1|0|-|9|UTC|", "1|44|point|1|0|-1|0|UTC|",
+          "1|44|point|1|0|-|0|UTC||2:syrup_pan:kPa", "1|44|point|1|0|-|0|UTC||2:song:degC"})
         EXPECT_FALSE(foreignMapIn(broken)) << broken;
 }
 
