@@ -97,7 +97,7 @@ void addFuel(Console& console) {
                                 .steps = screen->steps(),
                                 .pricePerCord = yard.pricePerCord,
                                 .pileCords = yard.pile ? std::optional{yard.pile->cords()} : std::nullopt};
-        screen->display(fuelView(picture, units, beside), trace, picture.at, units);
+        screen->display(fuelView(picture, units, beside), trace, picture.at);
     };
     // It goes on while it is looked at.
     auto* second = new QTimer{screen};

@@ -88,11 +88,10 @@ void FuelScreen::step(int sap, int fire) {
     emit stepsChanged();
 }
 
-void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant now, Units units) {
+void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant now) {
     view_ = view;
     trace_ = &trace;
     now_ = now;
-    units_ = units;
     QStringList spoken{view.call, view.doubt, view.caution};
     std::vector<const std::vector<FuelLine>*> all{&view.rates, &view.heat, &view.yield};
     if (view.plan) {
@@ -155,7 +154,7 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     const int gap = dress_.px(mm::gap);
     const QRect strips{room.left(), room.top(), room.width(), room.height() * 42 / 100};
     if (trace_)
-        drawFuelStrips(painter, *trace_, now_, units_, dress_, strips);
+        drawFuelStrips(painter, *trace_, now_, dress_, strips);
     const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - strips.bottom() - gap};
     const int third = (below.width() - 2 * gap) / 3;
     QRect first{below.left(), below.top(), third, below.height()};

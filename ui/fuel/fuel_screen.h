@@ -20,7 +20,7 @@ public:
     explicit FuelScreen(QWidget* parent = nullptr);
     void wear(const Dress& dress);
     // `trace` is looked at whenever the screen is painted: it must outlive it.
-    void display(const FuelView& view, const ShiftTrace& trace, Instant now, Units units);
+    void display(const FuelView& view, const ShiftTrace& trace, Instant now);
     const FuelView& view() const { return view_; }
     void turnTo(Face face);
     Face face() const { return face_; }
@@ -47,7 +47,6 @@ private:
     FuelView view_;
     const ShiftTrace* trace_ = nullptr;
     Instant now_{};
-    Units units_ = Units::us;
     Dress dress_;
     Face face_ = Face::account;
     PlanSteps steps_;

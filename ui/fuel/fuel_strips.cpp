@@ -79,8 +79,7 @@ void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, con
 
 } // namespace
 
-void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, Units, const Dress& dress,
-                    const QRect& area) {
+void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, const QRect& area) {
     const int scale = dress.px(5), height = (area.height() - scale) / 3;
     const Across across{trace.begun().value_or(now - std::chrono::hours{1}), std::max(now, trace.begun().value_or(now)),
                         area};

@@ -11,7 +11,6 @@ class QPainter;
 namespace panside {
 
 // Loads, stack and evaporation of the whole shift, beneath each other on one time, so that sag and load stand together.
-void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, Units units, const Dress& dress,
-                    const QRect& area);
+void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, const QRect& area);
 
 } // namespace panside

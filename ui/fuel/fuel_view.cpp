@@ -13,10 +13,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Fuel", text); }
 
-QString minutesAndSeconds(Duration span) {
-    const int all = static_cast<int>(std::lround(seconds(span)));
-    return QStringLiteral("%1:%2").arg(all / 60).arg(all % 60, 2, 10, QLatin1Char('0'));
-}
 QString percent(double share) { return QStringLiteral("%1\u00a0%").arg(std::lround(100 * share)); }
 QString give(const std::optional<QString>& value) { return value.value_or(QStringLiteral("–")); }
 
@@ -78,14 +74,14 @@ QString standingWords(FireStanding standing) {
 QString callWords(const Picture& picture) {
     QStringList words;
     if (picture.fireDue)
-        words << tr(QT_TRANSLATE_NOOP("Fuel", "fire every %1")).arg(minutesAndSeconds(picture.fireInterval));
+        words << tr(QT_TRANSLATE_NOOP("Fuel", "fire every %1")).arg(countdownText(picture.fireInterval));
     if (const auto standing = standingWords(picture.fireStanding); !standing.isEmpty())
         words << standing;
     if (picture.callMoved) {
-        const QString to = minutesAndSeconds(picture.callMoved->to);
+        const QString to = countdownText(picture.callMoved->to);
         words << (picture.callMoved->sagsAfter
                       ? tr(QT_TRANSLATE_NOOP("Fuel", "boil sags at %1 after loading; call moved to %2"))
-                            .arg(minutesAndSeconds(*picture.callMoved->sagsAfter), to)
+                            .arg(countdownText(*picture.callMoved->sagsAfter), to)
                       : tr(QT_TRANSLATE_NOOP("Fuel", "call moved to %1, by the rhythm of the last loads")).arg(to));
     }
     if (picture.fireDue && !picture.turn.empty())

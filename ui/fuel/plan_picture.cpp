@@ -39,10 +39,10 @@ public:
         scales();
         lastLoad();
         if (changes_) {
-            fall(view_.withSap, Qt::DotLine, view_.sapWords);
-            fall(view_.withFire, Qt::DashDotLine, view_.fireWords);
+            fall(view_.withSap, Qt::DotLine);
+            fall(view_.withFire, Qt::DashDotLine);
         }
-        fall(view_.plan, Qt::DashLine, {});
+        fall(view_.plan, Qt::DashLine, true);
         marks();
         painter_.restore();
     }
@@ -112,10 +112,9 @@ private:
                           QBrush{dress_.inks().band, Qt::BDiagPattern});
     }
 
-    void fall(const std::optional<EndPlan>& plan, Qt::PenStyle style, const QString& words) {
+    void fall(const std::optional<EndPlan>& plan, Qt::PenStyle style, bool main = false) {
         if (!plan)
             return;
-        const bool main = words.isEmpty();
         painter_.setPen(
             QPen{main ? dress_.inks().trace : dress_.inks().quiet, main ? dress_.px(0.6) * 1.0 : 1.6, style});
         QPolygonF path;

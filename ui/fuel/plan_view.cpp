@@ -72,8 +72,6 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
                   .plan = *plan,
                   .withSap = {},
                   .withFire = {},
-                  .sapWords = {},
-                  .fireWords = {},
                   .headline = {},
                   .lines = {},
                   .changes = {}};
@@ -89,8 +87,6 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
     addLines(view, picture);
     const Volume more = sapStep(units) * steps.sap;
     const double harder = fireStep * steps.fire;
-    view.sapWords = sapWords(more, units);
-    view.fireWords = fireWords(harder);
     if (steps.sap != 0)
         view.withSap = planEnd(*picture.fuel.end, {.moreSap = more});
     if (steps.fire != 0)
@@ -100,8 +96,8 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
                                       : other    ? changed(view, *other)
                                                  : tr(QT_TRANSLATE_NOOP("Plan", "more than the tank holds"))});
     };
-    say(view.sapWords, steps.sap, view.withSap);
-    say(view.fireWords, steps.fire, view.withFire);
+    say(sapWords(more, units), steps.sap, view.withSap);
+    say(fireWords(harder), steps.fire, view.withFire);
     return view;
 }
 

@@ -21,7 +21,6 @@ struct PlanView {
     Units units = Units::us;
     EndPlan plan;
     std::optional<EndPlan> withSap, withFire; // each of the two changes by itself
-    QString sapWords, fireWords;              // what they are: "100 gal more", "fired 10 % harder"
     QString headline;
     bool lastIsNext = false; // the call for the last load stands
     std::vector<FuelLine> lines, changes;

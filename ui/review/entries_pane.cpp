@@ -1,7 +1,6 @@
 #include "ui/review/entries_pane.h"
 
 #include "ui/look/press.h"
-#include "ui/paper/paper_row.h"
 
 #include <QCompleter>
 #include <QEvent>
@@ -175,12 +174,16 @@ void EntriesPane::closeFields() {
         table_->setFocus();
 }
 
+PaperRead EntriesPane::readFields(const EntryLine& old) const {
+    const PaperRow row{edits_[0]->text(), edits_[1]->text(), edits_[2]->text(), edits_[3]->text(), edits_[4]->text()};
+    return readCorrection(row, old.fact, clock_, units_);
+}
+
 void EntriesPane::judge() {
     const EntryLine* old = line();
     if (!old || !inFields())
         return;
-    const PaperRow row{edits_[0]->text(), edits_[1]->text(), edits_[2]->text(), edits_[3]->text(), edits_[4]->text()};
-    const PaperRead read = readCorrection(row, old->fact, clock_, units_);
+    const PaperRead read = readFields(*old);
     answer_->setText(read.fact ? tr("will be written: %1").arg(read.words) : tr("not yet: %1").arg(read.words));
 }
 
@@ -188,8 +191,7 @@ void EntriesPane::keep() {
     const EntryLine* old = line();
     if (!old || !inFields())
         return;
-    const PaperRow row{edits_[0]->text(), edits_[1]->text(), edits_[2]->text(), edits_[3]->text(), edits_[4]->text()};
-    const PaperRead read = readCorrection(row, old->fact, clock_, units_);
+    const PaperRead read = readFields(*old);
     if (!read.fact) {
         const int column = read.column < 0 ? 0 : read.column;
         edits_[static_cast<std::size_t>(column)]->setFocus();

@@ -1,5 +1,6 @@
 #pragma once
 #include "ui/look/dress.h"
+#include "ui/paper/paper_row.h"
 #include "ui/review/entry_lines.h"
 
 #include <QWidget>
@@ -40,6 +41,7 @@ private:
     void name();
     const EntryLine* line() const;
     void open();
+    PaperRead readFields(const EntryLine& old) const;
     void judge();
     void keep();
     void takeBack();

@@ -119,7 +119,7 @@ TEST(FuelScreen, AnswersWhatIfByKeyAndTurnsToTheAccount) {
     QSignalSpy changed{&screen, &FuelScreen::stepsChanged};
     screen.resize(1366, 768);
     screen.wear({Measure{}, Look::day});
-    screen.display(fuelView(known(), Units::us), trace, known().at, Units::us);
+    screen.display(fuelView(known(), Units::us), trace, known().at);
     screen.show();
     QTest::keyClick(&screen, Qt::Key_Up);
     EXPECT_EQ(changed.count(), 0) << "the account asks nothing";
@@ -146,7 +146,7 @@ TEST(FuelScreen, PaintsAtBothSizesByDayAndNightAndIsLeftByEscape) {
                 screen.resize(size);
                 screen.turnTo(face);
                 screen.wear({Measure{}, look});
-                screen.display(fuelView(known(), Units::us), trace, known().at, Units::us);
+                screen.display(fuelView(known(), Units::us), trace, known().at);
                 const QImage image = screen.grab().toImage();
                 QSet<QRgb> inks;
                 for (int x = 0; x < image.width(); x += 2)
