@@ -10,19 +10,14 @@ namespace {
 
 constexpr std::array perReading{Alarm::probe_silent, Alarm::probe_stuck, Alarm::reading_implausible};
 
-struct Place {
-    Alarm alarm;
-    Series series;
-    bool aboutReading;
-};
-constexpr Place placeOf(std::size_t index) {
-    if (index < alarmCount)
-        return {static_cast<Alarm>(index), Series::syrup_pan, false};
-    const std::size_t i = index - alarmCount;
-    return {perReading[i / seriesCount], static_cast<Series>(i % seriesCount), true};
-}
-
 } // namespace
+
+Watch::Place Watch::placeOf(std::size_t index) {
+    if (index < alarmCount)
+        return {static_cast<Alarm>(index), {}};
+    const std::size_t i = index - alarmCount;
+    return {perReading[i / seriesCount], static_cast<Series>(i % seriesCount)};
+}
 
 void Watch::setNext() {
     next_ = Instant::max();
@@ -35,7 +30,7 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
     const AlarmRow& row = rowOf(place.alarm);
     Slot& slot = slots_[index];
     slot.judged = at;
-    const Condition condition = row.judge(state, place.series, at, slot.stands);
+    const Condition condition = row.judge(state, place.series.value_or(Series::syrup_pan), at, slot.stands);
     if (condition.holds != slot.holds) {
         slot.holds = condition.holds;
         slot.turned = at;
@@ -58,7 +53,8 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
 
 void Watch::judgeAll(const State& state, Instant at) {
     for (std::size_t i = 0; i < slotCount; ++i)
-        judge(state, i, at);
+        if (i >= alarmCount || !rowOf(static_cast<Alarm>(i)).perReading) // those have a slot a reading
+            judge(state, i, at);
 }
 
 void Watch::pass(const State& state, Instant until) {
@@ -78,8 +74,8 @@ void Watch::pass(const State& state, Instant until) {
 template <class Change>
 void Watch::forName(const std::string& name, Change change) {
     const auto alarm = alarmNamed(name);
-    for (std::size_t i = 0; i < slotCount; ++i)
-        if (alarm && placeOf(i).alarm == *alarm)
+    for (std::size_t i = 0; alarm && i < slotCount; ++i)
+        if (placeOf(i).alarm == *alarm)
             change(slots_[i]);
 }
 
@@ -126,16 +122,16 @@ void Watch::show(const State& state, Instant now, Picture& picture) const {
         if (slot.alarm == AlarmState::normal)
             continue;
         const Place place = placeOf(i);
-        AlarmPicture shown{place.alarm, priorityOf(place.alarm, place.series), slot.alarm, slot.since};
+        const Series series = place.series.value_or(Series::syrup_pan);
+        AlarmPicture shown{place.alarm, priorityOf(place.alarm, series), slot.alarm, slot.since};
         if (now < slot.shelvedUntil) {
             if (!slot.stands)
                 continue;
             shown.state = AlarmState::shelved;
         }
-        if (place.aboutReading)
-            shown.series = place.series;
+        shown.series = place.series;
         if (place.alarm == Alarm::scorch_risk)
-            shown.left = rowOf(place.alarm).judge(state, place.series, now, true).left;
+            shown.left = rowOf(place.alarm).judge(state, series, now, true).left;
         insertAlarm(picture, shown);
     }
 }

@@ -21,6 +21,23 @@ public:
 
     static constexpr std::size_t slotCount = alarmCount + 3 * seriesCount;
 
+    // What a history of the alarms is made of. `next`: when the clock alone will change one; `judged`: where it does
+    // not stand, and did before the step just taken, that is when it ended.
+    struct Place {
+        Alarm alarm;
+        std::optional<Series> series; // which reading, where it is about one
+    };
+    struct Standing {
+        bool stands;
+        Instant since, judged;
+    };
+    static Place placeOf(std::size_t index);
+    Standing standing(std::size_t index) const {
+        return {slots_[index].stands, slots_[index].since, slots_[index].judged};
+    }
+    Instant next() const { return next_; }
+    bool over() const { return ended_; } // the shift is: nothing is watched any more
+
 private:
     struct Slot {
         AlarmState alarm = AlarmState::normal;

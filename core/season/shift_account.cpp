@@ -1,12 +1,9 @@
 #include "core/season/shift_account.h"
 
-#include "core/boil/boil.h"
 #include "core/boil/state.h"
 #include "core/physics/wood.h"
 
 #include <algorithm>
-#include <set>
-#include <tuple>
 
 namespace panside {
 namespace {
@@ -52,7 +49,7 @@ struct ShiftAccountant::Inside {
     bool any = false;
     Instant looked{};
     Mean evaporation, efficiency, stack, depth, pressure; // SI
-    std::set<std::tuple<Alarm, int, Instant>> alarms;
+    AlarmRecorder alarms;
     std::optional<Instant> scored;
 
     // The draw that is open.
@@ -99,9 +96,6 @@ void ShiftAccountant::Inside::lookUntil(Instant at) {
 
 void ShiftAccountant::Inside::look(Instant at) {
     const Picture shown = panside::picture(state, at);
-    for (const AlarmPicture& alarm : shown.alarms)
-        if (alarms.emplace(alarm.alarm, alarm.series ? static_cast<int>(*alarm.series) : -1, alarm.since).second)
-            ++account.alarms[alarm.alarm];
     if (shown.drawing) {
         lookAtDrawing(shown);
         return; // looked at more often: the means below are of even minutes
@@ -217,6 +211,9 @@ void ShiftAccountant::Inside::leave(const std::string& name, Instant at) {
 
 void ShiftAccountant::Inside::finish() {
     lookUntil(account.last + Duration{1});
+    account.alarms.clear();
+    for (const AlarmSpan& span : alarms.history(state).spans)
+        ++account.alarms[span.alarm];
     while (!on.empty())
         leave(std::string{on.begin()->first}, account.last);
     account.evaporation = quantityOf<VolumeFlow>(evaporation);
@@ -251,7 +248,7 @@ void ShiftAccountant::take(const Fact& fact) {
     in.account.last = std::max(in.account.last, fact.at);
     in.lookUntil(fact.at);
     // The mark learns, and the band moves, as the draw is opened: what it was then is looked at too.
-    absorb(in.state, fact);
+    in.alarms.absorb(in.state, fact);
     if (std::holds_alternative<DrawOpened>(fact.what)) {
         in.rise = {};
         in.lookAtDrawing(picture(in.state, fact.at));
@@ -259,6 +256,8 @@ void ShiftAccountant::take(const Fact& fact) {
     in.score();
     in.count(fact);
 }
+
+AlarmHistory ShiftAccountant::alarms() const { return inside_->alarms.history(inside_->state); }
 
 ShiftAccount ShiftAccountant::account() {
     if (inside_->any)

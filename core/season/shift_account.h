@@ -1,6 +1,7 @@
 #pragma once
 // What a shift made of what: the account that the season is told by. Worked out by the engine from the facts alone, so
 // the same facts give the same account to the last digit. What is not known is none, never zero.
+#include "core/boil/alarm_history.h"
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
 
@@ -62,6 +63,7 @@ public:
     ~ShiftAccountant();
     void take(const Fact& fact);
     ShiftAccount account();
+    AlarmHistory alarms() const; // each from beginning to end
 
 private:
     struct Inside;
@@ -70,7 +72,7 @@ private:
 
 // An account as named numbers, to be kept, and back. `accountForm` moves whenever the same facts would give other
 // numbers: what was kept by another form is worked out anew.
-inline constexpr int accountForm = 2;
+inline constexpr int accountForm = 3;
 std::map<std::string, double> figuresOf(const ShiftAccount& account);
 ShiftAccount accountIn(const std::map<std::string, double>& figures);
 

@@ -108,6 +108,14 @@ TEST(ShiftAccount, CountsAnAlarmOnceHoweverLongItStands) {
     EXPECT_EQ(account.alarms.at(Alarm::fire_overdue), 1);
 }
 
+// It was looked at once a minute: what came and went between was not counted.
+TEST(ShiftAccount, CountsAnAlarmThatStoodForSecondsOnly) {
+    std::string log = std::string{logHeader} + "\n" + row(0, "set,300,kPa,key=filter_limit");
+    for (int t = 0; t < 600; ++t)
+        log += row(t, t % 300 >= 20 && t % 300 < 40 ? "filter_pressure,320,kPa," : "filter_pressure,200,kPa,");
+    EXPECT_EQ(accountOf(log).alarms.at(Alarm::filter_pressure_high), 2);
+}
+
 TEST(ShiftAccount, ComesBackFromItsFiguresToTheLastDigit) {
     auto account = accountOf(evenBoil());
     account.forecast = {3, 0.1, 1.3, 2.9, 2.5};
