@@ -46,10 +46,12 @@ Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
     return condition;
 }
 
+// What is drawn thin on purpose, to be finished elsewhere, is judged by what was wanted.
 Condition drawOverdue(const State& state, Series, Instant now, bool standing) {
     if (!state.course.drawing())
         return {false, {}, {}, true};
-    const auto against = riseAgainst(state, state.settings.legalMinimum(), now);
+    const Brix least = std::min(state.settings.legalMinimum(), state.settings.targetDensity());
+    const auto against = riseAgainst(state, least, now);
     return {against && against->rise < against->mark + (standing ? riseDeadband : 0)};
 }
 
