@@ -1,12 +1,12 @@
 #include "core/boil/draw_end.h"
 
+#include "core/boil/square.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace panside {
 namespace {
-
-constexpr double square(double x) { return x * x; }
 
 // Rates are measured by the usual one. Set once on a scratch plant of many random rigs, where all of them may be halved
 // or doubled at a cost of a few percent of the score.

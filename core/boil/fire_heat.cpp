@@ -10,7 +10,7 @@ namespace {
 constexpr double gasShare = 0.6, gasIntervals = 0.75, coalSeconds = 900, panSeconds = 75;
 constexpr double longestStep = 30;
 constexpr double twice = 60; // the same load keyed twice
-constexpr double shortestGap = 90, longestGap = 3600;
+constexpr double shortestFiring = 90, longestFiring = 3600;
 
 } // namespace
 
@@ -34,7 +34,7 @@ void FireHeat::passTo(Instant at) {
 }
 
 void FireHeat::learnGap(double gap) {
-    if (gap < shortestGap || gap > longestGap)
+    if (gap < shortestFiring || gap > longestFiring)
         return;
     std::copy_backward(gaps_.begin(), gaps_.end() - 1, gaps_.end());
     gaps_[0] = static_cast<float>(gap);

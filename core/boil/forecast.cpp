@@ -1,5 +1,6 @@
 #include "core/boil/forecast.h"
 
+#include "core/boil/square.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
 
@@ -9,10 +10,8 @@
 namespace panside {
 namespace {
 
-constexpr double square(double x) { return x * x; }
-
 constexpr double readEvery = 10; // seconds
-constexpr double settles = 20;   // after a draw the probe still shows what is gone
+constexpr double settlesIn = 20; // after a draw the probe still shows what is gone
 constexpr double settleBrix = 6, settleSeconds = 25;
 constexpr double turns = 45;                          // seconds into a draw before what follows makes the reading turn
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
@@ -165,7 +164,7 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
     if (!target)
         return;
     if (openAt_) {
-        if (!fallen_ && rise < target->kelvin() && secondsBetween(*openAt_, at) > settles) {
+        if (!fallen_ && rise < target->kelvin() && secondsBetween(*openAt_, at) > settlesIn) {
             fallen_ = true;
             falls_.add(secondsBetween(*openAt_, at));
         }
@@ -217,7 +216,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
     const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
     end_.passTo(at);
-    if (since >= settles) {
+    if (since >= settlesIn) {
         surprise_ += 0.3 * (sugar->degrees() - end_.sugar() - surprise_);
         end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
     }

@@ -6,8 +6,8 @@
 namespace panside {
 namespace {
 
-constexpr double soon = 60; // seconds added before logarithms are taken: near the event a minute more is no error
-constexpr double forgets = 0.8;
+constexpr double aMinute = 60; // seconds added before logarithms are taken: near the event a minute more is no error
+constexpr double lossForgets = 0.8;
 // Before any wait was judged: as if the pan had lost 100 and the waits 200 seconds.
 constexpr double firstPanLoss = 100, firstWaitsLoss = 200, sharpness = 3;
 // The range before the doubt of the mark is added, which these waits cannot show.
@@ -34,10 +34,10 @@ Quantiles ForecastRecord::mixed(const Quantiles& pan, const Quantiles& waits) co
 }
 
 Quantiles ForecastRecord::corrected(const Quantiles& forecast) const {
-    const auto middle = std::log(forecast.p50 + soon);
+    const auto middle = std::log(forecast.p50 + aMinute);
     const auto moved = [&](double seconds) {
-        const double wider = (std::log(seconds + soon) - middle) * std::exp(width_);
-        return std::max(0.0, std::exp(middle + wider + lean_) - soon);
+        const double wider = (std::log(seconds + aMinute) - middle) * std::exp(width_);
+        return std::max(0.0, std::exp(middle + wider + lean_) - aMinute);
     };
     Quantiles out{moved(forecast.p10), moved(forecast.p50), {}};
     if (forecast.p90)
@@ -85,7 +85,7 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
         const Quantiles shown = unpacked(kept.shown);
         panLoss += lossOf(pan, came);
         waitsLoss += lossOf(waits, came);
-        lean += std::log((came + soon) / ((waitsKnown_ ? mixed(pan, waits) : pan).p50 + soon));
+        lean += std::log((came + aMinute) / ((waitsKnown_ ? mixed(pan, waits) : pan).p50 + aMinute));
         ++score.forecasts;
         inside += came >= said.p10 && (!said.p90 || came <= *said.p90);
         score.underP10 += came <= shown.p10;
@@ -103,8 +103,8 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
     for (double* share : {&score.underP10, &score.underP50, &score.underP90, &score.inside})
         *share /= n;
     if (waitsKnown_) {
-        panLoss_ = forgets * panLoss_ + panLoss / n;
-        waitsLoss_ = forgets * waitsLoss_ + waitsLoss / n;
+        panLoss_ = lossForgets * panLoss_ + panLoss / n;
+        waitsLoss_ = lossForgets * waitsLoss_ + waitsLoss / n;
     }
     leanCount_ = 0.85 * leanCount_ + 1;
     lean_ = std::clamp(lean_ + learnLean * (lean / n - lean_) / (leanCount_ + 1), -furthestLean, furthestLean);

@@ -1,6 +1,7 @@
 #include "core/boil/mark.h"
 
 #include "core/boil/density_check.h"
+#include "core/boil/square.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
 
@@ -9,8 +10,6 @@
 
 namespace panside {
 namespace {
-
-constexpr double square(double x) { return x * x; }
 
 constexpr double waterCheckSd = 0.07; // K, a careful look at water at a full boil
 constexpr double same = 0.2;          // K between two checks that bear each other out

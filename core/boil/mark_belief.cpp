@@ -1,13 +1,13 @@
 #include "core/boil/mark_belief.h"
 
+#include "core/boil/square.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
 namespace panside {
 namespace {
-
-constexpr double square(double x) { return x * x; }
 
 // The rise model's own uncertainty at syrup (sugar.h), and a pan with an unknown growth of scale on it.
 constexpr double panSd = 0.13, swappedSd = 0.2;

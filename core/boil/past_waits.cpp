@@ -6,8 +6,8 @@
 namespace panside {
 namespace {
 
-constexpr double forgets = 0.85; // weight that is left of a wait when the next comes
-constexpr double shortest = 60;  // seconds: less is a draw that was opened twice
+constexpr double forgets = 0.85;    // weight that is left of a wait when the next comes
+constexpr double shortestWait = 60; // seconds: less is a draw that was opened twice
 constexpr double usualSpread = 0.35,
                  worth = 2; // spread of the logarithms before it was seen, and how many it counts for
 
@@ -25,7 +25,7 @@ double deviateOf(double share) {
 } // namespace
 
 void PastWaits::add(double seconds) {
-    if (seconds < shortest)
+    if (seconds < shortestWait)
         return;
     const double wait = std::log(seconds);
     count_ = forgets * count_ + 1;

@@ -22,10 +22,10 @@ constexpr double lag = 25, radiates = 4.0 / 3;
 // Door and drying are over by then: what sinks sooner is the dip itself.
 constexpr std::size_t dryingSteps = 26;
 
-struct Line {
+struct HeatLine {
     double level, slope; // at the end; a step
 };
-Line lineThrough(const std::vector<double>& x, std::size_t from, std::size_t to) {
+HeatLine lineThrough(const std::vector<double>& x, std::size_t from, std::size_t to) {
     const auto n = static_cast<double>(to - from);
     double mean = 0, sxy = 0, sxx = 0;
     for (std::size_t i = from; i < to; ++i)
@@ -77,7 +77,7 @@ std::optional<double> fallsOn(const std::vector<double>& heat, double mean) {
     const std::size_t tail = std::min<std::size_t>(24, heat.size() / 3);
     if (tail < 6)
         return std::nullopt;
-    const Line line = lineThrough(heat, heat.size() - tail, heat.size());
+    const HeatLine line = lineThrough(heat, heat.size() - tail, heat.size());
     if (line.slope >= 0)
         return std::nullopt;
     double value = line.level, sum = mean * static_cast<double>(heat.size());
@@ -174,7 +174,7 @@ std::optional<Instant> StackTrace::loading(Instant now, Instant after) const {
     }
     if (door == 0 || trace[door] <= 0 || deepest < leastDip * trace[door])
         return std::nullopt;
-    const Line before = lineThrough(trace, door - beforeIt + 1, door + 1);
+    const HeatLine before = lineThrough(trace, door - beforeIt + 1, door + 1);
     const auto since = static_cast<double>(trace.size() - 1 - door);
     // Where it would stand by now with nothing put in. Still climbing from an earlier load: it climbs on a while.
     const double gone = before.slope < 0 ? before.slope * slopeKept * since

@@ -6,17 +6,17 @@
 namespace panside {
 namespace {
 
-constexpr double longest = 120;     // s, of a probe that reads so seldom that 30 s hold too few
-constexpr std::size_t fewest = 6;   // readings that a verdict rests on
-constexpr double still = 0.15;      // K a minute: slower is standing still
-constexpr double calm = 0.15;       // K of scatter in a rolling boil
-constexpr double coarsest = 0.6;    // K: the widest last digit that is allowed for (1 degF)
-constexpr double spike = 1.5;       // K off the middle: left out
-constexpr double slightlyOff = 1.0; // K that a fair probe may read wrong
-constexpr double sure = 3;          // standard deviations
-constexpr double shallowest = 5;    // K under boiling that a probe half in the steam may read; under it no boil
-constexpr double coldBoil = 365.15; // K, 92 degC: water boils so at 2200 m, higher than maples grow
-constexpr double hotBoil = 374.65;  // K, 101.5 degC: at no weather on land
+constexpr double longestWatch = 120; // s, of a probe that reads so seldom that 30 s hold too few
+constexpr std::size_t fewest = 6;    // readings that a verdict rests on
+constexpr double still = 0.15;       // K a minute: slower is standing still
+constexpr double rolling = 0.15;     // K of scatter in a rolling boil
+constexpr double coarsest = 0.6;     // K: the widest last digit that is allowed for (1 degF)
+constexpr double spike = 1.5;        // K off the middle: left out
+constexpr double slightlyOff = 1.0;  // K that a fair probe may read wrong
+constexpr double sure = 3;           // standard deviations
+constexpr double shallowest = 5;     // K under boiling that a probe half in the steam may read; under it no boil
+constexpr double coldBoil = 365.15;  // K, 92 degC: water boils so at 2200 m, higher than maples grow
+constexpr double hotBoil = 374.65;   // K, 101.5 degC: at no weather on land
 
 double middle(std::vector<double> numbers) {
     const auto half = numbers.begin() + static_cast<std::ptrdiff_t>(numbers.size() / 2);
@@ -25,10 +25,10 @@ double middle(std::vector<double> numbers) {
 }
 
 // The newest samples that make up the watch, without spikes.
-std::vector<WaterSample> window(std::span<const WaterSample> samples, Instant now) {
+std::vector<WaterSample> watched(std::span<const WaterSample> samples, Instant now) {
     auto from = samples.size();
     const auto age = [&](std::size_t i) { return secondsBetween(samples[i].at, now); };
-    while (from > 0 && age(from - 1) <= longest &&
+    while (from > 0 && age(from - 1) <= longestWatch &&
            (age(from - 1) <= waterWatch.count() || samples.size() - from < fewest))
         --from;
     std::vector<WaterSample> last{samples.begin() + static_cast<std::ptrdiff_t>(from), samples.end()};
@@ -45,10 +45,10 @@ std::vector<WaterSample> window(std::span<const WaterSample> samples, Instant no
     return whole.size() * 10 >= last.size() * 9 ? whole : last;
 }
 
-struct Line {
+struct WaterLine {
     double mean = 0, slope = 0, scatter = 0; // K, K a second, K
 };
-Line lineThrough(std::span<const WaterSample> samples) {
+WaterLine lineThrough(std::span<const WaterSample> samples) {
     const auto n = static_cast<double>(samples.size());
     double t = 0, y = 0;
     for (const auto& s : samples) {
@@ -98,11 +98,11 @@ std::vector<WaterSample> waterSamples(std::span<const Boil::Entry> facts, const 
 }
 
 WaterLook lookAtWater(std::span<const WaterSample> samples, Instant now, const std::optional<ExpectedBoil>& expected) {
-    const auto last = window(samples, now);
+    const auto last = watched(samples, now);
     if (last.empty())
         return {};
     WaterLook look{.verdict = WaterVerdict::watching};
-    const Line line = lineThrough(last);
+    const WaterLine line = lineThrough(last);
     look.at = Temperature::kelvin(line.mean);
     look.scatter = TemperatureDifference::kelvin(line.scatter);
     look.kelvinPerMinute = line.slope * 60;
@@ -114,7 +114,7 @@ WaterLook lookAtWater(std::span<const WaterSample> samples, Instant now, const s
         return look;
     if (std::abs(look.kelvinPerMinute) > still && std::abs(line.slope) * waterWatch.count() > 1.5 * line.scatter)
         look.verdict = WaterVerdict::stillWarming;
-    else if (line.scatter > std::max(calm, 0.55 * digit(last)))
+    else if (line.scatter > std::max(rolling, 0.55 * digit(last)))
         look.verdict = WaterVerdict::restless;
     else if (expected)
         look.verdict = judge(look.off->kelvin(), std::max(slightlyOff, sure * expected->sd.kelvin()));

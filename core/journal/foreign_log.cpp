@@ -10,7 +10,7 @@
 namespace panside {
 namespace {
 
-constexpr std::size_t pieceSize = 1U << 18;
+constexpr std::size_t readAtOnce = 1U << 18;
 constexpr std::size_t longestLine = 1U << 20; // a file without line ends is no table
 constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
@@ -77,12 +77,12 @@ std::optional<ReadLog> ForeignRows::next() {
     if (ended_)
         return std::nullopt;
     const auto before = text_.size();
-    text_.resize(before + pieceSize);
-    table_.read(text_.data() + before, pieceSize);
+    text_.resize(before + readAtOnce);
+    table_.read(text_.data() + before, readAtOnce);
     const auto got = static_cast<std::size_t>(table_.gcount());
     text_.resize(before + got);
     bytes_ += got;
-    ended_ = got < pieceSize;
+    ended_ = got < readAtOnce;
     ReadLog read;
     std::string_view rest = text_;
     if (line_ == 0 && rest.starts_with(byteOrderMark))

@@ -40,7 +40,7 @@ CREATE TABLE carried(id INTEGER PRIMARY KEY, at INTEGER NOT NULL, row TEXT NOT N
 
 // Summaries are derived: they may be dropped at any time and are counted again. `seen` tells what they were counted
 // from.
-constexpr const char* summaries = R"(
+constexpr const char* summarySchema = R"(
 CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL,
     readings INTEGER NOT NULL, facts INTEGER NOT NULL, draws INTEGER NOT NULL, drawsMeasured INTEGER NOT NULL,
     loads INTEGER NOT NULL, loadsWeighed INTEGER NOT NULL, checks INTEGER NOT NULL,
@@ -49,7 +49,7 @@ CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INT
 
 // How forecasts of draws came out (draw_scores.h): derived as well. `form` is the forecast's; ten, five, two are its
 // errors so many minutes before, seconds; inside and under are shares.
-constexpr const char* scores = R"(
+constexpr const char* scoreSchema = R"(
 CREATE TABLE scored(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, form INTEGER NOT NULL);
 CREATE TABLE score(shift INTEGER NOT NULL, at INTEGER NOT NULL, ten REAL, five REAL, two REAL, inside REAL NOT NULL,
     under10 REAL NOT NULL, under50 REAL NOT NULL, under90 REAL NOT NULL, forecasts INTEGER NOT NULL,
@@ -58,13 +58,13 @@ CREATE TABLE score(shift INTEGER NOT NULL, at INTEGER NOT NULL, ten REAL, five R
 
 // Figures that others worked out from a shift's facts (kept_figures.h): derived too. `seen` as in summary; `form` names
 // the rule they were worked out by.
-constexpr const char* figures = R"(
+constexpr const char* figureSchema = R"(
 CREATE TABLE worked(shift INTEGER PRIMARY KEY, form INTEGER NOT NULL, seen INTEGER NOT NULL);
 CREATE TABLE figure(shift INTEGER NOT NULL, name TEXT NOT NULL, value REAL NOT NULL, PRIMARY KEY(shift, name)) WITHOUT ROWID;
 )";
 
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{firstSchema, summaries, scores, figures};
+constexpr std::array<const char*, journalVersion> migrations{firstSchema, summarySchema, scoreSchema, figureSchema};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

@@ -9,19 +9,19 @@ namespace {
 
 constexpr double modulus = 145;
 
-bool isScale(Temperature t) { return within(t.celsius(), 0, 50); }
+bool isCalibration(Temperature t) { return within(t.celsius(), 0, 50); }
 
 } // namespace
 
 std::optional<Baume> baumeOf(Brix sugar, Temperature scale) {
     const auto density = sugarDensity(sugar, scale);
-    if (!density || !isScale(scale))
+    if (!density || !isCalibration(scale))
         return std::nullopt;
     return Baume{modulus - modulus * (*waterDensity(scale) / *density)};
 }
 
 std::optional<Brix> sugarOfBaume(Baume reading, Temperature scale) {
-    if (!isScale(scale) || !within(reading.degrees, 0, 60))
+    if (!isCalibration(scale) || !within(reading.degrees, 0, 60))
         return std::nullopt;
     return sugarOfDensity(*waterDensity(scale) * (modulus / (modulus - reading.degrees)), scale);
 }

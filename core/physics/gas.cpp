@@ -43,7 +43,7 @@ struct Gas {
     }
 };
 
-constexpr double waterMolarMass = 18.01528e-3; // kg/mol
+constexpr double steamMolarMass = 18.01528e-3; // kg/mol
 constexpr double dryAirMolarMass = 28.9645e-3;
 constexpr double massRatio = 0.621945;
 constexpr double oxygenInAir = 0.2095;
@@ -73,7 +73,7 @@ Gas smokeOf(WetBasis moisture, double excessAir) {
     return {.nitrogen = needed * (1 + excessAir) * (1 - oxygenInAir) / oxygenInAir,
             .oxygen = needed * excessAir,
             .carbonDioxide = carbon,
-            .steam = hydrogen + moisture.share / waterMolarMass};
+            .steam = hydrogen + moisture.share / steamMolarMass};
 }
 
 } // namespace
@@ -90,7 +90,7 @@ std::optional<SpecificEnergy> moistAirEnthalpy(Temperature air, double humidityR
         return std::nullopt;
     const Gas gas{.nitrogen = (1 - oxygenInAir) / dryAirMolarMass,
                   .oxygen = oxygenInAir / dryAirMolarMass,
-                  .steam = humidityRatio / waterMolarMass};
+                  .steam = humidityRatio / steamMolarMass};
     return SpecificEnergy::joulePerKilogram(gas.joules(air, Temperature::celsius(0)) + humidityRatio * steamHeatAtZero);
 }
 

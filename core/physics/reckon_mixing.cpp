@@ -6,7 +6,7 @@
 namespace panside::sums {
 namespace {
 
-constexpr Temperature cold = Temperature::celsius(20);
+constexpr Temperature atTwenty = Temperature::celsius(20);
 constexpr std::string_view planning =
     "For planning. Sugar also stays in the pans, the filter and the drums: a season's total is "
     "always worse.";
@@ -21,7 +21,7 @@ std::optional<Portion> portionIn(Reader& in, const std::string& written) {
         return std::nullopt;
     }
     const auto volume = in.siOf("part", written.substr(0, at), {0, 100000, Unit::L});
-    const auto sugar = in.sugarIn("part", written.substr(at + 1), cold);
+    const auto sugar = in.sugarIn("part", written.substr(at + 1), atTwenty);
     if (in.refused())
         return std::nullopt;
     return Portion{Volume::ofSi(*volume), *sugar};
@@ -30,8 +30,8 @@ std::optional<Portion> portionIn(Reader& in, const std::string& written) {
 } // namespace
 
 Outcome reckonSap(Reader& in) {
-    const auto sap = in.sugar("sap", cold);
-    const auto syrup = in.sugar("density", cold);
+    const auto sap = in.sugar("sap", atTwenty);
+    const auto syrup = in.sugar("density", atTwenty);
     const auto volume = in.has("volume") ? in.amount<Volume>("volume", {0, 100000, Unit::L}) : std::nullopt;
     if (in.refused())
         return in.refusal();

@@ -10,16 +10,16 @@ namespace panside {
 namespace {
 
 // Fitted to the printed scale: n of the mass fraction, by rising power.
-constexpr double n0 = 1.3329884;
-constexpr double n1 = 0.1427231;
-constexpr double n2 = 0.0550125;
-constexpr double n3 = 0.0110921;
-constexpr double n4 = 0.0147053;
-constexpr double n5 = -0.0102731;
-constexpr double mostSugar = 0.85;
+constexpr double index0 = 1.3329884;
+constexpr double index1 = 0.1427231;
+constexpr double index2 = 0.0550125;
+constexpr double index3 = 0.0110921;
+constexpr double index4 = 0.0147053;
+constexpr double index5 = -0.0102731;
+constexpr double mostRefracted = 0.85;
 
-double index(double w) { return n0 + w * (n1 + w * (n2 + w * (n3 + w * (n4 + w * n5)))); }
-double slope(double w) { return n1 + w * (2 * n2 + w * (3 * n3 + w * (4 * n4 + w * 5 * n5))); }
+double indexOf(double w) { return index0 + w * (index1 + w * (index2 + w * (index3 + w * (index4 + w * index5)))); }
+double indexSlope(double w) { return index1 + w * (2 * index2 + w * (3 * index3 + w * (4 * index4 + w * 5 * index5))); }
 
 // Correction in brix by temperature and reading: 0, then 10 to 75 by 5.
 constexpr int readings = 15;
@@ -61,22 +61,22 @@ double alongRow(const Row& row, Place place) {
 
 std::optional<double> refractiveIndex(Brix sugar) {
     const double w = sugar.massFraction();
-    if (!within(w, 0, mostSugar))
+    if (!within(w, 0, mostRefracted))
         return std::nullopt;
-    return index(w);
+    return indexOf(w);
 }
 
 std::optional<Brix> sugarOfIndex(double n) {
-    if (!within(n, n0, index(mostSugar)))
+    if (!within(n, index0, indexOf(mostRefracted)))
         return std::nullopt;
-    double w = mostSugar * (n - n0) / (index(mostSugar) - n0);
+    double w = mostRefracted * (n - index0) / (indexOf(mostRefracted) - index0);
     for (int turn = 0; turn < 8; ++turn) {
-        const double step = (index(w) - n) / slope(w);
+        const double step = (indexOf(w) - n) / indexSlope(w);
         w -= step;
         if (std::abs(step) < 1e-13)
             break;
     }
-    return Brix::massFraction(std::fmin(std::fmax(w, 0), mostSugar));
+    return Brix::massFraction(std::fmin(std::fmax(w, 0), mostRefracted));
 }
 
 std::optional<Brix> refractometerCorrection(Brix reading, Temperature temperature) {

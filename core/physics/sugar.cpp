@@ -18,8 +18,8 @@ constexpr double waterMolarMass = 18.01528;
 // Starzak and Peacock 1997: ln(activity of water) = ln(1 - x) + Q/(R T) x^2 (1 + a x + b x^2), x the mole fraction of
 // sucrose.
 constexpr double q = -17638 / 8.314462618; // Q/R, kelvin
-constexpr double a = -1.0038;
-constexpr double b = -0.24653;
+constexpr double excessA = -1.0038;
+constexpr double excessB = -0.24653;
 
 double moleFraction(double massFraction) {
     const double sucrose = massFraction / sucroseMolarMass;
@@ -31,8 +31,8 @@ double massFraction(double moleFraction) {
     return sucrose / (sucrose + (1 - moleFraction) * waterMolarMass);
 }
 
-double excess(double x) { return x * x * (1 + x * (a + x * b)); }
-double excessSlope(double x) { return x * (2 + x * (3 * a + x * 4 * b)); }
+double excess(double x) { return x * x * (1 + x * (excessA + x * excessB)); }
+double excessSlope(double x) { return x * (2 + x * (3 * excessA + x * 4 * excessB)); }
 
 bool inRange(Pressure pressure) { return within(pressure.kilopascal(), leastPressure, mostPressure); }
 

@@ -8,8 +8,8 @@
 namespace panside {
 namespace {
 
-constexpr double mostSugar = 0.75;
-constexpr double hottest = 105; // degC
+constexpr double mostDissolved = 0.75;
+constexpr double hottestSugar = 105; // degC
 
 // ICUMSA SPS-4 (1998): coefficients of w^1 to w^6, one row for each power of (t - 20 degC)/100.
 constexpr double coefficients[5][6] = {{385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.2890},
@@ -18,7 +18,7 @@ constexpr double coefficients[5][6] = {{385.1761, 135.3705, 40.9299, -3.9643, 13
                                        {-47.2207, -21.6977, 27.6301, 0, 0, 0},
                                        {18.3184, 12.3081, 0, 0, 0, 0}};
 
-bool inRange(Temperature t) { return within(t.celsius(), 0, hottest); }
+bool inRange(Temperature t) { return within(t.celsius(), 0, hottestSugar); }
 
 // What sugar adds to water's density at one temperature, as a polynomial of its mass fraction.
 struct Excess {
@@ -51,7 +51,7 @@ struct Excess {
 
 std::optional<Density> sugarDensity(Brix sugar, Temperature temperature) {
     const double w = sugar.massFraction();
-    if (!within(w, 0, mostSugar) || !inRange(temperature))
+    if (!within(w, 0, mostDissolved) || !inRange(temperature))
         return std::nullopt;
     return *waterDensity(temperature) + Density::kilogramPerCubicMetre(Excess{temperature}.at(w));
 }
@@ -61,17 +61,17 @@ std::optional<Brix> sugarOfDensity(Density density, Temperature temperature) {
         return std::nullopt;
     const double excess = (density - *waterDensity(temperature)).kilogramPerCubicMetre();
     const Excess polynomial{temperature};
-    if (!within(excess, 0, polynomial.at(mostSugar)))
+    if (!within(excess, 0, polynomial.at(mostDissolved)))
         return std::nullopt;
     // Newton: the curve rises and hardly bends, so a straight line to its end is a good start.
-    double w = mostSugar * excess / polynomial.at(mostSugar);
+    double w = mostDissolved * excess / polynomial.at(mostDissolved);
     for (int turn = 0; turn < 8; ++turn) {
         const double step = (polynomial.at(w) - excess) / polynomial.slope(w);
         w -= step;
         if (std::abs(step) < 1e-13)
             break;
     }
-    return Brix::massFraction(std::fmin(std::fmax(w, 0), mostSugar));
+    return Brix::massFraction(std::fmin(std::fmax(w, 0), mostDissolved));
 }
 
 std::optional<Density> sugarDensityUncertainty(Brix sugar, Temperature temperature) {

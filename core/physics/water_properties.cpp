@@ -7,14 +7,14 @@
 namespace panside {
 namespace {
 
-constexpr double hottest = 110; // degC
+constexpr double hottestWater = 110; // degC
 
-bool isLiquid(Temperature t) { return within(t.celsius(), 0, hottest); }
+bool isLiquid(Temperature t) { return within(t.celsius(), 0, hottestWater); }
 
 // IAPWS SR1-86(1992): the critical point, and the coefficients of equations 1 (pressure), 2 (liquid) and 3 (steam).
-constexpr double criticalTemperature = 647.096; // kelvin
-constexpr double criticalPressure = 22.064e6;   // pascal
-constexpr double criticalDensity = 322;         // kg/m3
+constexpr double criticalKelvin = 647.096;  // kelvin
+constexpr double criticalPascal = 22.064e6; // pascal
+constexpr double criticalDensity = 322;     // kg/m3
 constexpr double a1 = -7.85951783, a2 = 1.84408259, a3 = -11.7866497, a4 = 22.6807411, a5 = -15.9618719,
                  a6 = 1.80122502;
 constexpr double b1 = 1.99274064, b2 = 1.09965342, b3 = -0.510839303, b4 = -1.75493479, b5 = -45.5170352,
@@ -38,7 +38,7 @@ std::optional<SpecificEnergy> latentHeat(Temperature temperature) {
     if (!isLiquid(temperature))
         return std::nullopt;
     const double t = temperature.kelvin();
-    const double tau = 1 - t / criticalTemperature;
+    const double tau = 1 - t / criticalKelvin;
     const double root = std::sqrt(tau);
     const double third = std::cbrt(tau);
     const double tau3 = tau * tau * tau;
@@ -47,8 +47,8 @@ std::optional<SpecificEnergy> latentHeat(Temperature temperature) {
     const double sum = a1 * tau + a2 * tau * root + a3 * tau3 + a4 * tau3 * root + a5 * tau3 * tau + a6 * tau7 * root;
     const double slopeSum = a1 + 1.5 * a2 * root + 3 * a3 * tau * tau + 3.5 * a4 * tau * tau * root + 4 * a5 * tau3 +
                             7.5 * a6 * tau3 * tau3 * root;
-    const double logRatio = sum * criticalTemperature / t;
-    const double pressure = criticalPressure * std::exp(logRatio);
+    const double logRatio = sum * criticalKelvin / t;
+    const double pressure = criticalPascal * std::exp(logRatio);
     const double slope = -pressure / t * (logRatio + slopeSum); // dp/dT along the saturation line
 
     const double square = third * third;

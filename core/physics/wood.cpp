@@ -12,7 +12,7 @@ namespace {
 
 // Wood Handbook, USDA Forest Products Laboratory 2010: oven-dry mass on green volume (recalled; sugar maple's was also
 // seen). The mixed piles are means of the usual firewoods below them.
-constexpr std::array<Wood, 19> table{{
+constexpr std::array<Wood, 19> known{{
     {"hardwood", false, 0.54}, {"softwood", true, 0.36},      {"sugar-maple", false, 0.56},  {"red-maple", false, 0.49},
     {"beech", false, 0.56},    {"yellow-birch", false, 0.55}, {"white-birch", false, 0.48},  {"white-ash", false, 0.55},
     {"red-oak", false, 0.56},  {"white-oak", false, 0.60},    {"black-cherry", false, 0.47}, {"elm", false, 0.46},
@@ -33,14 +33,14 @@ bool isMoisture(WetBasis moisture) { return within(moisture.share, 0, mostMoistu
 
 } // namespace
 
-std::span<const Wood> woods() { return table; }
+std::span<const Wood> woods() { return known; }
 
 std::optional<Wood> woodNamed(std::string_view name) {
     std::string plain{name};
     for (char& c : plain)
         c = c == ' ' || c == '_' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    const auto* found = std::find_if(table.begin(), table.end(), [&](const Wood& wood) { return wood.name == plain; });
-    if (found == table.end())
+    const auto* found = std::find_if(known.begin(), known.end(), [&](const Wood& wood) { return wood.name == plain; });
+    if (found == known.end())
         return std::nullopt;
     return *found;
 }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr int refreshMs = 500;
 
-std::string printable(std::string_view text) {
+std::string withoutControls(std::string_view text) {
     std::string shown{text};
     std::ranges::replace_if(
         shown, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
@@ -19,7 +19,7 @@ std::string printable(std::string_view text) {
 }
 
 HeardLine keep(const Line& line) {
-    HeardLine heard{printable(line.text), line.refusal, line.encoding};
+    HeardLine heard{withoutControls(line.text), line.refusal, line.encoding};
     std::size_t column = 0;
     for (const Field& field : line.fields) {
         ++column;

@@ -11,7 +11,7 @@ namespace {
 
 using enum SeasonFigure;
 
-constexpr std::array<FigureRow, seasonFigureCount> rows{{
+constexpr std::array<FigureRow, seasonFigureCount> figureRows{{
     {hours, "hours", Dimension::time, Together::sum},
     {sapIn, "sap_in", Dimension::volume, Together::sum},
     {sapTaken, "sap_taken", Dimension::volume, Together::sum},
@@ -35,8 +35,8 @@ constexpr std::array<FigureRow, seasonFigureCount> rows{{
 }};
 
 constexpr bool rowsAreInOrder() {
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        if (static_cast<std::size_t>(rows[i].figure) != i)
+    for (std::size_t i = 0; i < figureRows.size(); ++i)
+        if (static_cast<std::size_t>(figureRows[i].figure) != i)
             return false;
     return true;
 }
@@ -103,8 +103,8 @@ Total ratioOf(std::span<const SeasonShift> shifts, SeasonFigure figure) {
 
 } // namespace
 
-const FigureRow& rowOf(SeasonFigure figure) { return rows[static_cast<std::size_t>(figure)]; }
-std::span<const FigureRow> allSeasonFigures() { return rows; }
+const FigureRow& rowOf(SeasonFigure figure) { return figureRows[static_cast<std::size_t>(figure)]; }
+std::span<const FigureRow> allSeasonFigures() { return figureRows; }
 
 int seasonOf(Instant shift) {
     const std::chrono::year_month_day day{std::chrono::floor<std::chrono::days>(shift)};

@@ -11,7 +11,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<CauseRow, causeCount> rows{{
+constexpr std::array<CauseRow, causeCount> causes{{
     {Cause::smallerOftener, -120, 0.10, 0.06, true},
     {Cause::fireInterval, -120, 0.10, 0.06, true}, // 2 minutes sooner
     {Cause::loadMass, -5, 0.10, 0.06, true},       // 5 kg less
@@ -225,7 +225,7 @@ void Judge::choose(Tuning& tuning) const {
 
 } // namespace
 
-const CauseRow& rowOf(Cause cause) { return rows[static_cast<std::size_t>(cause)]; }
+const CauseRow& rowOf(Cause cause) { return causes[static_cast<std::size_t>(cause)]; }
 
 Tuning tune(std::span<const SeasonShift> shifts, Outcome outcome) {
     NightTable table = nightTable(shifts, outcome);
