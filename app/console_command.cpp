@@ -75,7 +75,7 @@ Kept openSound(const std::filesystem::path& place) {
 }
 // With a damaged journal the console comes up all the same: there a back-up can be put back, or what can be read be
 // saved.
-Kept open(const std::filesystem::path& place) {
+Kept openKept(const std::filesystem::path& place) {
     try {
         return openSound(place);
     } catch (const JournalError& trouble) {
@@ -172,7 +172,7 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
                 return std::make_unique<RehearsalFeed>(request.seed.value_or(usualSeed), request.speed);
             });
         else
-            kept = std::async(std::launch::async, [&] { return open(journal); });
+            kept = std::async(std::launch::async, [&] { return openKept(journal); });
         int argc = 1;
         char name[] = "panside";
         char* argv[] = {name, nullptr};

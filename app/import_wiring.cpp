@@ -41,10 +41,10 @@ QString memoryOf(const std::string& beginning) {
     return QStringLiteral("maps/") + QCryptographicHash::hash(heading, QCryptographicHash::Sha1).toHex();
 }
 
-QSettings memory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
+QSettings mapMemory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
 
 std::optional<ForeignMap> rememberedFor(const std::string& beginning) {
-    auto map = foreignMapIn(memory().value(memoryOf(beginning)).toString().toStdString());
+    auto map = foreignMapIn(mapMemory().value(memoryOf(beginning)).toString().toStdString());
     // A zone that this machine does not know would be read as UTC: ask again.
     return map && zoneNamed(QString::fromStdString(map->zone)) ? map : std::nullopt;
 }
@@ -119,7 +119,7 @@ private:
     }
     // Every table with the same heading is read by it from now on, also those that wait.
     void mapped(const ForeignMap& map) {
-        memory().setValue(memoryOf(beginning_), QString::fromStdString(textOf(map)));
+        mapMemory().setValue(memoryOf(beginning_), QString::fromStdString(textOf(map)));
         std::vector<Job> jobs;
         for (std::size_t i = 0; i < state_.lines.size(); ++i) {
             if (!state_.lines[i].unmapped)

@@ -7,9 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <ostream>
 
-namespace panside {
-using namespace sums;
-
+namespace panside::sums {
 namespace {
 
 constexpr int done = 0;
@@ -127,9 +125,7 @@ int writeRefusal(const Request& request, const Refusal& refusal, std::ostream& e
     return refusal.usage ? wrongUsage : refusedInput;
 }
 
-} // namespace
-
-int reckonCommand(const std::vector<std::string>& args, std::ostream& out, std::ostream& err) {
+int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostream& err) {
     const Request request = requestIn(args);
     const Kind* kind = kindNamed(request.kind);
     if (request.help && (kind || request.kind.empty())) {
@@ -166,6 +162,15 @@ int reckonCommand(const std::vector<std::string>& args, std::ostream& out, std::
     else
         writeForPeople(*kind, std::get<Answer>(outcome), out);
     return done;
+}
+
+} // namespace
+} // namespace panside::sums
+
+namespace panside {
+
+int reckonCommand(const std::vector<std::string>& args, std::ostream& out, std::ostream& err) {
+    return sums::answerTo(args, out, err);
 }
 
 } // namespace panside

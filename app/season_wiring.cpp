@@ -113,12 +113,12 @@ private:
     std::jthread worker_; // last: it stops before anything else goes
 };
 
-QSettings memory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
+QSettings columnMemory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
 
 // By their names in files: those of another version that this one does not know are left out.
 std::vector<SeasonFigure> columnsKept() {
     std::vector<SeasonFigure> columns;
-    const auto names = memory().value("seasonColumns").toStringList();
+    const auto names = columnMemory().value("seasonColumns").toStringList();
     for (const FigureRow& row : allSeasonFigures())
         if (names.contains(QString::fromUtf8(row.name.data(), static_cast<qsizetype>(row.name.size()))))
             columns.push_back(row.figure);
@@ -129,7 +129,7 @@ void keepColumns(const std::vector<SeasonFigure>& columns) {
     QStringList names;
     for (const SeasonFigure figure : columns)
         names << QString::fromUtf8(rowOf(figure).name.data(), static_cast<qsizetype>(rowOf(figure).name.size()));
-    memory().setValue("seasonColumns", names);
+    columnMemory().setValue("seasonColumns", names);
 }
 
 } // namespace

@@ -35,7 +35,7 @@ private:
 int opened(const std::string& place) {
     if (place == "-")
         return STDIN_FILENO;
-    const int number = open(place.c_str(), O_RDONLY | O_CLOEXEC);
+    const int number = ::open(place.c_str(), O_RDONLY | O_CLOEXEC);
     if (number >= 0)
         return number;
     if (errno == ENOENT || errno == ENOTDIR)
@@ -79,7 +79,7 @@ std::string readText(const std::string& place) {
 void writeText(const std::string& place, const std::string& text) {
     // A device or a pipe (/dev/stdout) has no beside.
     if (std::error_code none; std::filesystem::exists(place, none) && !std::filesystem::is_regular_file(place, none)) {
-        const Descriptor file{open(place.c_str(), O_WRONLY | O_CLOEXEC)};
+        const Descriptor file{::open(place.c_str(), O_WRONLY | O_CLOEXEC)};
         if (file.number() < 0)
             fail(status::machineFailed, place, std::string{"cannot be written: "} + std::strerror(errno),
                  "Name a file.");

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 32> table{{
+constexpr std::array<ActionRow, 32> actionRows{{
     {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -75,8 +75,8 @@ constexpr std::array<ActionRow, 32> table{{
 }};
 
 constexpr bool tableIsInOrder() {
-    for (std::size_t i = 0; i < table.size(); ++i)
-        if (static_cast<std::size_t>(table[i].action) != i)
+    for (std::size_t i = 0; i < actionRows.size(); ++i)
+        if (static_cast<std::size_t>(actionRows[i].action) != i)
             return false;
     return true;
 }
@@ -84,8 +84,8 @@ static_assert(tableIsInOrder());
 
 } // namespace
 
-std::span<const ActionRow> allActions() { return table; }
-const ActionRow& rowOf(Action action) { return table[static_cast<std::size_t>(action)]; }
+std::span<const ActionRow> allActions() { return actionRows; }
+const ActionRow& rowOf(Action action) { return actionRows[static_cast<std::size_t>(action)]; }
 QString wordOf(Action action) { return QCoreApplication::translate("Actions", rowOf(action).word); }
 QString sentenceOf(Action action) { return QCoreApplication::translate("Actions", rowOf(action).sentence); }
 
@@ -101,7 +101,7 @@ std::optional<Action> actionOf(const QKeyEvent& event, bool drawing, bool lit) {
         return drawing ? Action::drawClose : Action::drawOpen;
     if (event.key() == Qt::Key_F && !lit)
         return Action::fireLit; // the first load lights the fire
-    for (const ActionRow& row : table)
+    for (const ActionRow& row : actionRows)
         if (row.key == event.key())
             return row.action;
     return std::nullopt;

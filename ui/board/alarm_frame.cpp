@@ -7,14 +7,14 @@
 namespace panside {
 namespace {
 
-constexpr int halfFlash = 500; // milliseconds, as the board's
+constexpr int frameFlash = 500; // milliseconds, as the board's
 
 } // namespace
 
 AlarmFrame::AlarmFrame(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("alarmFrame"));
     setAttribute(Qt::WA_TransparentForMouseEvents);
-    flashing_.setInterval(halfFlash);
+    flashing_.setInterval(frameFlash);
     connect(&flashing_, &QTimer::timeout, this, [this] {
         on_ = !on_;
         update();

@@ -5,7 +5,7 @@
 namespace panside {
 namespace {
 
-constexpr std::int64_t step = 10'000; // microseconds in a hundredth of a second
+constexpr std::int64_t hundredth = 10'000; // microseconds in a hundredth of a second
 constexpr std::int64_t longest = (std::int64_t{1} << 29) - 1;
 
 std::int64_t floorDivide(std::int64_t a, std::int64_t b) { return a / b - (a % b < 0 ? 1 : 0); }
@@ -15,7 +15,7 @@ std::int64_t floorDivide(std::int64_t a, std::int64_t b) { return a / b - (a % b
 void Thinned::add(const Sample& sample) {
     if (packed_.empty())
         begin_ = sample.at;
-    const std::int64_t when = (sample.at - begin_).count() / step;
+    const std::int64_t when = (sample.at - begin_).count() / hundredth;
     if (when < 0 || when > longest || (!packed_.empty() && when < static_cast<std::int64_t>(packed_.back().when >> 3)))
         return;
     const auto flags = static_cast<std::uint32_t>(sample.trust) | (sample.gapBefore ? 4U : 0U);
@@ -53,12 +53,12 @@ void Thinned::thin(const Sample& sample) {
 
 Thinned::Sample Thinned::sample(std::size_t index) const {
     const Packed& packed = packed_[index];
-    return {begin_ + std::chrono::microseconds{static_cast<std::int64_t>(packed.when >> 3) * step}, packed.value,
+    return {begin_ + std::chrono::microseconds{static_cast<std::int64_t>(packed.when >> 3) * hundredth}, packed.value,
             static_cast<Trust>(packed.when & 3U), (packed.when & 4U) != 0};
 }
 
 Thinned::Sample Thinned::nearest(Instant at) const {
-    const std::int64_t when = (at - begin_).count() / step;
+    const std::int64_t when = (at - begin_).count() / hundredth;
     const auto after = std::partition_point(packed_.begin(), packed_.end(), [&](const Packed& packed) {
         return static_cast<std::int64_t>(packed.when >> 3) < when;
     });

@@ -18,7 +18,7 @@ namespace {
 constexpr int answerColumn = paperColumns; // what the row will be written as
 
 // A field of the table: high enough for a glove, with what may stand under "what" offered as it is typed.
-class Field : public QStyledItemDelegate {
+class CellEditing : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
@@ -72,7 +72,7 @@ PaperScreen::PaperScreen(QWidget* parent)
 
     table_->setColumnCount(paperColumns + 1);
     table_->verticalHeader()->hide();
-    table_->setItemDelegate(new Field{table_});
+    table_->setItemDelegate(new CellEditing{table_});
     table_->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
                             QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed);
     table_->installEventFilter(this);

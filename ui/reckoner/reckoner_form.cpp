@@ -53,7 +53,7 @@ const FieldRow outside{"air", WORD("Outside air"), Asks::temperature, true};
 const FieldRow syrup{"density", WORD("Density"), Asks::sugar};
 const FieldRow rise{"rise", WORD("Rise above water"), Asks::rise};
 
-const std::vector<SumRow>& table() {
+const std::vector<SumRow>& sumRows() {
     static const std::vector<SumRow> rows{
         {"boiling",
          {{WORD("Barometer"), {station}},
@@ -112,7 +112,7 @@ const std::vector<SumRow>& table() {
 }
 
 const SumRow& rowOf(std::size_t sum) {
-    const auto& rows = table();
+    const auto& rows = sumRows();
     const auto found = std::find_if(rows.begin(), rows.end(),
                                     [&](const SumRow& row) { return row.kind == sums::reckonKinds()[sum].name; });
     return *found;

@@ -13,8 +13,8 @@
 namespace panside {
 namespace {
 
-const QString backspace = QStringLiteral("⌫");
-const QString minus = QStringLiteral("−");
+const QString backspaceFace = QStringLiteral("⌫");
+const QString minusFace = QStringLiteral("−");
 
 } // namespace
 
@@ -176,7 +176,7 @@ QWidget* ReckonerScreen::pad() {
     auto* grid = new QGridLayout{keys};
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(dress_.px(1));
-    const QStringList faces{"7", "8", "9", minus, "4", "5", "6", backspace, "1", "2", "3", "0"};
+    const QStringList faces{"7", "8", "9", minusFace, "4", "5", "6", backspaceFace, "1", "2", "3", "0"};
     for (int i = 0; i < faces.size(); ++i) {
         Press* face = key(faces[i], QStringLiteral("pad_") + faces[i]);
         face->setFocusPolicy(Qt::NoFocus);
@@ -220,7 +220,7 @@ void ReckonerScreen::typeInto(const QString& text) {
     if (!line)
         return;
     line->setFocus();
-    if (text == backspace)
+    if (text == backspaceFace)
         line->backspace();
     else
         line->insert(text);

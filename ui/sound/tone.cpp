@@ -23,10 +23,10 @@ void addPulse(std::vector<std::int16_t>& samples, double pitch, double length, d
 
 } // namespace
 
-const Tone& toneOf(Priority priority) {
-    static const Tone high{{880, 880, 660, 880, 880}, 0.14, 0.07, 4};
-    static const Tone medium{{587, 740, 587}, 0.22, 0.16, 12};
-    static const Tone low{{494}, 0.35, 0, 0};
+const AlarmTone& alarmTone(Priority priority) {
+    static const AlarmTone high{{880, 880, 660, 880, 880}, 0.14, 0.07, 4};
+    static const AlarmTone medium{{587, 740, 587}, 0.22, 0.16, 12};
+    static const AlarmTone low{{494}, 0.35, 0, 0};
     switch (priority) {
     case Priority::high:
         return high;
@@ -41,7 +41,7 @@ const Tone& toneOf(Priority priority) {
 double loudness(int call) { return std::min(1.0, 0.4 + 0.15 * std::max(0, call)); }
 
 std::vector<std::int16_t> samplesOf(Priority priority, double volume) {
-    const Tone& tone = toneOf(priority);
+    const AlarmTone& tone = alarmTone(priority);
     std::vector<std::int16_t> samples;
     for (const double pitch : tone.pitches) {
         addPulse(samples, pitch, tone.pulse, std::clamp(volume, 0.0, 1.0));

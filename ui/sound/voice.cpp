@@ -73,7 +73,7 @@ bool Voice::canBeHeard() const { return !QMediaDevices::defaultAudioOutput().isN
 void Voice::call() {
     if (!about_)
         return;
-    const Tone& tone = toneOf(*about_);
+    const AlarmTone& tone = alarmTone(*about_);
     sound(*about_, loudness(calls_));
     if (spoken_ && calls_ % callsAWord == 0) // after its tone, not over it
         afterTone_.start(static_cast<int>(static_cast<double>(tone.pitches.size()) * (tone.pulse + tone.rest) * 1000));
