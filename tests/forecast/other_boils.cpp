@@ -44,12 +44,12 @@ void otherProbe(RehearsalOptions& boil, Dice& dice) {
 
 void slowly(RehearsalOptions& boil, std::chrono::seconds spacing) { boil.spacing = spacing; }
 
-using Change = void (*)(Boiling&, Dice&);
-struct Group {
+using OtherChange = void (*)(Boiling&, Dice&);
+struct OtherGroup {
     const char* name;
-    Change change;
+    OtherChange change;
 };
-constexpr Group groups[] = {
+constexpr OtherGroup otherGroups[] = {
     {"other rigs", [](Boiling& boil, Dice& dice) { otherRig(boil.options, dice); }},
     {"other habits", [](Boiling& boil, Dice& dice) { otherHabits(boil.options, dice); }},
     {"other probes", [](Boiling& boil, Dice& dice) { otherProbe(boil.options, dice); }},
@@ -67,22 +67,22 @@ constexpr Group groups[] = {
          boil.unchecked = true;
      }},
 };
-constexpr std::size_t firstOfAll = 3, lastOfAll = 5; // groups in which everything differs
+constexpr std::size_t firstOfAll = 3, lastOfAll = 5; // otherGroups in which everything differs
 } // namespace
 
 std::vector<Boiling> otherBoils(int inEachGroup) {
     std::vector<Boiling> all;
-    for (std::size_t g = 0; g < std::size(groups); ++g)
+    for (std::size_t g = 0; g < std::size(otherGroups); ++g)
         for (int i = 1; i <= inEachGroup; ++i) {
             const std::uint64_t seed = 50'000 + 1000 * g + static_cast<std::uint64_t>(i);
-            Boiling boiling{groups[g].name, seed, anyBoil(seed)};
+            Boiling boiling{otherGroups[g].name, seed, anyBoil(seed)};
             Dice dice{seed, 3};
             if (g >= firstOfAll && g <= lastOfAll) {
                 otherRig(boiling.options, dice);
                 otherHabits(boiling.options, dice);
                 otherProbe(boiling.options, dice);
             }
-            groups[g].change(boiling, dice);
+            otherGroups[g].change(boiling, dice);
             all.push_back(std::move(boiling));
         }
     return all;

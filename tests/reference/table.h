@@ -9,6 +9,8 @@
 
 namespace panside {
 
+inline constexpr double joulePerBtu = 1055.05585262; // International Table
+
 struct PublishedRow {
     std::map<std::string, std::string> fields;
 

@@ -22,7 +22,6 @@ namespace {
 constexpr auto sea = Pressure::kilopascal(101.325);
 constexpr auto cold = Temperature::celsius(20);
 constexpr auto scale60 = Temperature::fahrenheit(60);
-constexpr double joulePerBtu = 1055.05585262;
 
 using Numbers = std::vector<double>;
 using Asked = std::function<double(const Numbers&, const std::string&)>;

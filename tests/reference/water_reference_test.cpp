@@ -10,8 +10,6 @@
 namespace panside {
 namespace {
 
-constexpr double joulePerBtu = 1055.05585262; // International Table
-
 TEST(WaterReference, BoilsWhereThePublishedTableSays) {
     int checked = 0;
     for (const auto& row : published("water_saturation.csv")) {

@@ -7,8 +7,6 @@
 namespace panside {
 namespace {
 
-constexpr double joulePerBtu = 1055.05585262;
-
 TEST(WoodReference, HeatingValuesAgreeWithTheHandbook) {
     int checked = 0;
     for (const auto& row : published("wood.csv")) {

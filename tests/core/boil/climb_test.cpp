@@ -10,7 +10,7 @@ namespace {
 using test::Rows;
 using test::stands;
 
-double noise(int t, double size) { return size * std::sin(t * 12.9898) * std::cos(t * 4.1414); }
+double flicker(int t, double size) { return size * std::sin(t * 12.9898) * std::cos(t * 4.1414); }
 
 // What boils at a density, with a barometer at 101.325 kPa: water's 99.974 degC and the rise.
 double boils(double brix) {
@@ -39,7 +39,7 @@ public:
     void read(double brix) {
         if (static_cast<int>(now) % 30 == 0)
             rows.read(now, "pressure", 101.325, "kPa");
-        rows.read(now, "syrup_pan", boils(brix) + noise(static_cast<int>(now), 0.05), "degC");
+        rows.read(now, "syrup_pan", boils(brix) + flicker(static_cast<int>(now), 0.05), "degC");
         if (static_cast<int>(now) % 480 == 0)
             rows.add(now, "fired,,,");
         ++now;

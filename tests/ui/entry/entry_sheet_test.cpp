@@ -11,7 +11,7 @@
 namespace panside {
 namespace {
 
-const Instant now = *instantIn("2026-03-14T22:42:00Z");
+const Instant sheetNow = *instantIn("2026-03-14T22:42:00Z");
 
 struct Sheet : testing::Test {
     QWidget window;
@@ -26,7 +26,7 @@ struct Sheet : testing::Test {
         QObject::connect(&sheet, &EntrySheet::left, [this] { ++left; });
     }
     void open(Action action, const Picture& picture = {}) {
-        sheet.open(formFor(action, picture, Units::us, now), Units::us, WallClock{});
+        sheet.open(formFor(action, picture, Units::us, sheetNow), Units::us, WallClock{});
     }
     QString problem() { return sheet.findChild<QLabel*>(QStringLiteral("problem"))->text(); }
 };

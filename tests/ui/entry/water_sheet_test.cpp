@@ -11,7 +11,7 @@
 namespace panside {
 namespace {
 
-const Instant now = *instantIn("2026-03-14T22:42:00Z");
+const Instant boilNow = *instantIn("2026-03-14T22:42:00Z");
 const ExpectedBoil expected{Temperature::celsius(99.6), TemperatureDifference::kelvin(0.2)};
 
 WaterLook look(WaterVerdict verdict, double celsius, double off) {
@@ -35,14 +35,14 @@ struct Water : testing::Test {
         QObject::connect(&sheet, &WaterSheet::typeWanted, [this] { ++typed; });
         QObject::connect(&sheet, &WaterSheet::left, [this] { ++left; });
         sheet.wear({});
-        sheet.begin("pan box", now, Units::metric);
+        sheet.begin("pan box", boilNow, Units::metric);
     }
     QString text(const char* name) { return sheet.findChild<QLabel*>(QLatin1String(name))->text(); }
 };
 
 TEST_F(Water, EnterKeepsNothingWhileThereIsNothing) {
     QTest::keyClick(&sheet, Qt::Key_Return);
-    sheet.display(look(WaterVerdict::stillWarming, 80, -19), expected, now);
+    sheet.display(look(WaterVerdict::stillWarming, 80, -19), expected, boilNow);
     QTest::keyClick(&sheet, Qt::Key_Return);
     EXPECT_TRUE(kept.empty());
     EXPECT_TRUE(sheet.isVisible());
@@ -50,18 +50,18 @@ TEST_F(Water, EnterKeepsNothingWhileThereIsNothing) {
 }
 
 TEST_F(Water, EnterKeepsATrueBoilAsTheFactOfItsProbe) {
-    sheet.display(look(WaterVerdict::fits, 99.9037, 0.3037), expected, now);
+    sheet.display(look(WaterVerdict::fits, 99.9037, 0.3037), expected, boilNow);
     EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water boils; the probe reads 0.30\u00a0°C too high."));
     QTest::keyClick(&sheet, Qt::Key_Return);
     ASSERT_EQ(kept.size(), 1U);
-    EXPECT_EQ(kept[0], (Fact{.at = now, .what = WaterCheck{{Temperature::celsius(99.9), Unit::degC}, "pan box"}}));
+    EXPECT_EQ(kept[0], (Fact{.at = boilNow, .what = WaterCheck{{Temperature::celsius(99.9), Unit::degC}, "pan box"}}));
     EXPECT_FALSE(sheet.isVisible());
 }
 
 TEST_F(Water, AnOutlierIsQuestionedByNameAndByHowMuchAndMayBeKeptAllTheSame) {
-    sheet.display(look(WaterVerdict::notBoiling, 88, -11.6), expected, now);
+    sheet.display(look(WaterVerdict::notBoiling, 88, -11.6), expected, boilNow);
     EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water does not boil: 11.60\u00a0°C too low."));
-    sheet.display(look(WaterVerdict::tooShallow, 97.1, -2.5), expected, now);
+    sheet.display(look(WaterVerdict::tooShallow, 97.1, -2.5), expected, boilNow);
     EXPECT_EQ(text("waterHeadline"),
               QStringLiteral("The probe reads 2.50\u00a0°C too low: not deep enough, or the water only simmers."));
     EXPECT_TRUE(text("waterWhat").endsWith(QStringLiteral("it counts when a second check says so too.")));
@@ -73,18 +73,18 @@ TEST_F(Water, AnOutlierIsQuestionedByNameAndByHowMuchAndMayBeKeptAllTheSame) {
 }
 
 TEST_F(Water, WithoutABarometerItSaysThatTheCheckIsTheBoilingPoint) {
-    sheet.display(look(WaterVerdict::givesBoiling, 98.72, 0), std::nullopt, now);
+    sheet.display(look(WaterVerdict::givesBoiling, 98.72, 0), std::nullopt, boilNow);
     EXPECT_EQ(text("waterHeadline"), QStringLiteral("Water boils at 98.72\u00a0°C on this probe."));
     EXPECT_TRUE(text("waterWhat").startsWith(QStringLiteral("There is no barometer")));
 }
 
 TEST_F(Water, KeysBeginAnewTypeAndLeave) {
-    sheet.display(look(WaterVerdict::fits, 99.9, 0.3), expected, now + Duration{60});
+    sheet.display(look(WaterVerdict::fits, 99.9, 0.3), expected, boilNow + Duration{60});
     QTest::keyClick(&sheet, Qt::Key_B);
-    EXPECT_EQ(sheet.since(), now + Duration{60});
+    EXPECT_EQ(sheet.since(), boilNow + Duration{60});
     QTest::keyClick(&sheet, Qt::Key_T);
     EXPECT_EQ(typed, 1);
-    sheet.begin("pan box", now, Units::us);
+    sheet.begin("pan box", boilNow, Units::us);
     QTest::keyClick(&sheet, Qt::Key_Escape);
     EXPECT_EQ(left, 1);
     EXPECT_FALSE(sheet.isVisible());

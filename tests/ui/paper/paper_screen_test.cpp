@@ -13,10 +13,10 @@
 namespace panside {
 namespace {
 
-const PaperDay night{{2026, 3, 14}, QTimeZone::utc(), Units::us};
+const PaperDay paperNight{{2026, 3, 14}, QTimeZone::utc(), Units::us};
 
 std::string rowFor(const PaperRow& row) {
-    const auto read = readPaper({row}, night).front();
+    const auto read = readPaper({row}, paperNight).front();
     return read.fact ? rowOf(*read.fact) : "wrong at " + std::to_string(read.column);
 }
 
@@ -53,7 +53,7 @@ TEST(PaperRows, AFactOnPaperReadsBackAsItself) {
         const auto fact = std::get<Fact>(factOfLine(row));
         const auto paper = paperRowOf(fact, WallClock{});
         ASSERT_TRUE(paper) << row;
-        const auto read = readPaper({*paper}, night).front();
+        const auto read = readPaper({*paper}, paperNight).front();
         ASSERT_TRUE(read.fact) << row << ": " << read.words.toStdString();
         EXPECT_EQ(rowOf(*read.fact), row);
     }
@@ -65,7 +65,7 @@ struct Typing {
     Typing() : table{screen.findChild<QTableWidget*>(QStringLiteral("rows"))} {
         screen.wear({});
         screen.setUnits(Units::us);
-        screen.setDay(night.date, night.zone);
+        screen.setDay(paperNight.date, paperNight.zone);
         screen.resize(1366, 700);
         screen.show();
         QApplication::setActiveWindow(&screen);

@@ -5,14 +5,14 @@
 namespace panside {
 namespace {
 
-const Instant now{std::chrono::hours{500000}};
+const Instant chainNow{std::chrono::hours{500000}};
 
 struct Chained : testing::Test {
     ChainEvidence evidence;
     PortStatus status;
 
     Chained() {
-        evidence.now = now;
+        evidence.now = chainNow;
         evidence.canBeHeard = true;
         evidence.picture.waterBoils = Temperature::celsius(99.6);
         evidence.file.ports = {{.name = "pan box",
@@ -22,9 +22,9 @@ struct Chained : testing::Test {
         status.device = "/dev/a";
         status.state = PortState::reading;
         status.fields = {{.last = Reading{Series::syrup_pan, 373.55, Unit::degC, "pan box"},
-                          .lastAt = now - std::chrono::seconds{1},
+                          .lastAt = chainNow - std::chrono::seconds{1},
                           .readings = 9}};
-        pan({.si = 373.55, .trust = Trust::good, .last = now, .probe = "pan box"});
+        pan({.si = 373.55, .trust = Trust::good, .last = chainNow, .probe = "pan box"});
     }
     void pan(const ReadingPicture& shown) {
         evidence.picture.readings[static_cast<std::size_t>(Series::syrup_pan)] = shown;
@@ -49,7 +49,7 @@ TEST_F(Chained, APortThatIsShutSaysWhatToDo) {
 }
 
 TEST_F(Chained, AReadingThatStoppedIsNotTakenForOneThatComes) {
-    status.fields[0].lastAt = now - std::chrono::seconds{14};
+    status.fields[0].lastAt = chainNow - std::chrono::seconds{14};
     EXPECT_EQ(first().mark, ChainMark::broken);
     EXPECT_EQ(first().verdict, QStringLiteral("comes no more: silent for 14\u00a0s"));
 }
@@ -61,7 +61,7 @@ TEST_F(Chained, ANumberThatCannotBeTrueIsToBeLookedAt) {
 }
 
 TEST_F(Chained, WhatTheEngineDoubtsIsSaidWithItsReason) {
-    pan({.si = 373.55, .trust = Trust::doubtful, .reason = Reason::jumping, .last = now, .probe = "pan box"});
+    pan({.si = 373.55, .trust = Trust::doubtful, .reason = Reason::jumping, .last = chainNow, .probe = "pan box"});
     EXPECT_EQ(first().verdict, QStringLiteral("comes, but is in doubt: jumping"));
 }
 
@@ -71,7 +71,7 @@ TEST_F(Chained, TheSecondProbeStandsByOrStandsIn) {
     evidence.ports = {&status};
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].from, QStringLiteral("pan box 2"));
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands by"));
-    pan({.si = 373.55, .trust = Trust::good, .last = now, .probe = "pan box 2", .standsIn = true});
+    pan({.si = 373.55, .trust = Trust::good, .last = chainNow, .probe = "pan box 2", .standsIn = true});
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands in for the first"));
 }
 

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-ShiftSummary night(const char* began) {
+ShiftSummary listedNight(const char* began) {
     ShiftSummary summary;
     summary.shift = {.id = *instantIn(began), .open = false, .imported = false};
     summary.first = summary.shift.id;
@@ -20,13 +20,13 @@ ShiftSummary night(const char* began) {
 }
 
 TEST(ReviewView, TheNewestNightStandsFirst) {
-    const auto rows = reviewRows({night("2026-03-13T22:00:00Z"), night("2026-03-14T22:00:00Z")}, Units::us);
+    const auto rows = reviewRows({listedNight("2026-03-13T22:00:00Z"), listedNight("2026-03-14T22:00:00Z")}, Units::us);
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_GT(rows[0].shift, rows[1].shift);
 }
 
 TEST(ReviewView, TellsHowLongSapSyrupDrawsAndFirings) {
-    const auto row = reviewRows({night("2026-03-14T22:00:00Z")}, Units::us).front();
+    const auto row = reviewRows({listedNight("2026-03-14T22:00:00Z")}, Units::us).front();
     ASSERT_EQ(row.cells.size(), reviewHeadings().size());
     EXPECT_EQ(row.cells[1], QStringLiteral("8\u00a0h\u00a005"));
     EXPECT_TRUE(row.cells[2].contains(QStringLiteral("410")));
@@ -35,19 +35,19 @@ TEST(ReviewView, TellsHowLongSapSyrupDrawsAndFirings) {
 }
 
 TEST(ReviewView, WoodThatNobodyWeighedIsADashNotAZero) {
-    const auto row = reviewRows({night("2026-03-14T22:00:00Z")}, Units::us).front();
+    const auto row = reviewRows({listedNight("2026-03-14T22:00:00Z")}, Units::us).front();
     EXPECT_EQ(row.cells[4], QStringLiteral("–"));
 }
 
 TEST(ReviewView, ASumOfWhatWasMeasuredOnlySaysHowMuchThatIs) {
-    ShiftSummary summary = night("2026-03-14T22:00:00Z");
+    ShiftSummary summary = listedNight("2026-03-14T22:00:00Z");
     summary.drawsMeasured = 5;
     EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[3].contains(QStringLiteral("5")));
 }
 
 // "%n draw(s)" stood there letter for letter: English has no translation to take its plural from.
 TEST(ReviewView, CountsDrawsAndLoadsInPlainWords) {
-    ShiftSummary summary = night("2026-03-14T22:00:00Z");
+    ShiftSummary summary = listedNight("2026-03-14T22:00:00Z");
     EXPECT_TRUE(shiftStory(summary, Units::us).contains(QStringLiteral("7 draws")));
     summary.draws = summary.drawsMeasured = 1;
     const QString story = shiftStory(summary, Units::us);

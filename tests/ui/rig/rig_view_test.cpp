@@ -8,7 +8,7 @@
 namespace panside {
 namespace {
 
-const Instant now = *instantIn("2026-03-14T18:00:00Z");
+const Instant rigNow = *instantIn("2026-03-14T18:00:00Z");
 
 RigRow rowFor(Setting key, const std::vector<Boil::Entry>& facts = {}, Units units = Units::us) {
     for (const RigRow& row : rigRows(facts, units))
@@ -20,8 +20,8 @@ RigRow rowFor(Setting key, const std::vector<Boil::Entry>& facts = {}, Units uni
 
 TEST(RigView, ShowsWhatIsInForceInThePersonsUnits) {
     const std::vector<Boil::Entry> facts{
-        {1, {.at = now, .what = Set{Setting::elevation, 300, Unit::m}}},
-        {2, {.at = now, .what = Set{Setting::elevation, 304.8, Unit::ft}}},
+        {1, {.at = rigNow, .what = Set{Setting::elevation, 300, Unit::m}}},
+        {2, {.at = rigNow, .what = Set{Setting::elevation, 304.8, Unit::ft}}},
     };
     EXPECT_EQ(rowFor(Setting::elevation, facts).answer, QStringLiteral("1000"));
     EXPECT_EQ(rowFor(Setting::elevation, facts).unit, Unit::ft);
@@ -29,13 +29,13 @@ TEST(RigView, ShowsWhatIsInForceInThePersonsUnits) {
 }
 
 TEST(RigView, ATypedAnswerBecomesASettingOfTheLog) {
-    const auto made = settingFact(rowFor(Setting::fire_interval), QStringLiteral("7,5"), now);
+    const auto made = settingFact(rowFor(Setting::fire_interval), QStringLiteral("7,5"), rigNow);
     ASSERT_TRUE(std::holds_alternative<Fact>(made));
     EXPECT_EQ(std::get<Fact>(made).what, (What{Set{Setting::fire_interval, 450, Unit::min}}));
 }
 
 TEST(RigView, AnAbsurdAnswerIsRefusedInWords) {
-    const auto made = settingFact(rowFor(Setting::wood_moisture), QStringLiteral("120"), now);
+    const auto made = settingFact(rowFor(Setting::wood_moisture), QStringLiteral("120"), rigNow);
     ASSERT_TRUE(std::holds_alternative<QString>(made));
     EXPECT_FALSE(std::get<QString>(made).isEmpty());
 }

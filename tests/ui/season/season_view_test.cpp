@@ -9,7 +9,7 @@
 namespace panside {
 namespace {
 
-SeasonShift night(const char* began, double syrupLitre, const char* hand = "Maud") {
+SeasonShift seasonNight(const char* began, double syrupLitre, const char* hand = "Maud") {
     ShiftAccount account;
     account.first = instantIn(began).value();
     account.last = account.first + std::chrono::minutes{485};
@@ -27,8 +27,8 @@ SeasonShift night(const char* began, double syrupLitre, const char* hand = "Maud
 }
 
 std::vector<SeasonShift> someNights() {
-    return {night("2025-03-14T22:00:00Z", 30), night("2026-03-13T22:00:00Z", 36, "Ansel"),
-            night("2026-03-14T22:00:00Z", 44), night("2026-03-16T22:00:00Z", 20)};
+    return {seasonNight("2025-03-14T22:00:00Z", 30), seasonNight("2026-03-13T22:00:00Z", 36, "Ansel"),
+            seasonNight("2026-03-14T22:00:00Z", 44), seasonNight("2026-03-16T22:00:00Z", 20)};
 }
 
 SeasonChoice spring2026() {

@@ -25,7 +25,7 @@ double strength(const std::vector<std::int16_t>& samples, double pitch, std::siz
 
 TEST(Tone, SoundsAtThePitchItNames) {
     for (const Priority priority : {Priority::high, Priority::medium, Priority::low}) {
-        const Tone& tone = toneOf(priority);
+        const AlarmTone& tone = alarmTone(priority);
         const auto samples = samplesOf(priority, 1);
         const auto count = static_cast<std::size_t>(tone.pulse * toneRate);
         const double wanted = strength(samples, tone.pitches.front(), count);
@@ -49,10 +49,10 @@ TEST(Tone, IsLoudAsAskedAndNeverClips) {
 }
 
 TEST(Tone, TellsThePrioritiesApartByNumberAndPace) {
-    EXPECT_GT(toneOf(Priority::high).pitches.size(), toneOf(Priority::medium).pitches.size());
-    EXPECT_GT(toneOf(Priority::medium).pitches.size(), toneOf(Priority::low).pitches.size());
-    EXPECT_LT(toneOf(Priority::high).every, toneOf(Priority::medium).every);
-    EXPECT_EQ(toneOf(Priority::low).every, 0);
+    EXPECT_GT(alarmTone(Priority::high).pitches.size(), alarmTone(Priority::medium).pitches.size());
+    EXPECT_GT(alarmTone(Priority::medium).pitches.size(), alarmTone(Priority::low).pitches.size());
+    EXPECT_LT(alarmTone(Priority::high).every, alarmTone(Priority::medium).every);
+    EXPECT_EQ(alarmTone(Priority::low).every, 0);
 }
 
 TEST(Tone, RisesUntilItIsSeen) {
@@ -92,7 +92,7 @@ TEST(Voice, SaysTheLineOfTheAlarmAfterItsToneIfThatIsWanted) {
     voice.setSpoken(true);
     voice.display(with({low}));
     EXPECT_TRUE(said.isEmpty());
-    const auto& tone = toneOf(Priority::high);
+    const auto& tone = alarmTone(Priority::high);
     QTest::qWait(static_cast<int>(1000 * (tone.pulse + tone.rest) * static_cast<double>(tone.pitches.size())) + 100);
     ASSERT_EQ(said.size(), 1);
     EXPECT_EQ(said[0], alarmLine(low) + QStringLiteral(": ") + alarmFirst(low));

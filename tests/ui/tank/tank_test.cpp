@@ -11,7 +11,7 @@
 namespace panside {
 namespace {
 
-const Instant now{std::chrono::seconds{1772215200}};
+const Instant tankNow{std::chrono::seconds{1772215200}};
 
 Yard lying() { return {.tank = LyingTank{Length::foot(4), Length::foot(8)}, .pile = {}, .pricePerCord = {}}; }
 
@@ -40,7 +40,7 @@ TEST(Yard, APileIsCountedInFullCords) {
 }
 
 TEST(Dip, BecomesAVolumeReadByHand) {
-    const Dip dip = dipOf(QStringLiteral("24"), lying(), Units::us, {}, false, now);
+    const Dip dip = dipOf(QStringLiteral("24"), lying(), Units::us, {}, false, tankNow);
     ASSERT_TRUE(dip.fact);
     const auto& reading = std::get<Reading>(dip.fact->what);
     EXPECT_TRUE(reading.byHand());
@@ -48,28 +48,28 @@ TEST(Dip, BecomesAVolumeReadByHand) {
     // Half of pi r^2 l of 2 by 8 feet, at 7.480519 gallons a cubic foot: 376.0.
     EXPECT_NEAR(reading.volume().gallon(), 376.0, 0.05);
     EXPECT_TRUE(dip.warning.isEmpty());
-    EXPECT_EQ(dipOf(QStringLiteral("609,6"), lying(), Units::metric, {}, false, now).fact->what.index(),
+    EXPECT_EQ(dipOf(QStringLiteral("609,6"), lying(), Units::metric, {}, false, tankNow).fact->what.index(),
               dip.fact->what.index());
 }
 
 TEST(Dip, DeeperThanTheTankIsRefusedWithItsDepth) {
-    const Dip dip = dipOf(QStringLiteral("50"), lying(), Units::us, {}, false, now);
+    const Dip dip = dipOf(QStringLiteral("50"), lying(), Units::us, {}, false, tankNow);
     EXPECT_FALSE(dip.fact);
     EXPECT_EQ(dip.warning, QString::fromUtf8("The tank is only 48.0\u00a0in deep: dip again, or put its shape right."));
-    EXPECT_FALSE(dipOf(QStringLiteral("-1"), lying(), Units::us, {}, false, now).fact);
-    EXPECT_FALSE(dipOf(QStringLiteral("knee"), lying(), Units::us, {}, false, now).fact);
-    EXPECT_FALSE(dipOf(QStringLiteral("10"), {}, Units::us, {}, false, now).fact);
+    EXPECT_FALSE(dipOf(QStringLiteral("-1"), lying(), Units::us, {}, false, tankNow).fact);
+    EXPECT_FALSE(dipOf(QStringLiteral("knee"), lying(), Units::us, {}, false, tankNow).fact);
+    EXPECT_FALSE(dipOf(QStringLiteral("10"), {}, Units::us, {}, false, tankNow).fact);
 }
 
 TEST(Dip, ARiseWithoutSapIsSaidAndMayBeKept) {
     Picture picture;
     picture.readings[static_cast<std::size_t>(Series::tank_level)] = ReadingPicture{.si = Volume::gallon(300).si()};
-    const Dip risen = dipOf(QStringLiteral("24"), lying(), Units::us, picture, false, now);
+    const Dip risen = dipOf(QStringLiteral("24"), lying(), Units::us, picture, false, tankNow);
     EXPECT_TRUE(risen.fact);
     EXPECT_TRUE(risen.warning.startsWith(QString::fromUtf8("76\u00a0gal more than read before")))
         << risen.warning.toStdString();
-    EXPECT_TRUE(dipOf(QStringLiteral("24"), lying(), Units::us, picture, true, now).warning.isEmpty());
-    EXPECT_TRUE(dipOf(QStringLiteral("18"), lying(), Units::us, picture, false, now).warning.isEmpty());
+    EXPECT_TRUE(dipOf(QStringLiteral("24"), lying(), Units::us, picture, true, tankNow).warning.isEmpty());
+    EXPECT_TRUE(dipOf(QStringLiteral("18"), lying(), Units::us, picture, false, tankNow).warning.isEmpty());
 }
 
 TEST(TankForm, SaysWhatIsWrongWithAShape) {
@@ -93,7 +93,7 @@ TEST(TankScreen, DipsByKeysAlone) {
     QObject::connect(&screen, &TankScreen::dipped, [&](const Fact& fact) { kept.push_back(fact); });
     screen.resize(1366, 768);
     screen.display(lying(), Units::us, {Measure{}, Look::day});
-    screen.follow({}, false, now);
+    screen.follow({}, false, tankNow);
     screen.show();
     auto* dip = screen.findChild<QLineEdit*>(QStringLiteral("dip"));
     ASSERT_TRUE(dip);
