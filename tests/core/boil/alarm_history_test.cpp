@@ -14,6 +14,7 @@ namespace panside {
 namespace {
 
 using test::noon;
+using test::pressed;
 using test::Rows;
 
 AlarmHistory historyOf(const Rows& rows, double until) {
@@ -24,17 +25,6 @@ AlarmSpan only(const AlarmHistory& history) {
     return history.spans.empty() ? AlarmSpan{} : history.spans.front();
 }
 double after(Instant at) { return secondsBetween(noon, at); }
-
-// A filter pressed to a limit of 300 kPa: 2 s to stand, 2 s to be gone.
-Rows pressed(std::initializer_list<std::pair<int, double>> untilAndKilopascal) {
-    Rows rows;
-    rows.add(0, "set,300,kPa,key=filter_limit");
-    int t = 0;
-    for (const auto& [until, kilopascal] : untilAndKilopascal)
-        for (; t < until; ++t)
-            rows.read(t, "filter_pressure", kilopascal, "kPa");
-    return rows;
-}
 
 using Standing = std::multiset<std::tuple<Alarm, std::optional<Series>, Instant, Priority>>;
 

@@ -7,19 +7,10 @@
 namespace panside {
 namespace {
 
+using test::pressed;
 using test::Rows;
 using test::stands;
 
-// A filter pressed to a limit of 300 kPa: the simplest alarm there is (2 s to stand, 2 s to be gone, ends at 285 kPa).
-Rows pressed(std::initializer_list<std::pair<int, double>> untilAndKilopascal) {
-    Rows rows;
-    rows.add(0, "set,300,kPa,key=filter_limit");
-    int t = 0;
-    for (const auto& [until, kilopascal] : untilAndKilopascal)
-        for (; t < until; ++t)
-            rows.read(t, "filter_pressure", kilopascal, "kPa");
-    return rows;
-}
 AlarmState stateAt(const Rows& rows, double time) {
     for (const AlarmPicture& one : rows.at(time).alarms)
         if (one.alarm == Alarm::filter_pressure_high)

@@ -8,7 +8,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <initializer_list>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace panside::test {
@@ -40,6 +42,17 @@ public:
 
     std::vector<Fact> facts;
 };
+
+// A filter pressed to a limit of 300 kPa: the simplest alarm there is (2 s to stand, 2 s to be gone, ends at 285 kPa).
+inline Rows pressed(std::initializer_list<std::pair<int, double>> untilAndKilopascal) {
+    Rows rows;
+    rows.add(0, "set,300,kPa,key=filter_limit");
+    int t = 0;
+    for (const auto& [until, kilopascal] : untilAndKilopascal)
+        for (; t < until; ++t)
+            rows.read(t, "filter_pressure", kilopascal, "kPa");
+    return rows;
+}
 
 inline bool stands(const Picture& picture, Alarm alarm) {
     return std::any_of(picture.alarms.begin(), picture.alarms.end(),
