@@ -83,14 +83,14 @@ Weather::Boiling assumedBoiling(const State& state) {
 }
 
 // A line through half a minute takes a load that catches, or a reading that comes out of spray, for a pan that runs
-// away; the climb of the last two minutes does not, and is late for one that does. So it may put the harm off by half;
-// while drawing by its whole, for a reading climbs a little when the draw is opened.
+// away; the climb of the last two minutes does not. So the harm is no nearer than by that climb; while drawing a good
+// deal further off, for a reading climbs a little when the draw is opened, and then falls.
 double laggardly(const State& state, double rise, double limit, Instant now) {
     const auto climbs = state.climb.rate(now);
     const auto water = state.weather.boiling(now);
     if (!climbs || !water)
         return 0;
-    const double ahead = state.course.drawing() ? 1 : 1.5;
+    const double ahead = state.course.drawing() ? 0.6 : 1.0;
     const auto at = sugarAtRise(TemperatureDifference::kelvin(rise), water->forModel);
     const auto end = sugarAtRise(TemperatureDifference::kelvin(limit), water->forModel);
     return at && end ? (end->degrees() - at->degrees()) / std::max(*climbs, 1e-5) / ahead : 0;
@@ -102,6 +102,11 @@ Left tooDense(const State& state, Instant now, bool standing) {
     const auto pan = sensor.value(now);
     if (!pan || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
+    // In foam it reads steam for a while, and has not thinned.
+    constexpr double foamOver = 60;
+    if (standing && sensor.reason(now) == Reason::inSteamOrFoam)
+        if (const Probe* probe = sensor.active(now); secondsBetween(probe->reasonSince(now), now) < foamOver)
+            return soon;
     const Weather::Boiling water = state.weather.boiling(now).value_or(assumedBoiling(state));
     const auto mark = boilingRise(state.settings.targetDensity(), water.forModel);
     const double rise = pan->si - state.mark.offset(now).kelvin() - water.waterBoils.kelvin();
@@ -127,7 +132,8 @@ Left tooDense(const State& state, Instant now, bool standing) {
     if (standing)
         return line->slope > -line->slopeSd && left < 1500 ? Left{std::min(left, soon)} : std::nullopt;
     // A reading that comes back out of foam or spray climbs too, but only to where it was before.
-    if (line->span < 45 || line->slope < 4 * line->slopeSd || pan->si < state.trends.panHighBefore() + 0.03)
+    if (line->span < 45 || (!state.climb.rate(now) && line->span < 120) || line->slope < 4 * line->slopeSd ||
+        pan->si < state.trends.panHighBefore() + 0.03)
         return std::nullopt;
     return std::max(left, laggardly(state, rise, limit->kelvin(), now));
 }

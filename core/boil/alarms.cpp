@@ -168,7 +168,7 @@ constexpr std::uint16_t panAndAir = bits(Series::syrup_pan, Series::pressure, Se
 using enum Series;
 constexpr std::uint16_t danger = bits(syrup_pan, pan_level, flue_level, feed_flow, tank_level);
 constexpr std::array<AlarmRow, alarmCount> table{{
-    {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 3, 15, 0, false, danger, scorchRisk},
+    {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 3, 45, 0, false, danger, scorchRisk},
     {Alarm::pan_low, "pan_low", Priority::high, 10, 10, 2, 0, false, bits(pan_level), panLow},
     {Alarm::stack_hot, "stack_hot", Priority::high, 30, 30, 10, 0, false, bits(stack), stackHot},
     {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, 2, 0, false, bits(filter_pressure),

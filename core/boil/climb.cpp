@@ -10,12 +10,18 @@ namespace {
 
 constexpr double meanOver = 10, fewestSeconds = 50, longestGap = 90, beginsOver = 25; // seconds
 constexpr double settles = 20;   // after a draw the probe still shows what is gone
-constexpr double underMark = 10; // brix: what lies further below is foam, or thickens by other rules
+constexpr double underMark = 20; // brix: what lies further below is foam, or thickens by other rules
 
+constexpr double drawnThin = 120;   // seconds after a draw in which thin sap is what the draw has brought,
+constexpr double pouredIn = 35;     // but not if it lies so many brix under the mark
 constexpr double floodedAfter = 60; // seconds so thin: somebody has poured sap in
-// Of 720 h of harmless boil on made-up rigs none climbed more than 1.65 times its usual steepest within 0.65 of its
-// usual wait; of pans drawn empty all but one did, 88 s and more before they were dry.
+// Of 1080 h of harmless boil on made-up rigs none was called by this; of 89 pans drawn empty all were, 61 s and more
+// before they were dry (alarm_table --full with --others 0 to 8000).
 constexpr double steep = 1.65, soonAgain = 0.65, calm = 1.2;
+constexpr double calmFor = 150; // seconds: a splash, or thin sap that a draw has brought, makes it calm for less
+// What is odd already is no measure of what is usual, unless it goes on for longer than a pan takes to be emptied.
+constexpr double odder = 1.3;
+constexpr int believedAfter = 4; // draws
 
 std::optional<Brix> sugarOf(const State& state, double kelvin, Instant at) {
     const auto water = state.weather.boiling(at);
@@ -29,6 +35,7 @@ std::optional<Brix> sugarOf(const State& state, double kelvin, Instant at) {
 
 void Climb::forgetLine() {
     count_ = latestCount_ = 0;
+    calmSince_.reset();
     summed_ = 0;
 }
 
@@ -46,11 +53,7 @@ void Climb::take(const State& state, const Fact& fact) {
         if (drawing_ || !shutAt_ || secondsBetween(*shutAt_, fact.at) > settles)
             read(state, sensor.value(fact.at)->si + probe->accepted() - probe->value(), fact.at);
     } else if (std::holds_alternative<DrawOpened>(fact.what)) {
-        if (steepest_ > 0)
-            keep(steeps_, steepest_);
-        if (shutAt_)
-            keep(waits_, secondsBetween(*shutAt_, fact.at));
-        steepest_ = 0;
+        learn(fact.at);
         drawing_ = true;
     } else if (std::holds_alternative<DrawClosed>(fact.what)) {
         shutAt_ = fact.at;
@@ -81,8 +84,12 @@ void Climb::judgeMean(double overMark, double brix, Instant at) {
         add(brix, summedFrom_);
         return;
     }
-    thinSince_ = thinSince_.value_or(at);
-    if (secondsBetween(*thinSince_, at) > floodedAfter)
+    const bool drawn = drawing_ || (shutAt_ && secondsBetween(*shutAt_, at) < drawnThin);
+    if (drawn && overMark > -pouredIn)
+        thinSince_.reset();
+    else
+        thinSince_ = thinSince_.value_or(at);
+    if (thinSince_ && secondsBetween(*thinSince_, at) > floodedAfter)
         races_ = false;
 }
 
@@ -118,14 +125,32 @@ void Climb::add(double brix, Instant at) {
     judge(at);
 }
 
+void Climb::learn(Instant opened) {
+    const auto often = usual(), waited = middle(waits_, 1);
+    const double waits = shutAt_ ? secondsBetween(*shutAt_, opened) : 0;
+    const bool odd = often && waited && shutAt_ && steepest_ > odder * *often && waits < soonAgain * *waited;
+    oddOnes_ = odd ? oddOnes_ + 1 : 0;
+    if (!odd || oddOnes_ > believedAfter) {
+        if (steepest_ > 0)
+            keep(steeps_, steepest_);
+        if (shutAt_)
+            keep(waits_, waits);
+    }
+    steepest_ = 0;
+}
+
 void Climb::judge(Instant at) {
     const auto often = usual(), waits = middle(waits_, 1);
     if (!often || !waits || !shutAt_)
         return;
     const bool early = secondsBetween(*shutAt_, at) < soonAgain * *waits;
+    if (rate_ >= calm * *often || !early)
+        calmSince_.reset();
+    else if (!calmSince_)
+        calmSince_ = at;
     if (early && rate_ > steep * *often)
         races_ = true;
-    else if (!early || (rate_ < calm * *often && count_ > size / 2))
+    else if (!early || (calmSince_ && secondsBetween(*calmSince_, at) > calmFor))
         races_ = false;
 }
 

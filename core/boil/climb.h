@@ -37,6 +37,7 @@ private:
     void judgeMean(double overMark, double brix, Instant at);
     void add(double brix, Instant at);
     void forgetLine();
+    void learn(Instant opened);
     void judge(Instant at);
     static void keep(Past& past, double value);
     static std::optional<double> middle(const Past& past, std::size_t fewest);
@@ -50,9 +51,10 @@ private:
     std::array<Point, size> points_{}; // the highest so far, the first the latest
     std::size_t count_ = 0;
     Instant begunAt_{};
-    std::optional<Instant> shutAt_, thinSince_;
+    std::optional<Instant> shutAt_, thinSince_, calmSince_;
     bool drawing_ = false, races_ = false;
     double rate_ = 0, steepest_ = 0;
+    int oddOnes_ = 0; // draws in a row
     Past steeps_, waits_;
 };
 

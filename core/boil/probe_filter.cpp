@@ -146,19 +146,23 @@ void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const 
 void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) {
     if (row.series != Series::syrup_pan)
         return;
-    constexpr double fallsWithin = 45, foamIsOverIn = 300, touchesFor = 900;
-    if (x_ >= high_ || secondsBetween(highAt_, at) > fallsWithin) {
-        high_ = x_;
-        highAt_ = at;
+    constexpr double fallsWithin = 30, foamIsOverIn = 300, touchesFor = 900;
+    if (secondsBetween(highFrom_, at) > fallsWithin) {
+        highBefore_ = secondsBetween(highFrom_, at) > 2 * fallsWithin ? x_ : highSince_;
+        highSince_ = x_;
+        highFrom_ = at;
     }
+    highSince_ = std::max(highSince_, x_);
+    high_ = std::max(highSince_, highBefore_);
     if (touchingSince_ && (x_ < touchedFrom_ + 1.2 || secondsBetween(*touchingSince_, at) > touchesFor))
         touchingSince_.reset();
     if (!around.waterBoils)
         return;
     const double rise = x_ - *around.waterBoils;
-    if (!steamSince_ && !around.drawing && rise < 0.6 && high_ - x_ > 1.5)
+    const double steam = std::max(0.6, 0.2 * (high_ - *around.waterBoils)); // the filter is not down yet
+    if (!steamSince_ && !around.drawing && rise < steam && high_ - x_ > 1.5)
         steamSince_ = at;
-    if (steamSince_ && (rise > 1 || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
+    if (steamSince_ && (rise > std::max(1.0, steam) || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
         steamSince_.reset();
 }
 

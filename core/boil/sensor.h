@@ -88,8 +88,8 @@ private:
     bool jumping_ = false;
     Instant jumpingSince_{};
     // in steam or foam, or against the metal
-    double high_ = 0;
-    Instant highAt_{};
+    double high_ = 0, highSince_ = 0, highBefore_ = 0; // of the last two half minutes, of this one, of the one before
+    Instant highFrom_{};
     std::optional<Instant> steamSince_, touchingSince_;
     double touchedFrom_ = 0;
     // the last digit

@@ -51,11 +51,17 @@ std::optional<Called> callOf(const Neglect& neglect, std::uint64_t seed, bool te
         options.crew.blindAfter = Duration{from};
     Watched boil{options, seed};
     double called = -1;
+    bool harmed = true; // by a late draw before anything went wrong
     while (boil.second() && boil.since() < from + 5400) {
+        if (!stands(boil.picture(), Alarm::scorch_risk))
+            called = -1;
+        else if (called < 0)
+            called = boil.since();
         if (boil.since() < from)
             continue;
         const auto& truth = boil.truth();
-        if (dry(truth) || tooHeavy(truth)) {
+        harmed = harmed && tooHeavy(truth);
+        if (!harmed && (dry(truth) || tooHeavy(truth))) {
             const Called result{dry(truth), called >= 0 ? boil.since() - called : -1};
             if (tell)
                 fmt::print("  seed {}: {} {:.0f} s after, depth {:.0f} mm, {:.1f} Brix, reading {:.1f}, called {:.0f} "
@@ -64,10 +70,6 @@ std::optional<Called> callOf(const Neglect& neglect, std::uint64_t seed, bool te
                            truth.drawOff.degrees(), truth.reading.celsius(), result.lead);
             return result;
         }
-        if (!stands(boil.picture(), Alarm::scorch_risk))
-            called = -1;
-        else if (called < 0)
-            called = boil.since();
     }
     return {};
 }

@@ -96,9 +96,19 @@ TEST(Climb, TheCallStandsThroughTheNextDrawAndEndsWithAFloodedPan) {
     shift.cycle(64, 150);
     EXPECT_TRUE(stands(shift.rows.at(shift.now), Alarm::scorch_risk));
     shift.rows.add(shift.now, "note,,,two pails of sap poured in");
-    for (int t = 0; t < 110; ++t)
+    for (int t = 0; t < 130; ++t)
         shift.read(20);
     EXPECT_FALSE(stands(shift.rows.at(shift.now), Alarm::scorch_risk));
+}
+
+TEST(Climb, WhatAPanDoesThatIsBeingEmptiedIsNotTakenForItsHabit) {
+    Shift shift;
+    for (int i = 0; i < 2; ++i)
+        shift.cycle(61, 800);
+    for (int i = 0; i < 3; ++i)
+        shift.cycle(64, 150);
+    shift.cycle(64, 150);
+    EXPECT_TRUE(stands(shift.rows.at(shift.now), Alarm::scorch_risk));
 }
 
 } // namespace
