@@ -35,6 +35,7 @@ private:
     };
     void read(const State& state, double kelvin, Instant at);
     void judgeMean(double overMark, double brix, Instant at);
+    void backAtMark(double overMark, Instant at);
     void add(double brix, Instant at);
     void forgetLine();
     void learn(Instant opened);
@@ -53,7 +54,7 @@ private:
     Instant begunAt_{};
     std::optional<Instant> shutAt_, thinSince_, calmSince_;
     bool drawing_ = false, races_ = false;
-    double rate_ = 0, steepest_ = 0;
+    double rate_ = 0, steepest_ = 0, lowest_ = 0;
     int oddOnes_ = 0; // draws in a row
     Past steeps_, waits_;
 };

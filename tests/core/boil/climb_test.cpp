@@ -101,6 +101,14 @@ TEST(Climb, TheCallStandsThroughTheNextDrawAndEndsWithAFloodedPan) {
     EXPECT_FALSE(stands(shift.rows.at(shift.now), Alarm::scorch_risk));
 }
 
+TEST(Climb, APanThatIsSyrupAgainAtOnceIsNextToEmpty) {
+    Shift shift;
+    for (int i = 0; i < 3; ++i)
+        shift.cycle(61, 800);
+    shift.cycle(61, 90);
+    EXPECT_GT(shift.scorchFirst(), 0);
+}
+
 TEST(Climb, WhatAPanDoesThatIsBeingEmptiedIsNotTakenForItsHabit) {
     Shift shift;
     for (int i = 0; i < 2; ++i)
