@@ -106,6 +106,8 @@ TEST(Climb, APanThatIsSyrupAgainAtOnceIsNextToEmpty) {
     for (int i = 0; i < 3; ++i)
         shift.cycle(61, 800);
     shift.cycle(61, 90);
+    for (int t = 0; t < 20; ++t)
+        shift.read(67.8);
     EXPECT_GT(shift.scorchFirst(), 0);
 }
 
