@@ -1,4 +1,5 @@
 #include "app/console_screens.h"
+#include "core/boil/alarm_review.h"
 #include "core/boil/hindsight.h"
 #include "core/journal/draw_scores.h"
 #include "core/journal/log_import.h"
@@ -10,6 +11,7 @@
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <fstream>
+#include <thread>
 
 namespace panside {
 
@@ -59,18 +61,41 @@ private:
             boil.add(id, std::move(fact));
         return boil;
     }
-    void open(ShiftId shift) {
+    // The chart at once; what the engine must be run for comes from a thread of its own.
+    void open(ShiftId shift, bool tellStory = true) {
+        worker_ = {}; // the one before stops first
         auto journal = reading();
         const auto units = console_.choices().units;
         screen_->showShift(shift, boilOf(journal, shift), shiftStory(summaryOf(journal, shift), units), units);
-        const auto scores = drawScores(journal, shift);
-        screen_->tellScores(scores);
-        ShiftAccountant accountant;
-        journal.visit(shift, [&](FactId, const Fact& fact) {
-            accountant.take(fact);
-            return true;
-        });
-        screen_->say(nightStory(accountant.account(), scores, units).join(u' '));
+        worker_ = std::jthread{[this, shift, tellStory, opened = ++opened_,
+                                own = std::make_shared<Journal>(std::move(journal))](const std::stop_token& stop) {
+            work(*own, shift, tellStory, opened, stop);
+        }};
+    }
+    // On the worker's thread.
+    void work(Journal& journal, ShiftId shift, bool tellStory, int opened, const std::stop_token& stop) {
+        try {
+            ShiftAccountant accountant;
+            journal.visit(shift, [&](FactId, const Fact& fact) {
+                accountant.take(fact);
+                return !stop.stop_requested();
+            });
+            if (stop.stop_requested())
+                return;
+            auto scores = drawScores(journal, shift);
+            QMetaObject::invokeMethod(this, [this, tellStory, opened, scores = std::move(scores),
+                                             account = accountant.account(),
+                                             alarms = alarmReview(accountant.alarms())]() mutable {
+                if (opened != opened_)
+                    return; // another has been opened since
+                screen_->tellScores(scores);
+                screen_->tellAlarms(std::move(alarms));
+                if (tellStory)
+                    screen_->say(nightStory(account, scores, console_.choices().units).join(u' '));
+            });
+        } catch (const JournalError& trouble) {
+            QMetaObject::invokeMethod(this, [this, trouble] { screen_->say(journalWords(trouble)); });
+        }
     }
     void layForecasts(ShiftId shift) {
         Hindsight hindsight{std::chrono::minutes{5}};
@@ -99,7 +124,7 @@ private:
             return screen_->say(QCoreApplication::translate("Session", refused->why.c_str()));
         const bool kept = std::get<Session::Entered>(answer).kept;
         list();
-        open(shift);
+        open(shift, false);
         entries(shift);
         console_.refreshSoon();
         screen_->say(!kept     ? Console::tr("Not on the disk yet. It is tried again each second.")
@@ -121,6 +146,8 @@ private:
     Session& session_;
     std::filesystem::path place_;
     ReviewScreen* screen_;
+    int opened_ = 0;      // which opening what the worker brings belongs to
+    std::jthread worker_; // last: it stops before anything else goes
 };
 
 } // namespace

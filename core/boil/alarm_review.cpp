@@ -50,6 +50,7 @@ AlarmTally tallyOf(const Spans& spans, Instant until, const AlarmLimits& limits)
         tally.shelved += static_cast<int>(span->shelved.size());
         if (span->seen)
             answers.push_back(Duration{secondsBetween(span->began, *span->seen)});
+        tally.spans.push_back(*span);
     }
     tally.answered = static_cast<int>(answers.size());
     tally.answeredIn = median(std::move(answers));

@@ -32,7 +32,8 @@ struct AlarmTally {
     std::optional<Instant> chatterFrom = {}; // the first of them
     int stoodLong = 0;                       // of `times`
     bool standsAtEnd = false;
-    int shelved = 0; // how often it was shelved while it stood
+    int shelved = 0;                   // how often it was shelved while it stood
+    std::vector<AlarmSpan> spans = {}; // by time
     bool operator==(const AlarmTally&) const = default;
 };
 

@@ -1,5 +1,6 @@
 #pragma once
 // The chart, drawn. Functions of what is shown and of where; they keep nothing.
+#include "core/boil/alarm_review.h"
 #include "core/boil/hindsight.h"
 #include "ui/chart/shift_trace.h"
 #include "ui/chart/time_scale.h"
@@ -27,6 +28,12 @@ struct Laid {
     QString name;
 };
 
+// The alarms of a shift that is over, a lane each.
+struct LaidAlarms {
+    AlarmReview review;
+    std::optional<std::size_t> chosen; // its lane stands out
+};
+
 struct ChartScene {
     const ShiftTrace& trace;
     const Picture& picture;
@@ -37,11 +44,17 @@ struct ChartScene {
     bool future = true; // false: a shift that is over, in review
     std::optional<Instant> pointed;
     LaidFrom from = LaidFrom::lit;
+    const LaidAlarms* alarms = nullptr;
 };
 
 // The field of the rise, and under the same time the field of the fire.
 void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot);
 void drawFire(QPainter& painter, const ChartScene& scene, const QRect& area, const TimeScale& time);
+// Under the same time a lane for each alarm that stood. Its height tells the priority, a full bar that nobody had seen
+// it yet, a hollow one that somebody had, a broken line that it was shelved; its number is that of the table.
+void drawAlarms(QPainter& painter, const ChartScene& scene, const QRect& area, const TimeScale& time,
+                const QRect& gutter);
+int alarmsHeight(const LaidAlarms& alarms, const Dress& dress); // none stood: 0
 // Scales: the rise and, beside it, the degrees the probe would show; hours and minutes below.
 void drawRiseScale(QPainter& painter, const ChartScene& scene, const Plot& plot, const QRect& gutter);
 void drawTimeScale(QPainter& painter, const ChartScene& scene, const TimeScale& time, const QRect& row);

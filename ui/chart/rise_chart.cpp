@@ -62,6 +62,19 @@ void RiseChart::layForecasts(std::vector<PastForecast> past) {
     redrawSoon();
 }
 
+void RiseChart::layAlarms(AlarmReview review) {
+    alarms_ = {std::move(review), {}};
+    rescale();
+    redrawSoon();
+}
+
+void RiseChart::chooseAlarm(std::optional<std::size_t> chosen) {
+    if (chosen == alarms_.chosen)
+        return;
+    alarms_.chosen = chosen;
+    redrawSoon();
+}
+
 void RiseChart::showWhole() {
     whole_ = true;
     span_.reset();
@@ -105,19 +118,21 @@ void RiseChart::resizeEvent(QResizeEvent*) { rescale(); }
 RiseChart::Fields RiseChart::fields() const {
     const int edge = dress_.px(2), head = dress_.px(7), times = dress_.px(6.5), gutter = dress_.px(22);
     const QRect all = rect().adjusted(edge, dress_.px(0.5), -edge, 0);
-    const int open = std::max(2, all.height() - head - times);
+    const int strip = std::min(alarmsHeight(alarms_, dress_), all.height() / 4);
+    const int open = std::max(2, all.height() - head - times - strip);
     const int fire = std::clamp(static_cast<int>(open * 0.24), 1, std::max(1, dress_.px(45)));
     Fields where;
     where.head = QRect{all.left(), all.top(), all.width(), head};
     where.rise = QRect{all.left() + gutter, all.top() + head, std::max(1, all.width() - gutter), open - fire};
     where.gutter = QRect{all.left(), where.rise.top(), gutter, where.rise.height()};
     where.fire = QRect{where.rise.left(), where.rise.bottom() + 2, where.rise.width(), fire - 1};
-    where.times = QRect{all.left(), where.fire.bottom() + 1, all.width(), times};
+    where.alarms = QRect{where.fire.left(), where.fire.bottom() + 2, where.fire.width(), std::max(0, strip - 1)};
+    where.times = QRect{all.left(), where.fire.bottom() + 1 + strip, all.width(), times};
     return where;
 }
 
 ChartScene RiseChart::scene() const {
-    return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_, from_};
+    return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_, from_, &alarms_};
 }
 
 void RiseChart::paintEvent(QPaintEvent*) {
@@ -134,6 +149,9 @@ void RiseChart::paintEvent(QPaintEvent*) {
     drawRiseScale(painter, shown, plot, where.gutter);
     drawRise(painter, shown, plot);
     drawFire(painter, shown, where.fire, time_);
+    if (where.alarms.height() > 0)
+        drawAlarms(painter, shown, where.alarms, time_,
+                   QRect{where.gutter.left(), where.alarms.top(), where.gutter.width(), where.alarms.height()});
     drawTimeScale(painter, shown, time_, where.times);
     painter.setPen(QPen{dress_.inks().line, 1});
     painter.drawLine(where.rise.left(), where.rise.bottom() + 1, where.rise.right(), where.rise.bottom() + 1);
@@ -171,7 +189,7 @@ void RiseChart::drawPointer(QPainter& painter, const Fields& where) const {
     if (x < where.rise.left() || x > where.rise.right())
         return;
     painter.setPen(QPen{dress_.inks().word, 1, Qt::DotLine});
-    painter.drawLine(x, where.rise.top(), x, where.fire.bottom());
+    painter.drawLine(x, where.rise.top(), x, std::max(where.fire.bottom(), where.alarms.bottom()));
 }
 
 } // namespace panside

@@ -26,6 +26,9 @@ public:
     void layUnder(std::vector<Laid> under);
     // What was foretold then, under the line as it came; none: taken away.
     void layForecasts(std::vector<PastForecast> past);
+    // Its alarms, under the fire; none: taken away. `chosen`: the one whose lane stands out.
+    void layAlarms(AlarmReview review);
+    void chooseAlarm(std::optional<std::size_t> chosen);
     // The whole of a shift that is over, without a future: for the review.
     void showWhole();
 
@@ -57,7 +60,7 @@ protected:
 
 private:
     struct Fields {
-        QRect head, gutter, rise, fire, times;
+        QRect head, gutter, rise, fire, alarms, times;
     };
     Fields fields() const;
     ChartScene scene() const;
@@ -74,6 +77,7 @@ private:
     Picture picture_;
     std::vector<Laid> under_;
     std::vector<PastForecast> past_;
+    LaidAlarms alarms_;
     TimeScale time_;
     std::optional<Duration> span_;  // chosen by zooming
     std::optional<Instant> anchor_; // stands where now would; none: now

@@ -1,6 +1,7 @@
 // Pointing, zooming and panning: by hand, by wheel, by two fingers and by keys.
 #include "ui/chart/rise_chart.h"
 
+#include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/reading_words.h"
 
@@ -104,6 +105,13 @@ QString RiseChart::pointedWords() const {
         if (std::abs(secondsBetween(sample.at, *pointed_)) <= std::max(near, 15.0))
             words << tr("stack %1").arg(figure(Temperature::kelvin(sample.value), units_, 0).text());
     }
+    for (const AlarmTally& tally : alarms_.review.tallies)
+        for (const AlarmSpan& span : tally.spans)
+            if (secondsBetween(span.began, *pointed_) >= -near &&
+                secondsBetween(*pointed_, span.ended.value_or(alarms_.review.until)) >= -near)
+                words << tr("alarm: %1, %2")
+                             .arg(alarmName(tally.alarm, tally.series),
+                                  alarmSpan(span, alarms_.review.until, trace_.clock()));
     for (const Fact& fact : trace_.events())
         if (std::abs(secondsBetween(fact.at, *pointed_)) <= near)
             words << trace_.clock().hourAndMinute(fact.at) + u' ' + factWords(fact, units_);

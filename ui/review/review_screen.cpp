@@ -1,11 +1,11 @@
 #include "ui/review/review_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/review/alarms_pane.h"
 #include "ui/review/entries_pane.h"
 #include "ui/review/score_words.h"
 
 #include <QEvent>
-#include <QGridLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
@@ -18,29 +18,34 @@ namespace panside {
 
 ReviewScreen::ReviewScreen(QWidget* parent)
     : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
-      chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press}, lay_{new Press}, from_{new Press},
-      forecasts_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
+      alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press},
+      lay_{new Press}, from_{new Press}, forecasts_{new Press},
+      alarmsKey_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
-    auto* column = new QVBoxLayout{this};
-    column->addWidget(story_);
-    column->addWidget(chart_, 3);
+    column_ = new QVBoxLayout{this};
+    column_->addWidget(story_);
+    column_->addWidget(chart_, 3);
     auto* list = new QWidget;
     auto* below = new QVBoxLayout{list};
     below->setContentsMargins(0, 0, 0, 0);
     below->addWidget(table_, 1);
     lower_->addWidget(list);
     lower_->addWidget(entries_);
-    column->addWidget(said_);
-    column->addWidget(lower_, 2);
-    auto* keys = new QGridLayout; // in one row they are wider than a small screen in French
-    int place = 0;
-    for (Press* press : {open_, lay_, from_, forecasts_, correct_, export_, import_, back_}) {
-        press->setFocusPolicy(Qt::TabFocus);
-        keys->addWidget(press, place / 4, place % 4);
-        ++place;
+    lower_->addWidget(alarms_);
+    column_->addWidget(said_);
+    column_->addWidget(lower_, 2);
+    // In one row, or in columns, they are wider than a small screen in French.
+    const std::vector<std::vector<Press*>> rows{{open_, lay_, from_, forecasts_, alarmsKey_},
+                                                {correct_, export_, import_, back_}};
+    for (const auto& presses : rows) {
+        auto* row = new QHBoxLayout;
+        for (Press* press : presses) {
+            press->setFocusPolicy(Qt::TabFocus);
+            row->addWidget(press);
+        }
+        below->addLayout(row);
     }
-    below->addLayout(keys);
 
     table_->setObjectName(QStringLiteral("shifts"));
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -53,6 +58,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     lay_->setObjectName(QStringLiteral("layOver"));
     from_->setObjectName(QStringLiteral("from"));
     forecasts_->setObjectName(QStringLiteral("forecasts"));
+    alarmsKey_->setObjectName(QStringLiteral("alarmsKey"));
     correct_->setObjectName(QStringLiteral("correct"));
     export_->setObjectName(QStringLiteral("export"));
     import_->setObjectName(QStringLiteral("import"));
@@ -60,10 +66,12 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     said_->setObjectName(QStringLiteral("said"));
     story_->setObjectName(QStringLiteral("story"));
     said_->setWordWrap(true);
+    story_->setWordWrap(true);
     connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
     connect(from_, &Press::clicked, this, [this] { act(Qt::Key_A); });
     connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
+    connect(alarmsKey_, &Press::clicked, this, [this] { act(Qt::Key_M); });
     connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_C); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
     connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
@@ -75,11 +83,18 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     });
     connect(entries_, &EntriesPane::chosen, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(entries_, &EntriesPane::said, this, &ReviewScreen::say);
-    connect(entries_, &EntriesPane::left, this, &ReviewScreen::hideEntries);
+    connect(entries_, &EntriesPane::left, this, &ReviewScreen::showShifts);
     connect(entries_, &EntriesPane::correctionWanted, this, [this](FactId fact, const std::optional<Fact>& instead) {
         if (opened_)
             emit correctionWanted(*opened_, fact, instead);
     });
+    connect(alarms_, &AlarmsPane::chosenChanged, chart_, [this](std::optional<std::size_t> row) {
+        if (lower_->currentWidget() == alarms_)
+            chart_->chooseAlarm(row);
+    });
+    connect(alarms_, &AlarmsPane::pointed, chart_, [this](Instant at) { chart_->pointAt(at); });
+    connect(alarms_, &AlarmsPane::said, this, &ReviewScreen::say);
+    connect(alarms_, &AlarmsPane::left, this, &ReviewScreen::showShifts);
     setFocusProxy(lower_);
     name();
 }
@@ -89,6 +104,7 @@ void ReviewScreen::name() {
     lay_->say(tr("Lay over it"), tr("Space"));
     from_->say(fromWord(), QStringLiteral("A"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
+    alarmsKey_->say(tr("Alarms"), QStringLiteral("M"));
     correct_->say(tr("Correct an entry"), QStringLiteral("C"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
     import_->say(tr("Read a log in"), QStringLiteral("I"));
@@ -102,7 +118,8 @@ void ReviewScreen::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
     entries_->wear(dress);
-    for (Press* press : {open_, lay_, from_, forecasts_, correct_, export_, import_, back_})
+    alarms_->wear(dress);
+    for (Press* press : {open_, lay_, from_, forecasts_, alarmsKey_, correct_, export_, import_, back_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
@@ -138,7 +155,7 @@ std::optional<ShiftId> ReviewScreen::chosen() const {
 
 void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
     if (opened_ != shift)
-        hideEntries();
+        showShifts();
     over_.clear();
     opened_ = shift;
     units_ = units;
@@ -150,6 +167,8 @@ void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& sto
         chart_->display(boil.pictureAt(boil.facts().back().fact.at));
     chart_->showWhole();
     chart_->layForecasts({});
+    chart_->layAlarms({});
+    alarms_->display({}, chart_->trace().clock());
     scores_.clear();
     forecastsLie_ = false;
     story_->setText(story);
@@ -160,6 +179,21 @@ void ReviewScreen::tellScores(const std::vector<DrawScore>& scores) {
     scores_ = scores;
     if (const QString words = scoreStory(scores); !words.isEmpty())
         story_->setText(story_->text() + QStringLiteral("\n") + words);
+}
+
+void ReviewScreen::tellAlarms(AlarmReview review) {
+    chart_->layAlarms(review);
+    alarms_->display(std::move(review), chart_->trace().clock());
+    if (lower_->currentWidget() == alarms_)
+        chart_->chooseAlarm(alarms_->chosen());
+}
+
+void ReviewScreen::showAlarms() {
+    lower_->setCurrentWidget(alarms_);
+    column_->setStretchFactor(lower_, 4); // its letters are large
+    alarms_->setFocus();
+    chart_->chooseAlarm(alarms_->chosen());
+    said_->clear();
 }
 
 void ReviewScreen::layForecasts(std::vector<PastForecast> past) {
@@ -188,9 +222,11 @@ void ReviewScreen::showEntries(std::vector<EntryLine> lines) {
         say(tr("Nobody entered anything in this shift."));
 }
 
-void ReviewScreen::hideEntries() {
+void ReviewScreen::showShifts() {
     lower_->setCurrentIndex(0);
+    column_->setStretchFactor(lower_, 2);
     chart_->pointAt(std::nullopt);
+    chart_->chooseAlarm(std::nullopt);
     table_->setFocus();
 }
 
@@ -270,6 +306,12 @@ bool ReviewScreen::act(int key) {
         return true;
     case Qt::Key_P:
         turnForecasts();
+        return true;
+    case Qt::Key_M:
+        if (opened_)
+            showAlarms();
+        else
+            say(tr("Open a shift first."));
         return true;
     case Qt::Key_C:
         if (opened_)

@@ -9,9 +9,11 @@
 class QLabel;
 class QStackedWidget;
 class QTableWidget;
+class QVBoxLayout;
 
 namespace panside {
 
+class AlarmsPane;
 class EntriesPane;
 class Press;
 
@@ -35,6 +37,8 @@ public:
     void layOver(ShiftId shift, const Boil& boil);
     bool isLaidOver(ShiftId shift) const;
     void takeOff(ShiftId shift);
+    // Its alarms, from beginning to end; they come a moment after it is opened.
+    void tellAlarms(AlarmReview review);
     // What people entered in the one that is open, to be put right; and again, when the journal has changed.
     void showEntries(std::vector<EntryLine> lines);
     // What came of an import or an export.
@@ -62,7 +66,8 @@ private:
     bool act(int key);
     void drawOver();
     void turnForecasts();
-    void hideEntries();
+    void showAlarms();
+    void showShifts();
     void turnFrom();
     QString fromWord() const;
 
@@ -78,13 +83,15 @@ private:
     bool forecastsLie_ = false;
     LaidFrom laidFrom_ = LaidFrom::lit;
     Units units_ = Units::us;
-    QStackedWidget* lower_; // the shifts, or the entries of one
+    QVBoxLayout* column_;
+    QStackedWidget* lower_; // the shifts, or the entries of one, or its alarms
     QTableWidget* table_;
     EntriesPane* entries_;
+    AlarmsPane* alarms_;
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *from_, *forecasts_, *correct_, *export_, *import_, *back_;
+    Press *open_, *lay_, *from_, *forecasts_, *alarmsKey_, *correct_, *export_, *import_, *back_;
 };
 
 } // namespace panside

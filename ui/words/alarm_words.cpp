@@ -132,6 +132,35 @@ QString alarmFirst(const AlarmPicture& alarm) {
     return {};
 }
 
+QString alarmName(Alarm alarm, std::optional<Series> series) {
+    return series ? tr(QT_TRANSLATE_NOOP("AlarmWords", "%1: %2")).arg(alarmName(alarm), readingName(*series))
+                  : alarmName(alarm);
+}
+
+QString alarmSpan(const AlarmSpan& span, Instant until, const WallClock& clock) {
+    const QString length = spanText(Duration{secondsBetween(span.began, span.ended.value_or(until))});
+    QStringList words;
+    words << (span.ended ? tr(QT_TRANSLATE_NOOP("AlarmWords", "%1 to %2, %3"))
+                               .arg(clock.hourAndMinute(span.began), clock.hourAndMinute(*span.ended), length)
+                         : tr(QT_TRANSLATE_NOOP("AlarmWords", "%1 to the end, %2"))
+                               .arg(clock.hourAndMinute(span.began), length));
+    if (span.seen) {
+        const QString after = spanText(Duration{secondsBetween(span.began, *span.seen)});
+        words << (span.seenBy.empty() ? tr(QT_TRANSLATE_NOOP("AlarmWords", "seen after %1")).arg(after)
+                                      : tr(QT_TRANSLATE_NOOP("AlarmWords", "seen after %1 by %2"))
+                                            .arg(after, QString::fromStdString(span.seenBy)));
+    } else {
+        words << tr(QT_TRANSLATE_NOOP("AlarmWords", "not seen by anybody"));
+    }
+    for (const AlarmSpan::Shelf& shelf : span.shelved) {
+        const QString from = clock.hourAndMinute(shelf.from), to = clock.hourAndMinute(shelf.until);
+        words << (shelf.by.empty() ? tr(QT_TRANSLATE_NOOP("AlarmWords", "shelved %1 to %2")).arg(from, to)
+                                   : tr(QT_TRANSLATE_NOOP("AlarmWords", "shelved %1 to %2 by %3"))
+                                         .arg(from, to, QString::fromStdString(shelf.by)));
+    }
+    return words.join(QStringLiteral(" · "));
+}
+
 QString priorityWord(Priority priority) {
     switch (priority) {
     case Priority::high:
