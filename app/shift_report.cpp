@@ -1,9 +1,11 @@
 #include "app/shift_report.h"
 
 #include "app/paper.h"
+#include "core/boil/alarm_review.h"
 #include "core/boil/shift_log.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/look/wall_clock.h"
+#include "ui/review/alarm_lines.h"
 #include "ui/season/season_view.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
@@ -95,14 +97,15 @@ class ShiftPage {
 public:
     ShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift, const std::vector<Boil::Entry>& facts,
               Units units)
-        : painter_{painter}, page_{page}, shift_{shift}, facts_{facts}, units_{units}, boil_{boilOf(facts)} {}
+        : painter_{painter}, page_{page}, shift_{shift}, facts_{facts}, units_{units}, boil_{boilOf(facts)},
+          alarms_{alarmReview(alarmHistory(facts))} {}
     void paint() {
         const double top = head(page_.top());
         const double below = account(top);
         const QRectF chartPlace{page_.left(), below + 8, page_.width(), page_.height() * 0.36};
         chart(chartPlace);
         const double foot = cautions();
-        done(chartPlace.bottom() + 10, foot - 6);
+        done(alarms(chartPlace.bottom() + 6) + 8, foot - 6);
     }
 
 private:
@@ -152,27 +155,51 @@ private:
         if (!facts_.empty())
             chart.display(boil_.pictureAt(facts_.back().fact.at));
         chart.showWhole();
+        chart.layAlarms(alarms_);
         painter_.save();
         painter_.translate(place.topLeft());
         painter_.scale(0.5, 0.5);
         chart.render(&painter_, QPoint{}, QRegion{}, QWidget::DrawChildren);
         painter_.restore();
     }
+    // How many there were, and the names to the numbers of the chart's lanes.
+    double alarms(double y) {
+        const WallClock clock = clockOf();
+        painter_.setPen(Qt::black);
+        drawFitted(painter_, QRectF{page_.left(), y, page_.width(), line(2.2)}.toRect(), Qt::AlignLeft,
+                   letters(2.2, true), alarmsStory(alarms_, clock));
+        y += line(2.2) * 1.1;
+        const std::size_t half = (alarms_.tallies.size() + 1) / 2;
+        const double height = line(2) * 1.1, wide = page_.width() / 2 - 8;
+        for (std::size_t i = 0; i < alarms_.tallies.size(); ++i) {
+            const AlarmTally& tally = alarms_.tallies[i];
+            const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 8),
+                               y + height * static_cast<double>(i % half), wide, height};
+            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(2),
+                       tr(QT_TRANSLATE_NOOP("Report", "%1 %2: %3×, %4, at most %5"))
+                           .arg(i + 1)
+                           .arg(alarmName(tally.alarm, tally.series))
+                           .arg(tally.times)
+                           .arg(spanText(tally.total), spanText(tally.longest)));
+        }
+        return y + height * static_cast<double>(half);
+    }
+    WallClock clockOf() const {
+        WallClock clock;
+        for (const auto& [id, fact] : facts_)
+            if (const auto* step = std::get_if<ClockStep>(&fact.what))
+                clock.moved(fact.at, step->by);
+        return clock;
+    }
     // Draws and checks, in two columns; what has no room is counted.
     void done(double top, double bottom) {
         QStringList lines;
-        WallClock clock;
-        for (const auto& [id, fact] : facts_) {
-            if (const auto* step = std::get_if<ClockStep>(&fact.what))
-                clock.moved(fact.at, step->by);
+        const WallClock clock = clockOf();
+        for (const auto& [id, fact] : facts_)
             if (std::holds_alternative<DrawClosed>(fact.what) || std::holds_alternative<DensityCheck>(fact.what) ||
                 std::holds_alternative<WaterCheck>(fact.what) || std::holds_alternative<PanSwapped>(fact.what) ||
                 std::holds_alternative<Note>(fact.what))
                 lines << clock.hourAndMinute(fact.at) + QStringLiteral("  ") + factWords(fact, units_);
-        }
-        if (shift_.account)
-            for (const auto& [alarm, times] : shift_.account->alarms)
-                lines << tr(QT_TRANSLATE_NOOP("Report", "alarm: %1, %2 times")).arg(alarmName(alarm)).arg(times);
         painter_.setFont(letters(2.6, true));
         painter_.drawText(QRectF{page_.left(), top, page_.width(), line(2.6)}, Qt::AlignLeft,
                           tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));
@@ -212,6 +239,7 @@ private:
     const std::vector<Boil::Entry>& facts_;
     Units units_;
     Boil boil_;
+    AlarmReview alarms_;
 };
 
 } // namespace

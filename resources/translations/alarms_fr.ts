@@ -204,4 +204,11 @@
         <translation>écartée de %1 à %2 par %3</translation>
     </message>
 </context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>%1 %2: %3×, %4, at most %5</source>
+        <translation>%1 %2 : %3×, %4, au plus %5</translation>
+    </message>
+</context>
 </TS>

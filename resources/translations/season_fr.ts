@@ -444,10 +444,6 @@
         <translation>encore en cours</translation>
     </message>
     <message>
-        <source>alarm: %1, %2 times</source>
-        <translation>alarme : %1, %2 fois</translation>
-    </message>
-    <message>
         <source>Draws, checks and notes</source>
         <translation>Coulées, vérifications et notes</translation>
     </message>
