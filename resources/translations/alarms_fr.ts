@@ -161,6 +161,10 @@
         <source>alarm: %1, %2</source>
         <translation>alarme : %1, %2</translation>
     </message>
+    <message>
+        <source>alarms: %1</source>
+        <translation>alarmes : %1</translation>
+    </message>
 </context>
 <context>
     <name>RiseChart</name>

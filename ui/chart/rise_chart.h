@@ -69,6 +69,7 @@ private:
     void redrawSoon();
     void drawHead(QPainter& painter, const QRect& place) const;
     void drawPointer(QPainter& painter, const Fields& fields) const;
+    QString pointedAlarms(double near) const; // `near`: seconds
     void movePointer(int pixels);
 
     Dress dress_;

@@ -83,6 +83,21 @@ void RiseChart::pointAt(std::optional<Instant> moment) {
     redrawSoon();
 }
 
+// All about the one that stands there; of several only the names, or the line grows too small to be read.
+QString RiseChart::pointedAlarms(double near) const {
+    QStringList names, whole;
+    for (const AlarmTally& tally : alarms_.review.tallies)
+        for (const AlarmSpan& span : tally.spans)
+            if (secondsBetween(span.began, *pointed_) >= -near &&
+                secondsBetween(*pointed_, span.ended.value_or(alarms_.review.until)) >= -near) {
+                const QString name = alarmName(tally.alarm, tally.series);
+                if (!names.contains(name))
+                    names << name;
+                whole << tr("alarm: %1, %2").arg(name, alarmSpan(span, alarms_.review.until, trace_.clock()));
+            }
+    return whole.size() <= 1 ? whole.join(QString{}) : tr("alarms: %1").arg(names.join(QStringLiteral(", ")));
+}
+
 QString RiseChart::pointedWords() const {
     if (!pointed_)
         return {};
@@ -105,13 +120,8 @@ QString RiseChart::pointedWords() const {
         if (std::abs(secondsBetween(sample.at, *pointed_)) <= std::max(near, 15.0))
             words << tr("stack %1").arg(figure(Temperature::kelvin(sample.value), units_, 0).text());
     }
-    for (const AlarmTally& tally : alarms_.review.tallies)
-        for (const AlarmSpan& span : tally.spans)
-            if (secondsBetween(span.began, *pointed_) >= -near &&
-                secondsBetween(*pointed_, span.ended.value_or(alarms_.review.until)) >= -near)
-                words << tr("alarm: %1, %2")
-                             .arg(alarmName(tally.alarm, tally.series),
-                                  alarmSpan(span, alarms_.review.until, trace_.clock()));
+    if (const QString alarms = pointedAlarms(near); !alarms.isEmpty())
+        words << alarms;
     for (const Fact& fact : trace_.events())
         if (std::abs(secondsBetween(fact.at, *pointed_)) <= near)
             words << trace_.clock().hourAndMinute(fact.at) + u' ' + factWords(fact, units_);

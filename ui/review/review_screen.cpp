@@ -124,7 +124,7 @@ void ReviewScreen::wear(const Dress& dress) {
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
-    story_->setFont(dress.letters(mm::words, true));
+    story_->setFont(dress.letters(3.6, true)); // two lines of French on a small screen
     said_->setFont(dress.letters(mm::words));
 }
 

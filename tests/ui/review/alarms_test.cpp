@@ -1,6 +1,5 @@
 // The alarms of a shift in its review: the words, the table by keys, the lanes on the chart.
 #include "core/boil/shift_log.h"
-#include "tests/ui/board/scenes.h"
 #include "ui/review/alarms_pane.h"
 #include "ui/review/review_screen.h"
 #include "ui/words/alarm_words.h"
@@ -136,6 +135,26 @@ TEST_F(AlarmsInReview, EnterGoesFromOneTimeToTheNextAndPointsAtItOnTheChart) {
     EXPECT_TRUE(said->text().startsWith(QStringLiteral("firing overdue, 2 of 2: ") + hour(2000)));
     press(Qt::Key_Return);
     EXPECT_TRUE(said->text().startsWith(QStringLiteral("firing overdue, 1 of 2: ")));
+}
+
+// In French the story of a night was wider than the screen, and the keys at its right edge could not be reached.
+TEST_F(AlarmsInReview, WhereSeveralStandPointingNamesEach) {
+    AlarmHistory history{dusk, dusk + Duration{3 * 3600}, {span(Alarm::stack_hot, 1800, 9000)}};
+    history.spans.push_back(span(Alarm::sap_low, 3000, 8000));
+    screen.tellAlarms(alarmReview(history));
+    screen.chart().pointAt(dusk + Duration{5000});
+    EXPECT_TRUE(screen.chart().pointedWords().endsWith(QStringLiteral("alarms: stack hot, sap low")));
+    screen.chart().pointAt(dusk + Duration{8700});
+    EXPECT_TRUE(screen.chart().pointedWords().contains(QStringLiteral("alarm: stack hot, ") + hour(1800)));
+    screen.chart().pointAt(dusk + Duration{900});
+    EXPECT_FALSE(screen.chart().pointedWords().contains(QStringLiteral("alarm")));
+}
+
+TEST_F(AlarmsInReview, ALongStoryDoesNotMakeTheScreenWiderThanItIs) {
+    Boil boil;
+    boil.add(1, {dusk, Lit{}});
+    screen.showShift(dusk, boil, QStringLiteral("dans la fourchette ").repeated(20), Units::us);
+    EXPECT_LE(screen.minimumSizeHint().width(), 1366);
 }
 
 TEST_F(AlarmsInReview, AnotherShiftTakesThemAway) {
