@@ -38,7 +38,8 @@ public:
                 order_.push_back(name);
         censored_ += trial.censored;
         seconds_ += trial.engineSeconds;
-        steam_.insert(steam_.end(), trial.evaporationErrors.begin(), trial.evaporationErrors.end());
+        auto& steam = steam_[trial.evaporationFrom];
+        steam.insert(steam.end(), trial.evaporationErrors.begin(), trial.evaporationErrors.end());
     }
 
     void print() const {
@@ -140,7 +141,7 @@ private:
         }
     }
     void learned(const std::vector<Cycle>& cycles) const {
-        std::vector<double> marks, signedMarks, brix, steam;
+        std::vector<double> marks, signedMarks, brix;
         for (const auto& cycle : cycles) {
             if (cycle.markError) {
                 marks.push_back(std::abs(*cycle.markError));
@@ -149,15 +150,18 @@ private:
             if (cycle.brixError)
                 brix.push_back(std::abs(*cycle.brixError));
         }
-        for (const double error : steam_)
-            steam.push_back(100 * std::abs(error));
         fmt::print("\n{:<44}{:>8}{:>10}{:>10}{:>10}\n", "The engine", "times", "median", "90 %", "mean");
         fmt::print("{:<44}{:>8}{:>10.3f}{:>10.3f}{:>10.3f}\n", "mark, K, after three checks", marks.size(),
                    quantile(marks, 0.5), quantile(marks, 0.9), mean(signedMarks));
         fmt::print("{:<44}{:>8}{:>10.2f}{:>10.2f}{:>10}\n", "sugar at the draw-off, Brix, after three checks",
                    brix.size(), quantile(brix, 0.5), quantile(brix, 0.9), "");
-        fmt::print("{:<44}{:>8}{:>10.1f}{:>10.1f}{:>10.1f}\n", "evaporation, % of the half hour's", steam.size(),
-                   quantile(steam, 0.5), quantile(steam, 0.9), 100 * mean(steam_));
+        for (const auto& [from, errors] : steam_) {
+            std::vector<double> sizes;
+            for (const double error : errors)
+                sizes.push_back(100 * std::abs(error));
+            fmt::print("{:<44}{:>8}{:>10.1f}{:>10.1f}{:>10.1f}\n", "evaporation, % of the half hour's: " + from,
+                       sizes.size(), quantile(sizes, 0.5), quantile(sizes, 0.9), 100 * mean(errors));
+        }
         fmt::print("Time in the engine: {:.1f} s\n", seconds_);
     }
 
@@ -166,7 +170,7 @@ private:
     std::map<std::string, std::vector<Cycle>> groups_;
     std::vector<std::string> order_;
     std::vector<Cycle> firsts_;
-    std::vector<double> steam_;
+    std::map<std::string, std::vector<double>> steam_; // by what it was judged from
     int censored_ = 0;
     double seconds_ = 0;
 };

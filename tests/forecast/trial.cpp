@@ -70,6 +70,10 @@ public:
                                                                                                   boiling.seed} {
         for (const auto& entrant : entrants)
             forecasters_.push_back(entrant.make());
+        const auto& read = boiling.options.readings;
+        trial_.evaporationFrom = std::find(read.begin(), read.end(), Series::tank_level) == read.end() ? "draws alone"
+                                 : boiling.options.feedFault != FeedFault::none ? "tank, feed faulty"
+                                                                                : "tank";
     }
 
     Trial go() {

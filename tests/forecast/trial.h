@@ -32,6 +32,7 @@ struct Cycle {
 struct Trial {
     std::vector<Cycle> cycles;
     int censored = 0;                      // cycles that the crew or the shutdown ended before the event
+    const char* evaporationFrom = "";      // what the engine had to judge it by
     std::vector<double> evaporationErrors; // relative, each ten minutes from half an hour after the boil was up
     double engineSeconds = 0;
 };
