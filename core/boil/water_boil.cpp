@@ -33,6 +33,7 @@ std::vector<WaterSample> watched(std::span<const WaterSample> samples, Instant n
         --from;
     std::vector<WaterSample> last{samples.begin() + static_cast<std::ptrdiff_t>(from), samples.end()};
     std::vector<double> numbers;
+    numbers.reserve(last.size());
     for (const auto& sample : last)
         numbers.push_back(sample.read.kelvin());
     if (numbers.empty())

@@ -317,7 +317,7 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
         throw JournalError{refusal.held ? JournalTrouble::heldByOther : JournalTrouble::noPermission, journal,
                            refusal.why};
     const fs::path arriving = journal.string() + ".arriving";
-    const fs::path kept = journal.string() + ".before-" + stampOf(now);
+    fs::path kept = journal.string() + ".before-" + stampOf(now);
     std::error_code error;
     const auto require = [&](const fs::path& place) {
         if (error)

@@ -10,7 +10,7 @@ std::string bracketed(const std::string& given) { return given.empty() ? std::st
 } // namespace
 
 std::string sentence(JournalTrouble trouble, const std::filesystem::path& place, const std::string& given) {
-    const std::string at = place.string() + ": ";
+    std::string at = place.string() + ": ";
     switch (trouble) {
     case JournalTrouble::noSuchFile:
         return at + "there is no journal here. Check the path.";
