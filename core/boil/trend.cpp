@@ -142,7 +142,9 @@ void Trends::takeStack(double si, Instant at) {
     stackAt_ = at;
     hottestLately_ = std::max(hottestLately_, stackMean_);
     if (secondsBetween(blockFrom_, at) > 600) {
-        hottest_ = std::max(hottest_, hottestLately_);
+        // A climb that has just begun must not count as usual because a block ends in its midst.
+        hottest_ = std::max(hottest_, hottestBefore_);
+        hottestBefore_ = hottestLately_;
         hottestLately_ = stackMean_;
         blockFrom_ = at;
     }

@@ -48,8 +48,8 @@ public:
         Instant stoodSince; // since when next to nothing runs in; Instant::max(): it runs
     };
     std::optional<Inflow> inflow() const;
-    // The hottest that the stack ran for half a minute, up to some ten minutes ago, once it has been watched for an
-    // hour.
+    // The hottest that the stack ran for half a minute, up to ten or twenty minutes ago, once it has been watched for
+    // an hour.
     std::optional<double> hottestStack() const;
     // The highest that the syrup pan read in the last minutes, the last half minute left out; kelvin, 0 for none.
     double panHighBefore() const;
@@ -69,7 +69,7 @@ private:
     Instant feedAt_{};
     bool feedIsRead_ = false;
     Instant stoodSince_ = Instant::max();
-    double hottest_ = 0, hottestLately_ = 0, stackMean_ = 0;
+    double hottest_ = 0, hottestBefore_ = 0, hottestLately_ = 0, stackMean_ = 0; // of all, of the last whole block, now
     std::array<double, 10> panHighs_{}; // of half minutes, the first the latest
     Instant panBlockFrom_{};
     std::optional<Instant> stackFrom_;

@@ -20,7 +20,9 @@ struct Stood {
 inline Stood stood(const Rows& rows, Alarm alarm) {
     Stood stood;
     bool before = false;
-    replay(rows.facts, {}, [&](const Picture& picture) {
+    auto facts = rows.facts; // a log's rows may stand in any order; a replay takes them by time
+    std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    replay(facts, {}, [&](const Picture& picture) {
         const int t = static_cast<int>(secondsBetween(noon, picture.at));
         const bool now = stands(picture, alarm);
         if (now && stood.first < 0)
