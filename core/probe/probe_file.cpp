@@ -17,7 +17,7 @@ constexpr std::string_view portKeys =
 constexpr std::string_view fieldKeys =
     "is, reads, unit, offset, thermocouple, junction, slave, function, register, type, word_order, scale";
 constexpr double widest = 1e6; // of an offset or a scale; more is a slip of the finger
-constexpr int longestName = 60;
+constexpr std::size_t longestName = 60;
 
 std::vector<std::string> namesOf(const std::vector<Unit>& units) {
     std::vector<std::string> names;
@@ -36,10 +36,23 @@ std::string readingNames() {
 
 // A name goes into the shift log as probe=NAME among pairs with semicolons between, and "hand" stands for no probe at
 // all.
+bool fitsName(char c) { return static_cast<unsigned char>(c) >= 0x20 && c != 0x7F && c != ';' && c != '"'; }
 bool isName(std::string_view name) {
-    const auto fits = [](char c) { return static_cast<unsigned char>(c) >= 0x20 && c != 0x7F && c != ';' && c != '"'; };
     return !name.empty() && name.size() <= longestName && name != "hand" && name.front() != ' ' && name.back() != ' ' &&
-           std::ranges::all_of(name, fits);
+           std::ranges::all_of(name, fitsName);
+}
+
+// A port that is not named goes by its device. Of a long path by the adapter's id the end is kept, where the ports of
+// one adapter differ.
+std::string nameAfter(const std::string& device) {
+    std::string name;
+    std::ranges::copy_if(std::filesystem::path{device}.filename().string(), std::back_inserter(name), fitsName);
+    if (name.size() > longestName)
+        name.erase(0, name.size() - longestName);
+    const auto begins = [](char c) { return c != ' ' && (static_cast<unsigned char>(c) & 0xC0) != 0x80; };
+    name.erase(name.begin(), std::ranges::find_if(name, begins));
+    name.erase(name.find_last_not_of(' ') + 1);
+    return isName(name) ? name : "port";
 }
 
 class FieldReader {
@@ -187,7 +200,7 @@ PortRule readPort(const toml::table& toml, std::vector<ProbeFault>& faults) {
     port.device = table.text("device").value_or("");
     if (table.has("device") && port.device.empty())
         table.fault(ProbeSlip::notAllowed, "device", "the port's path, as in \"/dev/ttyUSB0\"");
-    port.name = table.text("name").value_or(std::filesystem::path{port.device}.filename().string());
+    port.name = table.text("name").value_or(port.device.empty() ? "" : nameAfter(port.device));
     if (table.has("name") && !isName(port.name))
         table.fault(ProbeSlip::notAllowed, "name", "a short name without ; or quotes, and not \"hand\"");
     port.protocol = table.word("protocol", probe_words::protocols).value_or(Protocol::lines);

@@ -98,6 +98,23 @@ TEST(ProbeFile, ComesBackAsItWasWritten) {
     EXPECT_EQ(good(writeProbeFile(file)), file) << writeProbeFile(file);
 }
 
+// A path by an adapter's id is often longer than a name may be; what is saved must be read again.
+TEST(ProbeFile, APortWithoutANameTakesOneThatCanBeSaved) {
+    const auto nameOn = [](const std::string& device) {
+        std::string text{example};
+        text.replace(text.find("/dev/ttyUSB1"), std::string_view{"/dev/ttyUSB1"}.size(), device);
+        const auto file = good(text);
+        EXPECT_EQ(good(writeProbeFile(file)).ports, file.ports);
+        return file.ports.empty() ? "" : file.ports.back().name;
+    };
+    EXPECT_EQ(
+        nameOn("/dev/serial/by-id/usb-Bridge_Works_of_Nowhere_Serial_to_Serial_Bridge_Controller_0001-if00-port0"),
+        "f_Nowhere_Serial_to_Serial_Bridge_Controller_0001-if00-port0");
+    EXPECT_EQ(nameOn("/dev/pan; the hot one "), "pan the hot one");
+    EXPECT_EQ(nameOn("/dev/hand"), "port");
+    EXPECT_EQ(nameOn("/dev/"), "port");
+}
+
 TEST(ProbeFile, EveryFaultIsNamedWithItsPlaceAndWhatToDo) {
     EXPECT_THAT(
         faultsOf(R"([[port]]
