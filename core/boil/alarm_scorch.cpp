@@ -14,6 +14,7 @@ namespace {
 
 constexpr double soon = 300, calmAgain = 480; // seconds: where it begins, where it ends
 constexpr double asGoodAsDry = 0.005;         // metre: below this the bottom is bare between the bubbles
+constexpr double followedOn = 900;            // seconds: a pan that fell as its probe went silent is dry by then
 
 using Left = std::optional<double>;
 
@@ -23,20 +24,28 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const Sensor& sensor = state.sensors.of(series);
     if (!line && standing && sensor.value(now) && series == Series::pan_level)
         return soon; // the line has just begun anew
-    if (!line || !sensor.value(now) || sensor.reason(now) == Reason::stuck)
+    if (!line || sensor.reason(now) == Reason::stuck)
         return std::nullopt;
+    // Sap that no longer runs in makes any fall a danger.
+    const auto inflow = state.trends.inflow();
+    const bool starved = inflow && inflow->stoodSince < now - std::chrono::seconds{120};
+    // A pan does not stop falling because its probe falls silent; that a draw still goes on is not known, though.
+    double age = 0;
+    if (!sensor.value(now)) {
+        age = secondsBetween(line->at, now);
+        if (sensor.reason(now) != Reason::silent || age > followedOn || (state.course.drawing() && !starved))
+            return std::nullopt;
+    }
+    const double level = line->value + std::min(0.0, line->slope) * age;
     auto usual = state.trends.usualLevel(series);
     if (series == Series::pan_level)
         if (const auto depth = state.settings.runningDepth())
             usual = depth->metre();
-    const double left = line->value - asGoodAsDry;
+    const double left = level - asGoodAsDry;
     if (left <= 0)
         return state.sensors.boiling(state, now) || standing ? Left{0.0} : std::nullopt;
-    // Sap that no longer runs in makes any fall a danger.
-    const auto inflow = state.trends.inflow();
-    const bool starved = inflow && inflow->stoodSince < now - std::chrono::seconds{120};
     const double share = starved ? 0.95 : state.course.drawing() ? 0.65 : 0.8;
-    const bool low = usual && line->value < share * *usual;
+    const bool low = usual && level < share * *usual;
     const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
     // Once called, a low pan is over when it rises, not when a draw has just begun the line anew.
     if (low && !falls && standing && (starved || line->span < 30 || line->slope < 2 * line->slopeSd))
@@ -46,7 +55,7 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     // A starved pan is drawn down faster than it boils down, if they go on drawing.
     const double lasts = left / -line->slope / (starved ? 1.5 : 1);
     // Between two draws a shallow pan only seems to have time: the next draw may take half of what is left.
-    const bool shallow = line->value < 0.5 * *usual || (starved && standing);
+    const bool shallow = level < 0.5 * *usual || (starved && standing);
     return shallow ? std::min(lasts, soon) : lasts;
 }
 
@@ -155,8 +164,11 @@ Condition scorchRisk(const State& state, Series, Instant now, bool standing) {
         sooner(dryByClimb(state, now));
     }
     sooner(tooDense(state, now, standing));
+    // Where nothing is read any more the clock alone brings it nearer.
+    if (left && *left > soon)
+        return {standing && *left <= calmAgain, now + Duration{*left - soon}, Duration{*left}};
     if (left)
-        return {*left <= (standing ? calmAgain : soon), std::nullopt, Duration{*left}};
+        return {true, std::nullopt, Duration{*left}};
     // Nothing tells any more: what stood stands until something says that it is over.
     const bool blind = state.sensors.of(Series::syrup_pan).trust(now) == Trust::gone &&
                        state.sensors.of(Series::pan_level).trust(now) == Trust::gone;

@@ -121,11 +121,13 @@ void Trends::takeTank(const Trend::Line& line, Instant at) {
     const double flow = -line.slope;
     if (line.span < tankFade)
         return;
-    // The tank stands when its line is sure to be far flatter than it used to be; the line lags by about its fade.
+    // The tank stands when its line is sure to be far flatter than it used to be. So many fades after the flow stopped
+    // the line has flattened to a quarter: (1 + n) exp(-n) = 0.25 for n = 2.7.
+    constexpr double flattens = 2.7;
     const bool sure = line.slopeSd < 0.1 * feedUsual_;
     const bool stands = feedFor_ > 600 && sure && flow < 0.25 * feedUsual_;
     if (stands || sure)
-        standsOrRuns(stands, at - std::chrono::seconds{static_cast<int>(1.4 * tankFade)});
+        standsOrRuns(stands, at - std::chrono::seconds{static_cast<int>(flattens * tankFade)});
     if (stoodSince_ == Instant::max() && flow > 0) {
         feedFor_ = std::min(1800.0, feedFor_ + dt);
         feedUsual_ += dt / std::max(1.0, feedFor_) * (flow - feedUsual_);
