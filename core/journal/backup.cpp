@@ -61,15 +61,12 @@ void checkRows(SQLite::Database& db, JournalHealth& health) {
         if (sumOf(instantOf(facts.getColumn(0).getInt64()), row) != facts.getColumn(4).getInt64())
             wrong("a fact", facts.getColumn(0).getInt64());
     }
-    SQLite::Statement blocks{db, "SELECT shift, first, sum, data FROM block"};
-    while (blocks.executeStep()) {
-        const auto data = blocks.getColumn(3);
-        const std::string_view bytes{static_cast<const char*>(data.getBlob()),
-                                     static_cast<std::size_t>(data.getBytes())};
-        if (sumOf(instantOf(blocks.getColumn(0).getInt64()), blocks.getColumn(1).getInt64(), bytes) !=
-            blocks.getColumn(2).getInt64())
-            wrong("readings", blocks.getColumn(0).getInt64());
-    }
+    SQLite::Statement query{db, "SELECT shift, first, sum, data FROM block"};
+    BlocksByFour four{query};
+    for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
+        for (const auto& block : blocks)
+            if (!block.sound)
+                wrong("readings", microsOf(block.shift));
 }
 
 JournalHealth check(SQLite::Database& db, bool full) {
@@ -135,7 +132,7 @@ private:
     std::unique_ptr<unsigned char, decltype(&sqlite3_free)> bytes_;
 };
 
-constexpr std::size_t pieceSize = std::size_t{1} << 22; // often enough to be stopped, seldom enough to be fast
+constexpr std::size_t pieceSize = std::size_t{1} << 20; // often enough to keep the disk busy, seldom enough to be fast
 
 struct Descriptor {
     int number;
@@ -165,6 +162,8 @@ bool writtenAndReadBack(std::string_view bytes, const fs::path& place, const Bac
         const auto wrote = ::write(file.number, bytes.data() + at, std::min(pieceSize, bytes.size() - at));
         if (wrote < 0)
             refused(place);
+        // The disk begins with this piece while the next is handed over; fsync below waits for them all.
+        ::sync_file_range(file.number, static_cast<off_t>(at), wrote, SYNC_FILE_RANGE_WRITE);
         at += static_cast<std::size_t>(wrote);
         if (!told(progress, at, 2 * bytes.size()))
             return false;

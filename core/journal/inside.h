@@ -7,8 +7,10 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <SQLiteCpp/VariadicBind.h>
 
+#include <array>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <unordered_set>
 
@@ -102,6 +104,25 @@ public:
 
 private:
     SQLite::Statement insert_;
+};
+
+// The blocks that a query for shift, first, sum and data gives, four at a time: to compare four sums at once takes a
+// third of the time.
+class BlocksByFour {
+public:
+    struct Block {
+        ShiftId shift{};
+        FactId first = 0;
+        std::string data;
+        bool sound = false; // as it was written
+    };
+    explicit BlocksByFour(SQLite::Statement& query) : query_{query} {}
+    std::span<const Block> next(); // empty: there are no more
+
+private:
+    SQLite::Statement& query_;
+    std::array<Block, 4> blocks_;
+    bool done_ = false;
 };
 
 // A fact of the fact table. A row that is whole but that this version cannot read is shown as a note, not lost.

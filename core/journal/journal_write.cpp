@@ -17,9 +17,39 @@ std::int64_t sumOf(ShiftId shift, const FactRow& row) {
     return static_cast<std::int64_t>(hashOf(row.row, mixed(seed) + static_cast<std::uint64_t>(row.at)));
 }
 
+static std::uint64_t seedOf(ShiftId shift, FactId first) {
+    return mixed(mixed(static_cast<std::uint64_t>(microsOf(shift))) + static_cast<std::uint64_t>(first));
+}
+
 std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block) {
-    const auto seed = mixed(static_cast<std::uint64_t>(microsOf(shift))) + static_cast<std::uint64_t>(first);
-    return static_cast<std::int64_t>(hashOf(block, mixed(seed)));
+    return static_cast<std::int64_t>(hashOf(block, seedOf(shift, first)));
+}
+
+std::span<const BlocksByFour::Block> BlocksByFour::next() {
+    std::array<Hashed, 4> hashed;
+    std::array<std::int64_t, 4> sums{};
+    std::size_t count = 0;
+    while (count < blocks_.size() && !done_) {
+        if (!query_.executeStep()) { // not asked again: SQLite would begin anew
+            done_ = true;
+            break;
+        }
+        Block& block = blocks_[count];
+        block.shift = instantOf(query_.getColumn(0).getInt64());
+        block.first = query_.getColumn(1).getInt64();
+        sums[count] = query_.getColumn(2).getInt64();
+        const auto data = query_.getColumn(3);
+        block.data.assign(static_cast<const char*>(data.getBlob()), static_cast<std::size_t>(data.getBytes()));
+        hashed[count] = {block.data, seedOf(block.shift, block.first)};
+        ++count;
+    }
+    if (count == 0)
+        return {};
+    const auto hashes = count == 4 ? hashesOf(hashed) : std::array<std::uint64_t, 4>{};
+    for (std::size_t i = 0; i < count; ++i)
+        blocks_[i].sound =
+            static_cast<std::int64_t>(count == 4 ? hashes[i] : hashOf(hashed[i].bytes, hashed[i].seed)) == sums[i];
+    return {blocks_.data(), count};
 }
 
 FactTable::FactTable(SQLite::Database& db)
