@@ -1,5 +1,7 @@
 #include "core/journal/packing.h"
 
+#include "core/quantity/conversion.h"
+
 #include <array>
 #include <bit>
 #include <cmath>
@@ -204,53 +206,61 @@ std::optional<Header> headerIn(Bytes& bytes) {
 
 // What the samples so far lead one to expect of the next; packing and unpacking keep the same one.
 struct Foretold {
-    explicit Foretold(const Header& header)
-        : time{header.firstTime}, id{header.firstId}, follower(header.channels.size()), step(header.channels.size(), 0),
-          value(header.channels.size(), 0) {
-        for (std::uint32_t i = 0; i < follower.size(); ++i)
-            follower[i] = i + 1 < follower.size() ? i + 1 : 0;
-        channel = static_cast<std::uint32_t>(follower.size()) - 1;
+    struct Lane {               // a channel
+        std::uint32_t follower; // which channel came after this one
+        std::int64_t step = 0;  // in time, when this channel came
+        std::int64_t value = 0;
+        double power;
+        Conversion conversion;
+    };
+    explicit Foretold(const Header& header) : time{header.firstTime}, id{header.firstId} {
+        const auto count = static_cast<std::uint32_t>(header.channels.size());
+        for (std::uint32_t i = 0; i < count; ++i)
+            lanes.push_back({.follower = i + 1 < count ? i + 1 : 0,
+                             .power = powersOfTen[header.scales[i]],
+                             .conversion = conversionOf(header.channels[i].unit)});
+        channel = count - 1;
     }
     std::int64_t time, id;
-    std::uint32_t channel;               // of the sample before
-    std::vector<std::uint32_t> follower; // which channel came after this one
-    std::vector<std::int64_t> step;      // in time, when this channel came
-    std::vector<std::int64_t> value;
+    std::uint32_t channel; // of the sample before
+    std::vector<Lane> lanes;
 };
 
 // Calls sink(channel, at, id, si) for each sample.
 template <class Sink>
-bool walk(const Header& header, Bytes& bytes, Sink&& sink) {
-    ExceptionsIn channels{bytes.take(bytes.number())};
-    ExceptionsIn times{bytes.take(bytes.number())};
-    ExceptionsIn ids{bytes.take(bytes.number())};
+bool walk(const Header& header, Bytes& rest, Sink&& sink) {
+    ExceptionsIn channels{rest.take(rest.number())};
+    ExceptionsIn times{rest.take(rest.number())};
+    ExceptionsIn ids{rest.take(rest.number())};
+    Bytes bytes = rest; // by value: what nobody else can see may stay in registers
     Foretold next{header};
+    std::int64_t time = next.time, id = next.id;
+    std::uint32_t channel = next.channel;
     for (std::uint64_t i = 0; i < header.count; ++i) {
-        std::uint32_t& follower = next.follower[next.channel];
         if (channels.miss()) {
-            const auto channel = channels.what();
-            if (channel >= header.channels.size())
+            const auto other = channels.what();
+            if (other >= header.channels.size())
                 return false;
-            follower = static_cast<std::uint32_t>(channel);
+            next.lanes[channel].follower = static_cast<std::uint32_t>(other);
         }
-        const std::uint32_t channel = next.channel = follower;
+        channel = next.lanes[channel].follower;
+        Foretold::Lane& lane = next.lanes[channel];
         if (times.miss())
-            step(next.step[channel], unzigzag(times.what()));
-        step(next.time, next.step[channel]);
+            step(lane.step, unzigzag(times.what()));
+        step(time, lane.step);
         if (ids.miss())
-            step(next.id, unzigzag(ids.what()));
-        const Unit unit = header.channels[channel].unit;
+            step(id, unzigzag(ids.what()));
         double si = 0;
         if (const auto coded = bytes.number(); coded == 0) {
             si = std::bit_cast<double>(bytes.fixed());
         } else {
-            step(next.value[channel], unzigzag(coded - 1));
-            si = toSi(static_cast<double>(next.value[channel]) / powersOfTen[header.scales[channel]], unit);
+            step(lane.value, unzigzag(coded - 1));
+            si = lane.conversion.toSi(static_cast<double>(lane.value) / lane.power);
         }
         if (bytes.broken())
             return false;
-        sink(channel, instantAt(next.time, header.tick), next.id, si);
-        step(next.id, 1);
+        sink(channel, instantAt(time, header.tick), id, si);
+        step(id, 1);
     }
     return !channels.broken() && !times.broken() && !ids.broken() && bytes.empty();
 }
@@ -288,7 +298,7 @@ std::string packed(const std::vector<Channel>& channels, const std::vector<Sampl
     std::string values;
     Foretold next{header};
     for (const Sample& sample : samples) {
-        std::uint32_t& follower = next.follower[next.channel];
+        std::uint32_t& follower = next.lanes[next.channel].follower;
         if (follower == sample.channel)
             channelMisses.hit();
         else
@@ -296,7 +306,8 @@ std::string packed(const std::vector<Channel>& channels, const std::vector<Sampl
         next.channel = sample.channel;
 
         const std::int64_t time = sample.at.time_since_epoch().count() / header.tick;
-        std::int64_t& expected = next.step[sample.channel];
+        Foretold::Lane& lane = next.lanes[sample.channel];
+        std::int64_t& expected = lane.step;
         if (time == next.time + expected) {
             timeMisses.hit();
         } else {
@@ -313,8 +324,8 @@ std::string packed(const std::vector<Channel>& channels, const std::vector<Sampl
 
         const auto decimal = decimalOf(sample.si, channels[sample.channel].unit, header.scales[sample.channel]);
         if (decimal) {
-            putNumber(values, zigzag(*decimal - next.value[sample.channel]) + 1);
-            next.value[sample.channel] = *decimal;
+            putNumber(values, zigzag(*decimal - lane.value) + 1);
+            lane.value = *decimal;
         } else {
             putNumber(values, 0);
             const auto bits = std::bit_cast<std::array<char, 8>>(sample.si);
@@ -350,13 +361,18 @@ bool unpack(std::string_view bytes, Unpacked& into) {
     return whole;
 }
 
-bool unpack(std::string_view bytes, std::vector<Track>& into) {
+bool unpack(std::string_view bytes, std::vector<Track>& into, std::size_t all) {
     Bytes block{bytes};
     const auto header = headerIn(block);
     if (!header)
         return false;
-    for (const Channel& channel : header->channels)
-        trackOf(into, channel);
+    for (const Channel& channel : header->channels) {
+        Track& track = trackOf(into, channel);
+        if (track.at.empty()) { // a series' share, where all come as often
+            track.at.reserve(all / header->channels.size() + 1);
+            track.si.reserve(all / header->channels.size() + 1);
+        }
+    }
     std::vector<Track*> tracks;
     for (const Channel& channel : header->channels)
         tracks.push_back(&trackOf(into, channel));

@@ -52,8 +52,8 @@ struct Track {
     std::vector<Instant> at;
     std::vector<double> si;
 };
-// Appends the block's samples to the tracks of their channels (made where missing).
-// False if these bytes are no block: then the tracks may hold a part of it.
-bool unpack(std::string_view bytes, std::vector<Track>& into);
+// Appends the block's samples to the tracks of their channels (made where missing, with room for their share of `all`
+// samples to come). False if these bytes are no block: then the tracks may hold a part of it.
+bool unpack(std::string_view bytes, std::vector<Track>& into, std::size_t all = 0);
 
 } // namespace panside

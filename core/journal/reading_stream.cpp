@@ -88,16 +88,18 @@ const Fact& ReadingStream::fact() {
 }
 
 std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift) {
-    SQLite::Statement query{*inside.db, "SELECT data, sum, first FROM block WHERE shift=? ORDER BY first"};
+    SQLite::Statement size{*inside.db, "SELECT ifnull(sum(count), 0) FROM block WHERE shift=?"};
+    size.bind(1, microsOf(shift));
+    size.executeStep();
+    const auto samples = static_cast<std::size_t>(size.getColumn(0).getInt64());
+    SQLite::Statement query{*inside.db, "SELECT shift, first, sum, data FROM block WHERE shift=? ORDER BY first"};
     query.bind(1, microsOf(shift));
     std::vector<Track> tracks;
-    while (query.executeStep()) {
-        const auto column = query.getColumn(0);
-        const std::string_view data{static_cast<const char*>(column.getBlob()),
-                                    static_cast<std::size_t>(column.getBytes())};
-        if (sumOf(shift, query.getColumn(2).getInt64(), data) != query.getColumn(1).getInt64() || !unpack(data, tracks))
-            throwDamaged(inside, shift);
-    }
+    BlocksByFour four{query};
+    for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
+        for (const auto& block : blocks)
+            if (!block.sound || !unpack(block.data, tracks, samples))
+                throwDamaged(inside, shift);
     if (!withdrawnIds(*inside.db, shift).empty() || !std::all_of(tracks.begin(), tracks.end(), inOrder))
         return sortedTracks(inside, shift);
     return tracks;

@@ -1,5 +1,6 @@
 #include "core/quantity/unit.h"
 
+#include "core/quantity/conversion.h"
 #include "core/quantity/quantity.h"
 
 #include <array>
@@ -9,45 +10,41 @@
 namespace panside {
 namespace {
 
-// SI = (number + shift) * scale / divisor: a divisor where one is exact and its inverse is not, so that 45.4 mm is the
-// same double here as by Length::millimetre.
 struct Row {
     Unit unit;
     std::string_view name;
     Dimension dimension;
-    double scale;
-    double divisor = 1;
-    double shift = 0;
+    Conversion conversion;
 };
 
 constexpr std::array<Row, 27> table{{
-    {Unit::none, "", Dimension::none, 1},
-    {Unit::degC, "degC", Dimension::temperature, 1, 1, 273.15},
-    {Unit::degF, "degF", Dimension::temperature, 1, 1.8, 459.67},
-    {Unit::K, "K", Dimension::temperatureDifference, 1},
-    {Unit::kPa, "kPa", Dimension::pressure, 1e3},
-    {Unit::hPa, "hPa", Dimension::pressure, 1e2},
-    {Unit::inHg, "inHg", Dimension::pressure, Pressure::pascalPerInHg},
-    {Unit::psi, "psi", Dimension::pressure, Pressure::pascalPerPsi},
-    {Unit::mm, "mm", Dimension::length, 1, 1e3},
-    {Unit::in, "in", Dimension::length, 0.0254},
-    {Unit::m, "m", Dimension::length, 1},
-    {Unit::ft, "ft", Dimension::length, 0.3048},
-    {Unit::m2, "m2", Dimension::area, 1},
-    {Unit::ft2, "ft2", Dimension::area, Area::squareMetrePerSquareFoot},
-    {Unit::L, "L", Dimension::volume, 1, 1e3},
-    {Unit::gal, "gal", Dimension::volume, Volume::litresPerGallon, 1e3},
-    {Unit::Lph, "L/h", Dimension::volumeFlow, 1, 3.6e6},
-    {Unit::galph, "gal/h", Dimension::volumeFlow, Volume::litresPerGallon, 3.6e6},
-    {Unit::kg, "kg", Dimension::mass, 1},
-    {Unit::lb, "lb", Dimension::mass, Mass::kilogramPerPound},
-    {Unit::brix, "brix", Dimension::sugar, 1, 1e2},
-    {Unit::baume, "baume", Dimension::sugar, 1},
-    {Unit::percent, "percent", Dimension::share, 1, 1e2},
-    {Unit::min, "min", Dimension::time, 60},
-    {Unit::s, "s", Dimension::time, 1},
-    {Unit::mV, "mV", Dimension::voltage, 1, 1e3},
-    {Unit::ohm, "ohm", Dimension::resistance, 1},
+    {Unit::none, "", Dimension::none, {1}},
+    {Unit::degC, "degC", Dimension::temperature, {1, 1, 273.15}},
+    {Unit::degF, "degF", Dimension::temperature, {1, 1.8, 459.67}},
+    {Unit::K, "K", Dimension::temperatureDifference, {1}},
+    {Unit::kPa, "kPa", Dimension::pressure, {1e3}},
+    {Unit::hPa, "hPa", Dimension::pressure, {1e2}},
+    {Unit::inHg, "inHg", Dimension::pressure, {Pressure::pascalPerInHg}},
+    {Unit::psi, "psi", Dimension::pressure, {Pressure::pascalPerPsi}},
+    {Unit::mm, "mm", Dimension::length, {1, 1e3}},
+    {Unit::in, "in", Dimension::length, {0.0254}},
+    {Unit::m, "m", Dimension::length, {1}},
+    {Unit::ft, "ft", Dimension::length, {0.3048}},
+    {Unit::m2, "m2", Dimension::area, {1}},
+    {Unit::ft2, "ft2", Dimension::area, {Area::squareMetrePerSquareFoot}},
+    {Unit::L, "L", Dimension::volume, {1, 1e3}},
+    {Unit::gal, "gal", Dimension::volume, {Volume::litresPerGallon, 1e3}},
+    {Unit::Lph, "L/h", Dimension::volumeFlow, {1, 3.6e6}},
+    {Unit::galph, "gal/h", Dimension::volumeFlow, {Volume::litresPerGallon, 3.6e6}},
+    {Unit::kg, "kg", Dimension::mass, {1}},
+    {Unit::lb, "lb", Dimension::mass, {Mass::kilogramPerPound}},
+    {Unit::brix, "brix", Dimension::sugar, {1, 1e2}},
+    {Unit::baume, "baume", Dimension::sugar, {1}},
+    {Unit::percent, "percent", Dimension::share, {1, 1e2}},
+    {Unit::min, "min", Dimension::time, {60}},
+    {Unit::s, "s", Dimension::time, {1}},
+    {Unit::mV, "mV", Dimension::voltage, {1, 1e3}},
+    {Unit::ohm, "ohm", Dimension::resistance, {1}},
 }};
 
 constexpr const Row& rowOf(Unit unit) { return table[static_cast<std::size_t>(unit)]; }
@@ -71,15 +68,12 @@ std::optional<Unit> unitNamed(std::string_view name) {
 
 std::string_view nameOf(Unit unit) { return rowOf(unit).name; }
 Dimension dimensionOf(Unit unit) { return rowOf(unit).dimension; }
-double toSi(double number, Unit unit) {
-    const Row& row = rowOf(unit);
-    return (number + row.shift) * row.scale / row.divisor;
+Conversion conversionOf(Unit unit) { return rowOf(unit).conversion; }
+double toSi(double number, Unit unit) { return rowOf(unit).conversion.toSi(number); }
+double fromSi(double si, Unit unit) { return rowOf(unit).conversion.fromSi(si); }
+double differenceToSi(double number, Unit unit) {
+    return number * rowOf(unit).conversion.scale / rowOf(unit).conversion.divisor;
 }
-double fromSi(double si, Unit unit) {
-    const Row& row = rowOf(unit);
-    return si * row.divisor / row.scale - row.shift;
-}
-double differenceToSi(double number, Unit unit) { return number * rowOf(unit).scale / rowOf(unit).divisor; }
 
 std::optional<double> numberIn(std::string_view text) {
     if (!text.empty() && text.front() == '+') {
