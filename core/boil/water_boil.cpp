@@ -15,8 +15,6 @@ constexpr double spike = 1.5;        // K off the middle: left out
 constexpr double slightlyOff = 1.0;  // K that a fair probe may read wrong
 constexpr double sure = 3;           // standard deviations
 constexpr double shallowest = 5;     // K under boiling that a probe half in the steam may read; under it no boil
-constexpr double coldBoil = 365.15;  // K, 92 degC: water boils so at 2200 m, higher than maples grow
-constexpr double hotBoil = 374.65;   // K, 101.5 degC: at no weather on land
 
 double middle(std::vector<double> numbers) {
     const auto half = numbers.begin() + static_cast<std::ptrdiff_t>(numbers.size() / 2);
@@ -83,7 +81,9 @@ WaterVerdict judge(double off, double limit) {
 }
 
 WaterVerdict judgeAlone(double at) {
-    return at < coldBoil ? WaterVerdict::notBoiling : at > hotBoil ? WaterVerdict::tooHot : WaterVerdict::givesBoiling;
+    return at < coldestBoil.kelvin()   ? WaterVerdict::notBoiling
+           : at > hottestBoil.kelvin() ? WaterVerdict::tooHot
+                                       : WaterVerdict::givesBoiling;
 }
 
 } // namespace

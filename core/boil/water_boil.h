@@ -35,6 +35,10 @@ struct WaterLook {
 };
 inline constexpr Duration waterWatch{30}; // how long the reading must stand still
 
+// Plain water boils between these wherever maples grow: from 2200 m up a mountain to 107 kPa at the sea, which no
+// weather brings there.
+inline constexpr Temperature coldestBoil = Temperature::celsius(92), hottestBoil = Temperature::celsius(101.5);
+
 // Where this probe would read in boiling water, and how well that is known; nullopt without barometer or report.
 struct ExpectedBoil {
     Temperature at;

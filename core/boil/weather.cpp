@@ -1,9 +1,11 @@
 #include "core/boil/weather.h"
 
 #include "core/boil/state.h"
+#include "core/boil/water_boil.h"
 #include "core/physics/air.h"
 #include "core/physics/water.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace panside {
@@ -13,6 +15,8 @@ namespace {
 // (common practice, no source). A careful look at boiling water is good to about a tenth of a degree.
 constexpr double kelvinPerHour = 0.03;
 constexpr double barometerPascal = 30, checkKelvin = 0.1;
+// From the deepest low to the highest high at one place the boiling point moves by some 2 K, over weeks.
+constexpr double leap = 2, sameAgain = 0.5;
 
 double aged(const Weather::Boiling& boiling, Instant now) {
     const double hours = std::max(0.0, secondsBetween(boiling.from, now)) / 3600;
@@ -60,7 +64,18 @@ void Weather::takeReport(const State& state) {
 
 void Weather::takeCheck(const WaterCheck& check, Instant at) {
     const Temperature boiled = check.boiledAt.value;
-    if (const auto pressure = saturationPressure(boiled))
+    // Water that did not boil, a probe in the steam or on the metal: one look may be wrong, two that agree are not.
+    const auto known = boiling(at);
+    const bool leaps =
+        known && std::abs((boiled - known->waterBoils).kelvin()) > std::max(leap, 3 * known->uncertainty.kelvin());
+    const bool again = doubted_ && std::abs((boiled - *doubted_).kelvin()) <= sameAgain;
+    if ((leaps || boiled < coldestBoil || boiled > hottestBoil) && !again) {
+        doubted_ = boiled;
+        return;
+    }
+    doubted_.reset();
+    // A probe may read further off than any weather goes; the rise over it is that of weather all the same.
+    if (const auto pressure = saturationPressure(std::clamp(boiled, coldestBoil, hottestBoil)))
         check_ = Boiling{std::nullopt, boiled, TemperatureDifference::kelvin(checkKelvin), at, *pressure};
 }
 
