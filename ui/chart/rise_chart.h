@@ -33,7 +33,9 @@ public:
     void showWhole();
 
     void zoom(double factor); // above 1: closer
-    void pan(double share);   // of the width; positive: later
+    // Closer or further, the moment at `x` staying where it is; while the chart follows now, now stays.
+    void zoomAbout(double factor, double x);
+    void pan(double share); // of the width; positive: later
     void backToNow();
     // Zoom, pan, point and back by keys; false for a key that is none of the chart's.
     bool press(const QKeyEvent& event);
@@ -54,6 +56,7 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     bool event(QEvent* event) override;
@@ -71,6 +74,9 @@ private:
     void drawPointer(QPainter& painter, const Fields& fields) const;
     QString pointedAlarms(double near) const; // `near`: seconds
     void movePointer(int pixels);
+    void moveTo(Instant anchor); // or as near as there is something to see
+    void dragTo(double x);
+    void letGo();
 
     Dress dress_;
     Units units_ = Units::us;
@@ -83,6 +89,13 @@ private:
     std::optional<Duration> span_;  // chosen by zooming
     std::optional<Instant> anchor_; // stands where now would; none: now
     std::optional<Instant> pointed_;
+    // Held with a button or a finger. A short slip of a gloved hand is no drag.
+    struct Held {
+        double x;
+        Instant anchor;
+        bool moved = false;
+    };
+    std::optional<Held> held_;
     bool whole_ = false;
     LaidFrom from_ = LaidFrom::lit;
     QTimer soon_;

@@ -1,4 +1,4 @@
-// Pointing, zooming and panning: by hand, by wheel, by two fingers and by keys.
+// Pointing, zooming and panning: by mouse, by finger, by wheel, by two fingers and by keys.
 #include "ui/chart/rise_chart.h"
 
 #include "ui/words/alarm_words.h"
@@ -17,6 +17,7 @@ namespace {
 
 constexpr double shortestSpan = 120, longestSpan = 4 * 86400; // seconds
 constexpr double step = 1.5;                                  // one press of + or -
+constexpr double slip = 2.5;                                  // millimetres that a hand may move and still only point
 
 } // namespace
 
@@ -27,15 +28,48 @@ void RiseChart::zoom(double factor) {
     update();
 }
 
+void RiseChart::zoomAbout(double factor, double x) {
+    const Instant held = time_.at(x);
+    zoom(factor);
+    if (whole_ || anchor_)
+        moveTo(anchor_.value_or(picture_.at) + Duration{secondsBetween(time_.at(x), held)});
+}
+
 void RiseChart::pan(double share) {
-    const Duration by{span_.value_or(usualSpan()).count() * share};
-    const Instant moved = anchor_.value_or(picture_.at) + by;
-    if (moved >= picture_.at)
+    moveTo(anchor_.value_or(picture_.at) + Duration{span_.value_or(usualSpan()).count() * share});
+}
+
+void RiseChart::moveTo(Instant anchor) {
+    if (anchor >= picture_.at) {
         anchor_.reset();
-    else
-        anchor_ = std::max(moved, trace_.begun().value_or(moved));
+    } else {
+        // The whole of a shift stays in the window; live, its beginning may come as far as where now stands.
+        const Duration before = whole_ ? span_.value_or(usualSpan()) : Duration{};
+        const Instant earliest = trace_.begun().value_or(anchor) + before;
+        anchor_ = std::max(anchor, earliest);
+        if (*anchor_ >= picture_.at)
+            anchor_.reset();
+    }
     rescale();
     update();
+}
+
+// The moment that was taken hold of follows the hand.
+void RiseChart::dragTo(double x) {
+    const double by = x - held_->x;
+    if (!held_->moved && std::abs(by) < dress_.px(slip))
+        return;
+    if (!held_->moved) {
+        held_->moved = true;
+        setCursor(Qt::ClosedHandCursor);
+        pointAt(std::nullopt);
+    }
+    moveTo(held_->anchor + Duration{-1e-6 * static_cast<double>(time_.column.count()) * by});
+}
+
+void RiseChart::letGo() {
+    held_.reset();
+    unsetCursor();
 }
 
 void RiseChart::backToNow() {
@@ -133,19 +167,31 @@ void RiseChart::wheelEvent(QWheelEvent* event) {
     if (event->modifiers().testFlag(Qt::ShiftModifier))
         pan(-notches * 0.1);
     else
-        zoom(std::pow(1.2, notches));
+        zoomAbout(std::pow(1.2, notches), event->position().x());
     event->accept();
 }
 
 void RiseChart::mouseMoveEvent(QMouseEvent* event) {
     const double x = event->position().x();
+    if (held_ && event->buttons().testFlag(Qt::LeftButton)) {
+        dragTo(x);
+        return;
+    }
     if (x < time_.left || x >= time_.left + time_.width)
         pointAt(std::nullopt);
     else
         pointAt(time_.at(x));
 }
 
-void RiseChart::mousePressEvent(QMouseEvent* event) { mouseMoveEvent(event); }
+// A finger comes as a button: Qt makes mouse events of the touches that a widget leaves alone.
+void RiseChart::mousePressEvent(QMouseEvent* event) {
+    held_.reset();
+    mouseMoveEvent(event);
+    if (event->button() == Qt::LeftButton)
+        held_ = Held{event->position().x(), anchor_.value_or(picture_.at)};
+}
+
+void RiseChart::mouseReleaseEvent(QMouseEvent*) { letGo(); }
 void RiseChart::mouseDoubleClickEvent(QMouseEvent*) { backToNow(); }
 
 void RiseChart::leaveEvent(QEvent*) { pointAt(std::nullopt); }
@@ -153,7 +199,8 @@ void RiseChart::leaveEvent(QEvent*) { pointAt(std::nullopt); }
 bool RiseChart::event(QEvent* event) {
     if (event->type() == QEvent::Gesture) {
         if (auto* pinch = static_cast<QPinchGesture*>(static_cast<QGestureEvent*>(event)->gesture(Qt::PinchGesture))) {
-            zoom(pinch->scaleFactor());
+            letGo(); // the first of two fingers began as a drag
+            zoomAbout(pinch->scaleFactor(), mapFromGlobal(pinch->hotSpot()).x());
             return true;
         }
     }

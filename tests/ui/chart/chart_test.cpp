@@ -4,6 +4,8 @@
 #include <QApplication>
 #include <QImage>
 #include <QKeyEvent>
+#include <QPointingDevice>
+#include <QTest>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -127,6 +129,64 @@ TEST_F(Chart, OneKeyBringsBackNow) {
     chart.press(QKeyEvent{QEvent::KeyPress, Qt::Key_Home, Qt::NoModifier});
     EXPECT_TRUE(chart.followsNow());
     EXPECT_EQ(chart.timeScale(), before);
+}
+
+TEST_F(Chart, FollowsTheHandThatDragsIt) {
+    chart.zoom(3);
+    chart.show();
+    const Instant held = chart.timeScale().at(300);
+    QTest::mousePress(&chart, Qt::LeftButton, {}, {300, 200});
+    for (const int x : {340, 420, 480})
+        QTest::mouseEvent(QTest::MouseMove, &chart, Qt::LeftButton, {}, {x, 200});
+    EXPECT_NEAR(chart.timeScale().x(held), 480, 1.5);
+    EXPECT_FALSE(chart.followsNow());
+    EXPECT_TRUE(chart.pointedWords().isEmpty()); // a hand that drags does not point
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, {480, 200});
+    const TimeScale let = chart.timeScale();
+    QTest::mouseEvent(QTest::MouseMove, &chart, Qt::NoButton, {}, {200, 200});
+    EXPECT_EQ(chart.timeScale(), let);
+    EXPECT_FALSE(chart.pointedWords().isEmpty());
+    QTest::mousePress(&chart, Qt::LeftButton, {}, {300, 200});
+    QTest::mouseEvent(QTest::MouseMove, &chart, Qt::LeftButton, {}, {-800, 200});
+    EXPECT_TRUE(chart.followsNow()); // no further than now
+}
+
+TEST_F(Chart, TakesAShortSlipForPointing) {
+    chart.zoom(3);
+    chart.show();
+    const TimeScale before = chart.timeScale();
+    QTest::mousePress(&chart, Qt::LeftButton, {}, {300, 200});
+    QTest::mouseEvent(QTest::MouseMove, &chart, Qt::LeftButton, {}, {306, 200});
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, {306, 200});
+    EXPECT_EQ(chart.timeScale(), before);
+    EXPECT_FALSE(chart.pointedWords().isEmpty());
+}
+
+TEST_F(Chart, FollowsAFinger) {
+    static QPointingDevice* const screen = QTest::createTouchDevice();
+    chart.zoom(3);
+    chart.show();
+    const Instant held = chart.timeScale().at(300);
+    QTest::touchEvent(&chart, screen).press(0, {300, 200});
+    QTest::touchEvent(&chart, screen).move(0, {380, 200});
+    QTest::touchEvent(&chart, screen).move(0, {460, 205});
+    QTest::touchEvent(&chart, screen).release(0, {460, 205});
+    EXPECT_NEAR(chart.timeScale().x(held), 460, 1.5);
+}
+
+TEST_F(Chart, KeepsTheWholeOfAShiftInItsWindow) {
+    chart.showWhole();
+    chart.show();
+    const TimeScale whole = chart.timeScale();
+    QTest::mousePress(&chart, Qt::LeftButton, {}, {300, 200});
+    QTest::mouseEvent(QTest::MouseMove, &chart, Qt::LeftButton, {}, {700, 200});
+    QTest::mouseRelease(&chart, Qt::LeftButton, {}, {700, 200});
+    EXPECT_EQ(chart.timeScale(), whole); // all of it is there to be seen
+    chart.zoomAbout(4, 500);
+    EXPECT_NEAR(chart.timeScale().x(whole.at(500)), 500, 2); // what was pointed at stays
+    for (int i = 0; i < 50; ++i)
+        chart.pan(-0.25);
+    EXPECT_NEAR(secondsBetween(scenes::evening(0), chart.timeScale().begin()), 0, 60); // and no further than its begin
 }
 
 TEST_F(Chart, PaintsAtMostTwentyFiveTimesASecond) {
