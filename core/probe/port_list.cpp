@@ -22,7 +22,8 @@ PortInfo infoOf(const QSerialPortInfo& info) {
 bool PortIdentity::sameAs(const PortIdentity& other) const {
     if (!serial.empty() && !other.serial.empty())
         return serial == other.serial && vendor == other.vendor && product == other.product;
-    return byId.empty() || other.byId.empty() || byId == other.byId;
+    // The system names an adapter a moment after its device is there: until then it may be anybody's.
+    return byId == other.byId;
 }
 
 std::vector<PortInfo> PortFinder::all() const {

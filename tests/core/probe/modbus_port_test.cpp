@@ -4,6 +4,7 @@
 
 #include <QFile>
 #include <QProcess>
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <random>
 
@@ -20,7 +21,7 @@ FieldRule field(int slave, int function, int address, RegisterType type, double 
 }
 
 struct Polling {
-    explicit Polling(PortRule rule)
+    explicit Polling(PortRule rule, PortFinder finder = PortFinder{"/nowhere"})
         : port{std::move(rule),
                {.now = [] { return Instant{}; },
                 .take =
@@ -32,7 +33,7 @@ struct Polling {
                     },
                 .changed = [] {},
                 .heard = {}},
-               PortFinder{"/nowhere"}} {}
+               std::move(finder)} {}
     std::map<Series, double> celsius, si;
     int readings = 0;
     ModbusPort port;
@@ -204,6 +205,60 @@ TEST_F(ModbusPortTest, AGarbledAnswerIsNoReading) {
         answer(right);
     ASSERT_TRUE(waitFor([&] { return polling.readings > 0; }));
     EXPECT_NEAR(polling.celsius[Series::syrup_pan], 103.4, 1e-9);
+}
+
+// A slave in a box: it hears a request for register 0 and answers with so many tenths of a degree.
+std::string tenths(int value) { return framed(std::string("\x01\x04\x02", 3) + char(value >> 8) + char(value & 0xFF)); }
+
+// Pulled out and put back a hundred times, each time as another device under another number: the box's own name finds
+// it, and it is read again within 2 s. In each third round the plug is pulled while an answer is on its way, and in
+// each fourth the box has not booted yet and leaves the first question unanswered.
+TEST_F(ModbusPortTest, ComesBackAHundredTimesUnderAnotherNumber) {
+    namespace fs = std::filesystem;
+    const auto byId = folder_.path() / "by-id";
+    fs::create_directory(byId);
+    auto pty = std::make_unique<Pty>();
+    const auto plug = [&](int number) {
+        const auto path = folder_ / fmt::format("ttyUSB{}", number);
+        fs::create_symlink(pty->path(), path);
+        fs::create_symlink(pty->path(), byId / "usb-rig");
+        return path;
+    };
+    auto path = plug(0);
+    Polling polling{rig(path, {field(1, 4, 0, RegisterType::int16, 0.1, Series::syrup_pan)}), PortFinder{byId}};
+    polling.port.start();
+    for (int i = 0; i < 100; ++i) {
+        const int before = polling.readings;
+        bool boots = i % 10 == 0;
+        QElapsedTimer back;
+        back.start();
+        ASSERT_TRUE(waitFor(
+            [&] {
+                if (!pty->received().empty()) {
+                    if (!boots)
+                        pty->send(tenths(1000 + i));
+                    boots = false;
+                }
+                return polling.readings > before;
+            },
+            2000))
+            << i << ' ' << sentence(polling.port.status());
+        EXPECT_LE(back.elapsed(), 2000) << i;
+        EXPECT_NEAR(polling.celsius[Series::syrup_pan], 100 + i / 10.0, 1e-9);
+        if (i % 3 == 0) {
+            ASSERT_TRUE(waitFor([&] { return !pty->received().empty(); }, 2000)) << i;
+            pty->send(tenths(5000).substr(0, 4));
+        }
+        auto next = std::make_unique<Pty>(); // before the other goes, so that the system gives it another name
+        fs::remove(path);
+        fs::remove(byId / "usb-rig");
+        pty.reset();
+        ASSERT_TRUE(waitFor([&] { return polling.port.status().state == PortState::lost; }, 2000)) << i;
+        pty = std::move(next);
+        path = plug(i + 1);
+    }
+    EXPECT_EQ(polling.port.status().returns, 99U);
+    EXPECT_LT(polling.celsius[Series::syrup_pan], 110) << "the half answer was never read";
 }
 
 } // namespace

@@ -199,5 +199,40 @@ TEST_F(SerialPortTest, IsFoundUnderAnotherNumber) {
     EXPECT_TRUE(waitFor([&] { return listening.facts.size() == 1; }));
 }
 
+// The same a hundred times, each time another number, with the stranger under the number that was ours; the box greets
+// as it boots, and is cut off in its greeting in each third round.
+TEST_F(SerialPortTest, IsFoundAHundredTimesUnderAnotherNumberWhileTheBoxBoots) {
+    const auto byId = folder_.path() / "by-id";
+    fs::create_directory(byId);
+    const Pty stranger;
+    auto pty = std::make_unique<Pty>();
+    auto path = plug(*pty, "ttyUSB0");
+    fs::create_symlink(pty->path(), byId / "usb-pan-box");
+    Listening listening{panBox(path), PortFinder{byId}};
+    listening.port.start();
+    for (int i = 0; i < 100; ++i) {
+        QElapsedTimer back;
+        back.start();
+        ASSERT_TRUE(waitFor([&] { return listening.port.status().isOpen(); }, 2000)) << i;
+        ASSERT_TRUE(pty->send(i % 3 == 0 ? "ok\xff\x80 pan bo" : "pan box 1.2 ready\r\n"));
+        ASSERT_TRUE(pty->send(fmt::format("\nsyrup={}\nsyrup=99", 100 + i)));
+        stranger.send("\nsyrup=20\n");
+        ASSERT_TRUE(waitFor([&] { return listening.last() == toSi(100 + i, Unit::degC) - 273.15; }, 2000))
+            << i << ' ' << listening.last();
+        EXPECT_LE(back.elapsed(), 2000) << i;
+        auto next = std::make_unique<Pty>();
+        fs::remove(byId / "usb-pan-box");
+        fs::remove(path);
+        fs::create_symlink(stranger.path(), path); // another adapter has the number now
+        pty.reset();
+        ASSERT_TRUE(waitFor([&] { return listening.is(PortState::lost); }, 2000)) << i;
+        pty = std::move(next);
+        path = plug(*pty, fmt::format("ttyUSB{}", i + 1));
+        fs::create_symlink(pty->path(), byId / "usb-pan-box");
+    }
+    EXPECT_EQ(listening.facts.size(), 100U);
+    EXPECT_EQ(listening.port.status().returns, 99U);
+}
+
 } // namespace
 } // namespace panside
