@@ -22,8 +22,8 @@ constexpr double recent = 60;                         // seconds: older readings
 constexpr std::chrono::seconds probeLag{16};
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
-constexpr double crest = 0.2;          // brix
-constexpr double followedWithin = 0.6; // brix
+constexpr double crest = 0.2;        // brix
+constexpr double followedWithin = 2; // standard deviations, faded over some readings
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 constexpr double modelBrix = 0.13, slowNoise = 0.05;
 
@@ -217,8 +217,10 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
     end_.passTo(at);
     if (since >= settlesIn) {
-        surprise_ += 0.3 * (sugar->degrees() - end_.sugar() - surprise_);
-        end_.read(at, sugar->degrees(), square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds)));
+        const double variance = square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds));
+        const double off = (sugar->degrees() - end_.sugar()) / std::sqrt(end_.sugarVariance() + variance);
+        surprise_ += 0.3 * (off - surprise_);
+        end_.read(at, sugar->degrees(), variance);
     }
     end_.heat(excess(at, fire_));
     if (shutAt_ && !passed_ && record_.wants(since))

@@ -65,7 +65,7 @@ private:
     std::optional<DrawScore> lastScore_;
     std::optional<Instant> shutAt_, openAt_, readAt_;
     double markSlope_ = 0.23; // kelvin a brix at the density wanted
-    double surprise_ = 0;     // brix by which the last readings were off what the model said, faded
+    double surprise_ = 0;     // standard deviations by which the last readings were off what was expected, faded
     double offset_ = 0;       // kelvin, in what end_ was told
     bool under_ = false;      // the reading was under the mark in this cycle
     bool passed_ = false;     // and has passed it

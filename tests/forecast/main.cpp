@@ -74,6 +74,7 @@ public:
             inside(who, "ALL", all);
         errors(all);
         learned(all);
+        byGroup();
     }
 
     double ratio() const {
@@ -140,6 +141,27 @@ private:
             fmt::print("\n");
         }
     }
+    // Where the mark and the sugar are known worst.
+    void byGroup() const {
+        fmt::print("\n{:<26}{:>6}{:>24}{:>24}{:>12}\n", "After three checks", "times", "mark, K: median, 90 %",
+                   "sugar: median, 90 %", "mean");
+        for (const auto& group : order_) {
+            std::vector<double> marks, sugars, signedSugars;
+            if (groups_.count(group))
+                for (const auto& cycle : groups_.at(group)) {
+                    if (cycle.markError)
+                        marks.push_back(std::abs(*cycle.markError));
+                    if (cycle.brixError) {
+                        sugars.push_back(std::abs(*cycle.brixError));
+                        signedSugars.push_back(*cycle.brixError);
+                    }
+                }
+            if (!sugars.empty())
+                fmt::print("{:<26}{:>6}{:>16.3f}{:>8.3f}{:>16.2f}{:>8.2f}{:>12.2f}\n", group, sugars.size(),
+                           quantile(marks, 0.5), quantile(marks, 0.9), quantile(sugars, 0.5), quantile(sugars, 0.9),
+                           mean(signedSugars));
+        }
+    }
     void learned(const std::vector<Cycle>& cycles) const {
         std::vector<double> marks, signedMarks, brix;
         for (const auto& cycle : cycles) {
@@ -153,8 +175,10 @@ private:
         fmt::print("\n{:<44}{:>8}{:>10}{:>10}{:>10}\n", "The engine", "times", "median", "90 %", "mean");
         fmt::print("{:<44}{:>8}{:>10.3f}{:>10.3f}{:>10.3f}\n", "mark, K, after three checks", marks.size(),
                    quantile(marks, 0.5), quantile(marks, 0.9), mean(signedMarks));
-        fmt::print("{:<44}{:>8}{:>10.2f}{:>10.2f}{:>10}\n", "sugar at the draw-off, Brix, after three checks",
-                   brix.size(), quantile(brix, 0.5), quantile(brix, 0.9), "");
+        const auto close = std::ranges::count_if(brix, [](double error) { return error <= 0.5; });
+        fmt::print("{:<44}{:>8}{:>10.2f}{:>10.2f}{:>9.0f} % within 0.5\n",
+                   "sugar at the draw-off, Brix, after three checks", brix.size(), quantile(brix, 0.5),
+                   quantile(brix, 0.9), 100.0 * static_cast<double>(close) / static_cast<double>(brix.size()));
         for (const auto& [from, errors] : steam_) {
             std::vector<double> sizes;
             for (const double error : errors)

@@ -178,6 +178,17 @@ TEST(DrawForecast, WorksOnAReadingAMinuteAndByHandButWider) {
     EXPECT_GT(width(hand), width(quick));
 }
 
+// A typed reading is soon old: what is shown climbs on as the pan did, also where it was typed from another place in
+// the climb each time.
+TEST(DrawForecast, FollowsTheSugarBetweenReadingsByHand) {
+    Rows hand;
+    const double now = boil(hand, {.every = 300, .wait = 700, .detail = "probe=hand"}, 5, 650);
+    const double typed = 61 + 5.9 / 700 * 500, there = 61 + 5.9 / 700 * 650;
+    const Picture picture = hand.at(now);
+    ASSERT_TRUE(picture.brix);
+    EXPECT_NEAR(picture.brix->degrees(), there, 0.5 * (there - typed));
+}
+
 TEST(DrawForecast, TwoAtOneTimeADrawOpenedTwiceAndOneNeverClosedDoNoHarm) {
     Rows rows;
     double now = boil(rows, {}, 2, 1246);
