@@ -55,10 +55,14 @@ private:
             screen_->say(journalWords(trouble));
         }
     }
-    static Boil boilOf(const Journal& journal, ShiftId shift) {
-        Boil boil;
-        for (auto& [id, fact] : journal.facts(shift))
-            boil.add(id, std::move(fact));
+    // For a chart of what is over: its alarms are another matter, and come later.
+    static Boil boilOf(const Journal& journal, const ShiftSummary& summary) {
+        Boil boil{Boil::Alarms::unwatched};
+        boil.reserve(static_cast<std::size_t>(summary.readings + summary.facts));
+        journal.visit(summary.shift.id, [&](FactId id, const Fact& fact) {
+            boil.add(id, fact);
+            return true;
+        });
         return boil;
     }
     // The chart at once; what the engine must be run for comes from a thread of its own.
@@ -66,7 +70,8 @@ private:
         worker_ = {}; // the one before stops first
         auto journal = reading();
         const auto units = console_.choices().units;
-        screen_->showShift(shift, boilOf(journal, shift), shiftStory(summaryOf(journal, shift), units), units);
+        const auto summary = summaryOf(journal, shift);
+        screen_->showShift(shift, boilOf(journal, summary), shiftStory(summary, units), units);
         worker_ = std::jthread{[this, shift, tellStory, opened = ++opened_,
                                 own = std::make_shared<Journal>(std::move(journal))](const std::stop_token& stop) {
             work(*own, shift, tellStory, opened, stop);
@@ -107,9 +112,9 @@ private:
     }
     void lay(ShiftId shift) {
         if (screen_->isLaidOver(shift))
-            screen_->takeOff(shift);
-        else
-            screen_->layOver(shift, boilOf(reading(), shift));
+            return screen_->takeOff(shift);
+        auto journal = reading();
+        screen_->layOver(shift, boilOf(journal, summaryOf(journal, shift)));
     }
     void entries(ShiftId shift) {
         const auto journal = reading();

@@ -24,6 +24,11 @@ struct Boil::Inside {
     std::size_t folded = 0; // facts that `state` holds
     std::vector<RisePoint> trace;
     std::uint64_t rewritten = 0;
+    Alarms alarms = Alarms::watched;
+
+    void take(State& into, const Fact& fact) const {
+        alarms == Alarms::watched ? absorb(into, fact) : absorbUnwatched(into, fact);
+    }
 
     void fold(const Fact& fact);
     void foldAll() {
@@ -39,7 +44,7 @@ struct Boil::Inside {
 void Boil::Inside::fold(const Fact& fact) {
     if (folded > kept.back().folded && fact.at - kept.back().state.now >= keepEvery)
         kept.push_back({folded, trace.size(), state});
-    absorb(state, fact);
+    take(state, fact);
     ++folded;
     traceRise(fact);
 }
@@ -77,9 +82,12 @@ std::vector<Boil::Entry>::iterator Boil::Inside::find(FactId id) {
 }
 
 Boil::Boil() : inside_{std::make_unique<Inside>()} {}
+Boil::Boil(Alarms alarms) : Boil{} { inside_->alarms = alarms; }
 Boil::~Boil() = default;
 Boil::Boil(Boil&&) noexcept = default;
 Boil& Boil::operator=(Boil&&) noexcept = default;
+
+void Boil::reserve(std::size_t facts) { inside_->facts.reserve(facts); }
 
 void Boil::add(FactId id, Fact fact) {
     auto& facts = inside_->facts;
@@ -120,7 +128,7 @@ Picture Boil::pictureAt(Instant now) const {
         ++from;
     State state = from->state;
     for (std::size_t i = from->folded; i < count; ++i)
-        absorb(state, inside.facts[i].fact);
+        inside.take(state, inside.facts[i].fact);
     return picture(state, now);
 }
 

@@ -26,11 +26,16 @@ struct RisePoint {
 
 class Boil {
 public:
+    // To watch for alarms takes two thirds of the time. A chart of a shift that is over asks for none: with
+    // `unwatched` its pictures tell no alarms, and all else is the same.
+    enum class Alarms { watched, unwatched };
     Boil();
+    explicit Boil(Alarms alarms);
     ~Boil();
     Boil(Boil&&) noexcept;
     Boil& operator=(Boil&&) noexcept;
 
+    void reserve(std::size_t facts); // so many are to come
     // Takes its place in time: a late one makes the fold run again from a kept earlier state.
     void add(FactId id, Fact fact);
     // As if it had never been entered. Unknown ids are left alone; true if there was one.

@@ -8,6 +8,11 @@ namespace panside {
 void absorb(State& state, const Fact& fact) {
     // What the clock brings at the very moment of the fact waits for the fact: it may be what was missed.
     state.watch.pass(state, fact.at - std::chrono::microseconds{1});
+    absorbUnwatched(state, fact);
+    state.watch.take(state, fact);
+}
+
+void absorbUnwatched(State& state, const Fact& fact) {
     state.now = fact.at;
     if (const auto* set = std::get_if<Set>(&fact.what))
         state.settings.take(*set);
@@ -20,7 +25,6 @@ void absorb(State& state, const Fact& fact) {
     state.fire.take(state, fact);
     state.balance.take(state, fact);
     state.forecast.take(state, fact);
-    state.watch.take(state, fact);
 }
 
 State apply(State state, const Fact& fact) {

@@ -36,5 +36,7 @@ struct State {
 
 // apply() in place.
 void absorb(State& state, const Fact& fact);
+// The same but for the alarms: no other part looks at them.
+void absorbUnwatched(State& state, const Fact& fact);
 
 } // namespace panside

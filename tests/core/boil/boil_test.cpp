@@ -43,6 +43,33 @@ TEST(Boil, TakesLateFactsAsIfTheyHadComeInTime) {
     EXPECT_EQ(shuffled.rise().size(), inOrder.rise().size());
 }
 
+// A pan that is drawn too late and a probe that falls silent, with a check and a correction between.
+TEST(Boil, UnwatchedTellsTheSameButForTheAlarms) {
+    Rows rows = calm();
+    for (int t = 900; t < 1500; ++t)
+        rows.read(t, "syrup_pan", 104.5 + 0.002 * (t - 900), "degC");
+    rows.add(1510, "draw_open,,,");
+    rows.add(1600, "draw_close,6,L,");
+    rows.add(1700, "density_check,67.5,brix,drawn=" + textOf(noon + Duration{1590}));
+    rows.read(1800, "pressure", 99.0, "kPa");
+    Boil unwatched{Boil::Alarms::unwatched};
+    Boil watched;
+    for (std::size_t i = 0; i < rows.facts.size(); ++i)
+        for (Boil* boil : {&unwatched, &watched})
+            boil->add(static_cast<FactId>(i), rows.facts[i]);
+    ASSERT_EQ(unwatched.rise().size(), watched.rise().size());
+    for (std::size_t i = 0; i < watched.rise().size(); ++i)
+        EXPECT_EQ(unwatched.rise()[i].rise, watched.rise()[i].rise) << i;
+    std::size_t alarms = 0;
+    for (const double t : {600.0, 1500.0, 1620.0, 1800.0}) {
+        Picture seen = watched.pictureAt(noon + Duration{t});
+        alarms += seen.alarms.size();
+        seen.alarms.clear();
+        EXPECT_EQ(unwatched.pictureAt(noon + Duration{t}), seen) << t;
+    }
+    EXPECT_GT(alarms, 0U);
+}
+
 TEST(Boil, AWithdrawnFactWasNeverEntered) {
     Rows rows = calm();
     Boil boil = rows.boil();

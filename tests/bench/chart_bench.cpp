@@ -1,0 +1,146 @@
+// A shift's chart: from its key to the last pixel, and each frame while a hand drags or zooms it with twenty more
+// shifts laid over. Nights of 12 h, six series at one sample a second.
+#include "app/season_book.h"
+#include "core/boil/shift_log.h"
+#include "core/journal/log_import.h"
+#include "core/journal/shift_summary.h"
+#include "tests/bench/night.h"
+#include "ui/review/night_story.h"
+#include "ui/review/review_screen.h"
+
+#include <QApplication>
+#include <QImage>
+#include <QPainter>
+#include <benchmark/benchmark.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <sstream>
+
+namespace panside::bench {
+namespace {
+
+namespace fs = std::filesystem;
+constexpr int laidOver = 20;
+
+class Ground {
+public:
+    Ground() {
+        std::string name = (fs::current_path() / "chart-bench-XXXXXX").string();
+        folder = ::mkdtemp(name.data());
+        Journal journal = Journal::open(place());
+        const auto facts = readLog(night(12)).facts;
+        for (int day = 0; day <= laidOver; ++day) {
+            auto moved = facts;
+            for (Fact& fact : moved)
+                fact.at += std::chrono::days{day};
+            std::istringstream log{writeLog(moved)};
+            shifts.push_back(importLog(journal, log).shift);
+        }
+    }
+    ~Ground() {
+        std::error_code ignored;
+        fs::remove_all(folder, ignored);
+    }
+    fs::path place() const { return folder / "season.journal"; }
+    fs::path folder;
+    std::vector<ShiftId> shifts;
+};
+
+const Ground& ground() {
+    static const Ground one;
+    return one;
+}
+
+// For a chart of what is over: its alarms are another matter, and come later.
+Boil boilOf(const Journal& journal, const ShiftSummary& summary) {
+    Boil boil{Boil::Alarms::unwatched};
+    boil.reserve(static_cast<std::size_t>(summary.readings + summary.facts));
+    journal.visit(summary.shift.id, [&](FactId id, const Fact& fact) {
+        boil.add(id, fact);
+        return true;
+    });
+    return boil;
+}
+
+// What Enter on a shift does before the next key is taken.
+void openAShift(benchmark::State& state) {
+    const ShiftId shift = ground().shifts.front();
+    ReviewScreen screen;
+    screen.wear(Dress{});
+    screen.resize(1366, 768);
+    screen.show();
+    QApplication::processEvents();
+    for ([[maybe_unused]] auto _ : state) {
+        auto journal = Journal::open(ground().place(), Journal::Access::read);
+        const auto summary = summaryOf(journal, shift);
+        screen.showShift(shift, boilOf(journal, summary), shiftStory(summary, Units::us), Units::us);
+        benchmark::DoNotOptimize(screen.grab());
+    }
+    state.counters["goal_ms"] = 150;
+}
+BENCHMARK(openAShift)->Iterations(10)->Unit(benchmark::kMillisecond);
+
+class Laid {
+public:
+    Laid() {
+        auto journal = Journal::open(ground().place(), Journal::Access::read);
+        screen.wear(Dress{});
+        screen.resize(1366, 768);
+        for (const ShiftId shift : ground().shifts) {
+            if (shift == ground().shifts.front())
+                screen.showShift(shift, boilOf(journal, summaryOf(journal, shift)), {}, Units::us);
+            else
+                screen.layOver(shift, boilOf(journal, summaryOf(journal, shift)));
+        }
+        screen.show();
+        QApplication::processEvents(); // only what is on the screen is painted
+    }
+    RiseChart& chart() { return screen.chart(); }
+    ReviewScreen screen;
+};
+Laid& laid() {
+    static Laid one;
+    return one;
+}
+
+// Another shift laid over, or another size of the window: all lines are thinned anew.
+void redrawAllLaidOver(benchmark::State& state) {
+    RiseChart& chart = laid().chart();
+    chart.showWhole();
+    bool closer = true;
+    for ([[maybe_unused]] auto _ : state) {
+        chart.zoomAbout(closer ? 1.3 : 1 / 1.3, 700);
+        closer = !closer;
+        chart.repaint();
+    }
+    state.counters["goal_ms"] = 40;
+    state.counters["paintings"] = chart.paintings();
+}
+BENCHMARK(redrawAllLaidOver)->Iterations(60)->Unit(benchmark::kMillisecond);
+
+void dragAllLaidOver(benchmark::State& state) {
+    RiseChart& chart = laid().chart();
+    chart.showWhole();
+    chart.zoom(2);
+    chart.pan(-0.5);
+    bool later = true;
+    for ([[maybe_unused]] auto _ : state) {
+        chart.pan(later ? 0.02 : -0.02);
+        later = !later;
+        chart.repaint();
+    }
+    state.counters["goal_ms"] = 40;
+    state.counters["paintings"] = chart.paintings();
+}
+BENCHMARK(dragAllLaidOver)->Iterations(60)->Unit(benchmark::kMillisecond);
+
+} // namespace
+} // namespace panside::bench
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application{argc, argv};
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+}
