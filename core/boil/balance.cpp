@@ -21,6 +21,7 @@ constexpr double sapRunsIn = 3600, riseShare = 0.02, leastRise = 8; // seconds; 
 } // namespace
 
 void Balance::take(const State& state, const Fact& fact) {
+    const bool toldBefore = repeatedDraw_.is(fact);
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         takeReading(state, *reading, fact.at);
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
@@ -34,7 +35,7 @@ void Balance::take(const State& state, const Fact& fact) {
         }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
-    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what)) {
+    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && !toldBefore) {
         const double litre = draw->volume ? draw->volume->value.litre() : -1;
         draws_[static_cast<std::size_t>(drawCount_++) % drawsKept] = {fact.at, litre};
         if (litre >= 0)

@@ -3,6 +3,7 @@
 #include "core/boil/outflow.h"
 #include "core/boil/picture.h"
 #include "core/boil/reconcile.h"
+#include "core/boil/repeated_draw.h"
 
 #include <array>
 
@@ -72,9 +73,10 @@ private:
     std::optional<Instant> fedAt_;
     std::array<Draw, drawsKept> draws_{};
     int drawCount_ = 0;
-    double sapIn_ = 0;      // litres
-    double syrupOut_ = 0;   // litres
-    int unmeasured_ = 0;    // draws without a volume
+    double sapIn_ = 0;    // litres
+    double syrupOut_ = 0; // litres
+    int unmeasured_ = 0;  // draws without a volume
+    RepeatedDraw repeatedDraw_;
     double sugarKnown_ = 0; // litres of sap of known sugar
     double sugarMass_ = 0;  // their sugar fraction times litres
     std::optional<Temperature> sapTemperature_;

@@ -24,6 +24,8 @@ constexpr double followedFor = 330; // seconds: entries by hand come each five m
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
 constexpr double crest = 0.2;        // brix
 constexpr double followedWithin = 2; // standard deviations, faded over some readings
+// A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
+constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 constexpr double modelBrix = 0.13, slowNoise = 0.05;
 
@@ -117,6 +119,7 @@ void DrawForecast::open(const State& state, Instant at) {
         happened(at, passedAgo(state, at, readAt_ ? secondsBetween(*readAt_, at) : 0));
     openAt_ = at;
     fallen_ = false;
+    unkeyed_ = {};
 }
 
 // How long ago the mark was passed by what the model says, at most as long as nobody looked.
@@ -134,6 +137,7 @@ void DrawForecast::close(const State& state, Instant at) {
     record_.forgetCycle();
     shutAt_ = at;
     under_ = passed_ = false;
+    unkeyed_ = {};
     // What runs in after the last reading is thinner; one from before the draw says nothing of it.
     double sugar = state.settings.targetDensity().degrees() - 3, sd = 3;
     if (const auto water = state.weather.boiling(at))
@@ -200,7 +204,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
         return;
     readAt_ = at;
     watchMark(state, at, rise, spacing);
-    if (openAt_)
+    if (openAt_ || (!slow && drawnUnkeyed(state, at, sugar->degrees())))
         return;
     const auto slope = slopeAt(sugar->degrees(), water->forModel);
     const auto markSlope = slopeAt(state.settings.targetDensity().degrees(), water->forModel);
@@ -226,6 +230,35 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
     if (shutAt_ && !passed_ && record_.wants(since))
         if (const auto foretold = byPan(state, at))
             record_.keep(since, *foretold, byWaits(at), shown(state, at, *foretold));
+}
+
+// An automatic valve, or a hand that forgot the key: what falls away is not how this pan boils, and must not be taken
+// for its rate. True while it falls; when it turns the draw is over.
+bool DrawForecast::drawnUnkeyed(const State& state, Instant at, double sugar) {
+    if (!unkeyed_.falls) {
+        const bool atMark = sugar > state.settings.targetDensity().degrees() - crest;
+        if (unkeyed_.high > 0 && secondsBetween(unkeyed_.highAt, at) > drawnWithin)
+            unkeyed_.high = 0;
+        if (atMark && sugar >= unkeyed_.high && end_.started()) {
+            unkeyed_.before = end_;
+            unkeyed_.high = sugar;
+            unkeyed_.highAt = at;
+        }
+        if (unkeyed_.high == 0 || sugar > unkeyed_.high - fallsBrix)
+            return false;
+        end_ = unkeyed_.before;
+        unkeyed_.falls = true;
+        unkeyed_.low = sugar;
+        return true;
+    }
+    unkeyed_.turned = sugar < unkeyed_.low ? 0 : unkeyed_.turned + 1;
+    unkeyed_.low = std::min(unkeyed_.low, sugar);
+    if (unkeyed_.turned < 2 && secondsBetween(unkeyed_.highAt, at) < drawnFor)
+        return true;
+    if (unkeyed_.low < unkeyed_.high - drawnBrix)
+        close(state, at);
+    unkeyed_ = {};
+    return false;
 }
 
 std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {
@@ -268,7 +301,7 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
 }
 
 std::optional<Brix> DrawForecast::sugar(Instant now) const {
-    if (openAt_ || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > followedFor ||
+    if (openAt_ || unkeyed_.falls || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > followedFor ||
         std::abs(surprise_) > followedWithin)
         return std::nullopt;
     DrawEnd end = end_;
@@ -321,7 +354,7 @@ Reason DrawForecast::unreached(Instant now) const {
 Reason DrawForecast::silence(const State& state, Instant now) const {
     if (state.course.endedAt)
         return Reason::shiftEnded;
-    if (openAt_)
+    if (openAt_ || unkeyed_.falls)
         return Reason::drawing;
     if (!state.weather.boiling(now))
         return state.weather.why();

@@ -50,6 +50,7 @@ private:
     double passedAgo(const State& state, Instant at, double unread) const;
     void followOffset(const State& state, Instant at);
     void happened(Instant seen, double ago = 0);
+    bool drawnUnkeyed(const State& state, Instant at, double sugar);
 
     double excess(Instant now, const FireHeat& fire) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
@@ -60,6 +61,15 @@ private:
     DrawEnd end_;
     FireHeat fire_;
     Stack stack_;
+    // A draw that nobody keyed: the reading was at the mark and falls as it does when syrup is drawn.
+    struct Unkeyed {
+        DrawEnd before = {};      // the pan as it stood at the mark
+        double high = 0, low = 0; // brix; high 0: it has not been at the mark lately
+        Instant highAt{};
+        bool falls = false;
+        int turned = 0; // readings since the lowest
+    };
+    Unkeyed unkeyed_;
     PastWaits waits_, falls_; // from shut to the mark; from open to back under it
     ForecastRecord record_;
     std::optional<DrawScore> lastScore_;

@@ -1,5 +1,6 @@
 #include "core/journal/shift_summary.h"
 
+#include "core/boil/repeated_draw.h"
 #include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
 
@@ -33,7 +34,8 @@ public:
     explicit Count(ShiftSummary& summary) : summary_{summary} {}
     void take(const Fact& fact) {
         ++summary_.facts;
-        std::visit([this](const auto& what) { count(what); }, fact.what);
+        if (!repeatedDraw_.is(fact))
+            std::visit([this](const auto& what) { count(what); }, fact.what);
         if (std::holds_alternative<Lit>(fact.what) && !summary_.lit)
             summary_.lit = fact.at;
         auto& crew = summary_.crew;
@@ -66,6 +68,7 @@ private:
 
     ShiftSummary& summary_;
     std::optional<Mass> load_;
+    RepeatedDraw repeatedDraw_;
 };
 
 // Readings need not be unpacked for this: the blocks say how many they hold and from when to when.

@@ -1,5 +1,6 @@
 #include "core/season/shift_account.h"
 
+#include "core/boil/repeated_draw.h"
 #include "core/boil/state.h"
 #include "core/physics/wood.h"
 
@@ -65,6 +66,7 @@ struct ShiftAccountant::Inside {
     std::optional<Level> tankFirst, tankLast;
     double inSinceTank = 0; // litres
     std::map<std::string, Instant> on;
+    RepeatedDraw repeatedDraw;
 
     void lookUntil(Instant at);
     void look(Instant at);
@@ -131,9 +133,10 @@ void ShiftAccountant::Inside::lookAtDrawing(const Picture& shown) {
 }
 
 void ShiftAccountant::Inside::count(const Fact& fact) {
+    const bool toldBefore = repeatedDraw.is(fact);
     if (const auto* load = std::get_if<Fired>(&fact.what))
         fired(*load, fact.at);
-    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what))
+    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && !toldBefore)
         closed(*draw);
     else if (const auto* came = std::get_if<SapIn>(&fact.what))
         sap(*came);

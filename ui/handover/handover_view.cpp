@@ -1,5 +1,6 @@
 #include "ui/handover/handover_view.h"
 
+#include "core/boil/repeated_draw.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
@@ -265,7 +266,10 @@ std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
     std::optional<DensityCheck> checked;
     std::optional<std::size_t> filled; // the barrel of the last draw
     Instant closedAt{};
+    RepeatedDraw repeated;
     for (const Fact& fact : facts) {
+        if (repeated.is(fact))
+            continue;
         if (std::holds_alternative<DrawOpened>(fact.what)) {
             checked.reset();
             filled.reset();

@@ -212,7 +212,7 @@ std::string tenths(int value) { return framed(std::string("\x01\x04\x02", 3) + c
 
 // Pulled out and put back a hundred times, each time as another device under another number: the box's own name finds
 // it, and it is read again within 2 s. In each third round the plug is pulled while an answer is on its way, and in
-// each fourth the box has not booted yet and leaves the first question unanswered.
+// each tenth the box has not booted yet and leaves the first question unanswered.
 TEST_F(ModbusPortTest, ComesBackAHundredTimesUnderAnotherNumber) {
     namespace fs = std::filesystem;
     const auto byId = folder_.path() / "by-id";

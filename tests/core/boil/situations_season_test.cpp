@@ -1,0 +1,149 @@
+// First and last boils, other hands and other valves, played through the engine. What is wanted is what people who boil
+// ask for; sizes are common practice, no source.
+#include "tests/core/boil/boil_log.h"
+
+namespace panside {
+namespace {
+
+using test::BoilLog;
+using test::stands;
+using test::stood;
+
+// An automatic valve that the owner fitted: draws come and go, and nobody presses a key.
+TEST(SituationDraw, AValveThatDrawsByItselfIsForetoldLikeAnyOther) {
+    BoilLog log;
+    for (int i = 0; i < 6; ++i)
+        log.cycle(61, 800, false);
+    log.climb(61, 64, 380);
+    const double left = 800 * (66.9 - 61) / (67.3 - 61) - 380;
+    const Picture picture = log.picture();
+    ASSERT_TRUE(picture.drawEta && picture.drawEta->p90);
+    EXPECT_NEAR(seconds(picture.drawEta->p50), left, 90);
+    EXPECT_LE(seconds(picture.drawEta->p10), left);
+    EXPECT_GE(seconds(*picture.drawEta->p90), left);
+    EXPECT_EQ(stood(log.rows, Alarm::scorch_risk).first, -1);
+    EXPECT_EQ(stood(log.rows, Alarm::draw_overdue).first, -1);
+    EXPECT_FALSE(stands(picture, Alarm::above_target));
+}
+
+// One draw, keyed at the pan and at the door; one firing, keyed by both hands.
+TEST(SituationPeople, ADrawThatTwoKeyedIsOneDraw) {
+    BoilLog log;
+    log.rows.add(0, "crew,,,by=Ada").add(0, "crew,,,by=Bea");
+    for (int i = 0; i < 2; ++i) {
+        log.climb(61, 67.3, 800);
+        log.rows.add(log.now, "draw_open,,,by=Ada").add(log.now + 4, "draw_open,,,by=Bea");
+        log.climb(67.3, 61, 80);
+        log.rows.add(log.now, "draw_close,3,L,by=Ada").add(log.now + 6, "draw_close,3,L,by=Bea");
+    }
+    log.hold(61, 60);
+    const Picture picture = log.picture();
+    EXPECT_EQ(picture.draws, 2);
+    ASSERT_TRUE(picture.syrupOut);
+    EXPECT_NEAR(picture.syrupOut->litre(), 6, 1e-6);
+}
+
+// What went into two pails in one draw is two measures, though, and a later draw of the same volume another draw.
+TEST(SituationPeople, TwoPailsOfOneDrawAreBothCounted) {
+    BoilLog log;
+    log.cycle();
+    log.rows.add(log.now + 20, "draw_close,2.5,L,to=second pail");
+    log.hold(61, 60);
+    EXPECT_NEAR(log.picture().syrupOut->litre(), 5.5, 1e-6);
+}
+
+// The first boil of the season: pans full of water to try them, then sap. Nothing is learned and nothing is wrong.
+TEST(SituationSeason, PansTriedWithWaterAreNeitherSteamNorADraw) {
+    BoilLog log;
+    log.hold(0, 1800);
+    const Picture water = log.picture();
+    EXPECT_EQ(water.reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_NEAR(water.rise->kelvin(), 0, 0.1);
+    EXPECT_FALSE(water.drawEta);
+    log.climb(0, 12, 1800);
+    const Picture sap = log.picture();
+    EXPECT_EQ(sap.reading(Series::syrup_pan)->trust, Trust::good);
+    for (std::size_t i = 0; i < alarmCount; ++i)
+        EXPECT_EQ(stood(log.rows, static_cast<Alarm>(i)).first, -1) << nameOf(static_cast<Alarm>(i));
+}
+
+// Drained to numbered pails and put back: the gradient is there at once, and so is the forecast within some minutes.
+TEST(SituationSeason, PansThatWerePutBackGoOnWhereTheyWere) {
+    BoilLog log;
+    log.climb(60.5, 65, 600);
+    const double left = 600 / 4.5 * 1.9;
+    const Picture picture = log.picture();
+    ASSERT_TRUE(picture.drawEta);
+    EXPECT_LE(seconds(picture.drawEta->p10), left);
+    if (picture.drawEta->p90) {
+        EXPECT_GE(seconds(*picture.drawEta->p90), left);
+    }
+}
+// Or mixed together: then there is no gradient to speak of, and no forecast of a draw that is hours away.
+TEST(SituationSeason, PansThatWereMixedForetellNoDrawSoon) {
+    BoilLog log;
+    log.climb(25, 25.8, 1800);
+    const Picture picture = log.picture();
+    if (picture.drawEta) {
+        EXPECT_GT(seconds(picture.drawEta->p50), 3600);
+    }
+    EXPECT_EQ(stood(log.rows, Alarm::scorch_risk).first, -1);
+}
+
+// Niter: in four hours the probe comes to read half a kelvin more over the same syrup. Checks at the draws follow it.
+TEST(SituationReading, NiterThatMovesTheMarkIsFollowedByTheChecks) {
+    BoilLog log;
+    int draws = 0;
+    while (log.now < 4 * 3600) {
+        log.probeHigh = 0.5 * log.now / (4 * 3600.0);
+        log.climb(61, 66.9, 800);
+        if (++draws % 3 == 0)
+            log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
+        log.cycle(61, 60);
+    }
+    log.hold(64, 60);
+    const Picture picture = log.picture();
+    EXPECT_NEAR(picture.target->celsius(), log.boils(66.9) + log.probeHigh, 0.2);
+    EXPECT_EQ(picture.questionedChecks, 0);
+    EXPECT_EQ(stood(log.rows, Alarm::scorch_risk).first, -1);
+}
+
+// A side is switched at six: the probe sits in the thin side now. No draw there, and nothing wrong with the probe.
+TEST(SituationReading, AProbeThatSitsInTheThinSideAfterASwitchIsBelieved) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i)
+        log.cycle();
+    log.climb(61, 64, 300);
+    log.rows.add(log.now, "pan_swapped,,,");
+    log.climb(18, 22, 900);
+    const Picture picture = log.picture();
+    EXPECT_EQ(picture.reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_NEAR(picture.brix->degrees(), 22, 4);
+    EXPECT_EQ(stood(log.rows, Alarm::scorch_risk).first, -1);
+    EXPECT_EQ(stood(log.rows, Alarm::reading_implausible).first, -1);
+    if (picture.drawEta) {
+        EXPECT_GT(seconds(picture.drawEta->p50), 1200);
+    }
+}
+
+// Two fires in one house: the evaporator and the finishing pan, each with its own rhythm and one voice.
+TEST(SituationFire, TwoFiresInOneHouseAreCalledOneByOne) {
+    test::Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t <= 3600; t += 480)
+        rows.add(t, "fired,,,fire=big");
+    for (int t = 100; t <= 3600; t += 720)
+        rows.add(t, "fired,,,fire=finishing");
+    const Picture picture = rows.at(3700);
+    ASSERT_EQ(picture.fires.size(), 2U);
+    EXPECT_EQ(picture.fires[0].name, "finishing"); // 2980 + 720
+    EXPECT_NEAR(seconds(picture.fires[0].due), 0, 60);
+    EXPECT_EQ(picture.fires[1].name, "big"); // 3360 + 480
+    EXPECT_NEAR(seconds(picture.fires[1].due), 140, 60);
+    EXPECT_LE(std::count_if(picture.alarms.begin(), picture.alarms.end(),
+                            [](const AlarmPicture& one) { return one.alarm == Alarm::fire_overdue; }),
+              1);
+}
+
+} // namespace
+} // namespace panside
