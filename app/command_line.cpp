@@ -154,9 +154,13 @@ private:
     void addImport() {
         auto* command = add("import", "Take logs into a journal, each whole or not at all", import_,
                             "  panside import monday.csv tuesday.csv --journal season.db\n"
-                            "A log that is already there is noticed and adds nothing.");
-        command->add_option("LOG", import_.logs, "The shift logs")->required();
+                            "  panside import logger.csv --mapping logger.toml --journal season.db\n"
+                            "A log that is already there is noticed and adds nothing. --mapping says what the columns\n"
+                            "of another logger's table are: a mapping file; or the name of the probe, where the table\n"
+                            "was mapped on the screen; or the word remembered for whatever was mapped there.");
+        command->add_option("LOG", import_.logs, "The shift logs, or other loggers' tables")->required();
         command->add_option("--journal", import_.journal, "The journal; made if there is none")->required();
+        command->add_option("--mapping", import_.mapping, "What the columns of those that are no shift logs are");
         command->add_flag("--json", import_.json, "What was done, as one JSON object");
     }
     void addExport() {

@@ -45,6 +45,7 @@ struct CheckRequest {
 struct ImportRequest {
     std::vector<std::string> logs;
     std::string journal;
+    std::string mapping = {}; // of tables that are no shift logs; empty: there are none
     bool json = false;
 };
 struct ExportRequest {

@@ -1,14 +1,19 @@
 #include "app/commands.h"
 #include "app/journal_status.h"
+#include "app/table_maps.h"
 #include "app/text_file.h"
 #include "core/journal/log_import.h"
+#include "ui/importing/map_view.h"
 
+#include <QTimeZone>
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
 #include <nlohmann/json.hpp>
+#include <optional>
+#include <sstream>
 
 namespace panside {
 
@@ -38,9 +43,33 @@ bool isGood(const Imported& imported) {
     return imported.outcome == ImportOutcome::added || imported.outcome == ImportOutcome::alreadyThere;
 }
 
-Imported importFrom(Journal& journal, const std::string& place) {
-    if (place == "-")
-        return importLog(journal, std::cin);
+// A log or a table, read in; of a table, how many cells held no reading.
+struct ReadIn {
+    Imported imported;
+    std::optional<std::uint64_t> blanks;
+};
+
+ReadIn readFrom(Journal& journal, std::istream& log, const std::string& place, const std::string& mapping) {
+    if (mapping.empty())
+        return {importLog(journal, log), {}};
+    const auto beginning = beginningOf(log);
+    if (isShiftLog(beginning))
+        return {importLog(journal, log), {}};
+    const ForeignMap map = mapNamed(mapping, beginning, place);
+    ForeignRows rows{log, map, zoneClock(QTimeZone{QByteArray::fromStdString(map.zone)})};
+    ReadIn read{importLog(journal, rows), {}};
+    read.blanks = rows.blanks();
+    return read;
+}
+
+ReadIn importFrom(Journal& journal, const std::string& place, const std::string& mapping) {
+    if (place == "-" && mapping.empty())
+        return {importLog(journal, std::cin), {}};
+    if (place == "-") {
+        std::stringstream text; // a table is looked at before it is read
+        text << std::cin.rdbuf();
+        return readFrom(journal, text, calledPlace(place), mapping);
+    }
     if (std::error_code none; std::filesystem::is_directory(place, none))
         throw FileFault{status::refused, place + ": is a folder. Name the log in it."};
     std::ifstream log{place, std::ios::binary};
@@ -48,7 +77,7 @@ Imported importFrom(Journal& journal, const std::string& place) {
         throw FileFault{status::refused, place + ": there is no such file. Look at the name and the folder."};
     if (!log)
         throw FileFault{status::machineFailed, place + ": cannot be read: " + std::strerror(errno) + "."};
-    return importLog(journal, log);
+    return readFrom(journal, log, place, mapping);
 }
 
 void say(const Imported& imported, const std::string& place, std::ostream& out, std::ostream& err) {
@@ -82,13 +111,18 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
         for (const auto& log : request.logs) {
             const auto place = calledPlace(log);
             try {
-                const auto imported = importFrom(journal, log);
+                const auto [imported, blanks] = importFrom(journal, log, request.mapping);
                 if (!isGood(imported))
                     result = std::max(result, status::refused);
-                if (request.json)
+                if (request.json) {
                     answers.push_back(answerFor(imported, place));
+                    if (blanks)
+                        answers.back()["blanks"] = *blanks;
+                }
                 std::ostream silent{nullptr};
                 say(imported, place, request.json ? silent : out, err);
+                if (blanks.value_or(0) > 0 && isGood(imported) && !request.json)
+                    out << place << ": cells without a reading: " << *blanks << ".\n";
             } catch (const FileFault& fault) {
                 err << fault.what() << '\n';
                 result = std::max(result, fault.exitStatus());

@@ -1,13 +1,11 @@
 #include "app/console_screens.h"
-#include "app/places.h"
-#include "core/boil/shift_log.h"
+#include "app/table_maps.h"
 #include "ui/importing/import_screen.h"
 #include "ui/words/journal_words.h"
 #include "ui/words/zone_named.h"
 
-#include <QCryptographicHash>
 #include <QFileDialog>
-#include <QSettings>
+#include <QFileInfo>
 #include <QTimeZone>
 #include <fstream>
 #include <thread>
@@ -16,37 +14,9 @@ namespace panside {
 
 namespace {
 
-constexpr std::size_t beginningSize = 1U << 14; // what a table is known and mapped by
-
-std::string beginningOf(const QString& place) {
+std::string beginningAt(const QString& place) {
     std::ifstream file{place.toStdString(), std::ios::binary};
-    std::string text(beginningSize, '\0');
-    file.read(text.data(), static_cast<std::streamsize>(text.size()));
-    text.resize(static_cast<std::size_t>(file.gcount()));
-    return text;
-}
-
-bool isShiftLog(std::string_view beginning) {
-    if (beginning.starts_with("\xEF\xBB\xBF"))
-        beginning.remove_prefix(3);
-    return beginning.substr(0, beginning.find_first_of("\r\n")) == logHeader;
-}
-
-// A table is known again by what names its columns.
-QString memoryOf(const std::string& beginning) {
-    const auto map = proposedMap(beginning, {});
-    QByteArray heading;
-    for (const std::string& name : sampleOf(beginning, map.delimiter, map.heading, 1).heading)
-        heading += QByteArray::fromStdString(name) + '\n';
-    return QStringLiteral("maps/") + QCryptographicHash::hash(heading, QCryptographicHash::Sha1).toHex();
-}
-
-QSettings mapMemory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
-
-std::optional<ForeignMap> rememberedFor(const std::string& beginning) {
-    auto map = foreignMapIn(mapMemory().value(memoryOf(beginning)).toString().toStdString());
-    // A zone that this machine does not know would be read as UTC: ask again.
-    return map && zoneNamed(QString::fromStdString(map->zone)) ? map : std::nullopt;
+    return beginningOf(file);
 }
 
 // Logs read in, one after another, on a thread of its own: the window goes on, and so does the shift.
@@ -97,10 +67,10 @@ private:
     }
     std::optional<Job> jobFor(std::size_t line) {
         const QString place = places_[static_cast<qsizetype>(line)];
-        const auto beginning = beginningOf(place);
+        const auto beginning = beginningAt(place);
         if (isShiftLog(beginning) || beginning.empty())
             return Job{line, place, {}};
-        auto map = rememberedFor(beginning);
+        auto map = rememberedMap(beginning);
         if (!map) {
             state_.lines[line].unmapped = true;
             return std::nullopt;
@@ -113,13 +83,13 @@ private:
         if (line == state_.lines.end())
             return;
         asked_ = static_cast<std::size_t>(line - state_.lines.begin());
-        beginning_ = beginningOf(places_[static_cast<qsizetype>(asked_)]);
+        beginning_ = beginningAt(places_[static_cast<qsizetype>(asked_)]);
         screen_->askMap(line->name, beginning_, proposedMap(beginning_, QTimeZone::systemTimeZoneId().toStdString()),
                         console_.choices().units);
     }
     // Every table with the same heading is read by it from now on, also those that wait.
     void mapped(const ForeignMap& map) {
-        mapMemory().setValue(memoryOf(beginning_), QString::fromStdString(textOf(map)));
+        rememberMap(beginning_, map);
         std::vector<Job> jobs;
         for (std::size_t i = 0; i < state_.lines.size(); ++i) {
             if (!state_.lines[i].unmapped)

@@ -13,7 +13,7 @@ std::string what(const ProbeFault& fault) {
     case ProbeSlip::syntax:
         return fmt::format("this is no TOML: {}.", given);
     case ProbeSlip::unknownKey:
-        return fmt::format("\"{}\" is no key of a probe file. What may stand here: {}.", key, wanted);
+        return fmt::format("\"{}\" is no key that is known here. What may stand here: {}.", key, wanted);
     case ProbeSlip::missingKey:
         return fmt::format("{} is missing. Write {}.", key, wanted);
     case ProbeSlip::wrongKind:

@@ -4,6 +4,7 @@ PANSIDE names the program, PANSIDE_SOURCE the tree. Needs nothing beyond the sta
 xdotool.
 """
 import datetime
+import hashlib
 import json
 import os
 import pathlib
@@ -147,6 +148,50 @@ class BadInput(Place):
             self.assertIn("1O1", said)
             self.assertIn("bad.csv:4", said)
         self.run_it("export", "--journal", "j.db", status=1)
+
+    def test_another_loggers_table_is_read_by_a_mapping_file(self):
+        table = self.write("logger.csv", "Station 7\nDate;Time;Pan;Stack\n14.03.2027;21:00:00;217,4;410\n"
+                                         "14.03.2027;21:00:30;218,3;open\n")
+        mapping = self.write("logger.toml", 'delimiter = ";"\ndecimal = ","\nheading = 2\ntimes = "day-first"\n'
+                                            'date = "Date"\ntime = "Time"\nzone = "America/New_York"\n'
+                                            'probe = "pan box"\n[[column]]\nis = "Pan"\nreads = "syrup_pan"\n'
+                                            'unit = "degF"\n[[column]]\nis = 4\nreads = "stack"\nunit = "degC"\n')
+        self.run_it("import", table, "--journal", "j.db", status=1)  # without one it is no log
+        done = self.run_it("import", table, "--mapping", mapping, "--journal", "j.db").stdout
+        self.assertIn("cells without a reading: 1", done)
+        rows = self.run_it("export", "--journal", "j.db").stdout.splitlines()
+        # In New York the clocks went forward that morning (second Sunday of March, 15 USC 260a): four hours to UTC.
+        self.assertEqual(rows, [HEADER.strip(), "2027-03-15T01:00:00Z,syrup_pan,217.4,degF,probe=pan box",
+                                "2027-03-15T01:00:00Z,stack,410,degC,probe=pan box",
+                                "2027-03-15T01:00:30Z,syrup_pan,218.3,degF,probe=pan box"])
+        mixed = self.run_it("import", table, SAMPLE, "--mapping", mapping, "--journal", "j.db", "--json").stdout
+        self.assertEqual([one["outcome"] for one in json.loads(mixed)["logs"]], ["alreadyThere", "added"])
+
+    def test_a_mapping_that_does_not_fit_is_told_and_nothing_is_imported(self):
+        table = self.write("logger.csv", "Time,Pan\n2027-03-14 21:00:00,101\n")
+        mapping = self.write("logger.toml", 'time = "Zeit"\nzone = "Mars/Base"\nspeed = 3\n[[column]]\nis = "Pan"\n'
+                                            'reads = "syrup_pan"\nunit = "kPa"\n')
+        told = self.run_it("import", table, "--mapping", mapping, "--journal", "j.db", status=1).stderr
+        for part in ('logger.toml:1:8', '"Time" or "Pan"', "zone", "speed", "degC"):
+            self.assertIn(part, told)
+        told = self.run_it("import", table, "--mapping", "pan box", "--journal", "j.db", status=1).stderr
+        self.assertIn("pan box: is neither a mapping file nor", told)
+
+    def test_a_map_made_on_the_screen_is_used_by_name(self):
+        table = self.write("logger.csv", "Time,Pan\n2027-03-14 21:00:00,101\n")
+        told = self.run_it("import", table, "--mapping", "remembered", "--journal", "j.db", status=1).stderr
+        self.assertIn("no map is remembered", told)
+        # As the screen keeps it: under the SHA-1 of the columns' names, a line each.
+        key = hashlib.sha1(b"Time\nPan\n").hexdigest()
+        choices = self.folder / ".config" / "panside" / "console.ini"
+        choices.parent.mkdir(parents=True)
+        choices.write_text(f'[maps]\n{key}="1|44|point|1|0|-|0|UTC|pan box|1:syrup_pan:degC"\n')
+        self.run_it("import", table, "--mapping", "pan box", "--journal", "j.db")
+        self.assertIn("2027-03-14T21:00:00Z,syrup_pan,101,degC,probe=pan box",
+                      self.run_it("export", "--journal", "j.db").stdout)
+        other = self.write("other.csv", "Time,Stack\n2027-03-15 21:00:00,400\n")
+        told = self.run_it("import", other, "--mapping", "pan box", "--journal", "j.db", status=1).stderr
+        self.assertIn("no map is remembered for a table with these columns", told)
 
     def test_mixed_line_ends_and_a_byte_order_mark_are_no_fault(self):
         log = self.write("mixed.csv", b"\xef\xbb\xbf" + HEADER.replace("\n", "\r\n").encode()

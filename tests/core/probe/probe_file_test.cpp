@@ -132,7 +132,7 @@ unit = "psi"
 offset = "1"
 )"),
         ElementsAre(
-            "probe.toml:3:1: \"bauds\" is no key of a probe file. What may stand here: name, device, protocol, "
+            "probe.toml:3:1: \"bauds\" is no key that is known here. What may stand here: name, device, protocol, "
             "encoding, baud, "
             "parity, stop_bits, checksum, every, field.",
             "probe.toml:4:10: parity cannot be \"evn\". Write \"none\", \"even\" or \"odd\".",
