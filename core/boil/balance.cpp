@@ -110,6 +110,14 @@ void Balance::noteEvaporation(const State& state, Instant now) {
     notedAt_ = now;
 }
 
+std::optional<Balance::Noted> Balance::lastMinute() const {
+    if (minuteCount_ == 0)
+        return std::nullopt;
+    const Minute& last = minutes_[static_cast<std::size_t>(minuteCount_ - 1) % minutes_.size()];
+    return Noted{last.at,
+                 last.litrePerHour < 0 ? std::nullopt : std::optional{VolumeFlow::litrePerHour(last.litrePerHour)}};
+}
+
 double Balance::syrupShare(const State& state) const {
     const Brix sap = sugarKnown_ > 0 ? Brix::massFraction(sugarMass_ / sugarKnown_) : usualSap;
     const auto ratio = sapPerSyrup(sap, state.settings.targetDensity());

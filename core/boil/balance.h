@@ -25,6 +25,12 @@ public:
     // How long the arch burnt on after the last load, by the stack: as long as, at half the heat of a fed fire, it gave
     // what it gave. nullopt until firing has stopped and the fire is nearly out, or where the stack was not read.
     std::optional<Duration> burnOutSeen(const State& state) const;
+    // Evaporation as it was last noted, once a minute of readings; nullopt before the first.
+    struct Noted {
+        Instant at;
+        std::optional<VolumeFlow> steam;
+    };
+    std::optional<Noted> lastMinute() const;
 
 private:
     using Rate = Rated;

@@ -9,13 +9,15 @@ namespace {
 
 // Moments kept to fold again from. At one an interval a shift of twelve hours keeps 144.
 constexpr std::chrono::minutes keepEvery{5};
+constexpr double steamJoins = 150; // seconds between two of its points, across which a line may be drawn
 
 } // namespace
 
 struct Boil::Inside {
     struct Kept {
         std::size_t folded = 0; // how many facts are in it
-        std::size_t rises = 0;  // how long the trace was
+        std::size_t rises = 0;  // how long the traces were
+        std::size_t steams = 0;
         State state;
     };
     std::vector<Entry> facts;
@@ -23,6 +25,7 @@ struct Boil::Inside {
     State state;
     std::size_t folded = 0; // facts that `state` holds
     std::vector<RisePoint> trace;
+    std::vector<SteamPoint> steam;
     std::uint64_t rewritten = 0;
     Alarms alarms = Alarms::watched;
 
@@ -38,15 +41,17 @@ struct Boil::Inside {
     // What follows the first `count` facts is to be folded again.
     void backTo(std::size_t count);
     void traceRise(const Fact& fact);
+    void traceSteam();
     std::vector<Entry>::iterator find(FactId id);
 };
 
 void Boil::Inside::fold(const Fact& fact) {
     if (folded > kept.back().folded && fact.at - kept.back().state.now >= keepEvery)
-        kept.push_back({folded, trace.size(), state});
+        kept.push_back({folded, trace.size(), steam.size(), state});
     take(state, fact);
     ++folded;
     traceRise(fact);
+    traceSteam();
 }
 
 void Boil::Inside::traceRise(const Fact& fact) {
@@ -64,6 +69,14 @@ void Boil::Inside::traceRise(const Fact& fact) {
     trace.push_back({fact.at, static_cast<float>(rise), pan.trust(fact.at), gap});
 }
 
+void Boil::Inside::traceSteam() {
+    const auto minute = state.balance.lastMinute();
+    if (!minute || !minute->steam || (!steam.empty() && steam.back().at == minute->at))
+        return;
+    const bool gap = !steam.empty() && secondsBetween(steam.back().at, minute->at) > steamJoins;
+    steam.push_back({minute->at, static_cast<float>(minute->steam->si()), gap});
+}
+
 void Boil::Inside::backTo(std::size_t count) {
     if (count >= folded)
         return;
@@ -73,6 +86,7 @@ void Boil::Inside::backTo(std::size_t count) {
     state = kept.back().state;
     folded = kept.back().folded;
     trace.resize(kept.back().rises);
+    steam.resize(kept.back().steams);
 }
 
 // What is withdrawn was mostly entered just now.
@@ -137,6 +151,11 @@ const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
 const std::vector<RisePoint>& Boil::rise() const {
     inside_->foldAll();
     return inside_->trace;
+}
+
+const std::vector<SteamPoint>& Boil::steam() const {
+    inside_->foldAll();
+    return inside_->steam;
 }
 
 std::optional<Instant> Boil::started() const {

@@ -24,6 +24,13 @@ struct RisePoint {
     bool gapBefore; // nothing was read for so long before it that no line may be drawn across
 };
 
+// The same of what boils off, reconciled: one a minute where it is known.
+struct SteamPoint {
+    Instant at;
+    float rate; // cubic metres a second
+    bool gapBefore;
+};
+
 class Boil {
 public:
     // To watch for alarms takes two thirds of the time. A chart of a shift that is over asks for none: with
@@ -49,7 +56,8 @@ public:
     };
     const std::vector<Entry>& facts() const;    // by time
     const std::vector<RisePoint>& rise() const; // by time, for the chart
-    std::optional<Instant> started() const;     // the first fact's time
+    const std::vector<SteamPoint>& steam() const;
+    std::optional<Instant> started() const; // the first fact's time
     // How often what is already drawn may have changed (late fact, withdrawal, new offset): redraw all when it moves.
     std::uint64_t rewritten() const;
 

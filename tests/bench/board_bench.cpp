@@ -81,7 +81,8 @@ struct OurBoard {
         ShiftTrace& trace = board.chart().trace();
         trace.take(RisePoint{second(t), static_cast<float>(value(0, t)), Trust::good, false});
         trace.take(Fact{second(t), Reading{Series::stack, 500 + 40 * value(1, t), Unit::degC, ""}});
-        trace.take(pictureAt(t));
+        if (t % 60 == 0)
+            trace.take(SteamPoint{second(t), static_cast<float>(pictureAt(t).evaporation->si()), false});
     }
     void newSecond() {
         ++t;

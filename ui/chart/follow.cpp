@@ -5,7 +5,9 @@ namespace panside {
 bool ShiftTrace::follow(const Boil& boil) {
     const auto& facts = boil.facts();
     const auto& rises = boil.rise();
-    if (rewritten_ != boil.rewritten() || facts.size() < factsTaken_ || rises.size() < risesTaken_) {
+    const auto& steam = boil.steam();
+    if (rewritten_ != boil.rewritten() || facts.size() < factsTaken_ || rises.size() < risesTaken_ ||
+        steam.size() < steamTaken_) {
         forgetFacts();
         rewritten_ = boil.rewritten();
     }
@@ -14,6 +16,8 @@ bool ShiftTrace::follow(const Boil& boil) {
         take(facts[factsTaken_].fact);
     for (; risesTaken_ < rises.size(); ++risesTaken_)
         take(rises[risesTaken_]);
+    for (; steamTaken_ < steam.size(); ++steamTaken_)
+        take(steam[steamTaken_]);
     return any;
 }
 

@@ -42,7 +42,6 @@ void RiseChart::display(const Picture& picture) {
     if (picture == picture_)
         return;
     picture_ = picture;
-    trace_.take(picture);
     rescale();
     redrawSoon();
 }

@@ -3,11 +3,6 @@
 #include <algorithm>
 
 namespace panside {
-namespace {
-
-constexpr double evaporationEvery = 10; // seconds between two values kept: it moves slowly
-
-} // namespace
 
 void ShiftTrace::take(const Fact& fact) {
     if (!begun_)
@@ -49,15 +44,8 @@ std::optional<Instant> ShiftTrace::momentOf(LaidFrom from) const {
     return std::nullopt;
 }
 
-void ShiftTrace::take(const Picture& picture) {
-    if (!picture.evaporation)
-        return;
-    const double since = lastEvaporation_ ? secondsBetween(*lastEvaporation_, picture.at) : 1e9;
-    if (since < evaporationEvery)
-        return;
-    const bool gap = lastEvaporation_ && since > 12 * evaporationEvery;
-    evaporation_.add({picture.at, static_cast<float>(picture.evaporation->si()), Trust::good, gap});
-    lastEvaporation_ = picture.at;
+void ShiftTrace::take(const SteamPoint& point) {
+    evaporation_.add({point.at, point.rate, Trust::good, point.gapBefore});
 }
 
 // A probe that was silent for 10 s or 3 of its usual spacings leaves a gap; readings typed in are joined up to 20 min.
@@ -74,6 +62,7 @@ void ShiftTrace::takeStack(Instant at, const Reading& reading) {
 void ShiftTrace::forgetFacts() {
     rise_.clear();
     stack_.clear();
+    evaporation_.clear();
     events_.clear();
     draws_.clear();
     begun_.reset();
@@ -82,13 +71,11 @@ void ShiftTrace::forgetFacts() {
     lastStack_.reset();
     stackSpacing_ = 0;
     clock_.forget();
-    factsTaken_ = risesTaken_ = 0;
+    factsTaken_ = risesTaken_ = steamTaken_ = 0;
 }
 
 void ShiftTrace::clear() {
     forgetFacts();
-    evaporation_.clear();
-    lastEvaporation_.reset();
     rewritten_.reset();
 }
 

@@ -25,8 +25,7 @@ public:
     // The same by hand: in the order of time.
     void take(const Fact& fact);
     void take(const RisePoint& point);
-    // What no fact says and only a picture knows: water boiled off, one value each few seconds.
-    void take(const Picture& picture);
+    void take(const SteamPoint& point);
     void clear();
     void setColumn(std::chrono::microseconds span);
 
@@ -49,10 +48,10 @@ private:
     Thinned rise_, stack_, evaporation_;
     std::vector<Fact> events_;
     std::vector<Draw> draws_;
-    std::optional<Instant> begun_, litAt_, boiledAt_, lastStack_, lastEvaporation_;
+    std::optional<Instant> begun_, litAt_, boiledAt_, lastStack_;
     double stackSpacing_ = 0; // seconds, usual
     WallClock clock_;
-    std::size_t factsTaken_ = 0, risesTaken_ = 0;
+    std::size_t factsTaken_ = 0, risesTaken_ = 0, steamTaken_ = 0;
     std::optional<std::uint64_t> rewritten_;
 };
 

@@ -36,6 +36,31 @@ TEST(Balance, WhatLeavesTheTankIsBoiledOffButForTheSyrup) {
     EXPECT_GT(picture.fuel.evaporationSd->litrePerHour(), 0);
 }
 
+// What the strip of the fire draws is what the board showed, whether it was open then or is opened afterwards, and
+// follows a fact entered late or taken back.
+TEST(Balance, EvaporationIsTracedFromTheFactsAlone) {
+    const Rows rows = boil(200, 5400);
+    const Boil opened = rows.boil();
+    const auto& steam = opened.steam();
+    ASSERT_GT(steam.size(), 40U);
+    for (const auto& point : {steam.front(), steam[20], steam.back()})
+        EXPECT_NEAR(point.rate / opened.pictureAt(point.at).evaporation.value().si(), 1, 1e-3);
+    EXPECT_LE(secondsBetween(steam.back().at, rows.facts.back().at), 60);
+
+    const auto ratesOf = [](const Boil& boil) {
+        std::vector<float> rates;
+        for (const auto& point : boil.steam())
+            rates.push_back(point.rate);
+        return rates;
+    };
+    Boil live = rows.boil();
+    const auto before = ratesOf(live);
+    live.add(1000000, Rows{}.read(4000, "tank_level", 900, "L", "probe=hand").facts.front());
+    EXPECT_NE(ratesOf(live), before);
+    live.withdraw(1000000);
+    EXPECT_EQ(ratesOf(live), before);
+}
+
 TEST(Balance, TheHeatIsAccountedForAndNotForcedToClose) {
     const auto picture = boil(60, 7200).at(7200);
     ASSERT_TRUE(picture.fuel.hour);

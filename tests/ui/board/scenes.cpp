@@ -224,12 +224,9 @@ void fillTrace(ShiftTrace& trace) {
                                  t == 4300});
         const double flue = Temperature::fahrenheit(560 + 230 * heat + 8 * noise / 0.03).kelvin();
         say(t, Reading{Series::stack, flue, Unit::degF, ""});
-        if (t > 1800 && t % 10 == 0) {
-            Picture picture;
-            picture.at = evening(t);
-            picture.evaporation = VolumeFlow::gallonPerHour(48 + 20 * heat);
-            trace.take(picture);
-        }
+        if (t > 1800 && t % 60 == 0)
+            trace.take(
+                SteamPoint{evening(t), static_cast<float>(VolumeFlow::gallonPerHour(48 + 20 * heat).si()), false});
     }
 }
 

@@ -52,6 +52,38 @@ TEST(Thinned, GivesBackTheSampleNearest) {
     EXPECT_EQ(series.nearest(scenes::evening(5000)).value, 90);
 }
 
+// A console that was started again draws what the one before it drew, and forgets what a late fact undid.
+TEST(ShiftTrace, HoldsEvaporationAlsoOfWhatItDidNotSee) {
+    Boil boil;
+    ShiftTrace live;
+    FactId id = 0;
+    const auto read = [&](double t, Series series, double si, Unit unit) {
+        boil.add(id++, Fact{scenes::evening(t), Reading{series, si, unit, ""}});
+    };
+    read(0, Series::pressure, 101300, Unit::kPa);
+    for (int t = 0; t < 4800; t += 10) {
+        read(t, Series::syrup_pan, Temperature::celsius(102 + 0.01 * (t % 7)).kelvin(), Unit::degC);
+        read(t, Series::tank_level, Volume::litre(1500 - 200.0 * t / 3600).si(), Unit::L);
+        live.follow(boil);
+    }
+    const auto ratesOf = [](const ShiftTrace& trace) {
+        std::vector<float> rates;
+        for (std::size_t i = 0; i < trace.evaporation().size(); ++i)
+            rates.push_back(trace.evaporation().sample(i).value);
+        return rates;
+    };
+    const auto opened = [&] {
+        ShiftTrace trace;
+        trace.follow(boil);
+        return ratesOf(trace);
+    };
+    ASSERT_FALSE(ratesOf(live).empty());
+    EXPECT_EQ(ratesOf(live), opened());
+    read(3000, Series::tank_level, Volume::litre(900).si(), Unit::L);
+    live.follow(boil);
+    EXPECT_EQ(ratesOf(live), opened());
+}
+
 TEST(TimeScale, PutsNowBeforeTheRightFifth) {
     const Instant now = scenes::evening(7200);
     const TimeScale scale = scaleFor(now, Duration{9000}, 0.8, 100, 900);
