@@ -1,6 +1,7 @@
 #include "app/console_screens.h"
 #include "ui/handover/handover_view.h"
 #include "ui/page/keyed_page.h"
+#include "ui/words/journal_words.h"
 
 #include <QFileDialog>
 
@@ -55,7 +56,7 @@ void addHandover(Console& console, Session& session, const std::filesystem::path
             page->show(words(), {{QStringLiteral("print"), Console::tr("Print"), Qt::Key_P},
                                  {QStringLiteral("pdf"), Console::tr("Write a PDF"), Qt::Key_W}});
         } catch (const JournalError& trouble) {
-            page->say(QString::fromStdString(trouble.what()));
+            page->say(journalWords(trouble));
         }
     };
     QObject::connect(page, &KeyedPage::left, &console, &Console::showBoard);
@@ -72,7 +73,7 @@ void addHandover(Console& console, Session& session, const std::filesystem::path
                               ? Console::tr("Written: %1").arg(place)
                               : Console::tr("%1 could not be written.").arg(place));
         } catch (const JournalError& trouble) {
-            page->say(QString::fromStdString(trouble.what()));
+            page->say(journalWords(trouble));
         }
     });
     console.addScreen(Action::handover, page, show, [page](const Dress& dress) { page->wear(dress); });

@@ -1,5 +1,6 @@
 #include "app/console_screens.h"
 #include "ui/keeping/keeping_view.h"
+#include "ui/words/journal_words.h"
 
 #include <QFileDialog>
 #include <QTimer>
@@ -85,7 +86,7 @@ private:
             try {
                 ending = work();
             } catch (const JournalError& trouble) {
-                ending = [this, said = QString::fromStdString(trouble.what())] {
+                ending = [this, said = journalWords(trouble)] {
                     page_->say(said);
                     console_.say(said);
                 };
@@ -106,7 +107,7 @@ private:
             } catch (const JournalError& trouble) {
                 if (trouble.trouble() != JournalTrouble::damaged)
                     throw;
-                health.findings.emplace_back(trouble.what());
+                health.findings.emplace_back(journalWords(trouble).toStdString());
             }
             return [this, health] { found(health); };
         });
@@ -181,7 +182,7 @@ private:
                 state_.restoringFrom = place;
                 chosen_ = pathOf(place);
             } else {
-                page_->say(QString::fromStdString(trouble.what()));
+                page_->say(journalWords(trouble));
             }
         }
     }
@@ -211,7 +212,7 @@ private:
             page_->say(Console::tr("It is in place. What was there before is kept as %1.").arg(textOfPath(kept)));
             state_.health.reset();
         } catch (const JournalError& trouble) {
-            page_->say(QString::fromStdString(trouble.what()));
+            page_->say(journalWords(trouble));
         }
         takeUp();
         forget();
@@ -228,7 +229,7 @@ private:
             session_.takeUp(keeperIn(std::move(journal)), std::move(facts));
             console_.setNotice({});
         } catch (const JournalError& trouble) {
-            console_.say(QString::fromStdString(trouble.what()));
+            console_.say(journalWords(trouble));
         }
     }
 

@@ -1,7 +1,10 @@
 #include "app/console_screens.h"
 #include "core/boil/shift_log.h"
 #include "core/journal/log_import.h"
+#include "ui/importing/import_view.h"
 #include "ui/paper/paper_screen.h"
+#include "ui/words/fault_words.h"
+#include "ui/words/journal_words.h"
 
 #include <sstream>
 
@@ -20,11 +23,15 @@ void addPaper(Console& console, Session& session) {
                 fact.entered = std::chrono::floor<std::chrono::seconds>(session.now());
             std::istringstream log{writeLog(facts)};
             const auto imported = importLog(*journal, log);
-            screen->say(QString::fromStdString(sentence(imported, Console::tr("Paper log").toStdString())));
+            const QString what = importedWords(imported);
+            screen->say(Console::tr("Paper log: %1")
+                            .arg(imported.faults.empty()
+                                     ? what
+                                     : what + u' ' + faultWords(imported.faults.front(), Console::tr("Paper log"))));
             if (imported.outcome == ImportOutcome::added)
                 screen->clear();
         } catch (const JournalError& trouble) {
-            screen->say(QString::fromStdString(trouble.what()));
+            screen->say(journalWords(trouble));
         }
     });
     console.addScreen(

@@ -5,6 +5,7 @@
 #include "app/text_file.h"
 #include "ui/review/review_screen.h"
 #include "ui/season/season_screen.h"
+#include "ui/words/journal_words.h"
 
 #include <QFileDialog>
 #include <QSettings>
@@ -30,7 +31,7 @@ public:
             screen_->display(shifts_);
             workOutTheRest();
         } catch (const JournalError& trouble) {
-            screen_->say(QString::fromStdString(trouble.what()));
+            screen_->say(journalWords(trouble));
         }
     }
 
@@ -52,7 +53,7 @@ private:
         } catch (const FileFault& fault) {
             screen_->say(QString::fromStdString(fault.what()));
         } catch (const JournalError& trouble) {
-            screen_->say(QString::fromStdString(trouble.what()));
+            screen_->say(journalWords(trouble));
         }
     }
     void write(const SeasonChoice& choice, const std::string& place) {
@@ -94,8 +95,7 @@ private:
                 });
             }
         } catch (const JournalError& trouble) {
-            QMetaObject::invokeMethod(this,
-                                      [this, words = QString::fromStdString(trouble.what())] { screen_->say(words); });
+            QMetaObject::invokeMethod(this, [this, words = journalWords(trouble)] { screen_->say(words); });
         }
     }
     void take(ShiftId id, ShiftAccount account) {

@@ -766,6 +766,74 @@
 <context>
     <name>FaultWords</name>
     <message>
+        <source>row</source>
+        <translation>ligne</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>colonne %1</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 cases</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>a number and degC or degF, as in 98.9degC</source>
+        <translation>un nombre et degC ou degF, comme 98.9degC</translation>
+    </message>
+    <message>
+        <source>a number of %1</source>
+        <translation>un nombre de %1</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>plus de %1</translation>
+    </message>
+    <message>
+        <source>a reading or an event</source>
+        <translation>une mesure ou un événement</translation>
+    </message>
+    <message>
+        <source>name=ALARM</source>
+        <translation>name=ALARME</translation>
+    </message>
+    <message>
+        <source>key=SETTING</source>
+        <translation>key=RÉGLAGE</translation>
+    </message>
+    <message>
+        <source>by=NAME or off=NAME</source>
+        <translation>by=NOM ou off=NOM</translation>
+    </message>
+    <message>
+        <source>key=value, each key once, with ; between</source>
+        <translation>clé=valeur, chaque clé une fois, avec ; entre elles</translation>
+    </message>
+    <message>
+        <source>a time as in %1, or choose another form</source>
+        <translation>une heure comme %1, ou choisissez une autre forme</translation>
+    </message>
+    <message>
+        <source>a time as in %1</source>
+        <translation>une heure comme %1</translation>
+    </message>
+    <message>
+        <source>a time that clocks did not go forward over, or choose the zone of its clock</source>
+        <translation>une heure que le passage à l'heure d'été n'a pas sautée, ou choisissez le fuseau de son horloge</translation>
+    </message>
+    <message>
+        <source>one row a line, each under a million characters</source>
+        <translation>une ligne par mesure, chacune de moins d'un million de caractères</translation>
+    </message>
+    <message>
+        <source>%1 cells or more, as they are mapped</source>
+        <translation>%1 cases ou plus, comme elles ont été désignées</translation>
+    </message>
+    <message>
         <source>value</source>
         <translation>valeur</translation>
     </message>
@@ -1683,6 +1751,58 @@
 </context>
 <context>
     <name>JournalWords</name>
+    <message>
+        <source>a fact of the shift %1</source>
+        <translation>un fait de la veille %1</translation>
+    </message>
+    <message>
+        <source>readings of the shift %1</source>
+        <translation>des mesures de la veille %1</translation>
+    </message>
+    <message>
+        <source>the disk does not give back what was written</source>
+        <translation>le disque ne rend pas ce qui fut écrit</translation>
+    </message>
+    <message>
+        <source>the file may not be written</source>
+        <translation>il est interdit d'écrire dans le fichier</translation>
+    </message>
+    <message>
+        <source>its folder may not be written: %1</source>
+        <translation>il est interdit d'écrire dans son dossier : %1</translation>
+    </message>
+    <message>
+        <source>another journal lies in its place</source>
+        <translation>un autre journal est à sa place</translation>
+    </message>
+    <message>
+        <source>it was opened to read</source>
+        <translation>il fut ouvert en lecture</translation>
+    </message>
+    <message>
+        <source>it is there already; name a new file</source>
+        <translation>il est déjà là ; nommez un nouveau fichier</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>c'est un dossier</translation>
+    </message>
+    <message>
+        <source>process unknown</source>
+        <translation>processus inconnu</translation>
+    </message>
+    <message>
+        <source>process %1</source>
+        <translation>processus %1</translation>
+    </message>
+    <message>
+        <source>its form is %1, this program knows forms up to %2</source>
+        <translation>sa forme est la %1, ce programme connaît les formes jusqu'à %2</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>numéro %1</translation>
+    </message>
     <message>
         <source>there is no journal here. Check the path.</source>
         <translation>il n'y a pas de journal ici. Vérifiez le chemin.</translation>

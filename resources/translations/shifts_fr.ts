@@ -635,6 +635,10 @@
         <translation>Cahier</translation>
     </message>
     <message>
+        <source>Paper log: %1</source>
+        <translation>Cahier : %1</translation>
+    </message>
+    <message>
         <source>This console may not write in the journal.</source>
         <translation>Cette console ne peut pas écrire dans le journal.</translation>
     </message>

@@ -1,6 +1,7 @@
 #include "ui/keeping/keeping_view.h"
 
 #include "ui/look/wall_clock.h"
+#include "ui/words/journal_words.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -39,8 +40,8 @@ QString healthWords(const KeepingState& state) {
         QStringLiteral("<ul>");
     constexpr std::size_t most = 12;
     for (std::size_t i = 0; i < state.health->findings.size() && i < most; ++i)
-        words += QStringLiteral("<li>") + QString::fromStdString(state.health->findings[i]).toHtmlEscaped() +
-                 QStringLiteral("</li>");
+        words +=
+            QStringLiteral("<li>") + foundWords(state.health->findings[i]).toHtmlEscaped() + QStringLiteral("</li>");
     if (state.health->findings.size() > most)
         words += QStringLiteral("<li>") +
                  tr(QT_TRANSLATE_NOOP("Keeping", "and %1 more")).arg(state.health->findings.size() - most) +

@@ -1,5 +1,7 @@
 #include "ui/words/journal_words.h"
 
+#include "ui/words/known_phrase.h"
+
 #include <QCoreApplication>
 
 namespace panside {
@@ -65,6 +67,24 @@ QString said(JournalTrouble trouble) {
 
 } // namespace
 
+QString foundWords(const std::string& found) {
+    static constexpr const char* phrases[] = {
+        QT_TRANSLATE_NOOP("JournalWords", "a fact of the shift %1"),
+        QT_TRANSLATE_NOOP("JournalWords", "readings of the shift %1"),
+        QT_TRANSLATE_NOOP("JournalWords", "the disk does not give back what was written"),
+        QT_TRANSLATE_NOOP("JournalWords", "the file may not be written"),
+        QT_TRANSLATE_NOOP("JournalWords", "its folder may not be written: %1"),
+        QT_TRANSLATE_NOOP("JournalWords", "another journal lies in its place"),
+        QT_TRANSLATE_NOOP("JournalWords", "it was opened to read"),
+        QT_TRANSLATE_NOOP("JournalWords", "it is there already; name a new file"),
+        QT_TRANSLATE_NOOP("JournalWords", "it is a folder"),
+        QT_TRANSLATE_NOOP("JournalWords", "process unknown"),
+        QT_TRANSLATE_NOOP("JournalWords", "process %1"),
+        QT_TRANSLATE_NOOP("JournalWords", "its form is %1, this program knows forms up to %2"),
+        QT_TRANSLATE_NOOP("JournalWords", "number %1")};
+    return knownPhrase(found, "JournalWords", phrases);
+}
+
 QString journalWords(JournalTrouble trouble, const QString& place, const QString& given) {
     const bool bare = given.isEmpty() || trouble == JournalTrouble::noSuchShift;
     QString words = said(trouble);
@@ -73,8 +93,7 @@ QString journalWords(JournalTrouble trouble, const QString& place, const QString
 }
 
 QString journalWords(const JournalError& error) {
-    return journalWords(error.trouble(), QString::fromStdString(error.place().string()),
-                        QString::fromStdString(error.given()));
+    return journalWords(error.trouble(), QString::fromStdString(error.place().string()), foundWords(error.given()));
 }
 
 } // namespace panside

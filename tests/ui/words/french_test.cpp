@@ -1,11 +1,14 @@
 // The French of the console, as the built program reads it.
+#include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
+#include "core/journal/foreign_log.h"
 #include "core/physics/wood.h"
 #include "tests/ui/words/marked_texts.h"
 #include "ui/board/actions.h"
 #include "ui/board/board.h"
 #include "ui/entry/entry_sheet.h"
 #include "ui/importing/import_screen.h"
+#include "ui/importing/map_view.h"
 #include "ui/look/press.h"
 #include "ui/page/page.h"
 #include "ui/paper/paper_screen.h"
@@ -26,12 +29,14 @@
 #include <QLabel>
 #include <QRegularExpression>
 #include <QTextBrowser>
+#include <QTimeZone>
 #include <QTranslator>
 #include <QXmlStreamReader>
 #include <functional>
 #include <gtest/gtest.h>
 #include <map>
 #include <set>
+#include <sstream>
 
 namespace panside {
 namespace {
@@ -279,6 +284,62 @@ TEST_F(French, HasOtherWordsForEveryFaultOfALogAndOfTheJournal) {
         return words.size() > 8 ? words : QString{};
     };
     EXPECT_GE(expectOtherForEach<JournalTrouble>(JournalTrouble::noSuchFile, troubled), 16);
+}
+
+// What to do is French as well, wherever a log or another logger's table may be wrong: rows from the outside, and none
+// of the words that the English hints are made of.
+TEST_F(French, SaysWhatToDoInFrench) {
+    const char* const wrong[] = {"2026-03-14T18:42,lit,,,",
+                                 "2026-03-14T18:42:00Z,,,,",
+                                 "2026-03-14T18:42:00Z,syrup_pan,hot,degC,",
+                                 "2026-03-14T18:42:00Z,syrup_pan,103,,",
+                                 "2026-03-14T18:42:00Z,syrup_pan,103,degX,",
+                                 "2026-03-14T18:42:00Z,syrup_pan,103,kPa,",
+                                 "2026-03-14T18:42:00Z,syrup_pan,,degC,",
+                                 "2026-03-14T18:42:00Z,pressure,-4,kPa,",
+                                 "2026-03-14T18:42:00Z,lit,4,,",
+                                 "2026-03-14T18:42:00Z,fired,12,kg,moisture=wet",
+                                 "2026-03-14T18:42:00Z,fired,12,kg,inferred=maybe",
+                                 "2026-03-14T18:42:00Z,fired,12,kg,wood",
+                                 "2026-03-14T18:42:00Z,fired,12,kg,wood=maple;wood=ash",
+                                 "2026-03-14T18:42:00Z,density_check,66,brix,with=eye",
+                                 "2026-03-14T18:42:00Z,density_check,66,brix,temp=hot",
+                                 "2026-03-14T18:42:00Z,density_check,66,brix,drawn=early",
+                                 "2026-03-14T18:42:00Z,density_check,660,brix,",
+                                 "2026-03-14T18:42:00Z,sap_in,100,L,brix=sweet",
+                                 "2026-03-14T18:42:00Z,sap_in,100,L,entered=late",
+                                 "2026-03-14T18:42:00Z,alarm_seen,,,",
+                                 "2026-03-14T18:42:00Z,crew,,,",
+                                 "2026-03-14T18:42:00Z,set,4,min,"};
+    std::vector<Fault> faults;
+    for (const char* row : wrong) {
+        auto read = factOfLine(row);
+        ASSERT_TRUE(std::holds_alternative<Fault>(read)) << row;
+        faults.push_back(std::get<Fault>(read));
+    }
+    // Cells missing, a time in another form, one that clocks went forward over (second Sunday of March), no number.
+    const ForeignMap map{
+        ',', false, 1, 0, {}, TimeForm::yearFirst, "America/New_York", {}, {{1, Series::syrup_pan, Unit::degC}}};
+    for (const char* row :
+         {"2027-03-14 21:00:00", "14.03.2027 21:00,101", "2027-03-14 02:30:00,101", "2027-03-14 21:00:00,hot"}) {
+        std::istringstream table{std::string{"Time,Pan\n"} + row + "\n"};
+        auto read = ForeignRows{table, map, zoneClock(QTimeZone{"America/New_York"})}.next();
+        ASSERT_TRUE(read && !read->faults.empty()) << row;
+        faults.push_back(read->faults.front());
+    }
+    speak(true);
+    const QRegularExpression english{QStringLiteral(
+        "\\b(an|and|as|or|the|than|of|in|time|number|more|each|between|cells|row|column|reading|write)\\b")};
+    for (const Fault& fault : faults) {
+        QString said = faultWords(fault, QStringLiteral("-"));
+        said.remove(QString::fromStdString(fault.given));
+        said.remove(QStringLiteral("degC or degF"));
+        EXPECT_FALSE(english.match(said).hasMatch()) << said.toStdString() << " (" << fault.wanted << ")";
+    }
+    EXPECT_EQ(foundWords("readings of the shift 2027-03-14T18:00:00Z"),
+              QStringLiteral("des mesures de la veille 2027-03-14T18:00:00Z"));
+    EXPECT_EQ(foundWords("its form is 7, this program knows forms up to 4"),
+              QStringLiteral("sa forme est la 7, ce programme connaît les formes jusqu'à 4"));
 }
 
 // All that a screen shows in French, as far as it has a French other than its English: none of it is English.
