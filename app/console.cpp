@@ -159,8 +159,11 @@ void Console::openWaterCheck() {
     water_->begin(pan->probe, behind_.session.now(), choices_.units);
     lookAtWater(board_->picture());
     water_->adjustSize();
-    const QRect room = stack_->geometry();
-    water_->move(room.center() - QPoint{water_->width() / 2, water_->height() / 2});
+    // Over the chart, so that the cards' numbers stay in sight.
+    const QRect room = stack_->geometry(), chart = board_->chart().geometry();
+    const bool overChart = board_->chart().isVisible() && chart.width() >= water_->width();
+    water_->move((overChart ? chart.translated(room.topLeft()) : room).center() -
+                 QPoint{water_->width() / 2, water_->height() / 2});
 }
 
 void Console::lookAtWater(const Picture& picture) {

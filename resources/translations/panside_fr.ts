@@ -1597,7 +1597,7 @@
     </message>
     <message>
         <source>Leave this port out</source>
-        <translation>Laisser ce port</translation>
+        <translation>Ne pas lire ce port</translation>
     </message>
     <message>
         <source>Back to the board</source>
@@ -1626,6 +1626,22 @@
     <message>
         <source>%1 baud</source>
         <translation>%1 bauds</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>colonnes</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>paires</translation>
+    </message>
+    <message>
+        <source>JSON objects</source>
+        <translation>objets JSON</translation>
+    </message>
+    <message>
+        <source>Nothing is asked for yet. Add a register, as the instrument's manual numbers it.</source>
+        <translation>Rien n'est encore demandé. Ajoutez un registre, au numéro que donne le manuel de l'appareil.</translation>
     </message>
     <message>
         <source>recognised: %1</source>

@@ -352,6 +352,10 @@
         <translation>%1 a disparu. Voyez la prise et le courant ; la lecture reprend d'elle-même à son retour.</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
         <source>open; nothing has come yet.</source>
         <translation>ouvert ; rien n'est encore venu.</translation>
     </message>
@@ -547,8 +551,8 @@
         <translation>%1 trop haut</translation>
     </message>
     <message>
-        <source>reads %1 · scatters by %2 · stood for %3 of %4 s</source>
-        <translation>lit %1 · varie de %2 · stable %3 s sur %4</translation>
+        <source>reads %1 · scatters by %2 · watched for %3 of %4 s</source>
+        <translation>lit %1 · varie de %2 · suivie %3 s sur %4</translation>
     </message>
     <message>
         <source> · today this probe should read %1</source>

@@ -29,7 +29,7 @@ QString offWords(TemperatureDifference off, Units units) {
 QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
     if (!look.at)
         return {};
-    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · scatters by %2 · stood for %3 of %4 s"))
+    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · scatters by %2 · watched for %3 of %4 s"))
                         .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
                         .arg(std::lround(look.watched.count()))
                         .arg(std::lround(waterWatch.count()));

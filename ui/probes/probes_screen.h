@@ -60,6 +60,8 @@ private:
     void buildFields();
     void refresh();
     void refreshWiring();
+    QString encodingWord(Encoding encoding) const;
+    QStringList newestLines() const;
     void refreshQuestion();
     void refreshPanel();
     void changed();

@@ -61,7 +61,7 @@ void ProbesScreen::build() {
     sentence_ = label(QStringLiteral("portSentence"), mm::words);
     column->addWidget(sentence_);
     buildWiring(column);
-    lines_ = label(QStringLiteral("lines"), mm::smallWords);
+    lines_ = label(QStringLiteral("lines"), mm::words);
     QFont fixed = lines_->font();
     fixed.setFamily(QFontDatabase::systemFont(QFontDatabase::FixedFont).family());
     lines_->setFont(fixed);
@@ -224,6 +224,18 @@ void ProbesScreen::buildFields() {
     grid->setRowStretch(static_cast<int>(rows_.size()), 1);
 }
 
+QString ProbesScreen::encodingWord(Encoding encoding) const {
+    switch (encoding) {
+    case Encoding::columns:
+        return tr("columns");
+    case Encoding::pairs:
+        return tr("pairs");
+    case Encoding::json:
+        return tr("JSON objects");
+    }
+    return {};
+}
+
 void ProbesScreen::refreshWiring() {
     const PortRule* rule = setup_.rule();
     const bool modbus = rule && rule->protocol == Protocol::modbusRtu;
@@ -239,8 +251,8 @@ void ProbesScreen::refreshWiring() {
     baud_->say(tr("%1 baud").arg(rule->baud), {});
     framing_->say(framingWords(rule->parity, rule->stopBits), {});
     const auto seen = setup_.status() ? setup_.status()->encoding : std::nullopt;
-    encoding_->say(rule->encoding ? QString::fromUtf8(nameOf(*rule->encoding).data())
-                   : seen         ? tr("recognised: %1").arg(QString::fromUtf8(nameOf(*seen).data()))
+    encoding_->say(rule->encoding ? encodingWord(*rule->encoding)
+                   : seen         ? tr("recognised: %1").arg(encodingWord(*seen))
                                   : tr("to be recognised"),
                    {});
     checksum_->say(rule->checksum ? tr("checksum demanded") : tr("checksum if there is one"), {});
@@ -274,10 +286,28 @@ void ProbesScreen::refreshPanel() {
     }
 }
 
+// The newest lines, as many as leave the fields their room; a long line takes several rows of letters.
+QStringList ProbesScreen::newestLines() const {
+    constexpr qsizetype most = 5;
+    const int letter = std::max(1, lines_->fontMetrics().horizontalAdvance(u'0'));
+    const qsizetype inRow = std::max(20, (main_->width() - dress_.px(mm::gap)) / letter);
+    QStringList lines;
+    qsizetype taken = 0;
+    for (auto line = setup_.lines().rbegin(); line != setup_.lines().rend(); ++line) {
+        taken += 1 + line->size() / inRow;
+        if (taken > most && !lines.isEmpty())
+            break;
+        lines.prepend(*line);
+    }
+    return lines;
+}
+
 void ProbesScreen::refresh() {
     buildFields();
     const auto rows = setup_.rows(units_);
     for (std::size_t i = 0; i < rows_.size(); ++i) {
+        constexpr qsizetype longest = 24; // letters that stand in one line
+        rows_[i].name->setWordWrap(rows[i].name.size() > longest);
         rows_[i].name->setText(rows[i].name);
         rows_[i].shown->setText(rows[i].shown);
         rows_[i].reads->say(rows[i].reads, i < 9 ? QString::number(i + 1) : QString{});
@@ -292,10 +322,11 @@ void ProbesScreen::refresh() {
                        : rule          ? tr("Listening to %1 …").arg(QString::fromStdString(rule->device))
                                        : tr("Choose the port that the probe is plugged into."));
     QStringList text;
-    if (rule && rule->protocol == Protocol::modbusRtu && setup_.status())
+    if (rule && rule->protocol == Protocol::modbusRtu && rows.empty())
+        text << tr("Nothing is asked for yet. Add a register, as the instrument's manual numbers it.");
+    else if (rule && rule->protocol == Protocol::modbusRtu && setup_.status())
         text << pollWords(setup_.status()->polls);
-    for (const QString& line : setup_.lines())
-        text << line;
+    text << newestLines();
     lines_->setText(text.join(u'\n'));
     lines_->setVisible(!text.isEmpty());
     refreshQuestion();

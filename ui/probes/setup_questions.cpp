@@ -24,6 +24,13 @@ QString number(double value, Unit unit) {
     return QLocale{}.toString(value, 'f', 1).replace(u'-', QChar{0x2212}) + QChar{0x00a0} + symbolOf(unit);
 }
 
+// A sentence may begin with the name of a reading.
+QString begun(QString sentence) {
+    if (!sentence.isEmpty())
+        sentence[0] = sentence[0].toUpper();
+    return sentence;
+}
+
 class Asking {
 public:
     explicit Asking(const ProbeSetup& setup) : setup_{setup} {
@@ -57,9 +64,10 @@ private:
 
     void otherUnit(const Question& question) {
         const FieldRule& rule = rules_[question.field];
-        SetupQuestion asks{.words = tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2: that looks like %3."))
-                                        .arg(readingName(*rule.reads), number(*numbers_[question.field], rule.unit),
-                                             symbolOf(question.unit)),
+        SetupQuestion asks{.words =
+                               begun(tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2: that looks like %3."))
+                                         .arg(readingName(*rule.reads), number(*numbers_[question.field], rule.unit),
+                                              symbolOf(question.unit))),
                            .yes = tr(QT_TRANSLATE_NOOP("Probes", "Read it in %1")).arg(symbolOf(question.unit)),
                            .key = "unit " + keyOf(question.field),
                            .after = setup_.file()};
@@ -69,14 +77,14 @@ private:
 
     void swapped(const Question& question) {
         const std::size_t pan = question.field, stack = *question.other;
-        SetupQuestion asks{.words = tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2 and the %3 %4: are the two "
-                                                                   "swapped?"))
-                                        .arg(readingName(*rules_[pan].reads), number(*numbers_[pan], rules_[pan].unit),
-                                             readingName(*rules_[stack].reads),
-                                             number(*numbers_[stack], rules_[stack].unit)),
-                           .yes = tr(QT_TRANSLATE_NOOP("Probes", "Swap them")),
-                           .key = "swap " + keyOf(pan) + " " + keyOf(stack),
-                           .after = setup_.file()};
+        SetupQuestion asks{
+            .words = begun(tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2 and the %3 %4: are the two "
+                                                          "swapped?"))
+                               .arg(readingName(*rules_[pan].reads), number(*numbers_[pan], rules_[pan].unit),
+                                    readingName(*rules_[stack].reads), number(*numbers_[stack], rules_[stack].unit))),
+            .yes = tr(QT_TRANSLATE_NOOP("Probes", "Swap them")),
+            .key = "swap " + keyOf(pan) + " " + keyOf(stack),
+            .after = setup_.file()};
         std::swap(ruleIn(asks.after, pan).reads, ruleIn(asks.after, stack).reads);
         asked_.push_back(std::move(asks));
     }
@@ -104,7 +112,12 @@ private:
             if (numbers.size() >= enoughSamples &&
                 std::ranges::find(setup_.rule()->fields, is, &FieldRule::is) == setup_.rule()->fields.end())
                 unused.push_back({is, numbers});
-        for (const Guess& guess : panside::guess(unused)) {
+        auto guessed = panside::guess(unused);
+        // The syrup pan is asked about first: all else leans on it.
+        std::ranges::stable_sort(guessed, {}, [](const Guess& guess) {
+            return guess.reads ? static_cast<int>(*guess.reads) : static_cast<int>(seriesCount);
+        });
+        for (const Guess& guess : guessed) {
             if (!guess.reads || isRead(*guess.reads))
                 continue;
             const Unit unit = unitFor(guess);

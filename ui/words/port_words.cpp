@@ -78,7 +78,8 @@ QString stateWords(const PortStatus& status) {
 } // namespace
 
 QString portSentence(const PortStatus& status) {
-    return ours(status.name.empty() ? status.device : status.name) + QStringLiteral(": ") + stateWords(status);
+    return tr(QT_TRANSLATE_NOOP("PortWords", "%1: %2"))
+        .arg(ours(status.name.empty() ? status.device : status.name), stateWords(status));
 }
 
 QString pollWords(const PollCounts& polls) {

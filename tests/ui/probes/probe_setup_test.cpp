@@ -151,6 +151,16 @@ TEST_F(Setup, AFieldWhoseNameTellsIsOfferedAsThatReading) {
     EXPECT_TRUE(readsBack());
 }
 
+TEST_F(Setup, TheSyrupPanIsAskedAboutFirstWhereverItStandsInTheLine) {
+    for (int i = 0; i < 6; ++i)
+        setup.heard(0, line({{.is = "baro", .text = "98.71", .number = 98.71},
+                             {.is = "stack", .text = "620.1", .number = 620.1},
+                             {.is = "syrup", .text = "216.4", .number = 216.4}}));
+    const auto asked = setupQuestions(setup, {});
+    ASSERT_EQ(asked.size(), 3U);
+    EXPECT_EQ(asked[0].words, QStringLiteral("Field “syrup” looks like the syrup pan, in °F."));
+}
+
 struct Registers : Setup {
     Registers() {
         setup.turnProtocol();

@@ -118,6 +118,19 @@ TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     EXPECT_EQ(*saved, screen.setup().file());
 }
 
+TEST_F(Screen, RawLinesShowWithTheirEncodingAndLeaveTheFieldsTheirRoom) {
+    ASSERT_TRUE(whileSending("a=212.4 b=xx\r\n", [&] { return text("lines").count(u'\n') >= 3; }));
+    EXPECT_TRUE(text("lines").endsWith(QStringLiteral("a=212.4 b=xx")));
+    EXPECT_EQ(find<Press>("encoding")->text(), QStringLiteral("recognised: pairs"));
+    // Of long lines fewer are shown, and the newest always.
+    const std::string lengthy = "a=212.4 b=xx " + std::string(150, 'c') + "=1\r\n";
+    ASSERT_TRUE(whileSending(lengthy, [&] { return text("lines").contains(QStringLiteral("ccc")); }));
+    ASSERT_TRUE(whileSending(
+        lengthy, [&] { return !text("lines").endsWith(QStringLiteral("xx")) && text("lines").count(u'\n') <= 2; }));
+    EXPECT_LE(find<QLabel>("lines")->heightForWidth(find<QLabel>("lines")->width()),
+              6 * find<QLabel>("lines")->fontMetrics().lineSpacing());
+}
+
 TEST_F(Screen, AUnitIsChosenFromKeysThatAreAllInSight) {
     const std::string line = "12.2,xx\r\n";
     ASSERT_TRUE(whileSending(line, [&] { return text("shown_0") == QStringLiteral("12.2"); }));
