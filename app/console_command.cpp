@@ -97,7 +97,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
     addReckoner(console);
     addRig(console, feed->session());
     addSound(console);
-    addFuel(console);
+    addFuel(console, feed->session());
     addTank(console, feed->session());
     console.showMaximized();
     return QApplication::exec();
@@ -142,7 +142,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     addHandover(console, session, journal);
     addPaper(console, session);
     addImport(console, session);
-    addFuel(console);
+    addFuel(console, session);
     addTank(console, session);
     addSeason(console, session, journal);
     addSound(console);

@@ -1,5 +1,6 @@
 #include "app/console_screens.h"
 
+#include "app/woodpile.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/fuel/fuel_screen.h"
@@ -86,9 +87,39 @@ void addSound(Console& console) {
     });
 }
 
-void addFuel(Console& console) {
+// The shifts that burnt of the pile, read anew when the page is opened and when another shift runs or another pile
+// stands.
+class PileShifts {
+public:
+    explicit PileShifts(Session& session) : session_{session} {}
+    void forget() { read_.reset(); }
+    std::optional<double> left(const Yard& yard) {
+        const Read wanted{yard.measured, session_.openShift()};
+        if (yard.measured && read_ != wanted) {
+            read_ = wanted;
+            shifts_.reset();
+            try {
+                if (auto journal = session_.journalBeside())
+                    shifts_ = shiftsSince(*yard.measured, *journal);
+            } catch (const JournalError&) { // the board says that the journal is in trouble
+            }
+        }
+        if (yard.measured && !shifts_)
+            return std::nullopt;
+        return pileLeft(yard, shifts_.value_or(std::vector<SeasonShift>{}), session_.openShift());
+    }
+
+private:
+    using Read = std::pair<std::optional<Yard::Measured>, std::optional<ShiftId>>;
+    Session& session_;
+    std::optional<Read> read_;
+    std::optional<std::vector<SeasonShift>> shifts_; // none: they could not be read
+};
+
+void addFuel(Console& console, Session& session) {
     auto* screen = new FuelScreen;
-    const auto show = [&console, screen] {
+    auto pile = std::make_shared<PileShifts>(session);
+    const auto show = [&console, screen, pile] {
         const Picture& picture = console.board().picture();
         const Units units = console.choices().units;
         const ShiftTrace& trace = console.board().chart().trace();
@@ -96,7 +127,7 @@ void addFuel(Console& console) {
         const FuelBeside beside{.clock = trace.clock(),
                                 .steps = screen->steps(),
                                 .pricePerCord = yard.pricePerCord,
-                                .pileCords = yard.pile ? std::optional{yard.pile->cords()} : std::nullopt};
+                                .pileCords = pile->left(yard)};
         screen->display(fuelView(picture, units, beside), trace, picture.at);
     };
     // It goes on while it is looked at.
@@ -108,7 +139,11 @@ void addFuel(Console& console) {
     second->start(std::chrono::seconds{1});
     QObject::connect(screen, &FuelScreen::stepsChanged, screen, show);
     QObject::connect(screen, &FuelScreen::left, &console, &Console::showBoard);
-    console.addScreen(Action::fuel, screen, show, [screen](const Dress& dress) { screen->wear(dress); });
+    const auto open = [pile, show] {
+        pile->forget();
+        show();
+    };
+    console.addScreen(Action::fuel, screen, open, [screen](const Dress& dress) { screen->wear(dress); });
 }
 
 void addTank(Console& console, Session& session) {

@@ -20,7 +20,7 @@ void addPaper(Console& console, Session& session);
 void addImport(Console& console, Session& session);
 // How loud the alarms are, and hearing them.
 void addSound(Console& console);
-void addFuel(Console& console);
+void addFuel(Console& console, Session& session);
 void addTank(Console& console, Session& session);
 void addSeason(Console& console, Session& session, const std::filesystem::path& journal);
 // `saveTo`: where a probe file is kept that the person wants kept.

@@ -138,8 +138,8 @@
         <translation>prix d'une corde pleine</translation>
     </message>
     <message>
-        <source>%1 full cords, as it stands before the shift</source>
-        <translation>%1 cordes pleines, telles qu'avant la veille</translation>
+        <source>%1 full cords when it was measured</source>
+        <translation>%1 cordes pleines à la mesure</translation>
     </message>
     <message>
         <source>Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and off a wet ladder.</source>

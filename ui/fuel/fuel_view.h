@@ -26,7 +26,7 @@ struct FuelBeside {
     WallClock clock = {};
     PlanSteps steps = {};
     std::optional<double> pricePerCord = {}; // a full cord
-    std::optional<double> pileCords = {};    // full ones, stacked when the shift began
+    std::optional<double> pileCords = {};    // full ones, as they stood when the shift began
 };
 
 FuelView fuelView(const Picture& picture, Units units, const FuelBeside& beside = {});

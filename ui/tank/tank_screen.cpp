@@ -186,7 +186,7 @@ void TankScreen::addPile(QGridLayout* grid) {
     stacked_ = words(QStringLiteral("stacked"), mm::words);
     if (yard_.pile)
         stacked_->setText(
-            tr("%1 full cords, as it stands before the shift").arg(QLocale{}.toString(yard_.pile->cords(), 'f', 1)));
+            tr("%1 full cords when it was measured").arg(QLocale{}.toString(yard_.pile->cords(), 'f', 1)));
     grid->addWidget(label, 4, 0);
     grid->addLayout(row, 4, 1);
     grid->addWidget(stacked_, 5, 1);
@@ -216,8 +216,13 @@ void TankScreen::keepYard() {
         return;
     }
     say({});
-    if (std::get<Yard>(made) != yard_)
-        emit yardWanted(std::get<Yard>(made));
+    Yard yard = std::get<Yard>(made);
+    if (yard.pile == yard_.pile)
+        yard.measured = yard_.measured;
+    else if (yard.pile)
+        yard.measured = Yard::Measured{now_, picture_.fuel.cords.value_or(0)};
+    if (yard != yard_)
+        emit yardWanted(yard);
 }
 
 void TankScreen::sayDip() {

@@ -1,6 +1,7 @@
 #pragma once
 // What stands in the yard and no shift log tells: the tank's shape, the woodpile, what a cord costs. Kept with the
 // person's choices; the log holds the litres that a dip comes to.
+#include "core/boil/fact.h"
 #include "core/physics/tank.h"
 
 #include <QString>
@@ -18,7 +19,15 @@ struct Woodpile {
 struct Yard {
     std::optional<TankShape> tank;
     std::optional<Woodpile> pile;
-    std::optional<double> pricePerCord; // in the money of the country
+    std::optional<double> pricePerCord = {}; // in the money of the country
+    // When the pile was measured, and the full cords that the shift which ran then had burnt before; none: it is taken
+    // as it stood when the running shift began.
+    struct Measured {
+        Instant at{};
+        double burntBefore = 0;
+        bool operator==(const Measured&) const = default;
+    };
+    std::optional<Measured> measured = {};
     bool operator==(const Yard&) const = default;
 };
 
@@ -27,5 +36,7 @@ QString textOf(const TankShape& shape);
 std::optional<TankShape> tankIn(const QString& text);
 QString textOf(const Woodpile& pile);
 std::optional<Woodpile> pileIn(const QString& text);
+QString textOf(const Yard::Measured& measured);
+std::optional<Yard::Measured> measuredIn(const QString& text);
 
 } // namespace panside

@@ -126,5 +126,33 @@ TEST(TankScreen, AYardIsKeptWhenItsLastMeasureIsTyped) {
     EXPECT_EQ(yards.back().tank, TankShape(UprightTank{Length::foot(4), Length::foot(5)}));
 }
 
+TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
+    TankScreen screen;
+    std::vector<Yard> yards;
+    QObject::connect(&screen, &TankScreen::yardWanted, [&](const Yard& yard) { yards.push_back(yard); });
+    screen.display({}, Units::us, {Measure{}, Look::night});
+    Picture picture;
+    picture.fuel.cords = 0.75;
+    screen.follow(picture, false, tankNow);
+    screen.show();
+    const auto type = [&screen](const char* field, const char* words) {
+        auto* edit = screen.findChild<QLineEdit*>(QLatin1String(field));
+        QTest::keyClicks(edit, QLatin1String(words));
+        QTest::keyClick(edit, Qt::Key_Return);
+    };
+    type("pile0", "16");
+    type("pile1", "4");
+    type("pile2", "48");
+    ASSERT_FALSE(yards.empty());
+    const Yard measured = yards.back();
+    EXPECT_EQ(measured.measured, (Yard::Measured{tankNow, 0.75}));
+    // Naming its price later measures nothing anew.
+    screen.display(measured, Units::us, {Measure{}, Look::night});
+    screen.follow(picture, false, tankNow + std::chrono::hours{5});
+    type("price", "240");
+    EXPECT_EQ(yards.back().pricePerCord, 240);
+    EXPECT_EQ(yards.back().measured, measured.measured);
+}
+
 } // namespace
 } // namespace panside
