@@ -52,7 +52,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     }
     const auto setBack = clock_.resume(last, steps);
     if (now() - last >= forgottenAfter) {
-        rememberProbe();
+        carryLearned();
         keeper_->close();
         entered_.clear();
         boil_ = Boil{};
@@ -118,12 +118,12 @@ FactId Session::take(Fact fact) {
         entered_.push_back({kept.id, fact});
     boil_.add(kept.id, std::move(fact));
     if (ends)
-        rememberProbe();
+        carryLearned();
     return kept.id;
 }
 
-// The next shift begins with what this one learned of the probe.
-void Session::rememberProbe() {
+// The next shift begins with what this one learned of probe and arch.
+void Session::carryLearned() {
     for (const auto& setting : learnedIn(boil_.facts()))
         keeper_->carry({now(), setting});
 }

@@ -86,7 +86,7 @@ public:
 private:
     std::optional<std::string> objection(const Fact& fact, Instant now) const;
     FactId take(Fact fact);
-    void rememberProbe();
+    void carryLearned();
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);
 

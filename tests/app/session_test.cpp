@@ -1,5 +1,6 @@
 #include "app/session.h"
 
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <gmock/gmock.h>
@@ -106,6 +107,32 @@ TEST_F(SessionTest, BeginsAShiftWithTheSettingsOfTheLast) {
     ASSERT_EQ(disk.shifts[0].size(), 2U);
     EXPECT_EQ(disk.shifts[0][0].what, What(Set{Setting::elevation, 300, Unit::m}));
     EXPECT_EQ(disk.shifts[0][0].at, disk.shifts[0][1].at);
+}
+
+// After the last load the stack falls away with a time constant of 20 min: the heat that was still to come (stack over
+// air, to the power 1.6) is that of 25 min at half a fed fire's, worked by hand.
+TEST_F(SessionTest, TheNextShiftBeginsWithTheBurnOutOfThisOne) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    for (int t = 0; t <= 10800; t += 10) {
+        if (t % 480 == 0 && t <= 7200)
+            s.enter(Fact{s.now(), Fired{}});
+        if (t == 7210)
+            s.enter(Fact{s.now(), Shutdown{}});
+        const double stack = t <= 7200 ? 400 : 4 + 396 * std::exp(-(t - 7200) / 1200.0);
+        s.read({s.now(), Reading{Series::stack, stack + 273.15, Unit::degC, "stack box"}});
+        run(10);
+    }
+    s.enter(Fact{s.now(), ShiftEnd{}});
+    run(20 * 3600);
+    s.enter(Fact{s.now(), Lit{}});
+    ASSERT_EQ(disk.shifts.size(), 2U);
+    const Set* learned = nullptr;
+    for (const Fact& fact : disk.shifts[1])
+        if (const auto* set = std::get_if<Set>(&fact.what); set && set->key == Setting::burn_out)
+            learned = set;
+    ASSERT_TRUE(learned);
+    EXPECT_NEAR(learned->si / 60, 25, 2);
 }
 
 TEST_F(SessionTest, MarksWhatIsEnteredLate) {
