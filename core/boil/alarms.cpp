@@ -145,7 +145,11 @@ Condition sapLow(const State& state, Series, Instant now, bool standing) {
     if (!state.course.firing() || !tank || state.sensors.of(Series::tank_level).trust(now) != Trust::good)
         return {};
     const Picture end = endOfBoil(state, now);
-    return {end.keepBack && tank->si < end.keepBack->cubicMetre() * (standing ? 1.1 : 1)};
+    const double nearly = standing ? 1.1 : 1;
+    if (end.keepBack)
+        return {tank->si < end.keepBack->cubicMetre() * nearly};
+    // Nobody said how large the pans are: an hour's sap stands in for what covers them while the fire burns out.
+    return {end.sapLeft && *end.sapLeft < Duration{3600} * nearly};
 }
 
 // The load after the next would come when there is no sap left for it to boil.

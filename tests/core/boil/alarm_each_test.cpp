@@ -222,6 +222,16 @@ TEST(SapLow, AfterTheShutdownTheSapKeptBackIsForThePansAndNoAlarm) {
     EXPECT_FALSE(stands(log.rows.at(log.t), Alarm::last_load));
 }
 
+// Where nobody said how large the pans are, what covers them is not known: an hour's sap stands in for it.
+TEST(SapLow, WhereThePansAreNotKnownAnHourIsKeptInHand) {
+    FallingTank log{500, false};
+    log.run(8000);
+    const test::Stood low = stood(log.rows, Alarm::sap_low);
+    ASSERT_GT(low.first, 0);
+    EXPECT_NEAR(litreAt(log, low.first, 500), 200, 12);
+    EXPECT_EQ(low.times, 1);
+}
+
 TEST(SapLow, ATankThatHoversCallsOnce) {
     FallingTank log{400};
     log.run(4000);
