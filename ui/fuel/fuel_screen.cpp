@@ -7,17 +7,36 @@
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 
 namespace panside {
 namespace {
 
 constexpr double edgeOf = mm::frame + 0.5; // the frame of an alarm lies over the edge
 
+constexpr double rowOf = 1.73; // of its letters
+
+// As tall as the rows of a column and the widest of them allow: a large screen is read from further away.
+double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const QSize& size) {
+    constexpr double tallest = 5, step = 0.25;
+    for (double letters = tallest; letters > mm::smallWords; letters -= step) {
+        const QFontMetrics metrics{dress.letters(letters)};
+        const auto fits = [&](const FuelLine& line) {
+            return metrics.horizontalAdvance(line.label) + metrics.horizontalAdvance(line.value) + dress.px(3) <=
+                   size.width();
+        };
+        if (static_cast<int>(lines.size()) * dress.px(rowOf * letters) <= size.height() &&
+            std::all_of(lines.begin(), lines.end(), fits))
+            return letters;
+    }
+    return mm::smallWords;
+}
+
 // Label and value beneath each other in rows; what has no room is left away. Returns where the next row would begin.
 // A label has what its value leaves, and no less than a third.
-int drawLines(QPainter& painter, const Dress& dress, const std::vector<FuelLine>& lines, QRect area) {
-    const int height = dress.px(5.2);
-    const QFont font = dress.letters(mm::smallWords);
+int drawLines(QPainter& painter, const Dress& dress, double letters, const std::vector<FuelLine>& lines, QRect area) {
+    const int height = dress.px(rowOf * letters);
+    const QFont font = dress.letters(letters);
     const QFontMetrics metrics{font};
     for (const FuelLine& line : lines) {
         if (area.top() + height > area.bottom())
@@ -158,13 +177,18 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - strips.bottom() - gap};
     const int third = (below.width() - 2 * gap) / 3;
     QRect first{below.left(), below.top(), third, below.height()};
-    first.setTop(drawLines(painter, dress_, view_.rates, first) + gap);
-    drawLines(painter, dress_, view_.yield, first);
+    std::vector<FuelLine> both = view_.rates;
+    both.insert(both.end(), view_.yield.begin(), view_.yield.end());
+    // One size for both columns; under the second the doubt has its room.
+    const double letters = std::min(lettersFor(dress_, both, {third, below.height() - gap}),
+                                    lettersFor(dress_, view_.heat, {third, below.height() - dress_.px(22)}));
+    first.setTop(drawLines(painter, dress_, letters, view_.rates, first) + gap);
+    drawLines(painter, dress_, letters, view_.yield, first);
     const QRect second{below.left() + third + gap, below.top(), third, below.height()};
-    const int end = drawLines(painter, dress_, view_.heat, second) + gap;
+    const int end = drawLines(painter, dress_, letters, view_.heat, second) + gap;
     painter.setPen(dress_.inks().word);
     drawFitted(painter, QRect{second.left(), end, second.width(), second.bottom() - end}, Qt::AlignLeft | Qt::AlignTop,
-               dress_.letters(mm::smallWords, true), view_.doubt, 4);
+               dress_.letters(letters, true), view_.doubt, 4);
     const QRect last{second.right() + gap, below.top(), below.right() - second.right() - gap, below.height()};
     painter.setPen(dress_.inks().quiet);
     if (view_.plan)
@@ -173,7 +197,7 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
         drawFitted(painter, last, Qt::AlignCenter, dress_.letters(mm::smallWords), view_.noPlan, 4);
     painter.setPen(dress_.inks().word);
     const QRect foot{room.left(), back_->y(), turn_->x() - room.left() - gap, back_->height()};
-    drawFitted(painter, foot, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::smallWords), view_.caution, 2);
+    drawFitted(painter, foot, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.caution, 2);
 }
 
 void FuelScreen::paintPlan(QPainter& painter, QRect room) {
@@ -182,13 +206,15 @@ void FuelScreen::paintPlan(QPainter& painter, QRect room) {
         drawFitted(painter, room, Qt::AlignCenter, dress_.letters(mm::words), view_.noPlan, 4);
         return;
     }
-    const int gap = dress_.px(mm::gap), row = dress_.px(5.2);
+    const int gap = dress_.px(mm::gap), half = (room.width() - 2 * gap) * 45 / 100;
     const PlanView& plan = *view_.plan;
+    // The picture keeps more than half of the page.
+    const double letters = lettersFor(dress_, plan.lines, {half, room.height() * 45 / 100});
+    const int row = dress_.px(rowOf * letters);
     const int below = static_cast<int>(std::max(plan.lines.size(), std::size_t{7})) * row + gap;
     drawPlan(painter, plan, dress_, QRect{room.left(), room.top(), room.width(), room.height() - below}, true);
     const QRect under{room.left(), room.bottom() - below + gap, room.width(), below - gap};
-    const int half = (under.width() - 2 * gap) * 45 / 100;
-    drawLines(painter, dress_, plan.lines, QRect{under.left(), under.top(), half, under.height() + 1});
+    drawLines(painter, dress_, letters, plan.lines, QRect{under.left(), under.top(), half, under.height() + 1});
     QRect right{under.left() + half + 3 * gap, under.top(), under.right() - under.left() - half - 3 * gap,
                 under.height()};
     // The line of each, as it is drawn above, before its words.
@@ -199,9 +225,9 @@ void FuelScreen::paintPlan(QPainter& painter, QRect room) {
         painter.setPen(QPen{dress_.inks().quiet, 1.6, styles[i % 2]});
         painter.drawLine(QPointF{right.left() * 1.0, at}, QPointF{right.left() + sample - gap * 1.0, at});
     }
-    right.setTop(drawLines(painter, dress_, plan.changes, right.adjusted(sample, 0, 0, 0)) + gap);
+    right.setTop(drawLines(painter, dress_, letters, plan.changes, right.adjusted(sample, 0, 0, 0)) + gap);
     painter.setPen(dress_.inks().word);
-    drawFitted(painter, right, Qt::AlignLeft | Qt::AlignTop, dress_.letters(mm::smallWords), view_.endCaution, 3);
+    drawFitted(painter, right, Qt::AlignLeft | Qt::AlignTop, dress_.letters(letters), view_.endCaution, 4);
 }
 
 void FuelScreen::keyPressEvent(QKeyEvent* event) {

@@ -26,7 +26,8 @@ Page::Page(QWidget* parent) : QWidget{parent}, text_{new QTextBrowser{this}}, le
 void Page::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     text_->setPalette(paletteOf(dress.look));
-    text_->setFont(dress.letters(mm::smallWords));
+    dress_ = dress;
+    letter();
     leave_->wear(dress);
     const int gap = dress.px(2 * mm::gap);
     layout()->setContentsMargins(gap, gap, gap, gap);
@@ -34,8 +35,26 @@ void Page::wear(const Dress& dress) {
 
 void Page::show(const QString& words, const QString& leaving) {
     text_->setHtml(words);
+    letter();
     leave_->say(leaving, tr("Enter"));
     setFocus();
+}
+
+// As large as the whole of it can stand on the screen: a few words are read from further away.
+void Page::letter() {
+    constexpr double tallest = 6, step = 0.5;
+    double letters = tallest;
+    for (; letters > mm::smallWords; letters -= step) {
+        text_->setFont(dress_.letters(letters));
+        if (text_->document()->size().height() <= text_->viewport()->height())
+            return;
+    }
+    text_->setFont(dress_.letters(mm::smallWords));
+}
+
+void Page::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    letter();
 }
 
 QString Page::words() const { return text_->toPlainText(); }

@@ -24,8 +24,12 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void letter();
+
+    Dress dress_;
     QTextBrowser* text_;
     Press* leave_;
 };
