@@ -156,6 +156,10 @@
 <context>
     <name>Story</name>
     <message>
+        <source>; </source>
+        <translation> ; </translation>
+    </message>
+    <message>
         <source>The fire was lit at %1, and the last entry is of %2.</source>
         <translation>Le feu a été allumé à %1, et la dernière inscription est de %2.</translation>
     </message>

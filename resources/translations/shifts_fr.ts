@@ -386,6 +386,10 @@
 <context>
     <name>Paper</name>
     <message>
+        <source>Write beside the time what was done then.</source>
+        <translation>Écrivez à côté de l'heure ce qui fut fait alors.</translation>
+    </message>
+    <message>
         <source>fire lit</source>
         <translation>feu allumé</translation>
     </message>

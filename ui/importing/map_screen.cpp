@@ -19,6 +19,7 @@ namespace {
 enum MapColumn { columnName, columnValues, columnIs, columnUnit, mapColumns };
 constexpr std::array delimiters{',', ';', '\t', '|'};
 constexpr int valuesShown = 3;
+constexpr double mapLetters = 3.4; // millimetres: a reading's French name and three values beside one another
 
 } // namespace
 
@@ -108,15 +109,16 @@ void MapScreen::wear(const Dress& dress) {
     for (Press* press : {keep_, leave_})
         press->wear(dress);
     for (QWidget* words : std::initializer_list<QWidget*>{formWord_, zoneWord_, probeWord_})
-        words->setFont(dress.letters(mm::smallWords));
+        words->setFont(dress.letters(mapLetters));
     for (QWidget* field : std::initializer_list<QWidget*>{form_, delimiter_, decimal_, zone_, probe_}) {
-        field->setFont(dress.letters(mm::smallWords));
-        field->setMinimumHeight(dress.px(mm::target * 0.75));
+        field->setFont(dress.letters(mapLetters));
+        field->setMinimumHeight(dress.px(mm::target));
     }
     zone_->setMinimumWidth(dress.px(60));
-    table_->setFont(dress.letters(mm::smallWords));
+    probe_->setMinimumWidth(dress.px(60));
+    table_->setFont(dress.letters(mapLetters));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
-    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target * 0.75));
+    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
     if (!beginning_.empty())
         fillTable();
 }
@@ -142,7 +144,7 @@ QComboBox* MapScreen::roleBox(int column) {
         if (roles[i] == role)
             box->setCurrentIndex(static_cast<int>(i));
     }
-    box->setFont(dress_.letters(mm::smallWords));
+    box->setFont(dress_.letters(mapLetters));
     connect(box, &QComboBox::currentIndexChanged, this, [this, column](int chosen) { choose(column, chosen); });
     return box;
 }
@@ -150,7 +152,7 @@ QComboBox* MapScreen::roleBox(int column) {
 QComboBox* MapScreen::unitBox(int column) {
     auto* box = new QComboBox;
     box->setObjectName(QStringLiteral("unit%1").arg(column));
-    box->setFont(dress_.letters(mm::smallWords));
+    box->setFont(dress_.letters(mapLetters));
     for (const ForeignColumn& mapped : map_.columns) {
         if (mapped.column != column)
             continue;
@@ -207,7 +209,7 @@ void MapScreen::fillTable() {
         table_->setCellWidget(row, columnUnit, unitBox(row));
     }
     table_->resizeColumnsToContents();
-    table_->setColumnWidth(columnIs, dress_.px(56));
+    table_->setColumnWidth(columnIs, dress_.px(80));
     table_->setColumnWidth(columnUnit, dress_.px(28));
     table_->horizontalHeader()->setSectionResizeMode(columnValues, QHeaderView::Stretch);
     filling_ = false;

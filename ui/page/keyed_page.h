@@ -41,8 +41,10 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fit();
     Dress dress_;
     std::vector<Key> keys_;
     QTextBrowser* text_;

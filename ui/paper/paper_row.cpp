@@ -124,6 +124,8 @@ public:
                          tr(QT_TRANSLATE_NOOP("Paper", "There was no %1 that night: clocks went forward over "
                                                        "it. Write what the clock showed after that."))
                              .arg(typed_.time));
+        if (typed_.what.trimmed().isEmpty())
+            return wrong(paperWhat, tr(QT_TRANSLATE_NOOP("Paper", "Write beside the time what was done then.")));
         const auto meant = meantBy(typed_.what);
         if (!meant)
             return wrong(paperWhat, tr(QT_TRANSLATE_NOOP("Paper", "“%1” is nothing a log tells of. Choose one of those "

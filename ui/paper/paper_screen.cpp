@@ -77,6 +77,7 @@ PaperScreen::PaperScreen(QWidget* parent)
                             QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed);
     table_->installEventFilter(this);
     connect(table_, &QTableWidget::itemChanged, this, &PaperScreen::judge);
+    connect(table_, &QTableWidget::currentCellChanged, this, &PaperScreen::tellRow);
     connect(table_->itemDelegate(), &QAbstractItemDelegate::closeEditor, this,
             [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {
                 if (hint == QAbstractItemDelegate::SubmitModelCache) // Enter; Tab goes to the next field by itself
@@ -205,6 +206,19 @@ void PaperScreen::judge() {
     judging_ = false;
     if (!typed.back().isEmpty())
         addRow();
+    tellRow();
+}
+
+// What its column is too narrow for stands whole under the table.
+void PaperScreen::tellRow() {
+    if (said_->text() == told_)
+        said_->clear();
+    const auto* answer = table_->item(table_->currentRow(), answerColumn);
+    if (judging_ || !answer || answer->text().isEmpty())
+        return;
+    const int room = table_->columnWidth(answerColumn) - dress_.px(2);
+    if (QFontMetrics{table_->font()}.horizontalAdvance(answer->text()) > room)
+        say(told_ = answer->text());
 }
 
 void PaperScreen::toNextRow() {

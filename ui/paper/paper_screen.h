@@ -44,6 +44,7 @@ private:
     void keep();
     void takeOut();
     void toNextRow();
+    void tellRow();
 
     Dress dress_;
     Units units_ = Units::us;
@@ -51,6 +52,7 @@ private:
     QLineEdit *date_, *zone_;
     QTableWidget* table_;
     Press *keep_, *takeOut_, *back_;
+    QString told_; // of the row that is typed in
     bool judging_ = false;
 };
 

@@ -46,7 +46,7 @@ QString sapWords(const ShiftAccount& account, Units units) {
     if (account.evaporation)
         parts
             << tr(QT_TRANSLATE_NOOP("Story", "the pans boiled off %1")).arg(figure(*account.evaporation, units).text());
-    QString words = parts.join(QStringLiteral("; "));
+    QString words = parts.join(tr(QT_TRANSLATE_NOOP("Story", "; ")));
     words[0] = words[0].toUpper();
     return words + QStringLiteral(".");
 }
