@@ -1,6 +1,7 @@
 #include "ui/page/keyed_page.h"
 
 #include "ui/look/press.h"
+#include "ui/page/page_letters.h"
 
 #include <QFile>
 #include <QKeyEvent>
@@ -48,31 +49,19 @@ void KeyedPage::wear(const Dress& dress) {
         press->wear(dress);
     const int gap = dress.px(2 * mm::gap);
     layout()->setContentsMargins(gap, gap, gap, gap);
-    fit();
-}
-
-// Letters for the hand's distance where all of the page stands on the screen with them; smaller ones where it does not.
-void KeyedPage::fit() {
-    const int place = text_->verticalScrollBar()->value();
-    for (const double size : {mm::words, (mm::words + mm::smallWords) / 2, mm::smallWords}) {
-        text_->setFont(dress_.letters(size));
-        text_->document()->setTextWidth(text_->viewport()->width());
-        if (text_->document()->size().height() <= text_->viewport()->height())
-            break;
-    }
-    text_->verticalScrollBar()->setValue(place);
+    letterToFit(*text_, dress_, mm::words);
 }
 
 void KeyedPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     layout()->activate(); // the words' own place first
-    fit();
+    letterToFit(*text_, dress_, mm::words);
 }
 
 void KeyedPage::show(const QString& words, const std::vector<Key>& keys) {
     const int place = text_->verticalScrollBar()->value();
     text_->setHtml(words);
-    fit();
+    letterToFit(*text_, dress_, mm::words);
     text_->verticalScrollBar()->setValue(place);
     if (keys == keys_)
         return;

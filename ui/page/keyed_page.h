@@ -44,7 +44,6 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void fit();
     Dress dress_;
     std::vector<Key> keys_;
     QTextBrowser* text_;

@@ -1,6 +1,7 @@
 #include "ui/page/page.h"
 
 #include "ui/look/press.h"
+#include "ui/page/page_letters.h"
 
 #include <QCoreApplication>
 #include <QKeyEvent>
@@ -40,20 +41,11 @@ void Page::show(const QString& words, const QString& leaving) {
     setFocus();
 }
 
-// As large as the whole of it can stand on the screen: a few words are read from further away.
-void Page::letter() {
-    constexpr double tallest = 6, step = 0.5;
-    double letters = tallest;
-    for (; letters > mm::smallWords; letters -= step) {
-        text_->setFont(dress_.letters(letters));
-        if (text_->document()->size().height() <= text_->viewport()->height())
-            return;
-    }
-    text_->setFont(dress_.letters(mm::smallWords));
-}
+void Page::letter() { letterToFit(*text_, dress_, 6); }
 
 void Page::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    layout()->activate(); // the words' own place first
     letter();
 }
 
