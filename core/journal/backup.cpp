@@ -132,7 +132,7 @@ private:
     std::unique_ptr<unsigned char, decltype(&sqlite3_free)> bytes_;
 };
 
-constexpr std::size_t pieceSize = std::size_t{1} << 20; // often enough to keep the disk busy, seldom enough to be fast
+constexpr std::size_t pieceSize = std::size_t{1} << 19; // often enough to keep the disk busy, seldom enough to be fast
 
 struct Descriptor {
     int number;
