@@ -61,12 +61,16 @@ void Mark::take(const State& state, const Fact& fact) {
         takeWater(state, *boiled, fact.at);
     } else if (std::holds_alternative<PanSwapped>(fact.what)) {
         belief_.swapPan();
+        creep_.forget();
         checks_ = 0;
         learntAt_.reset();
         doubted_.reset();
     }
-    if (const auto water = state.weather.boiling(fact.at))
+    if (const auto water = state.weather.boiling(fact.at)) {
+        if (onWaterCheck_ == water->pressure.has_value())
+            creep_.forget();
         onWaterCheck_ = !water->pressure;
+    }
 }
 
 // In steps, so that not every reading moves the mark by a hair.
@@ -162,6 +166,8 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
     }
     doubted_.reset();
     belief_.learn(weights, seen, variance);
+    if (check.with == Instrument::hydrometer)
+        creep_.take(seen);
     ++checks_;
     learntAt_ = at;
 }
@@ -185,6 +191,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     picture.checks = checks_;
     picture.questionedChecks = questioned_;
     picture.lastCheck = learntAt_;
+    picture.markCrept = creep_.crept();
     const auto water = state.weather.boiling(now);
     if (!water) {
         for (const auto* field : {"riseC", "targetRiseC", "targetC", "brix"})

@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
 #include "core/boil/mark_belief.h"
+#include "core/boil/mark_creep.h"
 #include "core/boil/pan_trace.h"
 #include "core/boil/picture.h"
 
@@ -32,7 +33,8 @@ private:
     void creep(Instant at);
 
     MarkBelief belief_;
-    PanTrace trace_;            // rise on the probe's own scale
+    PanTrace trace_; // rise on the probe's own scale
+    MarkCreep creep_;
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
     std::optional<DensityCheck> last_;
     std::optional<Instant> lastAt_, learntAt_;

@@ -196,6 +196,7 @@ struct Picture {
     int checks = 0;           // density checks the mark rests on
     int questionedChecks = 0; // those that could not be believed; kept, but the mark does not rest on them
     std::optional<Instant> lastCheck;
+    std::optional<TemperatureDifference> markCrept; // since this pan's first checks, where that is no scatter: niter?
 
     std::optional<Range> drawEta, closeEta;
     std::optional<DrawScore> lastScore; // of the last draw that was foretold

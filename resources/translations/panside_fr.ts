@@ -1457,6 +1457,10 @@
         <translation>Sonde %1 : surveillez la casserole même.</translation>
     </message>
     <message>
+        <source>The target has crept up: niter? Look at the pan.</source>
+        <translation>La cible a monté : pierre de sucre ? Regardez la casserole.</translation>
+    </message>
+    <message>
         <source>A calm boil. Nothing is wrong.</source>
         <translation>Tout est calme. Rien d'anormal.</translation>
     </message>

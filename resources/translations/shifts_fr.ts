@@ -307,6 +307,14 @@
         <translation>mesures : %1</translation>
     </message>
     <message>
+        <source>crept up since the first checks</source>
+        <translation>montée depuis les premières mesures</translation>
+    </message>
+    <message>
+        <source>(niter? look at the pan)</source>
+        <translation>(pierre de sucre ? regardez la casserole)</translation>
+    </message>
+    <message>
         <source>checks not believed</source>
         <translation>mesures non crues</translation>
     </message>

@@ -70,6 +70,8 @@ QString calmLine(const Picture& picture) {
         return tr(QT_TRANSLATE_NOOP("Sentence", "Readings by hand. Nothing is wrong by the last one."));
     if (pan->trust != Trust::good)
         return tr(QT_TRANSLATE_NOOP("Sentence", "Pan probe %1: watch the pan itself.")).arg(reasonWords(*pan));
+    if (picture.markCrept)
+        return tr(QT_TRANSLATE_NOOP("Sentence", "The target has crept up: niter? Look at the pan."));
     return tr(QT_TRANSLATE_NOOP("Sentence", "A calm boil. Nothing is wrong."));
 }
 

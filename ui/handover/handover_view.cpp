@@ -181,6 +181,10 @@ private:
         if (now_.questionedChecks > 0)
             rows +=
                 row(tr(QT_TRANSLATE_NOOP("Handover", "checks not believed")), QString::number(now_.questionedChecks));
+        if (now_.markCrept)
+            rows += row(tr(QT_TRANSLATE_NOOP("Handover", "crept up since the first checks")),
+                        figure(*now_.markCrept, units_, 2).text() + u' ' +
+                            tr(QT_TRANSLATE_NOOP("Handover", "(niter? look at the pan)")));
         if (now_.waterBoils)
             rows +=
                 row(tr(QT_TRANSLATE_NOOP("Handover", "water boils at")),

@@ -93,12 +93,10 @@ TEST(SituationSeason, PansThatWereMixedForetellNoDrawSoon) {
 // Niter: in four hours the probe comes to read half a kelvin more over the same syrup. Checks at the draws follow it.
 TEST(SituationReading, NiterThatMovesTheMarkIsFollowedByTheChecks) {
     BoilLog log;
-    int draws = 0;
     while (log.now < 4 * 3600) {
         log.probeHigh = 0.5 * log.now / (4 * 3600.0);
         log.climb(61, 66.9, 800);
-        if (++draws % 3 == 0)
-            log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
+        log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
         log.cycle(61, 60);
     }
     log.hold(64, 60);
@@ -106,6 +104,25 @@ TEST(SituationReading, NiterThatMovesTheMarkIsFollowedByTheChecks) {
     EXPECT_NEAR(picture.target->celsius(), log.boils(66.9) + log.probeHigh, 0.2);
     EXPECT_EQ(picture.questionedChecks, 0);
     EXPECT_EQ(stood(log.rows, Alarm::scorch_risk).first, -1);
+    // And it is asked about, before it scorches.
+    ASSERT_TRUE(picture.markCrept);
+    EXPECT_NEAR(picture.markCrept->kelvin(), 0.37, 0.1); // between the means of the first and the last three
+    log.rows.add(log.now, "pan_swapped,,,");
+    EXPECT_FALSE(log.picture().markCrept);
+}
+
+// Careful checks that scatter by a quarter of a brix are no niter, nor is a probe that always reads too high.
+TEST(SituationReading, ChecksThatScatterAreNoNiter) {
+    BoilLog log;
+    log.probeHigh = 0.7;
+    for (int draws = 0; draws < 12; ++draws) {
+        log.climb(61, 66.9, 800);
+        log.rows.add(log.now, fmt::format("density_check,{:.2f},brix,temp=60degF;cal=60degF",
+                                          66.9 + 0.25 * std::sin(draws * 2.4)));
+        log.cycle(61, 60);
+    }
+    EXPECT_GE(log.picture().checks, 10);
+    EXPECT_FALSE(log.picture().markCrept);
 }
 
 // A side is switched at six: the probe sits in the thin side now. No draw there, and nothing wrong with the probe.

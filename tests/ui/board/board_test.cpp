@@ -150,6 +150,16 @@ TEST(Sentence, IsCalmOnACalmBoil) {
     EXPECT_TRUE(view.first.isEmpty());
 }
 
+TEST(Sentence, AsksAboutNiterWhereTheMarkHasCreptUp) {
+    Picture picture = scenes::calm();
+    picture.markCrept = TemperatureDifference::kelvin(0.4);
+    EXPECT_EQ(sentence(picture).wrong, "The target has crept up: niter? Look at the pan.");
+    EXPECT_EQ(sentence(picture).tone, Tone::calm);
+    picture = scenes::scorching();
+    picture.markCrept = TemperatureDifference::kelvin(0.4);
+    EXPECT_EQ(sentence(picture).tone, Tone::high); // an alarm comes first
+}
+
 TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
     const SentenceView view = sentence(scenes::scorching());
     EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));
