@@ -10,6 +10,7 @@
 #include "ui/sound/sound_screen.h"
 #include "ui/sound/voice.h"
 #include "ui/tank/tank_screen.h"
+#include "ui/words/journal_words.h"
 
 #include <QTimer>
 #include <algorithm>
@@ -202,11 +203,12 @@ void addProbes(Console& console, Session& session, ProbeWatch& watch, const std:
     });
     QObject::connect(screen, &ProbesScreen::soundWanted, &console, [&console] { console.act(Action::sound); });
     screen->setEvidence([&console, &session] {
+        const auto trouble = session.journalTrouble();
         return ChainEvidence{.file = {},
                              .ports = {},
                              .picture = session.picture(),
                              .now = session.now(),
-                             .journalTrouble = QString::fromStdString(session.trouble()),
+                             .journalTrouble = trouble ? journalWords(*trouble) : QString{},
                              .canBeHeard = console.voice().canBeHeard()};
     });
     QObject::connect(&watch, &ProbeWatch::heard, screen, &ProbesScreen::heard);

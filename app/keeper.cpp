@@ -31,7 +31,7 @@ public:
     void withdrawFrom(ShiftId, FactId, Instant) override {}
     FactId keepIn(ShiftId, Fact) override { return 0; }
     std::optional<Journal> beside() const override { return std::nullopt; }
-    std::string trouble() const override { return {}; }
+    std::optional<JournalError> trouble() const override { return {}; }
 
 private:
     Scribe scribe_{Standing{}};
@@ -43,7 +43,7 @@ public:
     explicit InJournal(Journal journal)
         : beside_{journal.beside()}, writer_{std::move(journal),
                                              {.kept = {},
-                                              .trouble = [this](const JournalError& error) { say(error.what()); },
+                                              .trouble = [this](const JournalError& error) { say(error); },
                                               .well = [this] { say({}); }}} {}
 
     Scribe::Kept keep(Fact fact) override { return writer_.keep(std::move(fact)); }
@@ -56,18 +56,18 @@ public:
     void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
     FactId keepIn(ShiftId shift, Fact fact) override { return writer_.keepIn(shift, std::move(fact)); }
     std::optional<Journal> beside() const override { return beside_.beside(); }
-    std::string trouble() const override {
+    std::optional<JournalError> trouble() const override {
         const std::lock_guard lock{mutex_};
         return trouble_;
     }
 
 private:
-    void say(std::string trouble) {
+    void say(std::optional<JournalError> trouble) {
         const std::lock_guard lock{mutex_};
         trouble_ = std::move(trouble);
     }
     mutable std::mutex mutex_;
-    std::string trouble_;
+    std::optional<JournalError> trouble_;
     Journal beside_;       // the writer's own connection belongs to its thread
     JournalWriter writer_; // last: its thread speaks to what stands above
 };

@@ -29,8 +29,8 @@ public:
     virtual FactId keepIn(ShiftId shift, Fact fact) = 0; // 0: the journal will number it
     // Another connection to the same journal with the right to write, for another thread; none where nothing is kept.
     virtual std::optional<Journal> beside() const = 0;
-    // Why facts cannot be kept now; empty when all is well.
-    virtual std::string trouble() const = 0;
+    // Why facts cannot be kept now; none when all is well.
+    virtual std::optional<JournalError> trouble() const = 0;
 };
 
 // A rehearsal: nothing is kept.

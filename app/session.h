@@ -80,8 +80,13 @@ public:
     // Everything to the disk now; false if that failed.
     bool flush() { return keeper_->flush(std::chrono::seconds{5}); }
 
-    // Why facts cannot be kept; empty when all is well.
-    std::string trouble() const { return keeper_->trouble(); }
+    // Why facts cannot be kept; none when all is well.
+    std::optional<JournalError> journalTrouble() const { return keeper_->trouble(); }
+    // The same in English words, for a terminal; empty when all is well.
+    std::string trouble() const {
+        const auto error = journalTrouble();
+        return error ? error->what() : std::string{};
+    }
 
 private:
     std::optional<std::string> objection(const Fact& fact, Instant now) const;

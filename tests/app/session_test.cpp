@@ -30,7 +30,11 @@ public:
     }
     FactId keepIn(ShiftId shift, Fact fact) override { return scribe_.keepIn(shift, std::move(fact), waiting_); }
     std::optional<Journal> beside() const override { return std::nullopt; }
-    std::string trouble() const override { return disk_.broken && !waiting_.empty() ? "the disk is full" : ""; }
+    std::optional<JournalError> trouble() const override {
+        return disk_.broken && !waiting_.empty()
+                   ? std::optional{JournalError{JournalTrouble::diskFull, "season.journal"}}
+                   : std::nullopt;
+    }
     bool flush(std::chrono::milliseconds) override {
         if (disk_.broken)
             return false;
