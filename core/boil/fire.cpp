@@ -21,6 +21,8 @@ constexpr double handWorth = 4; // loads of one hand that count as much as havin
 // The call waits for a load that still burns above its mean, in such steps and no longer than this.
 constexpr Duration putOffStep{10}, longestPutOff{60};
 constexpr Duration worthSaying{20};
+// So many loads into other fires since this one fell due, and none into it: it was let go out (no source).
+constexpr auto letGoOut = 3;
 
 // What a kilogram gives as fired. A wood that is not known by name is taken for mixed hardwood.
 double lowerHeatOf(const std::string& name, double moisture) {
@@ -67,7 +69,8 @@ void Fire::noteStack(const State& state, double celsius, Instant at) {
     stackNow_ += (celsius - stackNow_) * (stackFor_ > 0 ? std::min(1.0, passed / 30) : 1.0);
     stackFor_ += passed;
     // Fed as usual: the mean of a quarter of an hour, for as long as loads come.
-    if (state.course.firing() && !loads_.empty() && secondsBetween(loads_.back().at, at) < 900)
+    const Load* last = lastOf(stackFire_);
+    if (state.course.firing() && last && secondsBetween(last->at, at) < 900)
         stackMean_ += (celsius - stackMean_) * std::min(1.0, passed / std::min(stackFor_, 900.0));
 }
 
@@ -113,12 +116,19 @@ void Fire::takeLoad(const State& state, Load load) {
         return;
     if (count_ == 0)
         stackFire_ = load.fire;
-    const Duration before = interval(state);
+    // A fire's call moves from its own, never from that of another fire.
+    std::optional<Duration> before;
+    float lastSag = -1;
     const auto last =
         std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == load.fire; });
-    if (last != loads_.rend() && last->at < load.at)
-        learn(state, *last, load.at);
-    putOff_ = Duration{0};
+    if (last != loads_.rend()) {
+        before = intervalAfter(state, *last);
+        if (last->at < load.at)
+            learn(state, *last, load.at);
+        lastSag = last->stackSag;
+    }
+    if (load.fire == stackFire_)
+        putOff_ = Duration{0};
     ++count_;
     heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / count_;
     if (load.mass >= 0)
@@ -128,12 +138,11 @@ void Fire::takeLoad(const State& state, Load load) {
     if (loads_.size() == loadsKept)
         loads_.erase(loads_.begin());
     loads_.push_back(std::move(load));
-    const Duration after = interval(state);
-    if (std::chrono::abs(after - before) < worthSaying || state.settings.fireInterval())
+    const Duration after = intervalAfter(state, loads_.back());
+    if (!before || std::chrono::abs(after - *before) < worthSaying || state.settings.fireInterval())
         return;
-    const Load* basis = last != loads_.rend() ? &loads_[loads_.size() - 2] : nullptr;
-    moved_ = CallMoved{.at = loads_.back().at, .from = before, .to = after, .sagsAfter = {}};
-    if (basis && basis->stackSag > 0 && stackTells(state, loads_.back().fire)) {
+    moved_ = CallMoved{.at = loads_.back().at, .from = *before, .to = after, .sagsAfter = {}};
+    if (lastSag > 0 && stackTells(state, loads_.back().fire)) {
         std::vector<double> seen;
         for (auto one = loads_.rbegin(); one != loads_.rend() && seen.size() < cyclesUsed; ++one)
             if (one->fire == loads_.back().fire && one->stackSag > 0)
@@ -184,11 +193,12 @@ void Fire::inferLoad(const State& state, Instant now) {
 }
 
 void Fire::putOff(const State& state, Instant now) {
-    if (loads_.empty() || state.settings.fireInterval() || !stackTells(state, loads_.back().fire) ||
-        learnedFrom(loads_.back().fire) < loadsToLearn || putOff_ >= longestPutOff)
+    const Load* last = lastOf(stackFire_);
+    if (!last || state.settings.fireInterval() || !stackTells(state, stackFire_) ||
+        learnedFrom(stackFire_) < loadsToLearn || putOff_ >= longestPutOff)
         return;
-    const double left = secondsBetween(now, dueAfter(state, loads_.back()));
-    if (left > 0 && left <= putOffStep.count() && stack_.burnsHigh(loads_.back().at, now).value_or(false))
+    const double left = secondsBetween(now, dueAfter(state, *last));
+    if (left > 0 && left <= putOffStep.count() && stack_.burnsHigh(last->at, now).value_or(false))
         putOff_ += putOffStep;
 }
 
@@ -232,18 +242,36 @@ std::vector<const Fire::Load*> Fire::lastOfEach() const {
     return each;
 }
 
+const Fire::Load* Fire::lastOf(const std::string& fire) const {
+    const auto last = std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == fire; });
+    return last == loads_.rend() ? nullptr : &*last;
+}
+
+std::vector<const Fire::Load*> Fire::lastOfFed(const State& state) const {
+    auto each = lastOfEach();
+    std::erase_if(each, [&](const Load* load) {
+        const Instant fellDue = dueAfter(state, *load);
+        return std::count_if(loads_.begin(), loads_.end(),
+                             [&](const Load& one) { return one.fire != load->fire && one.at > fellDue; }) >= letGoOut;
+    });
+    return each;
+}
+
+const Fire::Load* Fire::next(const State& state) const {
+    const auto each = lastOfFed(state);
+    const auto first = std::min_element(each.begin(), each.end(), [&](const Load* a, const Load* b) {
+        return dueAfter(state, *a) < dueAfter(state, *b);
+    });
+    return first == each.end() ? nullptr : *first;
+}
+
 Instant Fire::dueAfter(const State& state, const Load& load) const {
-    return load.at + intervalAfter(state, load) + (&load == &loads_.back() ? putOff_ : Duration{0});
+    return load.at + intervalAfter(state, load) + (load.fire == stackFire_ ? putOff_ : Duration{0});
 }
 
 Duration Fire::interval(const State& state) const {
-    const auto each = lastOfEach();
-    if (each.empty())
-        return state.settings.fireInterval().value_or(untilLearned);
-    const auto next = std::min_element(each.begin(), each.end(), [&](const Load* a, const Load* b) {
-        return dueAfter(state, *a) < dueAfter(state, *b);
-    });
-    return intervalAfter(state, **next);
+    const Load* load = next(state);
+    return load ? intervalAfter(state, *load) : state.settings.fireInterval().value_or(untilLearned);
 }
 
 std::optional<Instant> Fire::lastFired() const {
@@ -254,12 +282,9 @@ std::optional<Instant> Fire::due(const State& state) const {
     if (state.course.shutdownAt || state.course.endedAt)
         return std::nullopt;
     // Each fire has its own rhythm; the next of them to fall due is called.
-    std::optional<Instant> next;
-    for (const Load* load : lastOfEach())
-        next = std::min(next.value_or(Instant::max()), dueAfter(state, *load));
-    if (!next && state.course.litAt)
-        next = *state.course.litAt + interval(state);
-    return next;
+    if (const Load* load = next(state))
+        return dueAfter(state, *load);
+    return state.course.litAt ? std::optional{*state.course.litAt + interval(state)} : std::nullopt;
 }
 
 double Fire::loadMass(const State& state, const Load& load) const {
@@ -293,10 +318,11 @@ std::optional<Fire::Burnt> Fire::burntInAll(const State& state, Instant now) con
     const auto usual = state.settings.loadMass();
     if (loads_.empty() || (massless_ > 0 && !usual))
         return std::nullopt;
-    const Load& last = loads_.back();
-    const double gone = std::clamp(secondsBetween(last.at, now) / seconds(intervalAfter(state, last)), 0.0, 1.0);
-    const double wood =
-        woodKnown_ + (massless_ ? massless_ * usual->kilogram() : 0) - (1 - gone) * loadMass(state, last);
+    double wood = woodKnown_ + (massless_ ? massless_ * usual->kilogram() : 0);
+    for (const Load* last : lastOfEach()) {
+        const double gone = std::clamp(secondsBetween(last->at, now) / seconds(intervalAfter(state, *last)), 0.0, 1.0);
+        wood -= (1 - gone) * loadMass(state, *last);
+    }
     return Burnt{Mass::kilogram(wood), Energy::joule(wood * heatPerKilogram_)};
 }
 
@@ -304,14 +330,15 @@ std::optional<Temperature> Fire::usualStack() const {
     return stackFor_ > 600 ? std::optional{Temperature::celsius(stackMean_)} : std::nullopt;
 }
 
-// Low: a load would set it right. Dying: it has gone so far down that a load will be slow to catch.
+// Low: a load would set it right. Dying: it has gone so far down that a load will be slow to catch. Of several fires it
+// is the one that is called next.
 FireStanding Fire::standing(const State& state, Instant now) const {
-    if (!state.course.firing() || loads_.empty())
+    const Load* load = next(state);
+    if (!state.course.firing() || !load)
         return FireStanding::unknown;
-    const double since = secondsBetween(loads_.back().at, now);
-    const auto next = due(state);
-    const double late = next ? secondsBetween(*next, now) : 0;
-    const bool stackRead = stackFor_ > 1200 && secondsBetween(stackAt_, now) < 60;
+    const double since = secondsBetween(load->at, now);
+    const double late = secondsBetween(dueAfter(state, *load), now);
+    const bool stackRead = load->fire == stackFire_ && stackFor_ > 1200 && secondsBetween(stackAt_, now) < 60;
     if (stackRead && since > 240) { // the door and the drying of a load are over
         if (stackNow_ < 0.55 * stackMean_)
             return FireStanding::dying;
@@ -327,7 +354,7 @@ FireStanding Fire::standing(const State& state, Instant now) const {
 void Fire::showFires(const State& state, Instant now, Picture& picture) const {
     if (!due(state))
         return;
-    for (const Load* load : lastOfEach())
+    for (const Load* load : lastOfFed(state))
         picture.fires.push_back({.name = load->fire,
                                  .due = Duration{secondsBetween(now, dueAfter(state, *load))},
                                  .interval = intervalAfter(state, *load),
@@ -350,13 +377,17 @@ void Fire::show(const State& state, Instant now, Picture& picture) const {
     picture.lastFired = lastFired();
     picture.lastFiredInferred = !loads_.empty() && loads_.back().inferred;
     picture.fireInterval = interval(state);
-    picture.fireIntervalLearned =
-        !state.settings.fireInterval() && !loads_.empty() && learnedFrom(loads_.back().fire) >= loadsToLearn;
-    if (!state.settings.fireInterval())
+    const Load* called = next(state);
+    picture.fireIntervalLearned = !state.settings.fireInterval() && called && learnedFrom(called->fire) >= loadsToLearn;
+    // Why a call was moved is said of the fire that is called.
+    const bool ofAnother = moved_ && called && std::any_of(loads_.begin(), loads_.end(), [&](const Load& one) {
+                               return one.at == moved_->at && one.fire != called->fire;
+                           });
+    if (!state.settings.fireInterval() && !ofAnother)
         picture.callMoved = moved_;
     picture.fireStanding = standing(state, now);
-    if (const auto next = due(state))
-        picture.fireDue = Duration{secondsBetween(now, *next)};
+    if (const auto call = due(state))
+        picture.fireDue = Duration{secondsBetween(now, *call)};
     else
         picture.why.push_back({"fireDueS", state.course.endedAt      ? Reason::shiftEnded
                                            : state.course.shutdownAt ? Reason::stoppedFiring

@@ -19,7 +19,8 @@ struct State;
 // `loadsToLearn` loads. The wood of the last load and the hand that laid it count: loads of the same wood where there
 // are enough of them, and as much of that hand's difference as its loads bear out.
 //
-// Several fires have a rhythm each; the stack probe is taken to stand on the first of them.
+// Several fires have a rhythm each and one call, of the next to fall due; the stack probe is taken to stand on the
+// first of them. One that nobody feeds while three loads go into others was let go out and is called no more.
 class Fire {
 public:
     static constexpr int loadsToLearn = 4;
@@ -69,8 +70,12 @@ private:
     bool stackTells(const State& state, const std::string& fire) const;
     int learnedFrom(const std::string& fire) const;
     Duration intervalAfter(const State& state, const Load& load) const;
-    // The last load of each fire.
+    const Load* lastOf(const std::string& fire) const;
+    // The last load of each fire; and of those that were not let go out while others were fed.
     std::vector<const Load*> lastOfEach() const;
+    std::vector<const Load*> lastOfFed(const State& state) const;
+    // The load that burns where the next one is due.
+    const Load* next(const State& state) const;
     Instant dueAfter(const State& state, const Load& load) const;
     FireStanding standing(const State& state, Instant now) const;
     void showFires(const State& state, Instant now, Picture& picture) const;
@@ -83,7 +88,7 @@ private:
     int massless_ = 0;           // loads without one
     std::string lastBy_, stackFire_;
     StackTrace stack_;
-    Duration putOff_{0}; // of the call after the last load: it still burns high
+    Duration putOff_{0}; // of the call at the fire of the stack: its last load still burns high
     std::optional<CallMoved> moved_;
     double stackMean_ = 0, stackFor_ = 0; // of the fire while it was fed; seconds
     double stackNow_ = 0;                 // over half a minute

@@ -68,10 +68,6 @@
         <translation>rappel déplacé à %1, selon le rythme des dernières charges</translation>
     </message>
     <message>
-        <source>evaporator</source>
-        <translation>évaporateur</translation>
-    </message>
-    <message>
         <source>overdue by %1</source>
         <translation>en retard de %1</translation>
     </message>
@@ -354,6 +350,13 @@
     <message>
         <source>every %1: boil sags at %2</source>
         <translation>toutes les %1 : le bouillon faiblit à %2</translation>
+    </message>
+</context>
+<context>
+    <name>FireWords</name>
+    <message>
+        <source>evaporator</source>
+        <translation>évaporateur</translation>
     </message>
 </context>
 </TS>

@@ -600,6 +600,14 @@
         <translation>sorte de bois</translation>
     </message>
     <message>
+        <source>which fire</source>
+        <translation>quel feu</translation>
+    </message>
+    <message>
+        <source>fire, if several</source>
+        <translation>feu, si plusieurs</translation>
+    </message>
+    <message>
         <source>volume</source>
         <translation>volume</translation>
     </message>
@@ -936,6 +944,14 @@
 </context>
 <context>
     <name>FireCard</name>
+    <message>
+        <source>%1 overdue too</source>
+        <translation>%1 en retard aussi</translation>
+    </message>
+    <message>
+        <source>then %1 in %2</source>
+        <translation>puis %1 dans %2</translation>
+    </message>
     <message numerus="yes">
         <source>%n loads</source>
         <translation><numerusform>%n charge</numerusform><numerusform>%n charges</numerusform></translation>

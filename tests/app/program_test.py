@@ -198,6 +198,19 @@ class BadInput(Place):
                          + b"2027-03-14T21:00:00Z,lit,,,\n2027-03-14T21:00:01Z,fired,,,\r\n")
         self.run_it("check", log)
 
+    def test_of_two_fires_the_next_to_fall_due_is_called(self):
+        # Eight minutes a load the one, twelve the other: 22:36 and 22:38 the last, so 22:44 and then 22:50.
+        rows = [f"2027-03-14T{21 + m // 60:02}:{m % 60:02}:00Z,fired,,," for m in range(0, 97, 8)]
+        rows += [f"2027-03-14T{21 + m // 60:02}:{m % 60:02}:00Z,fired,,,fire=finishing" for m in range(2, 99, 12)]
+        log = self.write("two.csv", HEADER + "2027-03-14T21:00:00Z,lit,,,\n" + "\n".join(sorted(rows)) + "\n"
+                         + "2027-03-14T22:48:00Z,fired,,,\n2027-03-14T22:52:00Z,note,,,end\n")
+        due = {line["t"]: line for line in map(json.loads, self.run_it("replay", log, "--every", "60").stdout.splitlines())}
+        self.assertAlmostEqual(due["2027-03-14T22:40:00Z"]["fireDueS"], 240, delta=2)
+        self.assertAlmostEqual(due["2027-03-14T22:46:00Z"]["fireDueS"], -120, delta=2)
+        self.assertEqual(due["2027-03-14T22:46:00Z"]["alarms"], ["fire_overdue"])
+        self.assertAlmostEqual(due["2027-03-14T22:49:00Z"]["fireDueS"], 60, delta=2)
+        self.assertEqual(due["2027-03-14T22:51:00Z"]["alarms"], ["fire_overdue"])
+
     def test_what_is_not_there_or_no_journal_is_refused(self):
         self.assertIn("no such file", self.run_it("replay", "none.csv", status=1).stderr)
         self.assertIn("no such file", self.run_it("check", "none.csv", status=1).stderr)

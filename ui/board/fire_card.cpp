@@ -1,5 +1,6 @@
 // When is the next firing, and whose turn it is.
 #include "ui/board/card_view.h"
+#include "ui/words/fire_words.h"
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
@@ -14,6 +15,23 @@ QString turn(const Picture& picture) {
     return picture.turn.empty()
                ? QString{}
                : tr(QT_TRANSLATE_NOOP("FireCard", "turn: %1")).arg(QString::fromStdString(picture.turn));
+}
+
+// With several fires: which of them is called.
+QString calledFire(const Picture& picture) {
+    return picture.fires.size() < 2 ? QString{} : fireName(picture.fires.front().name);
+}
+
+// The others: "then finishing in 6 min".
+QString otherFires(const Picture& picture) {
+    QStringList others;
+    for (std::size_t i = 1; i < picture.fires.size(); ++i) {
+        const FirePicture& fire = picture.fires[i];
+        others << (fire.due.count() < 0 ? tr(QT_TRANSLATE_NOOP("FireCard", "%1 overdue too")).arg(fireName(fire.name))
+                                        : tr(QT_TRANSLATE_NOOP("FireCard", "then %1 in %2"))
+                                              .arg(fireName(fire.name), countdownText(fire.due)));
+    }
+    return others.join(QStringLiteral(", "));
 }
 
 QString rhythm(const Picture& picture) {
@@ -57,8 +75,12 @@ CardView fireCard(const Picture& picture, Units units) {
     } else {
         view.chief = countdownPieces(*picture.fireDue, true);
     }
-    view.figure = turn(picture);
+    QStringList whichAndWho{calledFire(picture), turn(picture)};
+    whichAndWho.removeAll(QString{});
+    view.figure = whichAndWho.join(QStringLiteral(", "));
     if (picture.litAt) {
+        if (const QString others = otherFires(picture); !others.isEmpty())
+            view.lines.push_back(others);
         if (picture.fireDue)
             view.lines.push_back(rhythm(picture));
         view.lines.push_back(loads(picture, units));

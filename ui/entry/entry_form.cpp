@@ -5,6 +5,7 @@
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
+#include "ui/words/fire_words.h"
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
@@ -69,6 +70,20 @@ bool isAbout(Action action, const AlarmPicture& alarm) {
     return action == Action::alarmShelve && alarm.stands() && alarm.alarm != Alarm::scorch_risk;
 }
 
+// Set to the fire that is called, so that the key alone answers the call. Once there are several a glove chooses.
+EntryField whichFire(const Picture& picture) {
+    if (picture.fires.size() > 1) {
+        QStringList names;
+        for (const FirePicture& fire : picture.fires)
+            names << fireName(fire.name);
+        return choice("fire", tr(QT_TRANSLATE_NOOP("EntryForm", "which fire")), names);
+    }
+    EntryField one = words("fire", tr(QT_TRANSLATE_NOOP("EntryForm", "fire, if several")));
+    if (!picture.fires.empty())
+        one.answer = QString::fromStdString(picture.fires.front().name);
+    return one;
+}
+
 std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units units) {
     const Unit degrees = unitOf(Dimension::temperature, units);
     const Unit volume = unitOf(Dimension::volume, units);
@@ -84,7 +99,7 @@ std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units un
                 choice("calibrated", tr(QT_TRANSLATE_NOOP("EntryForm", "made for")), calibrationChoices())};
     case Action::fired:
         return {number("load", tr(QT_TRANSLATE_NOOP("EntryForm", "wood, if weighed")), unitOf(Dimension::mass, units)),
-                words("wood", tr(QT_TRANSLATE_NOOP("EntryForm", "kind of wood")))};
+                words("wood", tr(QT_TRANSLATE_NOOP("EntryForm", "kind of wood"))), whichFire(picture)};
     case Action::sapIn:
         return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume")), volume, true),
                 number("brix", tr(QT_TRANSLATE_NOOP("EntryForm", "sugar, if known")), Unit::brix),
@@ -171,6 +186,7 @@ Row rowFor(const EntryForm& form) {
         row.what = "fired";
         row.number(form, "load");
         row.pair("wood", typed(form, "wood"));
+        row.pair("fire", fireNamed(QString::fromStdString(typed(form, "fire"))));
         break;
     case Action::drawOpen:
         row.what = "draw_open";

@@ -1,6 +1,7 @@
 #include "ui/fuel/fuel_view.h"
 
 #include "ui/board/card_view.h"
+#include "ui/words/fire_words.h"
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
@@ -89,9 +90,9 @@ QString callWords(const Picture& picture) {
     if (picture.fires.size() > 1)
         for (const FirePicture& fire : picture.fires)
             words << QStringLiteral("%1 %2").arg(
-                fire.name.empty() ? tr(QT_TRANSLATE_NOOP("Fuel", "evaporator")) : QString::fromStdString(fire.name),
-                fire.due.count() < 0 ? tr(QT_TRANSLATE_NOOP("Fuel", "overdue by %1")).arg(countdownText(fire.due))
-                                     : countdownText(fire.due));
+                fireName(fire.name), fire.due.count() < 0
+                                         ? tr(QT_TRANSLATE_NOOP("Fuel", "overdue by %1")).arg(countdownText(fire.due))
+                                         : countdownText(fire.due));
     return words.join(QStringLiteral(" · "));
 }
 

@@ -110,6 +110,62 @@ TEST(Fire, EachFireHasItsOwnRhythmAndTheNextIsCalled) {
     EXPECT_EQ(picture.fireDue, picture.fires[0].due);
 }
 
+// Why the call moved is said of the fire that is called, and another fire's rhythm is no reason for it.
+TEST(Fire, ACallMovesFromItsOwnRhythmAndNotFromAnotherFires) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t <= 7200; t += 240) {
+        if (t % 480 == 0)
+            rows.add(t + 1, "fired,,,");
+        if (t % 720 == 0)
+            rows.add(t + 100, "fired,,,fire=finishing");
+    }
+    const auto evaporator = rows.at(7400);
+    ASSERT_EQ(evaporator.fires.front().name, "");
+    EXPECT_FALSE(evaporator.callMoved); // eight minutes from the first load to the last
+    rows.add(7681, "fired,,,");
+    const auto after = rows.at(7740);
+    ASSERT_EQ(after.fires.front().name, "finishing");
+    ASSERT_TRUE(after.callMoved);
+    EXPECT_EQ(after.callMoved->from, Duration{480});
+    EXPECT_NEAR(seconds(after.callMoved->to), 720, 1);
+    EXPECT_NEAR(seconds(after.fireInterval), 720, 1);
+}
+
+// The finishing pan is done for the night: it is called while that may be a slip, and then no more.
+TEST(Fire, AFireThatIsLetGoOutIsNotCalledForEver) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t <= 6000; t += 480)
+        rows.add(t + 1, "fired,,,");
+    for (int t = 100; t <= 2000; t += 600)
+        rows.add(t, "fired,,,fire=finishing"); // the last at 1900
+    std::stable_sort(rows.facts.begin(), rows.facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    const auto at = [&](double time) {
+        Rows until;
+        std::copy_if(rows.facts.begin(), rows.facts.end(), std::back_inserter(until.facts),
+                     [&](const Fact& fact) { return fact.at <= noon + Duration{time}; });
+        return until.at(time);
+    };
+    EXPECT_EQ(at(2700).fires.front().name, "finishing");
+    EXPECT_TRUE(stands(at(2700), Alarm::fire_overdue));
+    const auto later = at(4400);
+    ASSERT_EQ(later.fires.size(), 1U);
+    EXPECT_EQ(later.fires.front().name, "");
+    EXPECT_FALSE(stands(later, Alarm::fire_overdue));
+    // Fed again it has its rhythm again.
+    rows.add(6010, "fired,,,fire=finishing");
+    EXPECT_EQ(rows.at(6020).fires.size(), 2U);
+}
+
+// How the fire stands is said of the one that is called: a load into the other does not hide that it is late.
+TEST(Fire, ALoadIntoAnotherFireHidesNone) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(1, "fired,,,").add(900, "fired,,,fire=finishing");
+    EXPECT_EQ(rows.at(950).fireStanding, FireStanding::low);
+    EXPECT_TRUE(stands(rows.at(950), Alarm::fire_overdue));
+}
+
 TEST(Fire, TheTurnGoesRoundInTheOrderTheyCame) {
     Rows rows;
     rows.add(0, "lit,,,").add(0, "crew,,,by=Ada").add(1, "crew,,,by=Bea").add(2, "crew,,,by=Col");

@@ -109,6 +109,16 @@ TEST(FireCard, OverdueIsAnotherTitleAndAnotherTone) {
     EXPECT_EQ(view.tone, Tone::medium);
 }
 
+TEST(FireCard, OfSeveralFiresNamesTheOneThatIsCalledAndWhatComesThen) {
+    Picture picture = scenes::calm();
+    picture.fires = {{"finishing", *picture.fireDue, Duration{600}, picture.at},
+                     {"", Duration{370}, Duration{480}, picture.at},
+                     {"second rig", Duration{-5}, Duration{480}, picture.at}};
+    const CardView view = fireCard(picture, Units::us);
+    EXPECT_EQ(view.figure, "finishing, turn: Odile");
+    EXPECT_EQ(view.lines.front(), "then evaporator in 6:10, second rig overdue too");
+}
+
 TEST(LastLoadCard, SaysHoursAsHours) {
     const CardView view = lastLoadCard(scenes::calm(), Units::us);
     EXPECT_EQ(chief(view), "1 h 45");

@@ -96,6 +96,22 @@ TEST(EntryForm, TheFiringIsOfferedToWhoseTurnItIs) {
     EXPECT_EQ(only(formOf(Action::fired, Units::us, picture)).by, "Bram");
 }
 
+// The key alone answers the call: the load goes to the fire that is called, another is chosen by name.
+TEST(EntryForm, AFiringIsOfTheFireThatIsCalledUnlessAnotherIsChosen) {
+    Picture picture;
+    EntryForm first = formOf(Action::fired, Units::us, picture);
+    first.answer(QStringLiteral("fire"), QStringLiteral("finishing"));
+    EXPECT_EQ(rowOf(only(first)), "2026-03-14T22:42:00Z,fired,,,fire=finishing");
+    picture.fires = {{"finishing", Duration{30}, Duration{600}, now}};
+    EXPECT_EQ(rowOf(only(formOf(Action::fired, Units::us, picture))), "2026-03-14T22:42:00Z,fired,,,fire=finishing");
+    picture.fires.push_back({"", Duration{90}, Duration{480}, now});
+    EntryForm form = formOf(Action::fired, Units::us, picture);
+    EXPECT_EQ(rowOf(only(form)), "2026-03-14T22:42:00Z,fired,,,fire=finishing");
+    ASSERT_EQ(form.field(QStringLiteral("fire"))->choices, (QStringList{"finishing", "evaporator"}));
+    form.answer(QStringLiteral("fire"), QStringLiteral("evaporator"));
+    EXPECT_EQ(rowOf(only(form)), "2026-03-14T22:42:00Z,fired,,,");
+}
+
 TEST(EntryForm, CrewComeOnAndLeaveByName) {
     EntryForm form = formOf(Action::crew);
     form.answer(QStringLiteral("name"), QStringLiteral("Odile"));
