@@ -87,7 +87,8 @@ std::string quoted(const std::string& text) {
 }
 
 Boil boilOf(const std::vector<Boil::Entry>& facts) {
-    Boil boil;
+    Boil boil{Boil::Alarms::unwatched}; // they come from their own history
+    boil.reserve(facts.size());
     for (const auto& [id, fact] : facts)
         boil.add(id, fact);
     return boil;

@@ -1,5 +1,6 @@
 #include "core/boil/boil.h"
 
+#include "core/boil/chart_traces.h"
 #include "core/boil/state.h"
 
 #include <algorithm>
@@ -9,7 +10,6 @@ namespace {
 
 // Moments kept to fold again from. At one an interval a shift of twelve hours keeps 144.
 constexpr std::chrono::minutes keepEvery{5};
-constexpr double steamJoins = 150; // seconds between two of its points, across which a line may be drawn
 
 } // namespace
 
@@ -24,8 +24,7 @@ struct Boil::Inside {
     std::vector<Kept> kept = std::vector<Kept>(1); // the first is the state before any fact
     State state;
     std::size_t folded = 0; // facts that `state` holds
-    std::vector<RisePoint> trace;
-    std::vector<SteamPoint> steam;
+    ChartTraces traces;
     std::uint64_t rewritten = 0;
     Alarms alarms = Alarms::watched;
 
@@ -40,41 +39,15 @@ struct Boil::Inside {
     }
     // What follows the first `count` facts is to be folded again.
     void backTo(std::size_t count);
-    void traceRise(const Fact& fact);
-    void traceSteam();
     std::vector<Entry>::iterator find(FactId id);
 };
 
 void Boil::Inside::fold(const Fact& fact) {
     if (folded > kept.back().folded && fact.at - kept.back().state.now >= keepEvery)
-        kept.push_back({folded, trace.size(), steam.size(), state});
+        kept.push_back({folded, traces.rise.size(), traces.steam.size(), state});
     take(state, fact);
     ++folded;
-    traceRise(fact);
-    traceSteam();
-}
-
-void Boil::Inside::traceRise(const Fact& fact) {
-    const auto* reading = std::get_if<Reading>(&fact.what);
-    if (!reading || reading->series != Series::syrup_pan)
-        return;
-    const Sensor& pan = state.sensors.of(Series::syrup_pan);
-    const auto value = pan.value(fact.at);
-    const auto water = state.weather.boiling(fact.at);
-    if (!value || !water || value->at != fact.at)
-        return;
-    const double rise = value->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin();
-    const bool gap = trace.empty() ||
-                     secondsBetween(trace.back().at, fact.at) > std::max(30.0, 3.5 * pan.active(fact.at)->spacing());
-    trace.push_back({fact.at, static_cast<float>(rise), pan.trust(fact.at), gap});
-}
-
-void Boil::Inside::traceSteam() {
-    const auto minute = state.balance.lastMinute();
-    if (!minute || !minute->steam || (!steam.empty() && steam.back().at == minute->at))
-        return;
-    const bool gap = !steam.empty() && secondsBetween(steam.back().at, minute->at) > steamJoins;
-    steam.push_back({minute->at, static_cast<float>(minute->steam->si()), gap});
+    traces.take(state, fact);
 }
 
 void Boil::Inside::backTo(std::size_t count) {
@@ -85,8 +58,8 @@ void Boil::Inside::backTo(std::size_t count) {
         kept.pop_back();
     state = kept.back().state;
     folded = kept.back().folded;
-    trace.resize(kept.back().rises);
-    steam.resize(kept.back().steams);
+    traces.rise.resize(kept.back().rises);
+    traces.steam.resize(kept.back().steams);
 }
 
 // What is withdrawn was mostly entered just now.
@@ -150,12 +123,12 @@ const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
 
 const std::vector<RisePoint>& Boil::rise() const {
     inside_->foldAll();
-    return inside_->trace;
+    return inside_->traces.rise;
 }
 
 const std::vector<SteamPoint>& Boil::steam() const {
     inside_->foldAll();
-    return inside_->steam;
+    return inside_->traces.steam;
 }
 
 std::optional<Instant> Boil::started() const {

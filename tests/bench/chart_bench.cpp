@@ -1,6 +1,7 @@
 // A shift's chart: from its key to the last pixel, and each frame while a hand drags or zooms it with twenty more
 // shifts laid over. Nights of 12 h, six series at one sample a second.
 #include "app/season_book.h"
+#include "core/boil/past_shift.h"
 #include "core/boil/shift_log.h"
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
@@ -52,15 +53,25 @@ const Ground& ground() {
     return one;
 }
 
-// For a chart of what is over: its alarms are another matter, and come later.
-Boil boilOf(const Journal& journal, const ShiftSummary& summary) {
-    Boil boil{Boil::Alarms::unwatched};
-    boil.reserve(static_cast<std::size_t>(summary.readings + summary.facts));
-    journal.visit(summary.shift.id, [&](FactId id, const Fact& fact) {
-        boil.add(id, fact);
+struct Charted {
+    ShiftTrace trace;
+    std::optional<Picture> last; // at the last fact
+};
+// Its alarms are another matter, and come later.
+Charted chartOf(const Journal& journal, ShiftId shift) {
+    PastShift past;
+    Charted charted;
+    journal.visit(shift, [&](FactId, const Fact& fact) {
+        past.take(fact);
+        charted.trace.take(fact);
         return true;
     });
-    return boil;
+    for (const RisePoint& point : past.rise())
+        charted.trace.take(point);
+    for (const SteamPoint& point : past.steam())
+        charted.trace.take(point);
+    charted.last = past.last();
+    return charted;
 }
 
 // What Enter on a shift does before the next key is taken.
@@ -74,7 +85,8 @@ void openAShift(benchmark::State& state) {
     for ([[maybe_unused]] auto _ : state) {
         auto journal = Journal::open(ground().place(), Journal::Access::read);
         const auto summary = summaryOf(journal, shift);
-        screen.showShift(shift, boilOf(journal, summary), shiftStory(summary, Units::us), Units::us);
+        auto [trace, last] = chartOf(journal, shift);
+        screen.showShift(shift, std::move(trace), last, shiftStory(summary, Units::us), Units::us);
         benchmark::DoNotOptimize(screen.grab());
     }
     state.counters["goal_ms"] = 150;
@@ -84,14 +96,15 @@ BENCHMARK(openAShift)->Iterations(10)->Unit(benchmark::kMillisecond);
 class Laid {
 public:
     Laid() {
-        auto journal = Journal::open(ground().place(), Journal::Access::read);
+        const auto journal = Journal::open(ground().place(), Journal::Access::read);
         screen.wear(Dress{});
         screen.resize(1366, 768);
         for (const ShiftId shift : ground().shifts) {
+            auto [trace, last] = chartOf(journal, shift);
             if (shift == ground().shifts.front())
-                screen.showShift(shift, boilOf(journal, summaryOf(journal, shift)), {}, Units::us);
+                screen.showShift(shift, std::move(trace), last, {}, Units::us);
             else
-                screen.layOver(shift, boilOf(journal, summaryOf(journal, shift)));
+                screen.layOver(shift, std::move(trace));
         }
         screen.show();
         QApplication::processEvents(); // only what is on the screen is painted

@@ -154,6 +154,15 @@ std::optional<ShiftId> ReviewScreen::chosen() const {
 }
 
 void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
+    ShiftTrace trace;
+    trace.follow(boil);
+    const auto& facts = boil.facts();
+    showShift(shift, std::move(trace),
+              facts.empty() ? std::nullopt : std::optional{boil.pictureAt(facts.back().fact.at)}, story, units);
+}
+
+void ReviewScreen::showShift(ShiftId shift, ShiftTrace trace, const std::optional<Picture>& last, const QString& story,
+                             Units units) {
     if (opened_ != shift)
         showShifts();
     over_.clear();
@@ -161,10 +170,9 @@ void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& sto
     units_ = units;
     drawOver();
     chart_->setUnits(units);
-    chart_->trace().clear();
-    chart_->follow(boil);
-    if (!boil.facts().empty())
-        chart_->display(boil.pictureAt(boil.facts().back().fact.at));
+    chart_->trace() = std::move(trace);
+    if (last)
+        chart_->display(*last);
     chart_->showWhole();
     chart_->layForecasts({});
     chart_->layAlarms({});
@@ -235,11 +243,15 @@ bool ReviewScreen::isLaidOver(ShiftId shift) const {
 }
 
 void ReviewScreen::layOver(ShiftId shift, const Boil& boil) {
+    ShiftTrace trace;
+    trace.follow(boil);
+    layOver(shift, std::move(trace));
+}
+
+void ReviewScreen::layOver(ShiftId shift, ShiftTrace trace) {
     if (isLaidOver(shift) || shift == opened_)
         return;
-    auto trace = std::make_shared<ShiftTrace>();
-    trace->follow(boil);
-    over_.push_back({shift, {std::move(trace), shiftName(shift)}});
+    over_.push_back({shift, {std::make_shared<ShiftTrace>(std::move(trace)), shiftName(shift)}});
     drawOver();
     said_->setText(over_.back().laid.trace->momentOf(laidFrom_)
                        ? tr("%1 lies over it. %2.").arg(shiftName(shift), fromWord())

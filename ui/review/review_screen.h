@@ -28,12 +28,15 @@ public:
     void wear(const Dress& dress);
     void display(const std::vector<ReviewRow>& rows, Units units);
     // A shift's facts, opened: it fills the chart. Whatever was laid over another goes.
+    void showShift(ShiftId shift, ShiftTrace trace, const std::optional<Picture>& last, const QString& story,
+                   Units units);
     void showShift(ShiftId shift, const Boil& boil, const QString& story, Units units);
     // How the forecasts of the one that is open came out.
     void tellScores(const std::vector<DrawScore>& scores);
     // What was foretold in it, under the line as it came.
     void layForecasts(std::vector<PastForecast> past);
     // Another one, over or off the one that is open.
+    void layOver(ShiftId shift, ShiftTrace trace);
     void layOver(ShiftId shift, const Boil& boil);
     bool isLaidOver(ShiftId shift) const;
     void takeOff(ShiftId shift);

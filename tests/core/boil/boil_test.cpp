@@ -1,5 +1,6 @@
 #include "core/boil/boil.h"
 
+#include "core/boil/past_shift.h"
 #include "tests/core/boil/logs.h"
 
 #include <random>
@@ -54,9 +55,17 @@ TEST(Boil, UnwatchedTellsTheSameButForTheAlarms) {
     rows.read(1800, "pressure", 99.0, "kPa");
     Boil unwatched{Boil::Alarms::unwatched};
     Boil watched;
-    for (std::size_t i = 0; i < rows.facts.size(); ++i)
+    PastShift past;
+    EXPECT_FALSE(past.last());
+    for (std::size_t i = 0; i < rows.facts.size(); ++i) {
         for (Boil* boil : {&unwatched, &watched})
             boil->add(static_cast<FactId>(i), rows.facts[i]);
+        past.take(rows.facts[i]);
+    }
+    ASSERT_EQ(past.rise().size(), watched.rise().size());
+    EXPECT_EQ(past.rise().back().rise, watched.rise().back().rise);
+    EXPECT_EQ(past.steam().size(), watched.steam().size());
+    EXPECT_EQ(past.last(), unwatched.pictureAt(rows.facts.back().at));
     ASSERT_EQ(unwatched.rise().size(), watched.rise().size());
     for (std::size_t i = 0; i < watched.rise().size(); ++i)
         EXPECT_EQ(unwatched.rise()[i].rise, watched.rise()[i].rise) << i;
