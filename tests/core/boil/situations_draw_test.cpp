@@ -9,7 +9,7 @@ using test::BoilLog;
 using test::stands;
 using test::stood;
 
-bool says(const Picture& picture, std::string_view field, Reason reason) {
+bool saysWhy(const Picture& picture, std::string_view field, Reason reason) {
     return std::any_of(picture.why.begin(), picture.why.end(),
                        [&](const Why& why) { return why.field == field && why.reason == reason; });
 }
@@ -136,7 +136,7 @@ TEST(SituationDraw, AWaterChaseIsCalledOnceAndSeenItKeepsStill) {
     for (const AlarmPicture& one : picture.alarms) {
         EXPECT_NE(one.state, AlarmState::unseen) << nameOf(one.alarm);
     }
-    EXPECT_TRUE(says(picture, "drawEta", Reason::drawing));
+    EXPECT_TRUE(saysWhy(picture, "drawEta", Reason::drawing));
 }
 
 } // namespace
