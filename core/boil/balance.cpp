@@ -197,11 +197,13 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     const bool measured = tank_.last() || feed_.last();
     const auto use = sapUse(now);
     const auto rate = evaporation(state, use, now);
+    showWays(state, flows(state, use, now), rate, now, picture);
     if (rate)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else
-        picture.why.push_back({"evaporationLph", measured ? Reason::tooShort : Reason::noTankLevel});
-    showWays(state, flows(state, use, now), rate, now, picture);
+        picture.why.push_back({"evaporationLph", picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
+                                                 : measured                                    ? Reason::tooShort
+                                                                                               : Reason::noTankLevel});
     showEnd(state, now, sapUse(now, Outflow::longestWindow).rate, rate ? std::optional{rate->steam} : std::nullopt,
             picture);
     showEfficiency(state, now, picture);

@@ -31,7 +31,9 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     if (!use && rate)
         use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
     if (!level || !use || use->litrePerHour <= 1) {
-        picture.why.push_back({"sapLeftS", !level ? Reason::noTankLevel : Reason::tooShort});
+        picture.why.push_back({"sapLeftS", !level                                          ? Reason::noTankLevel
+                                           : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
+                                                                                           : Reason::tooShort});
         return;
     }
     // A level read a while ago has gone on falling since.

@@ -80,8 +80,11 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
         observed += length;
         from = minute.at;
     }
-    if (observed < 1800)
-        return because(picture.evaporation ? Reason::tooShort : Reason::noTankLevel);
+    if (observed < 1800) {
+        const auto why = std::find_if(picture.why.begin(), picture.why.end(),
+                                      [](const Why& one) { return one.field == "evaporationLph"; });
+        return because(why == picture.why.end() ? Reason::tooShort : why->reason);
+    }
     const auto burnt = state.fire.burnt(state, from, now);
     if (!burnt)
         return because(Reason::noLoadMass);

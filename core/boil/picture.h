@@ -44,7 +44,8 @@ enum class Reason : std::uint8_t {
     noSapSugar,
     notBoiling,
     shiftEnded,
-    notReached // more than one future in ten never gets there
+    notReached, // more than one future in ten never gets there
+    tankRises   // and no sap was entered
 };
 struct Why {
     std::string_view field; // the JSON name of the figure, or of the reading

@@ -78,6 +78,8 @@ std::string whyText(const Why& why) {
         return "the shift has ended";
     case Reason::notReached:
         return "more than one future in ten never gets there";
+    case Reason::tankRises:
+        return "the tank rises and no sap was entered";
     }
     return {};
 }

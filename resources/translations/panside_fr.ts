@@ -1237,6 +1237,10 @@
         <translation>pas observé assez longtemps</translation>
     </message>
     <message>
+        <source>tank rises, no sap entered</source>
+        <translation>le bassin monte, rien d'entré</translation>
+    </message>
+    <message>
         <source>weight of a load not set</source>
         <translation>poids d'une charge non réglé</translation>
     </message>

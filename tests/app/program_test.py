@@ -198,6 +198,19 @@ class BadInput(Place):
                          + b"2027-03-14T21:00:00Z,lit,,,\n2027-03-14T21:00:01Z,fired,,,\r\n")
         self.run_it("check", log)
 
+    def test_wood_and_tank_that_cannot_be_are_refused_with_what_to_do(self):
+        log = self.write("wood.csv", HEADER + "2027-03-14T21:00:00Z,lit,,,\n"
+                         "2027-03-14T21:01:00Z,fired,900,lb,\n2027-03-14T21:09:00Z,fired,30,lb,moisture=120\n"
+                         "2027-03-14T21:17:00Z,fired,30,gal,\n2027-03-14T21:18:00Z,set,120,percent,key=wood_moisture\n"
+                         "2027-03-14T21:19:00Z,tank_level,2000000,gal,\n")
+        told = self.run_it("check", log, status=1).stdout
+        for line in (":3:28: value 900 cannot be: it must be 0 to 881.85 lb. Was 90 lb meant?",
+                     ":4:34: moisture 120 cannot be: it must be 0 to 80 percent. Was 12 percent meant?",
+                     ':5:31: unit "gal" cannot stand here. Write kg or lb.',
+                     ":6:26: value 120 cannot be: it must be 0 to 80 percent. Was 12 percent meant?",
+                     ":7:33: tank_level 2000000 cannot be true; kept, and not believed."):
+            self.assertIn("wood.csv" + line, told)
+
     def test_of_two_fires_the_next_to_fall_due_is_called(self):
         # Eight minutes a load the one, twelve the other: 22:36 and 22:38 the last, so 22:44 and then 22:50.
         rows = [f"2027-03-14T{21 + m // 60:02}:{m % 60:02}:00Z,fired,,," for m in range(0, 97, 8)]

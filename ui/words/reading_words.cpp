@@ -114,6 +114,8 @@ QString reasonWords(const Why& why) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "the shift is over"));
     case Reason::notReached:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "may never get there"));
+    case Reason::tankRises:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered"));
     }
     return {};
 }
