@@ -126,6 +126,11 @@ void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant 
     update();
 }
 
+double FuelScreen::larger() const {
+    return std::clamp(std::min(dress_.measure.millimetres(width()) / 361, dress_.measure.millimetres(height()) / 198),
+                      1.0, 1.4);
+}
+
 int FuelScreen::foot() const { return back_->height() + dress_.px(mm::gap); }
 
 void FuelScreen::resizeEvent(QResizeEvent*) {
@@ -152,7 +157,7 @@ void FuelScreen::resizeEvent(QResizeEvent*) {
 
 void FuelScreen::paintEvent(QPaintEvent*) {
     QPainter painter{this};
-    const int gap = dress_.px(mm::gap), edge = dress_.px(edgeOf), words = dress_.px(7);
+    const int gap = dress_.px(mm::gap), edge = dress_.px(edgeOf), words = dress_.px(7 * larger());
     QRect room = rect().adjusted(edge, edge, -edge, -edge);
     QString title = view_.call.isEmpty() ? tr("Fire and fuel") : view_.call;
     if (face_ == Face::plan)
@@ -160,7 +165,7 @@ void FuelScreen::paintEvent(QPaintEvent*) {
     painter.setPen(face_ == Face::plan && view_.plan && view_.plan->lastIsNext ? dress_.inks().medium
                                                                                : dress_.inks().word);
     drawFitted(painter, QRect{room.left(), room.top(), room.width(), words}, Qt::AlignLeft | Qt::AlignVCenter,
-               dress_.letters(mm::words, true), title);
+               dress_.letters(mm::words * larger(), true), title);
     room.setTop(room.top() + words + gap);
     room.setBottom(room.bottom() - foot());
     if (face_ == Face::plan)
@@ -173,7 +178,7 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     const int gap = dress_.px(mm::gap);
     const QRect strips{room.left(), room.top(), room.width(), room.height() * 42 / 100};
     if (trace_)
-        drawFuelStrips(painter, *trace_, now_, dress_, strips);
+        drawFuelStrips(painter, *trace_, now_, dress_, mm::smallWords * larger(), strips);
     const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - strips.bottom() - gap};
     const int third = (below.width() - 2 * gap) / 3;
     QRect first{below.left(), below.top(), third, below.height()};
@@ -192,9 +197,9 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     const QRect last{second.right() + gap, below.top(), below.right() - second.right() - gap, below.height()};
     painter.setPen(dress_.inks().quiet);
     if (view_.plan)
-        drawPlan(painter, *view_.plan, dress_, last, false);
+        drawPlan(painter, *view_.plan, dress_, mm::smallWords * larger(), last, false);
     else
-        drawFitted(painter, last, Qt::AlignCenter, dress_.letters(mm::smallWords), view_.noPlan, 4);
+        drawFitted(painter, last, Qt::AlignCenter, dress_.letters(letters), view_.noPlan, 4);
     painter.setPen(dress_.inks().word);
     const QRect foot{room.left(), back_->y(), turn_->x() - room.left() - gap, back_->height()};
     drawFitted(painter, foot, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.caution, 2);
@@ -212,7 +217,8 @@ void FuelScreen::paintPlan(QPainter& painter, QRect room) {
     const double letters = lettersFor(dress_, plan.lines, {half, room.height() * 45 / 100});
     const int row = dress_.px(rowOf * letters);
     const int below = static_cast<int>(std::max(plan.lines.size(), std::size_t{7})) * row + gap;
-    drawPlan(painter, plan, dress_, QRect{room.left(), room.top(), room.width(), room.height() - below}, true);
+    drawPlan(painter, plan, dress_, mm::smallWords * larger(),
+             QRect{room.left(), room.top(), room.width(), room.height() - below}, true);
     const QRect under{room.left(), room.bottom() - below + gap, room.width(), below - gap};
     drawLines(painter, dress_, letters, plan.lines, QRect{under.left(), under.top(), half, under.height() + 1});
     QRect right{under.left() + half + 3 * gap, under.top(), under.right() - under.left() - half - 3 * gap,

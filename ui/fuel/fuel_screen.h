@@ -42,6 +42,8 @@ private:
     void step(int sap, int fire);
     void paintAccount(QPainter& painter, QRect room);
     void paintPlan(QPainter& painter, QRect room);
+    // How much larger than on the smallest screen: a large one is read from further away.
+    double larger() const;
     int foot() const;
 
     FuelView view_;

@@ -20,10 +20,10 @@ struct Across {
     }
 };
 
-void title(QPainter& painter, const Dress& dress, const QRect& strip, const QString& words) {
+void title(QPainter& painter, const Dress& dress, double letters, const QRect& strip, const QString& words) {
     painter.setPen(dress.inks().quiet);
     drawFitted(painter, strip.adjusted(dress.px(1), dress.px(0.5), -dress.px(1), 0), Qt::AlignLeft | Qt::AlignTop,
-               dress.letters(mm::smallWords), words);
+               dress.letters(letters), words);
 }
 
 // A series over the strip: no peak is lost, nothing is drawn across a gap.
@@ -79,8 +79,9 @@ void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, con
 
 } // namespace
 
-void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, const QRect& area) {
-    const int scale = dress.px(5), height = (area.height() - scale) / 3;
+void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, double letters,
+                    const QRect& area) {
+    const int scale = dress.px(1.67 * letters), height = (area.height() - scale) / 3;
     const Across across{trace.begun().value_or(now - std::chrono::hours{1}), std::max(now, trace.begun().value_or(now)),
                         area};
     painter.save();
@@ -101,14 +102,14 @@ void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, con
                                      QPointF{across.x(fact.at), strip.bottom() * 1.0});
             line(painter, i == 1 ? trace.stack() : trace.evaporation(), across, strip, dress.inks().trace, i == 2);
         }
-        title(painter, dress, strip, tr(names[i]));
+        title(painter, dress, letters, strip, tr(names[i]));
     }
     painter.setPen(dress.inks().quiet);
-    painter.setFont(dress.letters(mm::smallWords));
+    painter.setFont(dress.letters(letters));
     const double hours = secondsBetween(across.begin, across.end) / 3600;
     for (int i = 0; i <= 4; ++i) {
-        const QRect place{area.left() + i * area.width() / 4 - dress.px(12), area.bottom() - scale, dress.px(24),
-                          scale};
+        const QRect place{area.left() + i * area.width() / 4 - dress.px(4 * letters), area.bottom() - scale,
+                          dress.px(8 * letters), scale};
         const int align = i == 0 ? Qt::AlignRight : i == 4 ? Qt::AlignLeft : Qt::AlignHCenter;
         painter.drawText(place, align | Qt::AlignBottom,
                          trace.clock().hourAndMinute(across.begin + Duration{hours * 900 * i}));

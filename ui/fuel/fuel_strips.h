@@ -10,7 +10,9 @@ class QPainter;
 
 namespace panside {
 
-// Loads, stack and evaporation of the whole shift, beneath each other on one time, so that sag and load stand together.
-void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, const QRect& area);
+// Loads, stack and evaporation of the whole shift, beneath each other on one time, so that sag and load stand together;
+// lettered so many millimetres high.
+void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, double letters,
+                    const QRect& area);
 
 } // namespace panside

@@ -16,9 +16,11 @@ Instant later(Instant now, Duration span) { return now + std::chrono::round<std:
 
 class PlanPainter {
 public:
-    PlanPainter(QPainter& painter, const PlanView& view, const Dress& dress, const QRect& area, bool changes)
-        : painter_{painter}, view_{view}, dress_{dress}, words_{dress.px(5)}, changes_{changes},
-          field_{area.adjusted(dress.px(13), dress.px(1), -dress.px(1), -words_ - dress.px(1))} {
+    PlanPainter(QPainter& painter, const PlanView& view, const Dress& dress, double letters, const QRect& area,
+                bool changes)
+        : painter_{painter}, view_{view}, dress_{dress}, letters_{letters}, words_{dress.px(1.67 * letters)},
+          changes_{changes}, margin_{dress.px(4.3 * letters)}, field_{area.adjusted(margin_, dress.px(1), -dress.px(1),
+                                                                                    -words_ - dress.px(1))} {
         const EndPlan& plan = view.plan;
         double last = std::max({seconds(plan.coldFire.p90.value_or(plan.coldFire.p50)), seconds(plan.runsOut.p50)});
         Volume most = std::max(plan.tank, plan.keepBack);
@@ -53,7 +55,7 @@ private:
     QString clockAt(Duration from) const { return view_.clock.hourAndMinute(later(view_.now, from)); }
     void say(QRectF place, int align, const QString& text, const QColor& ink) {
         painter_.setPen(ink);
-        drawFitted(painter_, place.toRect(), align, dress_.letters(mm::smallWords), text);
+        drawFitted(painter_, place.toRect(), align, dress_.letters(letters_), text);
     }
 
     // Kept back for the pans: a texture, as all that is a limit.
@@ -77,8 +79,8 @@ private:
             painter_.setPen(QPen{dress_.inks().faint, 1});
             painter_.drawLine(QPointF{field_.left() * 1.0, at}, QPointF{field_.right() * 1.0, at});
             const bool first = mark == 0;
-            say({field_.left() - dress_.px(13) * 1.0, at - words_ / 2.0 - (first ? words_ / 4.0 : 0.0),
-                 dress_.px(12) * 1.0, words_ * 1.0},
+            say({field_.left() - margin_ * 1.0, at - words_ / 2.0 - (first ? words_ / 4.0 : 0.0),
+                 margin_ - dress_.px(1) * 1.0, words_ * 1.0},
                 Qt::AlignRight | Qt::AlignVCenter, first ? symbolOf(unit) : QString::number(std::lround(mark)),
                 dress_.inks().quiet);
         }
@@ -89,7 +91,7 @@ private:
         int step = 15;
         for (const int minutes : {15, 30, 60, 120, 240, 480}) {
             step = minutes;
-            if (seconds(span_) / 60 / minutes <= field_.width() / dress_.px(22.0))
+            if (seconds(span_) / 60 / minutes <= field_.width() / dress_.px(7.3 * letters_))
                 break;
         }
         const QTime now = view_.clock.at(view_.now).time();
@@ -97,8 +99,9 @@ private:
         for (Duration mark{(step - past) * 60.0 - now.second()}; mark < span_; mark += Duration{step * 60.0}) {
             painter_.setPen(QPen{dress_.inks().faint, 1});
             painter_.drawLine(QPointF{x(mark), field_.top() * 1.0}, QPointF{x(mark), field_.bottom() * 1.0});
-            if (x(mark) < field_.right() - dress_.px(7))
-                say({x(mark) - dress_.px(9), field_.bottom() + dress_.px(0.5) * 1.0, dress_.px(18) * 1.0, words_ * 1.0},
+            if (x(mark) < field_.right() - dress_.px(2.3 * letters_))
+                say({x(mark) - dress_.px(3 * letters_), field_.bottom() + dress_.px(0.5) * 1.0,
+                     dress_.px(6 * letters_) * 1.0, words_ * 1.0},
                     Qt::AlignHCenter | Qt::AlignVCenter, clockAt(mark), dress_.inks().quiet);
         }
     }
@@ -136,7 +139,7 @@ private:
                  tr(QT_TRANSLATE_NOOP("Plan", "tank empty %1, if fired on")));
         const QString keep =
             tr(QT_TRANSLATE_NOOP("Plan", "keep back %1")).arg(figure(view_.plan.keepBack, view_.units).text());
-        const QFontMetrics metrics{dress_.letters(mm::smallWords)};
+        const QFontMetrics metrics{dress_.letters(letters_)};
         const double wide = std::min(metrics.horizontalAdvance(keep) + dress_.px(2), field_.width() / 2);
         const QRectF place{field_.left() + dress_.px(1) * 1.0,
                            std::min(y(view_.plan.keepBack), field_.bottom() - words_ * 1.0) - words_, wide,
@@ -152,7 +155,7 @@ private:
         painter_.setPen(QPen{ink, 1.4, style});
         painter_.drawLine(QPointF{at, top}, QPointF{at, field_.bottom() * 1.0});
         const QString text = words.arg(clockAt(from));
-        const double wide = QFontMetrics{dress_.letters(mm::smallWords)}.horizontalAdvance(text) + dress_.px(1);
+        const double wide = QFontMetrics{dress_.letters(letters_)}.horizontalAdvance(text) + dress_.px(1);
         const double gap = dress_.px(1);
         const bool left = at + gap + wide > field_.right();
         const double place = left ? std::max(at - gap - wide, field_.left() * 1.0) : at + gap;
@@ -163,8 +166,10 @@ private:
     QPainter& painter_;
     const PlanView& view_;
     const Dress& dress_;
+    double letters_;
     int words_;
     bool changes_;
+    int margin_;
     QRect field_;
     Duration span_{};
     Volume most_;
@@ -172,8 +177,9 @@ private:
 
 } // namespace
 
-void drawPlan(QPainter& painter, const PlanView& view, const Dress& dress, const QRect& area, bool changes) {
-    PlanPainter{painter, view, dress, area, changes}.draw();
+void drawPlan(QPainter& painter, const PlanView& view, const Dress& dress, double letters, const QRect& area,
+              bool changes) {
+    PlanPainter{painter, view, dress, letters, area, changes}.draw();
 }
 
 } // namespace panside

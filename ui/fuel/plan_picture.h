@@ -10,7 +10,9 @@ class QPainter;
 
 namespace panside {
 
-// Volume over the clock's time. `changes`: what more sap or more fire would make of it is drawn in, dotted.
-void drawPlan(QPainter& painter, const PlanView& view, const Dress& dress, const QRect& area, bool changes);
+// Volume over the clock's time, lettered so many millimetres high. `changes`: what more sap or more fire would make of
+// it is drawn in, dotted.
+void drawPlan(QPainter& painter, const PlanView& view, const Dress& dress, double letters, const QRect& area,
+              bool changes);
 
 } // namespace panside
