@@ -113,6 +113,36 @@ TEST_F(SessionTest, BeginsAShiftWithTheSettingsOfTheLast) {
     EXPECT_EQ(disk.shifts[0][0].at, disk.shifts[0][1].at);
 }
 
+// Killed in the night and opened again: the strip of the fire shows what boiled off before, from what was kept.
+TEST_F(SessionTest, WhatBoiledOffBeforeTheConsoleWasKilledIsShownAgain) {
+    std::vector<SteamPoint> before;
+    {
+        auto s = session();
+        s.enter(Fact{s.now(), Lit{}});
+        for (int t = 0; t <= 5400; t += 10) {
+            s.read({s.now(), Reading{Series::syrup_pan, 375 + 0.01 * (t % 7), Unit::degC, "pan box"}});
+            s.read({s.now(), Reading{Series::tank_level, 1.5 - 0.2 * t / 3600, Unit::L, "tank box"}});
+            run(10);
+        }
+        s.enter(Fact{s.now(), Note{"the lamp flickers"}}); // a person's word is waited for, and all before it
+        before = s.boil().steam();
+    }
+    // 200 litres an hour leave the tank, of which 2 percent are syrup (sap of 2 brix, syrup of 66.9).
+    ASSERT_GT(before.size(), 60U);
+    EXPECT_NEAR(before.back().rate * 3600 * 1000, 196, 6);
+    std::vector<Boil::Entry> kept;
+    for (const Fact& fact : disk.shifts.back())
+        kept.push_back({static_cast<FactId>(kept.size()), fact});
+    auto again = session(openSince(disk.shifts.back().front().at, static_cast<FactId>(kept.size())));
+    again.resume(kept);
+    const auto& after = again.boil().steam();
+    ASSERT_EQ(after.size(), before.size());
+    for (std::size_t i = 0; i < after.size(); ++i) {
+        EXPECT_EQ(after[i].at, before[i].at);
+        EXPECT_NEAR(after[i].rate * 3.6e6, before[i].rate * 3.6e6, 1);
+    }
+}
+
 // After the last load the stack falls away with a time constant of 20 min: the heat that was still to come (stack over
 // air, to the power 1.6) is that of 25 min at half a fed fire's, worked by hand.
 TEST_F(SessionTest, TheNextShiftBeginsWithTheBurnOutOfThisOne) {
