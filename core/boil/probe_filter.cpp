@@ -147,6 +147,7 @@ void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) 
     if (row.series != Series::syrup_pan)
         return;
     constexpr double fallsWithin = 30, foamIsOverIn = 300, touchesFor = 900;
+    constexpr double sinking = 0.08; // K a second
     if (secondsBetween(highFrom_, at) > fallsWithin) {
         highBefore_ = secondsBetween(highFrom_, at) > 2 * fallsWithin ? x_ : highSince_;
         highSince_ = x_;
@@ -160,9 +161,13 @@ void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) 
         return;
     const double rise = x_ - *around.waterBoils;
     const double steam = std::max(0.6, 0.2 * (high_ - *around.waterBoils)); // the filter is not down yet
-    if (!steamSince_ && !around.drawing && rise < steam && high_ - x_ > 1.5)
+    // A probe that sinks into foam falls faster than thin sap drawn forward can make it; what stood at it is gone
+    // before it reads steam.
+    const bool sinks = v_ < -sinking && high_ - x_ > 1 && spacing() < 5;
+    if (!steamSince_ && !around.drawing && (sinks || (rise < steam && high_ - x_ > 1.5)))
         steamSince_ = at;
-    if (steamSince_ && (rise > std::max(1.0, steam) || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
+    const bool out = rise > std::max(1.0, steam) && v_ > -sinking / 2;
+    if (steamSince_ && (out || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
         steamSince_.reset();
 }
 

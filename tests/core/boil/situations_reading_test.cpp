@@ -25,6 +25,25 @@ BoilLog underAFront(const std::function<double(const BoilLog&)>& celsius) {
     return log;
 }
 
+// Foam lifts off the probe: what it reads falls towards steam faster than thin sap can make it, and is doubted while it
+// falls, not when it has arrived. A pocket of the probe follows in some 20 s (common practice, no source).
+TEST(SituationReading, AProbeThatSinksIntoFoamIsDoubtedAsItFalls) {
+    BoilLog log;
+    log.cycle();
+    log.climb(61, 66, 600);
+    const double before = log.boils(66), steam = log.boils(0);
+    const int sinks = log.now;
+    for (int t = 0; t < 60; ++t)
+        log.reads(steam + (before - steam) * std::exp(-t / 20.0));
+    EXPECT_EQ(log.rows.at(sinks).reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_EQ(log.rows.at(sinks + 12).reading(Series::syrup_pan)->reason, Reason::inSteamOrFoam);
+    EXPECT_EQ(log.rows.at(sinks + 55).reading(Series::syrup_pan)->reason, Reason::inSteamOrFoam);
+    for (int t = 0; t < 60; ++t)
+        log.reads(before + (steam - before) * std::exp(-t / 20.0));
+    log.hold(66, 30);
+    EXPECT_EQ(log.picture().reading(Series::syrup_pan)->trust, Trust::good);
+}
+
 TEST(SituationReading, AFrontMovesTheMarkAndNotTheRise) {
     const BoilLog log = underAFront([](const BoilLog& at) { return at.boils(65); });
     const Picture before = log.rows.at(600), after = log.picture();
