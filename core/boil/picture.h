@@ -25,9 +25,10 @@ enum class Reason : std::uint8_t {
     touchingPan,
     notYetRead,
     // a figure
-    noPressure,  // no barometer, and no water check
-    noBarometer, // water boils at the last water check
-    noElevation, // sea-level pressure is known, the elevation is not
+    noPressure,   // no barometer, and no water check
+    checkDoubted, // no barometer, and a water check that no weather makes
+    noBarometer,  // water boils at the last water check
+    noElevation,  // sea-level pressure is known, the elevation is not
     noPanReading,
     panReadingDoubtful,
     noGradient, // the rise has not begun to climb

@@ -69,11 +69,14 @@ void Weather::takeCheck(const WaterCheck& check, Instant at) {
     const bool leaps =
         known && std::abs((boiled - known->waterBoils).kelvin()) > std::max(leap, 3 * known->uncertainty.kelvin());
     const bool again = doubted_ && std::abs((boiled - *doubted_).kelvin()) <= sameAgain;
-    if ((leaps || boiled < coldestBoil || boiled > hottestBoil) && !again) {
+    // Of two looks that nothing else bears out, either may be the slip: then the last one counts.
+    const bool alone = known && !known->pressure && !checkBorneOut_;
+    if (((leaps && !alone) || boiled < coldestBoil || boiled > hottestBoil) && !again) {
         doubted_ = boiled;
         return;
     }
     doubted_.reset();
+    checkBorneOut_ = again || (known && !leaps);
     // A probe may read further off than any weather goes; the rise over it is that of weather all the same.
     if (const auto pressure = saturationPressure(std::clamp(boiled, coldestBoil, hottestBoil)))
         check_ = Boiling{std::nullopt, boiled, TemperatureDifference::kelvin(checkKelvin), at, *pressure};
@@ -103,7 +106,9 @@ void Weather::take(const State& state, const Fact& fact) {
     } else {
         return;
     }
-    why_ = reported_ && !state.settings.elevation() ? Reason::noElevation : Reason::noPressure;
+    why_ = reported_ && !state.settings.elevation() ? Reason::noElevation
+           : doubted_ && !check_                    ? Reason::checkDoubted
+                                                    : Reason::noPressure;
 }
 
 std::optional<Weather::Boiling> Weather::boiling(Instant now) const {

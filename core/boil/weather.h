@@ -34,6 +34,7 @@ private:
     std::optional<Boiling> barometer_, report_, check_;
     std::optional<Pressure> reported_; // at sea level, as the report gave it
     Instant reportedAt_{};
+    bool checkBorneOut_ = false;         // by another check or by the weather
     std::optional<Temperature> doubted_; // what a check said that could not be believed yet
     Reason why_ = Reason::noPressure;
 };

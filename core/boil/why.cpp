@@ -40,6 +40,8 @@ std::string whyText(const Why& why) {
         return "not read yet";
     case Reason::noPressure:
         return "no barometer and no water check";
+    case Reason::checkDoubted:
+        return "no barometer, and a water check in doubt until another agrees";
     case Reason::noBarometer:
         return "no barometer: water boils at the last water check";
     case Reason::noElevation:

@@ -1181,6 +1181,10 @@
         <translation>pas encore lue</translation>
     </message>
     <message>
+        <source>water check in doubt: check again</source>
+        <translation>mesure de l'eau douteuse : à refaire</translation>
+    </message>
+    <message>
         <source>no barometer: by the water check</source>
         <translation>pas de baromètre : selon l'eau bouillante</translation>
     </message>

@@ -76,6 +76,8 @@ QString reasonWords(const Why& why) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "not read yet"));
     case Reason::noPressure:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: check in water"));
+    case Reason::checkDoubted:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "water check in doubt: check again"));
     case Reason::noBarometer:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check"));
     case Reason::noElevation:

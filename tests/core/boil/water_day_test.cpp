@@ -67,6 +67,30 @@ TEST(WaterDay, WithNoCheckNothingIsMadeUp) {
     }
 }
 
+// A first look at water that did not boil yet is not the truth of the night: what corrects it counts.
+TEST(WaterDay, ASecondLookCorrectsAFirstThatNothingBoreOut) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(10, "water_check,95,degC,").add(600, "water_check,99.4,degC,");
+    EXPECT_NEAR(rows.at(700).waterBoils.value().celsius(), 99.4, 1e-9);
+    rows.add(1200, "water_check,98.7,degC,"); // borne out by the one before
+    EXPECT_NEAR(rows.at(1300).waterBoils.value().celsius(), 98.7, 1e-9);
+    rows.add(1800, "water_check,95,degC,");
+    EXPECT_NEAR(rows.at(1900).waterBoils.value().celsius(), 98.7, 1e-9);
+    rows.add(2400, "water_check,95.2,degC,");
+    EXPECT_NEAR(rows.at(2500).waterBoils.value().celsius(), 95.2, 1e-9);
+}
+
+TEST(WaterDay, ACheckThatNoWeatherMakesIsSaidToBeInDoubt) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(10, "water_check,103,degC,");
+    const Picture doubted = rows.at(60);
+    EXPECT_FALSE(doubted.waterBoils);
+    EXPECT_NE(std::find(doubted.why.begin(), doubted.why.end(), Why{"waterBoilsC", Reason::checkDoubted}),
+              doubted.why.end());
+    rows.add(120, "water_check,102.9,degC,");
+    EXPECT_NEAR(rows.at(180).waterBoils.value().celsius(), 102.9, 1e-9);
+}
+
 TEST(WaterDay, ItsAgeShowsAndItsDoubtGrowsIntoTargetAndForecast) {
     BoilLog old = withoutBarometer(6);
     waterCheck(old, 30);
@@ -107,6 +131,7 @@ TEST(WaterDay, ALeapThatNoWeatherMakesCountsWhenASecondLookSaysSoToo) {
     for (const double wrong : {-3.0, +2.5}) { // half in the steam; against the bottom
         BoilLog log = withoutBarometer(2);
         waterCheck(log, 30);
+        waterCheck(log, 900); // bears the first out
         const double right = lastLine(log.rows)["targetC"].get<double>();
         waterCheck(log, 3600, wrong);
         EXPECT_NEAR(lastLine(log.rows)["targetC"].get<double>(), right, 0.02) << wrong;
@@ -118,6 +143,7 @@ TEST(WaterDay, ALeapThatNoWeatherMakesCountsWhenASecondLookSaysSoToo) {
 TEST(WaterDay, TwoCarelessLooksThatDisagreeAreBothLeftOut) {
     BoilLog log = withoutBarometer(2);
     waterCheck(log, 30);
+    waterCheck(log, 900);
     const double right = lastLine(log.rows)["targetC"].get<double>();
     waterCheck(log, 3600, -3);
     waterCheck(log, 4000, -5);
