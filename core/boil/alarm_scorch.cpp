@@ -20,8 +20,10 @@ using Left = std::optional<double>;
 
 // From the level and how it falls. A draw lets it fall too, so while one is open only a pan that is low already counts.
 Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
-    const auto line = state.trends.of(series, now);
     const Sensor& sensor = state.sensors.of(series);
+    const bool silent = !sensor.value(now) && sensor.reason(now) == Reason::silent;
+    // A line that a draw began anew is short, and would be forgotten soon after its probe fell silent.
+    const auto line = state.trends.of(series, now, silent ? followedOn : Trends::patience);
     if (!line && standing && sensor.value(now) && series == Series::pan_level)
         return soon; // the line has just begun anew
     if (!line || sensor.reason(now) == Reason::stuck)
@@ -30,10 +32,11 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     const auto inflow = state.trends.inflow();
     const bool starved = inflow && inflow->stoodSince < now - std::chrono::seconds{120};
     // A pan does not stop falling because its probe falls silent; that a draw still goes on is not known, though.
+    const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
     double age = 0;
     if (!sensor.value(now)) {
         age = secondsBetween(line->at, now);
-        if (sensor.reason(now) != Reason::silent || age > followedOn || (state.course.drawing() && !starved))
+        if (!silent || !falls || age > followedOn || (state.course.drawing() && !starved))
             return std::nullopt;
     }
     const double level = line->value + std::min(0.0, line->slope) * age;
@@ -46,7 +49,6 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
         return state.sensors.boiling(state, now) || standing ? Left{0.0} : std::nullopt;
     const double share = starved ? 0.95 : state.course.drawing() ? 0.65 : 0.8;
     const bool low = usual && level < share * *usual;
-    const bool falls = line->span > 30 && line->slope < -3 * line->slopeSd && line->slope < -5e-6;
     // Once called, a low pan is over when it rises, not when a draw has just begun the line anew.
     if (low && !falls && standing && (starved || line->span < 30 || line->slope < 2 * line->slopeSd))
         return soon;

@@ -26,6 +26,7 @@ constexpr double crest = 0.2;        // brix
 constexpr double followedWithin = 2; // standard deviations, faded over some readings
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
+constexpr double otherWater = 0.15; // K
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 constexpr double modelBrix = 0.13, slowNoise = 0.05;
 
@@ -70,6 +71,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                        if (end_.started())
                            end_.start(fact.at, end_.sugar(), 8);
                        record_.forgetCycle();
+                       unkeyed_ = {};
                    },
                    [](const auto&) {},
                },
@@ -81,8 +83,11 @@ void DrawForecast::followOffset(const State& state, Instant at) {
     if (offset == offset_)
         return;
     if (const auto water = state.weather.boiling(at); water && end_.started())
-        if (const auto slope = slopeAt(end_.sugar(), water->forModel))
-            end_.shift(-(offset - offset_) / *slope);
+        if (const auto slope = slopeAt(end_.sugar(), water->forModel)) {
+            const double by = -(offset - offset_) / *slope;
+            end_.shift(by);
+            unkeyed_.shift(by);
+        }
     offset_ = offset;
 }
 
@@ -204,7 +209,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
         return;
     readAt_ = at;
     watchMark(state, at, rise, spacing);
-    if (openAt_ || (!slow && drawnUnkeyed(state, at, sugar->degrees())))
+    if (openAt_ || ((!slow || unkeyed_.falls) && drawnUnkeyed(state, at, sugar->degrees(), *water)))
         return;
     const auto slope = slopeAt(sugar->degrees(), water->forModel);
     const auto markSlope = slopeAt(state.settings.targetDensity().degrees(), water->forModel);
@@ -234,7 +239,11 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
 
 // An automatic valve, or a hand that forgot the key: what falls away is not how this pan boils, and must not be taken
 // for its rate. True while it falls; when it turns the draw is over.
-bool DrawForecast::drawnUnkeyed(const State& state, Instant at, double sugar) {
+bool DrawForecast::drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water) {
+    // Another boiling point (a check, a barometer that came or went) moves the sugar at once, and no pan.
+    if (std::abs((water.waterBoils - unkeyed_.water).kelvin()) > otherWater)
+        unkeyed_ = {};
+    unkeyed_.water = water.waterBoils;
     if (!unkeyed_.falls) {
         const bool atMark = sugar > state.settings.targetDensity().degrees() - crest;
         if (unkeyed_.high > 0 && secondsBetween(unkeyed_.highAt, at) > drawnWithin)
@@ -258,7 +267,12 @@ bool DrawForecast::drawnUnkeyed(const State& state, Instant at, double sugar) {
     if (unkeyed_.low < unkeyed_.high - drawnBrix)
         close(state, at);
     unkeyed_ = {};
+    unkeyed_.water = water.waterBoils;
     return false;
+}
+
+bool DrawForecast::drawnByItself(Instant now) const {
+    return unkeyed_.falls && secondsBetween(unkeyed_.highAt, now) < drawnFor;
 }
 
 std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {
@@ -301,7 +315,7 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
 }
 
 std::optional<Brix> DrawForecast::sugar(Instant now) const {
-    if (openAt_ || unkeyed_.falls || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > followedFor ||
+    if (openAt_ || drawnByItself(now) || !readAt_ || !end_.started() || secondsBetween(*readAt_, now) > followedFor ||
         std::abs(surprise_) > followedWithin)
         return std::nullopt;
     DrawEnd end = end_;
@@ -354,7 +368,7 @@ Reason DrawForecast::unreached(Instant now) const {
 Reason DrawForecast::silence(const State& state, Instant now) const {
     if (state.course.endedAt)
         return Reason::shiftEnded;
-    if (openAt_ || unkeyed_.falls)
+    if (openAt_ || drawnByItself(now))
         return Reason::drawing;
     if (!state.weather.boiling(now))
         return state.weather.why();

@@ -5,6 +5,7 @@
 #include "core/boil/forecast_record.h"
 #include "core/boil/past_waits.h"
 #include "core/boil/picture.h"
+#include "core/boil/weather.h"
 
 namespace panside {
 
@@ -50,7 +51,8 @@ private:
     double passedAgo(const State& state, Instant at, double unread) const;
     void followOffset(const State& state, Instant at);
     void happened(Instant seen, double ago = 0);
-    bool drawnUnkeyed(const State& state, Instant at, double sugar);
+    bool drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water);
+    bool drawnByItself(Instant now) const;
 
     double excess(Instant now, const FireHeat& fire) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
@@ -68,6 +70,12 @@ private:
         Instant highAt{};
         bool falls = false;
         int turned = 0; // readings since the lowest
+        Temperature water = Temperature::kelvin(0);
+        void shift(double by) {
+            before.shift(by);
+            high += high > 0 ? by : 0;
+            low += by;
+        }
     };
     Unkeyed unkeyed_;
     PastWaits waits_, falls_; // from shut to the mark; from open to back under it

@@ -66,11 +66,11 @@ std::optional<Trend::Line> Trend::line() const {
     return Line{base_ + value, slope, slopeSd, secondsBetween(first_, last_), last_};
 }
 
-std::optional<Trend::Line> Trends::of(Series series, Instant now) const {
+std::optional<Trend::Line> Trends::of(Series series, Instant now, double after) const {
     const auto index = lineOf(series);
     const auto line = index ? lines_[*index].line() : std::nullopt;
     // A line is about now only while readings come.
-    if (!line || secondsBetween(line->at, now) > std::max(60.0, line->span))
+    if (!line || secondsBetween(line->at, now) > std::max(after, line->span))
         return std::nullopt;
     return line;
 }

@@ -38,7 +38,9 @@ class Trends {
 public:
     void take(const State& state, const Fact& fact);
 
-    std::optional<Trend::Line> of(Series series, Instant now) const;
+    // How a series moves now; nullopt where its line is older than its own span and than `after` seconds.
+    static constexpr double patience = 60;
+    std::optional<Trend::Line> of(Series series, Instant now, double after = patience) const;
     // What the level usually is, from the shift so far; the set running depth is for the caller to prefer.
     std::optional<double> usualLevel(Series series) const;
     // Sap running in, cubic metre a second, over the last minutes; from feed_flow, else from the tank. nullopt: not

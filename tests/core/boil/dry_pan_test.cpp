@@ -171,6 +171,39 @@ TEST(DryPan, WhatStandsDoesNotEndBecauseTheLevelProbeFails) {
     }
 }
 
+// A draw begins the line of the level anew: what was called on a short one stands as long.
+TEST(DryPan, WhatStandsSinceADrawDoesNotEndBecauseTheLevelProbeFails) {
+    DryingPan pan;
+    pan.levelRead = true;
+    pan.run(1800, true);
+    pan.run(200, false, 0.05);
+    pan.rows.add(pan.t, "draw_open,,,");
+    pan.run(40, false, 0.05);
+    pan.rows.add(pan.t, "draw_close,3,L,");
+    pan.run(240, false, 0.05); // 16 mm: called
+    ASSERT_TRUE(stands(pan.rows.at(pan.t), Alarm::scorch_risk));
+    pan.levelRead = false;
+    pan.run(500, false, 0.05); // dry for the last five minutes
+    EXPECT_EQ(stood(pan.rows, Alarm::scorch_risk).last, pan.t - 1);
+}
+
+// Five readings after a draw are no fall, however they scatter.
+TEST(DryPan, AFewReadingsOverAFullPanAreNotFollowedOn) {
+    for (int begins = 1800; begins < 1840; ++begins) {
+        DryingPan pan;
+        pan.levelRead = true;
+        pan.run(begins, true);
+        pan.rows.add(pan.t, "draw_open,,,");
+        pan.run(30, true);
+        pan.rows.add(pan.t, "draw_close,3,L,");
+        pan.levelRead = false;
+        for (int i = 0; i < 5; ++i, pan.run(1, true))
+            pan.rows.read(pan.t, "pan_level", 40 + noise(7 * pan.t, 2), "mm");
+        pan.run(400, true);
+        EXPECT_EQ(stood(pan.rows, Alarm::scorch_risk).first, -1) << begins;
+    }
+}
+
 TEST(DryPan, ALevelProbeThatFailsOverAFullPanIsNoScorch) {
     DryingPan pan;
     pan.levelRead = true;

@@ -26,6 +26,40 @@ TEST(SituationDraw, AValveThatDrawsByItselfIsForetoldLikeAnyOther) {
     EXPECT_FALSE(stands(picture, Alarm::above_target));
 }
 
+// The probe dies while such a draw runs, and readings are typed from then on: the draw does not go on for ever.
+TEST(SituationDraw, AProbeThatDiesInADrawNobodyKeyedLeavesAForecastByHand) {
+    BoilLog log;
+    for (int i = 0; i < 4; ++i)
+        log.cycle(61, 800, false);
+    log.climb(61, 67.3, 800);
+    log.climb(67.3, 64, 45);
+    for (int i = 0; i < 8; ++i) {
+        log.now += 300;
+        log.rows.read(log.now, "pressure", log.kilopascal, "kPa");
+        log.rows.read(log.now, "syrup_pan", log.boils(62 + 0.3 * i), "degC", "probe=hand");
+    }
+    const Picture picture = log.picture();
+    EXPECT_TRUE(picture.drawEta);
+    EXPECT_TRUE(picture.brix);
+}
+
+// A check that moves the mark moves the sugar that is shown, at once; no syrup has left the pan.
+TEST(SituationDraw, ACheckThatMovesTheMarkIsNoDraw) {
+    BoilLog log;
+    log.probeHigh = 0.45;
+    for (int i = 0; i < 3; ++i)
+        log.cycle();
+    log.climb(61, 66.9, 760);
+    log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
+    log.rows.add(log.now + 1, "density_check,66.8,brix,temp=60degF;cal=60degF");
+    for (int i = 0; i < 12; ++i) {
+        log.climb(66.9 + 0.01 * i, 66.9 + 0.01 * (i + 1), 5);
+        const Picture picture = log.picture();
+        ASSERT_TRUE(picture.drawEta) << i;
+        EXPECT_LE(seconds(picture.drawEta->p50), 180) << i;
+    }
+}
+
 // One draw, keyed at the pan and at the door; one firing, keyed by both hands.
 TEST(SituationPeople, ADrawThatTwoKeyedIsOneDraw) {
     BoilLog log;
