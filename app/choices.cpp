@@ -1,6 +1,7 @@
 #include "app/choices.h"
 
 #include "app/places.h"
+#include "core/boil/shift_log.h"
 
 #include <QLocale>
 #include <QSettings>
@@ -27,7 +28,7 @@ Choices Choices::load() {
     chosen.sound.spoken = kept.value("spoken").toBool();
     chosen.yard.tank = tankIn(kept.value("tank").toString());
     chosen.yard.pile = pileIn(kept.value("woodpile").toString());
-    chosen.yard.measured = measuredIn(kept.value("woodpileMeasured").toString());
+    chosen.yard.measured = instantIn(kept.value("woodpileMeasured").toString().toStdString());
     if (const double price = kept.value("cordPrice", -1).toDouble(); price >= 0)
         chosen.yard.pricePerCord = price;
     chosen.cautioned = kept.value("cautioned").toBool();
@@ -44,7 +45,7 @@ void Choices::save() const {
     kept.setValue("spoken", sound.spoken);
     kept.setValue("tank", yard.tank ? textOf(*yard.tank) : QString{});
     kept.setValue("woodpile", yard.pile ? textOf(*yard.pile) : QString{});
-    kept.setValue("woodpileMeasured", yard.measured ? textOf(*yard.measured) : QString{});
+    kept.setValue("woodpileMeasured", yard.measured ? QString::fromStdString(textOf(*yard.measured)) : QString{});
     kept.setValue("cordPrice", yard.pricePerCord.value_or(-1));
     kept.setValue("cautioned", cautioned);
 }

@@ -1,6 +1,7 @@
 #include "app/console_screens.h"
 
 #include "app/woodpile.h"
+#include "core/season/cords.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/fuel/fuel_screen.h"
@@ -88,38 +89,52 @@ void addSound(Console& console) {
     });
 }
 
-// The shifts that burnt of the pile, read anew when the page is opened and when another shift runs or another pile
-// stands.
-class PileShifts {
+// What is left of the woodpile. The journal is read beside, when the page is opened, when another shift is shown and
+// when the pile was measured anew; the shift that is shown is counted from its facts.
+class PileLeft {
 public:
-    explicit PileShifts(Session& session) : session_{session} {}
-    void forget() { read_.reset(); }
-    std::optional<double> left(const Yard& yard) {
-        const Read wanted{yard.measured, session_.openShift()};
-        if (yard.measured && read_ != wanted) {
-            read_ = wanted;
-            shifts_.reset();
-            try {
-                if (auto journal = session_.journalBeside())
-                    shifts_ = shiftsSince(*yard.measured, *journal);
-            } catch (const JournalError&) { // the board says that the journal is in trouble
-            }
-        }
-        if (yard.measured && !shifts_)
+    explicit PileLeft(Session& session) : session_{session} {}
+    void forget() { asked_.reset(); }
+    std::optional<double> of(const Yard& yard) {
+        if (!yard.pile)
             return std::nullopt;
-        return pileLeft(yard, shifts_.value_or(std::vector<SeasonShift>{}), session_.openShift());
+        if (!yard.measured) // kept before its time was: as it stood when the shift began
+            return yard.pile->cords() - shownSince(Instant::min());
+        const Asked asked{*yard.measured, session_.shownShift()};
+        if (asked_ != asked) {
+            asked_ = asked;
+            burntBeside_.reset();
+            read(asked);
+        }
+        if (!burntBeside_)
+            return std::nullopt;
+        return yard.pile->cords() - *burntBeside_ - shownSince(*yard.measured);
     }
 
 private:
-    using Read = std::pair<std::optional<Yard::Measured>, std::optional<ShiftId>>;
+    using Asked = std::pair<Instant, std::optional<ShiftId>>;
+    double shownSince(Instant since) const {
+        CordSum shown{since};
+        for (const auto& entry : session_.boil().facts())
+            shown.take(entry.fact);
+        return shown.cords();
+    }
+    void read(const Asked& asked) {
+        try {
+            if (const auto journal = session_.journalBeside())
+                burntBeside_ = cordsBurntBeside(*journal, asked.first, asked.second);
+        } catch (const JournalError&) { // it stays unknown; the board says that the journal is in trouble
+        }
+    }
+
     Session& session_;
-    std::optional<Read> read_;
-    std::optional<std::vector<SeasonShift>> shifts_; // none: they could not be read
+    std::optional<Asked> asked_;
+    std::optional<double> burntBeside_; // none: it cannot be read
 };
 
 void addFuel(Console& console, Session& session) {
     auto* screen = new FuelScreen;
-    auto pile = std::make_shared<PileShifts>(session);
+    auto pile = std::make_shared<PileLeft>(session);
     const auto show = [&console, screen, pile] {
         const Picture& picture = console.board().picture();
         const Units units = console.choices().units;
@@ -128,7 +143,8 @@ void addFuel(Console& console, Session& session) {
         const FuelBeside beside{.clock = trace.clock(),
                                 .steps = screen->steps(),
                                 .pricePerCord = yard.pricePerCord,
-                                .pileCords = pile->left(yard)};
+                                .pile = yard.pile.has_value(),
+                                .pileCords = pile->of(yard)};
         screen->display(fuelView(picture, units, beside), trace, picture.at);
     };
     // It goes on while it is looked at.

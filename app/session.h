@@ -30,6 +30,8 @@ public:
     const ShiftClock& clock() const { return clock_; }
     const Boil& boil() const { return boil_; }
     std::optional<ShiftId> openShift() const { return keeper_->openShift(); }
+    // Whose facts the board shows: the open shift, or the last one.
+    std::optional<ShiftId> shownShift() const { return shift_; }
     // The settings in force, or that the next shift would begin with.
     std::vector<Set> settings() const { return keeper_->inForce(); }
     // A setting for the next shift.

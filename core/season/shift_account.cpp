@@ -2,7 +2,7 @@
 
 #include "core/boil/repeated_draw.h"
 #include "core/boil/state.h"
-#include "core/physics/wood.h"
+#include "core/season/cords.h"
 
 #include <algorithm>
 
@@ -169,9 +169,7 @@ void ShiftAccountant::Inside::fired(const Fired& fired, Instant at) {
         moist += moisture * mass->kilogram();
         moistKnown += mass->kilogram();
     }
-    const auto wood = woodNamed(fired.wood).value_or(woods().front());
-    if (const auto cord = cordMass(wood, WetBasis{std::min(moisture, 0.6)}))
-        account.cords += *mass / *cord;
+    account.cords += cordsOf(fired, state.settings).value_or(0);
 }
 
 void ShiftAccountant::Inside::closed(const DrawClosed& draw) {

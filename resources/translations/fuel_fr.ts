@@ -164,6 +164,10 @@
         <translation>coût du bois</translation>
     </message>
     <message>
+        <source>not known: no journal to count from</source>
+        <translation>inconnu : aucun journal d'où compter</translation>
+    </message>
+    <message>
         <source>left of the pile</source>
         <translation>bois empilé qui reste</translation>
     </message>

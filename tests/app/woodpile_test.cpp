@@ -1,56 +1,63 @@
 #include "app/woodpile.h"
 
 #include "core/boil/shift_log.h"
+#include "core/season/cords.h"
 
+#include <filesystem>
 #include <gtest/gtest.h>
+#include <stdlib.h>
 
 namespace panside {
 namespace {
 
 const Instant noon = instantIn("2025-03-14T12:00:00Z").value();
-Instant hour(int h) { return noon + std::chrono::hours{h}; }
+Instant hour(double h) { return noon + std::chrono::round<std::chrono::microseconds>(Duration{3600 * h}); }
 
-SeasonShift night(int from, int until, double cords) {
-    SeasonShift shift{hour(from), false, ShiftAccount{}};
-    shift.account->first = hour(from);
-    shift.account->last = hour(until);
-    shift.account->cords = cords;
-    return shift;
+class BurntBeside : public testing::Test {
+protected:
+    BurntBeside() {
+        std::string name = (std::filesystem::temp_directory_path() / "woodpile-XXXXXX").string();
+        folder_ = mkdtemp(name.data());
+        journal.emplace(Journal::open(folder_ / "j.db", Journal::Access::write));
+    }
+    ~BurntBeside() override {
+        journal.reset();
+        std::filesystem::remove_all(folder_);
+    }
+    // A shift of one load each hour, 100 kg of red oak.
+    ShiftId night(double from, int loads) {
+        const ShiftId shift = journal->append(Fact{hour(from), load}).shift;
+        for (int i = 1; i < loads; ++i)
+            journal->append(Fact{hour(from + i), load});
+        journal->close();
+        return shift;
+    }
+    const Fired load{Said<Mass>{Mass::kilogram(100), Unit::kg}, "red oak", 0.2, ""};
+    const double each = cordsOf(load, Settings{}).value();
+    std::optional<Journal> journal;
+
+private:
+    std::filesystem::path folder_;
+};
+
+TEST_F(BurntBeside, CountsTheLoadsSinceThePileWasMeasured) {
+    night(-48, 5);
+    night(-3, 8); // measured at noon half way through: of its loads those at 1, 2, 3 and 4 h count
+    const ShiftId last = night(28, 6);
+    EXPECT_NEAR(cordsBurntBeside(*journal, noon, std::nullopt), (4 + 6) * each, 1e-9);
+    EXPECT_NEAR(cordsBurntBeside(*journal, noon, last), 4 * each, 1e-9) << "the one shown counts its own";
+    EXPECT_NEAR(cordsBurntBeside(*journal, hour(40), std::nullopt), 0, 1e-9);
 }
 
-// Ten cords, measured at noon; `burntBefore` by the shift that ran then.
-Yard yard(double burntBefore = 0) {
-    Yard yard;
-    yard.pile = Woodpile{Length::foot(80), Length::foot(4), Length::foot(4)};
-    yard.measured = Yard::Measured{noon, burntBefore};
-    return yard;
-}
-
-TEST(PileLeft, IsWhatTheNightsSinceItWasMeasuredLeft) {
-    const std::vector shifts{night(-40, -30, 3), night(4, 12, 1.5), night(28, 36, 2)};
-    EXPECT_NEAR(pileLeft(yard(), shifts, std::nullopt).value(), 6.5, 1e-9);
-    // What the running shift burns is told beside it.
-    EXPECT_NEAR(pileLeft(yard(), shifts, hour(28)).value(), 8.5, 1e-9);
-    EXPECT_FALSE(pileLeft(Yard{}, shifts, std::nullopt));
-}
-
-TEST(PileLeft, DoesNotTakeTwiceWhatWasBurntBeforeItWasMeasured) {
-    // Measured half way through a shift of 2 cords, of which 0.8 had gone into the fire.
-    const std::vector shifts{night(-3, 5, 2), night(28, 36, 1)};
-    EXPECT_NEAR(pileLeft(yard(0.8), shifts, std::nullopt).value(), 10 - 1.2 - 1, 1e-9);
-    EXPECT_NEAR(pileLeft(yard(0.8), shifts, hour(-3)).value() - 2, 10 - 1.2 - 1, 1e-9);
-}
-
-TEST(PileLeft, IsNeverLessThanNothing) {
-    const std::vector shifts{night(4, 12, 11)};
-    EXPECT_EQ(pileLeft(yard(), shifts, std::nullopt), 0);
-}
-
-TEST(PileLeft, IsKeptWithTheChoices) {
-    const Yard::Measured measured{noon, 0.8125};
-    EXPECT_EQ(measuredIn(textOf(measured)), measured);
-    EXPECT_FALSE(measuredIn("yesterday 1"));
-    EXPECT_FALSE(measuredIn("2025-03-14T12:00:00Z -1"));
+TEST(CordSum, TakesTheMassThatWasSetAndOnlyWhatCameAfter) {
+    CordSum sum{noon};
+    sum.take({hour(-2), Set{Setting::load_mass, 20, Unit::kg}});
+    for (const double at : {-1.0, 1.0, 2.0})
+        sum.take({hour(at), Fired{}});
+    Settings settings;
+    settings.take(Set{Setting::load_mass, 20, Unit::kg});
+    EXPECT_NEAR(sum.cords(), 2 * cordsOf(Fired{}, settings).value(), 1e-12);
+    EXPECT_FALSE(cordsOf(Fired{}, Settings{})) << "nobody weighed it";
 }
 
 } // namespace

@@ -147,10 +147,12 @@ QString costWords(const Picture& picture, Units units, const FuelBeside& beside)
 }
 
 // How many nights of tonight's length, from lighting to the last load where that is foreseen.
-QString pileWords(const Picture& picture, double pile) {
+QString pileWords(const Picture& picture, std::optional<double> pile) {
+    if (!pile)
+        return tr(QT_TRANSLATE_NOOP("Fuel", "not known: no journal to count from"));
     const FuelPicture& fuel = picture.fuel;
     const QLocale locale;
-    const double left = std::max(0.0, pile - fuel.cords.value_or(0));
+    const double left = std::max(0.0, *pile);
     QString words = tr(QT_TRANSLATE_NOOP("Fuel", "%1 cords")).arg(locale.toString(left, 'f', 1));
     if (!fuel.cordPerHour || *fuel.cordPerHour <= 0)
         return words;
@@ -158,7 +160,7 @@ QString pileWords(const Picture& picture, double pile) {
         return words +
                tr(QT_TRANSLATE_NOOP("Fuel", ", for %1")).arg(spanText(Duration{left / *fuel.cordPerHour * 3600}));
     const double night = *fuel.cords + *fuel.cordPerHour * seconds(picture.lastLoad->p50) / 3600;
-    return words + tr(QT_TRANSLATE_NOOP("Fuel", ", %1 nights like this")).arg(locale.toString(pile / night, 'f', 1));
+    return words + tr(QT_TRANSLATE_NOOP("Fuel", ", %1 nights like this")).arg(locale.toString(left / night, 'f', 1));
 }
 
 std::vector<FuelLine> yieldLines(const Picture& picture, Units units, const FuelBeside& beside) {
@@ -182,8 +184,8 @@ std::vector<FuelLine> yieldLines(const Picture& picture, Units units, const Fuel
         lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "sugar in, out, in the pans")), sugarWords(*fuel.sugar, units)});
     if (beside.pricePerCord && fuel.cords)
         lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "what the wood cost")), costWords(picture, units, beside)});
-    if (beside.pileCords)
-        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "left of the pile")), pileWords(picture, *beside.pileCords)});
+    if (beside.pile)
+        lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "left of the pile")), pileWords(picture, beside.pileCords)});
     return lines;
 }
 

@@ -26,7 +26,8 @@ struct FuelBeside {
     WallClock clock = {};
     PlanSteps steps = {};
     std::optional<double> pricePerCord = {}; // a full cord
-    std::optional<double> pileCords = {};    // full ones, as they stood when the shift began
+    bool pile = false;                       // one was measured
+    std::optional<double> pileCords = {};    // full ones left of it; none: what was burnt since is not known
 };
 
 FuelView fuelView(const Picture& picture, Units units, const FuelBeside& beside = {});

@@ -176,7 +176,10 @@ void TankScreen::addPile(QGridLayout* grid) {
         QString& answer = form_.pile[static_cast<std::size_t>(i)];
         const Unit unit = i == 2 ? unitOf(Dimension::length, units_) : yardUnit(units_);
         QLineEdit* edit = field(QStringLiteral("pile%1").arg(i), labels[i], answer, unit, row);
-        connect(edit, &QLineEdit::textEdited, this, [&answer](const QString& text) { answer = text; });
+        connect(edit, &QLineEdit::textEdited, this, [this, &answer](const QString& text) {
+            answer = text;
+            pileTyped_ = true;
+        });
         connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
     }
     QLineEdit* price = field(QStringLiteral("price"), tr("price of a full cord"), form_.price, Unit::none, row);
@@ -217,10 +220,14 @@ void TankScreen::keepYard() {
     }
     say({});
     Yard yard = std::get<Yard>(made);
-    if (yard.pile == yard_.pile)
+    // What stands in the fields is rounded: only what was typed is a new measure, also the same again.
+    if (!pileTyped_) {
+        yard.pile = yard_.pile;
         yard.measured = yard_.measured;
-    else if (yard.pile)
-        yard.measured = Yard::Measured{now_, picture_.fuel.cords.value_or(0)};
+    } else if (yard.pile) {
+        yard.measured = std::chrono::time_point_cast<Instant::duration>(std::chrono::system_clock::now());
+    }
+    pileTyped_ = false;
     if (yard != yard_)
         emit yardWanted(yard);
 }

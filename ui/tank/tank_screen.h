@@ -50,6 +50,7 @@ private:
     TankForm form_;
     Units units_ = Units::us;
     Dress dress_;
+    bool pileTyped_ = false; // since it was kept
     Picture picture_;
     bool sapSince_ = false;
     Instant now_{};

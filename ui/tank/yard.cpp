@@ -1,7 +1,5 @@
 #include "ui/tank/yard.h"
 
-#include "core/boil/shift_log.h"
-
 #include <QStringList>
 #include <vector>
 
@@ -91,19 +89,6 @@ std::optional<Woodpile> pileIn(const QString& text) {
         if (!(side > 0 && side <= 1000))
             return std::nullopt;
     return Woodpile{Length::metre((*n)[0]), Length::metre((*n)[1]), Length::metre((*n)[2])};
-}
-
-QString textOf(const Yard::Measured& measured) {
-    return QStringLiteral("%1 %2").arg(QString::fromStdString(textOf(measured.at)), number(measured.burntBefore));
-}
-
-std::optional<Yard::Measured> measuredIn(const QString& text) {
-    const QStringList words = text.split(u' ', Qt::SkipEmptyParts);
-    const auto n = numbersIn(words, 1);
-    const auto at = words.isEmpty() ? std::nullopt : instantIn(words.front().toStdString());
-    if (!at || !n || n->size() != 1 || !((*n)[0] >= 0 && (*n)[0] < 1000))
-        return std::nullopt;
-    return Yard::Measured{*at, (*n)[0]};
 }
 
 } // namespace panside

@@ -20,14 +20,7 @@ struct Yard {
     std::optional<TankShape> tank;
     std::optional<Woodpile> pile;
     std::optional<double> pricePerCord = {}; // in the money of the country
-    // When the pile was measured, and the full cords that the shift which ran then had burnt before; none: it is taken
-    // as it stood when the running shift began.
-    struct Measured {
-        Instant at{};
-        double burntBefore = 0;
-        bool operator==(const Measured&) const = default;
-    };
-    std::optional<Measured> measured = {};
+    std::optional<Instant> measured = {};    // when the pile was; none: nobody knows
     bool operator==(const Yard&) const = default;
 };
 
@@ -36,7 +29,5 @@ QString textOf(const TankShape& shape);
 std::optional<TankShape> tankIn(const QString& text);
 QString textOf(const Woodpile& pile);
 std::optional<Woodpile> pileIn(const QString& text);
-QString textOf(const Yard::Measured& measured);
-std::optional<Yard::Measured> measuredIn(const QString& text);
 
 } // namespace panside

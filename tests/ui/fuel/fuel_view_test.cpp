@@ -78,10 +78,12 @@ TEST(FuelView, CountsTheWoodInMoneyAndInNights) {
     picture.fuel.cordPerHour = 0.1;
     picture.syrupOut = Volume::litre(50);
     picture.lastLoad = Range{Duration{4 * 3600}, Duration{5 * 3600}, Duration{6 * 3600}};
-    const auto view = fuelView(picture, Units::metric, {.pricePerCord = 200.0, .pileCords = 5.0});
+    const auto view = fuelView(picture, Units::metric, {.pricePerCord = 200.0, .pile = true, .pileCords = 5.0});
     EXPECT_TRUE(valueOf(view.yield, "what the wood cost").contains(QStringLiteral("100.00")));
     EXPECT_TRUE(valueOf(view.yield, "what the wood cost").contains(QStringLiteral("2.00 a L")));
-    EXPECT_EQ(valueOf(view.yield, "left of the pile"), QStringLiteral("4.5 cords, 5.0 nights like this"));
+    EXPECT_EQ(valueOf(view.yield, "left of the pile"), QStringLiteral("5.0 cords, 5.0 nights like this"));
+    EXPECT_EQ(valueOf(fuelView(picture, Units::metric, {.pile = true}).yield, "left of the pile"),
+              QStringLiteral("not known: no journal to count from"));
 }
 
 TEST(FuelView, SaysWhereTheSugarIs) {

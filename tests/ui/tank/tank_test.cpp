@@ -131,12 +131,10 @@ TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
     std::vector<Yard> yards;
     QObject::connect(&screen, &TankScreen::yardWanted, [&](const Yard& yard) { yards.push_back(yard); });
     screen.display({}, Units::us, {Measure{}, Look::night});
-    Picture picture;
-    picture.fuel.cords = 0.75;
-    screen.follow(picture, false, tankNow);
     screen.show();
     const auto type = [&screen](const char* field, const char* words) {
         auto* edit = screen.findChild<QLineEdit*>(QLatin1String(field));
+        edit->selectAll();
         QTest::keyClicks(edit, QLatin1String(words));
         QTest::keyClick(edit, Qt::Key_Return);
     };
@@ -144,14 +142,20 @@ TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
     type("pile1", "4");
     type("pile2", "48");
     ASSERT_FALSE(yards.empty());
-    const Yard measured = yards.back();
-    EXPECT_EQ(measured.measured, (Yard::Measured{tankNow, 0.75}));
-    // Naming its price later measures nothing anew.
+    ASSERT_TRUE(yards.back().measured);
+    // Naming its price in another night, with other units, measures nothing anew: not even by what rounding leaves.
+    Yard measured = yards.back();
+    measured.measured = tankNow;
+    measured.pile->length = Length::metre(3.7);
     screen.display(measured, Units::us, {Measure{}, Look::night});
-    screen.follow(picture, false, tankNow + std::chrono::hours{5});
     type("price", "240");
     EXPECT_EQ(yards.back().pricePerCord, 240);
-    EXPECT_EQ(yards.back().measured, measured.measured);
+    EXPECT_EQ(yards.back().measured, tankNow);
+    EXPECT_EQ(yards.back().pile, measured.pile);
+    // Stacked again to the same length, and typed again: a new measure.
+    screen.display(yards.back(), Units::us, {Measure{}, Look::night});
+    type("pile0", "16");
+    EXPECT_GT(*yards.back().measured, tankNow);
 }
 
 } // namespace
