@@ -65,11 +65,14 @@ ReadIn readFrom(Journal& journal, std::istream& log, const std::string& place, c
 ReadIn importFrom(Journal& journal, const std::string& place, const std::string& mapping) {
     if (place == "-" && mapping.empty())
         return {importLog(journal, std::cin), {}};
-    if (place == "-") {
-        std::stringstream text; // a table is looked at before it is read
-        text << std::cin.rdbuf();
+    // A table is looked at before it is read: what comes through a pipe is kept until then.
+    const auto kept = [&](std::istream& stream) {
+        std::stringstream text;
+        text << stream.rdbuf();
         return readFrom(journal, text, calledPlace(place), mapping);
-    }
+    };
+    if (place == "-")
+        return kept(std::cin);
     if (std::error_code none; std::filesystem::is_directory(place, none))
         throw FileFault{status::refused, place + ": is a folder. Name the log in it."};
     std::ifstream log{place, std::ios::binary};
@@ -77,6 +80,8 @@ ReadIn importFrom(Journal& journal, const std::string& place, const std::string&
         throw FileFault{status::refused, place + ": there is no such file. Look at the name and the folder."};
     if (!log)
         throw FileFault{status::machineFailed, place + ": cannot be read: " + std::strerror(errno) + "."};
+    if (std::error_code none; !mapping.empty() && !std::filesystem::is_regular_file(place, none))
+        return kept(log);
     return readFrom(journal, log, place, mapping);
 }
 

@@ -21,7 +21,7 @@ constexpr double sapRunsIn = 3600, riseShare = 0.02, leastRise = 8; // seconds; 
 } // namespace
 
 void Balance::take(const State& state, const Fact& fact) {
-    const bool toldBefore = repeatedDraw_.is(fact);
+    const auto told = repeatedDraw_.hear(fact);
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         takeReading(state, *reading, fact.at);
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
@@ -35,8 +35,12 @@ void Balance::take(const State& state, const Fact& fact) {
         }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
-    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && !toldBefore) {
+    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && told != RepeatedDraw::Telling::again) {
         const double litre = draw->volume ? draw->volume->value.litre() : -1;
+        if (told == RepeatedDraw::Telling::fuller) {
+            --drawCount_;
+            --unmeasured_;
+        }
         draws_[static_cast<std::size_t>(drawCount_++) % drawsKept] = {fact.at, litre};
         if (litre >= 0)
             syrupOut_ += litre;

@@ -88,9 +88,10 @@ const Fact& ReadingStream::fact() {
 }
 
 std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift) {
-    SQLite::Statement size{*inside.db, "SELECT ifnull(sum(count), 0) FROM block WHERE shift=?"};
+    SQLite::Statement size{*inside.db,
+                           "SELECT ifnull(sum(min(count, 8 * length(data))), 0) FROM block WHERE shift=? AND count>0"};
     size.bind(1, microsOf(shift));
-    size.executeStep();
+    size.executeStep(); // a damaged count asks for no more room than its block can hold
     const auto samples = static_cast<std::size_t>(size.getColumn(0).getInt64());
     SQLite::Statement query{*inside.db, "SELECT shift, first, sum, data FROM block WHERE shift=? ORDER BY first"};
     query.bind(1, microsOf(shift));

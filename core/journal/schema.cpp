@@ -63,8 +63,12 @@ CREATE TABLE worked(shift INTEGER PRIMARY KEY, form INTEGER NOT NULL, seen INTEG
 CREATE TABLE figure(shift INTEGER NOT NULL, name TEXT NOT NULL, value REAL NOT NULL, PRIMARY KEY(shift, name)) WITHOUT ROWID;
 )";
 
+// A draw that two keyed counts once: what was counted before is counted anew when it is asked for.
+constexpr const char* recountSchema = "DELETE FROM summary;";
+
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{firstSchema, summarySchema, scoreSchema, figureSchema};
+constexpr std::array<const char*, journalVersion> migrations{firstSchema, summarySchema, scoreSchema, figureSchema,
+                                                             recountSchema};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

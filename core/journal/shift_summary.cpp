@@ -34,7 +34,9 @@ public:
     explicit Count(ShiftSummary& summary) : summary_{summary} {}
     void take(const Fact& fact) {
         ++summary_.facts;
-        if (!repeatedDraw_.is(fact))
+        const auto told = repeatedDraw_.hear(fact);
+        summary_.draws -= told == RepeatedDraw::Telling::fuller ? 1 : 0; // it is counted again, with its volume
+        if (told != RepeatedDraw::Telling::again)
             std::visit([this](const auto& what) { count(what); }, fact.what);
         if (std::holds_alternative<Lit>(fact.what) && !summary_.lit)
             summary_.lit = fact.at;
@@ -110,7 +112,8 @@ ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
 
 // Every row of a shift has a number, so the next free one tells whether anything came since.
 std::optional<ShiftSummary> kept(const Journal::Inside& inside, const Shift& shift) {
-    if (inside.version < 2)
+    constexpr std::int32_t countedSo = 5; // the form from which summaries are counted as here
+    if (inside.version < countedSo)
         return std::nullopt;
     SQLite::Statement query{*inside.db,
                             "SELECT first, last, readings, facts, draws, drawsMeasured, loads, loadsWeighed, "

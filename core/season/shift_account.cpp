@@ -74,7 +74,7 @@ struct ShiftAccountant::Inside {
     void lookAtDrawing(const Picture& picture);
     void count(const Fact& fact);
     void fired(const Fired& fired, Instant at);
-    void closed(const DrawClosed& draw);
+    void closed(const DrawClosed& draw, bool first);
     void sap(const SapIn& sap);
     void crew(const Crew& crew, const Fact& fact);
     void leave(const std::string& name, Instant at);
@@ -133,11 +133,11 @@ void ShiftAccountant::Inside::lookAtDrawing(const Picture& shown) {
 }
 
 void ShiftAccountant::Inside::count(const Fact& fact) {
-    const bool toldBefore = repeatedDraw.is(fact);
+    const auto told = repeatedDraw.hear(fact);
     if (const auto* load = std::get_if<Fired>(&fact.what))
         fired(*load, fact.at);
-    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && !toldBefore)
-        closed(*draw);
+    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && told != RepeatedDraw::Telling::again)
+        closed(*draw, told == RepeatedDraw::Telling::first);
     else if (const auto* came = std::get_if<SapIn>(&fact.what))
         sap(*came);
     else if (const auto* change = std::get_if<Crew>(&fact.what))
@@ -172,8 +172,8 @@ void ShiftAccountant::Inside::fired(const Fired& fired, Instant at) {
     account.cords += cordsOf(fired, state.settings).value_or(0);
 }
 
-void ShiftAccountant::Inside::closed(const DrawClosed& draw) {
-    ++account.draws;
+void ShiftAccountant::Inside::closed(const DrawClosed& draw, bool first) {
+    account.draws += first ? 1 : 0;
     if (draw.volume) {
         ++account.drawsMeasured;
         account.syrup += draw.volume->value;

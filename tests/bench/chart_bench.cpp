@@ -16,6 +16,7 @@
 
 #include <cstdlib>
 #include <filesystem>
+#include <memory>
 #include <sstream>
 
 namespace panside::bench {
@@ -27,7 +28,7 @@ constexpr int laidOver = 20;
 class Ground {
 public:
     Ground() {
-        std::string name = (fs::current_path() / "chart-bench-XXXXXX").string();
+        std::string name = (fs::temp_directory_path() / "chart-bench-XXXXXX").string();
         folder = ::mkdtemp(name.data());
         Journal journal = Journal::open(place());
         const auto facts = readLog(night(12)).facts;
@@ -48,9 +49,11 @@ public:
     std::vector<ShiftId> shifts;
 };
 
+std::unique_ptr<Ground> groundOfAll;
 const Ground& ground() {
-    static const Ground one;
-    return one;
+    if (!groundOfAll)
+        groundOfAll = std::make_unique<Ground>();
+    return *groundOfAll;
 }
 
 struct Charted {
@@ -112,9 +115,11 @@ public:
     RiseChart& chart() { return screen.chart(); }
     ReviewScreen screen;
 };
+std::unique_ptr<Laid> laidOfAll;
 Laid& laid() {
-    static Laid one;
-    return one;
+    if (!laidOfAll)
+        laidOfAll = std::make_unique<Laid>();
+    return *laidOfAll;
 }
 
 // Another shift laid over, or another size of the window: all lines are thinned anew.
@@ -149,6 +154,12 @@ void dragAllLaidOver(benchmark::State& state) {
 BENCHMARK(dragAllLaidOver)->Iterations(60)->Unit(benchmark::kMillisecond);
 
 } // namespace
+
+void end() {
+    laidOfAll.reset();
+    groundOfAll.reset();
+}
+
 } // namespace panside::bench
 
 int main(int argc, char** argv) {
@@ -156,4 +167,5 @@ int main(int argc, char** argv) {
     const QApplication application{argc, argv};
     benchmark::Initialize(&argc, argv);
     benchmark::RunSpecifiedBenchmarks();
+    panside::bench::end(); // widgets go before the application does
 }

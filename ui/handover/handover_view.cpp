@@ -152,9 +152,11 @@ private:
                 if (std::holds_alternative<PanSwapped>(fact.what))
                     last = &fact;
         int draws = 0;
-        for (const auto* facts : {&from_.before, &from_.shift})
+        for (const auto* facts : {&from_.before, &from_.shift}) {
+            RepeatedDraw repeated;
             for (const Fact& fact : *facts)
-                draws += std::holds_alternative<DrawClosed>(fact.what) && last && fact.at > last->at ? 1 : 0;
+                draws += repeated.hear(fact) == RepeatedDraw::Telling::first && last && fact.at > last->at ? 1 : 0;
+        }
         QString words = tr(QT_TRANSLATE_NOOP("Handover", "The log tells of no switch of pan or side."));
         if (last)
             words = tr(QT_TRANSLATE_NOOP("Handover", "Last switched %1 (%2 ago)%3; draws since: %4."))
@@ -272,8 +274,12 @@ std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
     Instant closedAt{};
     RepeatedDraw repeated;
     for (const Fact& fact : facts) {
-        if (repeated.is(fact))
+        const auto told = repeated.hear(fact);
+        if (told == RepeatedDraw::Telling::again)
             continue;
+        // Where it went is told now: it did not go where the poorer telling left it.
+        if (told == RepeatedDraw::Telling::fuller && filled && --barrels[*filled].draws == 0)
+            barrels.erase(barrels.begin() + static_cast<std::ptrdiff_t>(*filled));
         if (std::holds_alternative<DrawOpened>(fact.what)) {
             checked.reset();
             filled.reset();

@@ -60,6 +60,24 @@ TEST(SituationDraw, ACheckThatMovesTheMarkIsNoDraw) {
     }
 }
 
+// The hand at the valve shuts it, the hand at the pail says how much it was and where it went: in either order one
+// draw.
+TEST(SituationPeople, TheFullerTellingOfADrawCounts) {
+    BoilLog log;
+    for (const auto& [first, second] : {std::pair{"draw_close,,,", "draw_close,3,L,to=drum 1"},
+                                        std::pair{"draw_close,3,L,to=drum 1", "draw_close,3,L,"}}) {
+        log.climb(61, 67.3, 800);
+        log.rows.add(log.now, "draw_open,,,");
+        log.climb(67.3, 61, 80);
+        log.rows.add(log.now, first).add(log.now + 6, second);
+    }
+    log.hold(61, 60);
+    const Picture picture = log.picture();
+    EXPECT_EQ(picture.draws, 2);
+    ASSERT_TRUE(picture.syrupOut);
+    EXPECT_NEAR(picture.syrupOut->litre(), 6, 1e-6);
+}
+
 // One draw, keyed at the pan and at the door; one firing, keyed by both hands.
 TEST(SituationPeople, ADrawThatTwoKeyedIsOneDraw) {
     BoilLog log;
