@@ -39,7 +39,9 @@ std::span<const BlocksByFour::Block> BlocksByFour::next() {
         block.first = query_.getColumn(1).getInt64();
         sums[count] = query_.getColumn(2).getInt64();
         const auto data = query_.getColumn(3);
-        block.data.assign(static_cast<const char*>(data.getBlob()), static_cast<std::size_t>(data.getBytes()));
+        block.data.clear(); // an empty blob has no address
+        if (const auto* bytes = static_cast<const char*>(data.getBlob()))
+            block.data.assign(bytes, static_cast<std::size_t>(data.getBytes()));
         hashed[count] = {block.data, seedOf(block.shift, block.first)};
         ++count;
     }

@@ -23,7 +23,8 @@ struct PortIdentity {
     int vendor = 0, product = 0;
     std::string serial = {};
     bool known() const { return !byId.empty() || !serial.empty(); }
-    // The same adapter, as far as both are known: a link may appear a moment after its device.
+    // The same adapter: by serial and USB numbers where both have a serial, else by the same link, which both may lack.
+    // One whose link has not appeared yet is not the one that was known by its link.
     bool sameAs(const PortIdentity& other) const;
 };
 

@@ -7,6 +7,12 @@
 namespace panside {
 namespace {
 
+// Journals hold these values. No source: reckoned once with Python's whole numbers, by the rule in hash.h.
+TEST(HashOf, IsWhatJournalsHold) {
+    EXPECT_EQ(hashOf("2025-03-14T18:00:00Z,lit,,,"), 0x6df79e7e261234b3U);
+    EXPECT_EQ(hashOf("sugar maple", 7), 0xe7423a9e7329e450U);
+}
+
 // Texts of every length from nothing to some words, beside longer and shorter ones.
 TEST(HashesOf, AreThoseOfEachTextByItself) {
     std::string text;

@@ -362,5 +362,22 @@ TEST_F(JournalTroubles, AChangedByteAmongTheReadingsIsNoticed) {
                   "into a new file, or restore a back-up.");
 }
 
+// No hash covers how many readings a block says it holds: whatever stands there must not be believed.
+TEST_F(JournalTroubles, AChangedCountOfABlockDoesNotExhaustTheMemory) {
+    ShiftId shift{};
+    {
+        Journal journal = Journal::open(place());
+        shift = imported(journal, "time,what,value,unit,detail\n2025-03-14T18:00:10Z,syrup_pan,101.5,degC,\n").shift;
+    }
+    for (const char* count : {"9000000000000000000", "1000000000000000", "-5"}) {
+        {
+            SQLite::Database db{place().string(), SQLite::OPEN_READWRITE};
+            db.exec("UPDATE block SET count = " + std::string{count});
+        }
+        const Journal journal = Journal::open(place());
+        EXPECT_EQ(journal.tracks(shift).at(0).si.size(), 1U) << count;
+    }
+}
+
 } // namespace
 } // namespace panside

@@ -68,6 +68,28 @@ TEST_F(Summary, IsTheSameKeptAndCountedAgain) {
     EXPECT_EQ(summaries(journal)[0].loads, 2);
 }
 
+// The fourth form counted a draw that was told twice as two.
+TEST_F(Summary, ThatAnEarlierFormKeptIsCountedAgain) {
+    {
+        Journal journal = Journal::open(place());
+        imported(journal, shortLog);
+        EXPECT_EQ(summaries(journal)[0].draws, 1);
+    }
+    const auto change = [&](const char* how) {
+        SQLite::Database db{place().string(), SQLite::OPEN_READWRITE};
+        db.exec(how);
+    };
+    const auto draws = [&](Journal::Access access) {
+        Journal journal = Journal::open(place(), access);
+        return summaries(journal)[0].draws;
+    };
+    change("UPDATE summary SET draws=2");
+    EXPECT_EQ(draws(Journal::Access::write), 2) << "what is kept in this form is not counted again";
+    change("PRAGMA user_version=4");
+    EXPECT_EQ(draws(Journal::Access::read), 1);
+    EXPECT_EQ(draws(Journal::Access::write), 1);
+}
+
 TEST_F(Summary, NamesTheCrewAndCountsAnOpenShift) {
     Journal journal = Journal::open(place());
     journal.append(factFrom("2025-03-14T18:00:00Z,crew,,,by=Odile"));
