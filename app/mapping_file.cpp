@@ -37,8 +37,9 @@ public:
             map_.date = columnAt(root_, "date");
         readZone();
         map_.probe = root_.text("probe").value_or("");
-        if (map_.probe.find_first_of(";\"|") != std::string::npos || map_.probe == "hand")
-            root_.fault(ProbeSlip::notAllowed, "probe", "a name without ; | and quotes, and not \"hand\"");
+        // A remembered map has | between its parts.
+        if (root_.has("probe") && (!probe_words::isName(map_.probe) || map_.probe.find('|') != std::string::npos))
+            root_.fault(ProbeSlip::notAllowed, "probe", "a short name without ; | and quotes, and not \"hand\"");
         for (const auto* column : root_.tables("column"))
             readColumn(*column);
         if (!root_.has("column"))

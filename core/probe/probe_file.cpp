@@ -37,10 +37,6 @@ std::string readingNames() {
 // A name goes into the shift log as probe=NAME among pairs with semicolons between, and "hand" stands for no probe at
 // all.
 bool fitsName(char c) { return static_cast<unsigned char>(c) >= 0x20 && c != 0x7F && c != ';' && c != '"'; }
-bool isName(std::string_view name) {
-    return !name.empty() && name.size() <= longestName && name != "hand" && name.front() != ' ' && name.back() != ' ' &&
-           std::ranges::all_of(name, fitsName);
-}
 
 // A port that is not named goes by its device. Of a long path by the adapter's id the end is kept, where the ports of
 // one adapter differ.
@@ -52,7 +48,7 @@ std::string nameAfter(const std::string& device) {
     const auto begins = [](char c) { return c != ' ' && (static_cast<unsigned char>(c) & 0xC0) != 0x80; };
     name.erase(name.begin(), std::ranges::find_if(name, begins));
     name.erase(name.find_last_not_of(' ') + 1);
-    return isName(name) ? name : "port";
+    return probe_words::isName(name) ? name : "port";
 }
 
 class FieldReader {
@@ -201,7 +197,7 @@ PortRule readPort(const toml::table& toml, std::vector<ProbeFault>& faults) {
     if (table.has("device") && port.device.empty())
         table.fault(ProbeSlip::notAllowed, "device", "the port's path, as in \"/dev/ttyUSB0\"");
     port.name = table.text("name").value_or(port.device.empty() ? "" : nameAfter(port.device));
-    if (table.has("name") && !isName(port.name))
+    if (table.has("name") && !probe_words::isName(port.name))
         table.fault(ProbeSlip::notAllowed, "name", "a short name without ; or quotes, and not \"hand\"");
     port.protocol = table.word("protocol", probe_words::protocols).value_or(Protocol::lines);
     port.baud = table.whole("baud", 50, 4'000'000).value_or(9600);
@@ -240,6 +236,11 @@ void checkPorts(const std::vector<PortRule>& ports, const std::vector<const toml
 }
 
 } // namespace
+
+bool probe_words::isName(std::string_view name) {
+    return !name.empty() && name.size() <= longestName && name != "hand" && name.front() != ' ' && name.back() != ' ' &&
+           std::ranges::all_of(name, fitsName);
+}
 
 std::vector<Unit> unitsFor(Series series) {
     std::vector<Unit> units;

@@ -24,6 +24,9 @@ inline constexpr std::array orders{Word{"big", WordOrder::big}, Word{"little", W
 inline constexpr std::array thermocouples{Word{"K", Thermocouple::K}, Word{"J", Thermocouple::J},
                                           Word{"T", Thermocouple::T}};
 
+// Whether readings can carry this name as probe=NAME in a shift log: up to 60 bytes on one line.
+bool isName(std::string_view name);
+
 template <class Words, class T>
 std::string_view wordFor(const Words& words, const T& meant) {
     for (const auto& word : words)

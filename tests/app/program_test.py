@@ -18,6 +18,7 @@ import subprocess
 import sys
 import tempfile
 import termios
+import threading
 import time
 import unittest
 import zipfile
@@ -176,6 +177,30 @@ class BadInput(Place):
             self.assertIn(part, told)
         told = self.run_it("import", table, "--mapping", "pan box", "--journal", "j.db", status=1).stderr
         self.assertIn("pan box: is neither a mapping file nor", told)
+
+    def test_a_mapping_gives_no_name_that_a_log_cannot_carry(self):
+        table = self.write("logger.csv", "Time,Pan\n2027-03-14 21:00:00,101\n")
+        rest = '\ntime = "Time"\nzone = "UTC"\n[[column]]\nis = "Pan"\nreads = "syrup_pan"\nunit = "degC"\n'
+        for name in ('"""pan\nbox"""', '"pan;box"', '"pan|box"', '"hand"', '" pan"', f'"{"x" * 61}"'):
+            mapping = self.write("logger.toml", f"probe = {name}{rest}")
+            told = self.run_it("import", table, "--mapping", mapping, "--journal", "j.db", status=1).stderr
+            self.assertIn("a short name without", told, name)
+        mapping = self.write("logger.toml", f'probe = "{"x" * 60}"{rest}')
+        self.run_it("import", table, "--mapping", mapping, "--journal", "j.db")
+
+    def test_a_table_and_a_log_come_through_a_pipe(self):
+        table = "Time,Pan\n2027-03-14 21:00:00,101\n"
+        mapping = self.write("logger.toml", 'time = "Time"\nzone = "UTC"\n[[column]]\nis = "Pan"\n'
+                                            'reads = "syrup_pan"\nunit = "degC"\n')
+        for text in (table, pathlib.Path(SAMPLE).read_text()):
+            pipe = self.folder / "pipe"
+            os.mkfifo(pipe)
+            writer = threading.Thread(target=pipe.write_text, args=(text,))
+            writer.start()
+            done = self.run_it("import", pipe, "--mapping", mapping, "--journal", "j.db", "--json").stdout
+            writer.join()
+            pipe.unlink()
+            self.assertEqual(json.loads(done)["logs"][0]["outcome"], "added")
 
     def test_a_map_made_on_the_screen_is_used_by_name(self):
         table = self.write("logger.csv", "Time,Pan\n2027-03-14 21:00:00,101\n")
