@@ -34,7 +34,9 @@ Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
         return {false, {}, {}, true};
     const auto against = riseAgainst(state, state.settings.targetDensity(), now);
     const auto water = state.weather.boiling(now);
-    if (!against || !water)
+    // What was read before the draw was shut has been drawn: by hand that may be minutes ago.
+    const auto read = state.sensors.of(Series::syrup_pan).lastRead();
+    if (!against || !water || (read && state.course.closedAt && *read <= *state.course.closedAt))
         return {};
     const double over = against->rise - against->mark;
     const auto heavy = boilingRise(state.settings.tooHeavy(), water->forModel);

@@ -393,7 +393,8 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
     picture.lastScore = lastScore_;
     showClose(state, now, picture);
     const Reason silent = silence(state, now);
-    const bool above = !openAt_ && picture.rise && picture.targetRise && *picture.rise >= *picture.targetRise;
+    const bool drawn = shutAt_ && readAt_ && *readAt_ <= *shutAt_; // since it was read
+    const bool above = !openAt_ && !drawn && picture.rise && picture.targetRise && *picture.rise >= *picture.targetRise;
     if (above && (silent == Reason::none || silent == Reason::noGradient)) {
         picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
         return;

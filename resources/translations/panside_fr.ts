@@ -1473,6 +1473,14 @@
         <translation>Pas de sonde : tapez les lectures, surveillez la casserole.</translation>
     </message>
     <message>
+        <source>Over now: %1</source>
+        <translation>C'est passé : %1</translation>
+    </message>
+    <message>
+        <source>Syrup, by the last reading or the climb since: look, and draw.</source>
+        <translation>Sirop, selon la dernière lecture ou la montée depuis : regardez et coulez.</translation>
+    </message>
+    <message>
         <source>Readings by hand. Nothing is wrong by the last one.</source>
         <translation>Lectures à la main. Rien d'anormal à la dernière.</translation>
     </message>

@@ -42,7 +42,8 @@ Tone toneOf(Priority priority) {
 QString othersLine(const Picture& picture, const AlarmPicture* shown) {
     QStringList standing, shelved;
     for (const AlarmPicture& alarm : picture.alarms) {
-        if (&alarm == shown || alarm.state == AlarmState::normal)
+        // One that is over is asked for when its turn comes; beside what stands it would read as if it stood.
+        if (&alarm == shown || alarm.state == AlarmState::normal || alarm.state == AlarmState::goneUnseen)
             continue;
         (alarm.state == AlarmState::shelved ? shelved : standing) << alarmName(alarm.alarm);
     }
@@ -66,6 +67,8 @@ QString calmLine(const Picture& picture) {
     const auto& pan = picture.reading(Series::syrup_pan);
     if (!pan)
         return tr(QT_TRANSLATE_NOOP("Sentence", "No probe in the pan: type readings in, watch the pan."));
+    if (pan->trust == Trust::good && pan->byHand && picture.drawEta && seconds(picture.drawEta->p50) <= 0)
+        return tr(QT_TRANSLATE_NOOP("Sentence", "Syrup, by the last reading or the climb since: look, and draw."));
     if (pan->trust == Trust::good && pan->byHand)
         return tr(QT_TRANSLATE_NOOP("Sentence", "Readings by hand. Nothing is wrong by the last one."));
     if (pan->trust != Trust::good)
@@ -98,10 +101,12 @@ SentenceView sentence(const Picture& picture) {
     view.flashing = shown->state == AlarmState::unseen || shown->state == AlarmState::goneUnseen;
     view.canBeSeen = view.flashing;
     view.wrong = alarmLine(*shown);
-    if (shown->state == AlarmState::goneUnseen)
+    if (shown->state == AlarmState::goneUnseen) {
         view.state = stateWord(shown->state);
-    else
+        view.wrong = tr(QT_TRANSLATE_NOOP("Sentence", "Over now: %1")).arg(view.wrong);
+    } else {
         view.first = alarmFirst(*shown);
+    }
     return view;
 }
 

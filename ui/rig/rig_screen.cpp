@@ -1,6 +1,7 @@
 #include "ui/rig/rig_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/look/refocus.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -30,6 +31,7 @@ void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QStr
 }
 
 void RigScreen::build() {
+    const QString focused = focusedIn(inside_);
     if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();
@@ -75,6 +77,7 @@ void RigScreen::build() {
     for (Press* button : {units, language, look, back})
         choices->addWidget(button, 1);
     column->addLayout(choices);
+    refocus(*inside_, focused);
 }
 
 Press* RigScreen::key(const QString& text, const char* name) {

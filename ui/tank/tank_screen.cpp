@@ -1,6 +1,7 @@
 #include "ui/tank/tank_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/look/refocus.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -39,7 +40,7 @@ void TankScreen::follow(const Picture& picture, bool sapSince, Instant now) {
 }
 
 void TankScreen::build() {
-    const QString dipped = dip_ ? dip_->text() : QString{};
+    const QString dipped = dip_ ? dip_->text() : QString{}, focused = focusedIn(inside_);
     if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();
@@ -71,6 +72,7 @@ void TankScreen::build() {
     column->addWidget(back, 0, Qt::AlignRight);
     dip_->setText(dipped);
     setFocusProxy(dip_);
+    refocus(*inside_, focused);
     sayDip();
 }
 

@@ -43,6 +43,24 @@ TEST(SituationDraw, AProbeThatDiesInADrawNobodyKeyedLeavesAForecastByHand) {
     EXPECT_TRUE(picture.brix);
 }
 
+// Typed at the mark, drawn, and nothing typed since: what was read has been drawn.
+TEST(SituationDraw, AReadingTypedBeforeTheDrawIsNotAskedForAgain) {
+    BoilLog log;
+    log.rows.add(0, "fired,,,");
+    for (const double brix : {62.0, 65.0, 67.2}) {
+        log.now += 300;
+        log.rows.read(log.now, "pressure", log.kilopascal, "kPa");
+        log.rows.read(log.now, "syrup_pan", log.boils(brix), "degC", "probe=hand");
+    }
+    EXPECT_EQ(seconds(log.rows.at(log.now + 10).drawEta.value().p50), 0);
+    log.rows.add(log.now + 30, "draw_open,,,").add(log.now + 110, "draw_close,3,L,");
+    for (int later = 120; later < 300; later += 20) {
+        const Picture picture = log.rows.at(log.now + later);
+        EXPECT_FALSE(stands(picture, Alarm::above_target)) << later;
+        EXPECT_TRUE(!picture.drawEta || seconds(picture.drawEta->p50) > 0) << later;
+    }
+}
+
 // A check that moves the mark moves the sugar that is shown, at once; no syrup has left the pan.
 TEST(SituationDraw, ACheckThatMovesTheMarkIsNoDraw) {
     BoilLog log;

@@ -191,6 +191,8 @@ TEST(Sentence, SeenIsSteadyGoneUnseenAsksToBeSeen) {
     const SentenceView gone = sentence(scenes::goneUnseen());
     EXPECT_TRUE(gone.canBeSeen);
     EXPECT_EQ(gone.state, "gone, not yet seen");
+    EXPECT_TRUE(gone.wrong.startsWith(QStringLiteral("Over now: ")))
+        << "from two metres it must not read as if it stood";
     EXPECT_TRUE(gone.first.isEmpty());
 }
 

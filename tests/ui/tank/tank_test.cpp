@@ -126,6 +126,24 @@ TEST(TankScreen, AYardIsKeptWhenItsLastMeasureIsTyped) {
     EXPECT_EQ(yards.back().tank, TankShape(UprightTank{Length::foot(4), Length::foot(5)}));
 }
 
+// The page is built anew when something of it is kept: whoever tabs on types into the next field, not into nothing.
+TEST(TankScreen, TabGoesOnWhereSomethingWasKept) {
+    TankScreen screen;
+    QObject::connect(&screen, &TankScreen::yardWanted, [&](const Yard& yard) {
+        screen.display(yard, Units::us, {Measure{}, Look::day});
+    });
+    screen.display({}, Units::us, {Measure{}, Look::day});
+    screen.show();
+    QApplication::setActiveWindow(&screen);
+    screen.findChild<QLineEdit*>(QStringLiteral("pile0"))->setFocus();
+    for (const char* words : {"16", "4", "18", "240"}) {
+        ASSERT_TRUE(QApplication::focusWidget());
+        QTest::keyClicks(QApplication::focusWidget(), QLatin1String(words));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    EXPECT_EQ(screen.findChild<QLineEdit*>(QStringLiteral("price"))->text().left(3), QStringLiteral("240"));
+}
+
 TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
     TankScreen screen;
     std::vector<Yard> yards;
