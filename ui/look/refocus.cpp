@@ -5,17 +5,27 @@
 
 namespace panside {
 
-QString focusedIn(const QWidget* inside) {
+Focused focusedIn(const QWidget* inside) {
     const QWidget* focused = QApplication::focusWidget();
-    return inside && focused && inside->isAncestorOf(focused) ? focused->objectName() : QString{};
+    if (!inside || !focused || !inside->isAncestorOf(focused))
+        return {};
+    const auto* edit = qobject_cast<const QLineEdit*>(focused);
+    return {focused->objectName(), edit && edit->isModified() ? std::optional{edit->text()} : std::nullopt};
 }
 
-void refocus(QWidget& inside, const QString& name) {
-    auto* field = name.isEmpty() ? nullptr : inside.findChild<QWidget*>(name);
+void refocus(QWidget& inside, const Focused& focused) {
+    auto* field = focused.name.isEmpty() ? nullptr : inside.findChild<QWidget*>(focused.name);
     if (!field)
         return;
     inside.show(); // only what is shown takes the focus
     field->setFocus(Qt::TabFocusReason);
+    auto* edit = qobject_cast<QLineEdit*>(field);
+    if (edit && focused.typed) {
+        edit->setText(*focused.typed);
+        edit->setModified(true);
+    } else if (edit) {
+        edit->selectAll();
+    }
 }
 
 } // namespace panside

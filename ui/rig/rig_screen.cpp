@@ -31,7 +31,7 @@ void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QStr
 }
 
 void RigScreen::build() {
-    const QString focused = focusedIn(inside_);
+    const Focused focused = focusedIn(inside_);
     if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();

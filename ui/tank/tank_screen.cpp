@@ -40,7 +40,8 @@ void TankScreen::follow(const Picture& picture, bool sapSince, Instant now) {
 }
 
 void TankScreen::build() {
-    const QString dipped = dip_ ? dip_->text() : QString{}, focused = focusedIn(inside_);
+    const QString dipped = dip_ ? dip_->text() : QString{};
+    const Focused focused = focusedIn(inside_);
     if (inside_) { // a key in it may be what asked for this
         inside_->setParent(nullptr);
         inside_->deleteLater();

@@ -144,6 +144,19 @@ TEST(TankScreen, TabGoesOnWhereSomethingWasKept) {
     EXPECT_EQ(screen.findChild<QLineEdit*>(QStringLiteral("price"))->text().left(3), QStringLiteral("240"));
 }
 
+TEST(TankScreen, AnotherLightLeavesWhatIsHalfTyped) {
+    TankScreen screen;
+    screen.display({}, Units::us, {Measure{}, Look::day});
+    screen.show();
+    QApplication::setActiveWindow(&screen);
+    screen.findChild<QLineEdit*>(QStringLiteral("price"))->setFocus();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("26"));
+    screen.display({}, Units::us, {Measure{}, Look::night});
+    ASSERT_TRUE(QApplication::focusWidget());
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("0"));
+    EXPECT_EQ(screen.findChild<QLineEdit*>(QStringLiteral("price"))->text(), QStringLiteral("260"));
+}
+
 TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
     TankScreen screen;
     std::vector<Yard> yards;
