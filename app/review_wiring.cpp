@@ -1,7 +1,7 @@
 #include "app/console_screens.h"
+#include "app/shift_chart.h"
 #include "core/boil/alarm_review.h"
 #include "core/boil/hindsight.h"
-#include "core/boil/past_shift.h"
 #include "core/journal/draw_scores.h"
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
@@ -56,33 +56,13 @@ private:
             screen_->say(journalWords(trouble));
         }
     }
-    struct Charted {
-        ShiftTrace trace;
-        std::optional<Picture> last; // at the last fact
-    };
-    // Its alarms are another matter, and come later.
-    static Charted chartOf(const Journal& journal, ShiftId shift) {
-        PastShift past;
-        Charted charted;
-        journal.visit(shift, [&](FactId, const Fact& fact) {
-            past.take(fact);
-            charted.trace.take(fact);
-            return true;
-        });
-        for (const RisePoint& point : past.rise())
-            charted.trace.take(point);
-        for (const SteamPoint& point : past.steam())
-            charted.trace.take(point);
-        charted.last = past.last();
-        return charted;
-    }
     // The chart at once; what the engine must be run for comes from a thread of its own.
     void open(ShiftId shift, bool tellStory = true) {
         worker_ = {}; // the one before stops first
         auto journal = reading();
         const auto units = console_.choices().units;
         const auto summary = summaryOf(journal, shift);
-        auto [trace, last] = chartOf(journal, shift);
+        auto [trace, last] = shiftChart(journal, shift);
         screen_->showShift(shift, std::move(trace), last, shiftStory(summary, units), units);
         worker_ = std::jthread{[this, shift, tellStory, opened = ++opened_,
                                 own = std::make_shared<Journal>(std::move(journal))](const std::stop_token& stop) {
@@ -125,7 +105,7 @@ private:
     void lay(ShiftId shift) {
         if (screen_->isLaidOver(shift))
             return screen_->takeOff(shift);
-        screen_->layOver(shift, chartOf(reading(), shift).trace);
+        screen_->layOver(shift, shiftChart(reading(), shift).trace);
     }
     void entries(ShiftId shift) {
         const auto journal = reading();

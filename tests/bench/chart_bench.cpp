@@ -1,11 +1,9 @@
 // A shift's chart: from its key to the last pixel, and each frame while a hand drags or zooms it with twenty more
 // shifts laid over. Nights of 12 h, six series at one sample a second.
-#include "app/season_book.h"
-#include "core/boil/past_shift.h"
-#include "core/boil/shift_log.h"
-#include "core/journal/log_import.h"
+#include "app/shift_chart.h"
 #include "core/journal/shift_summary.h"
 #include "tests/bench/night.h"
+#include "tests/bench/season_ground.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
 
@@ -14,39 +12,16 @@
 #include <QPainter>
 #include <benchmark/benchmark.h>
 
-#include <cstdlib>
-#include <filesystem>
 #include <memory>
-#include <sstream>
 
 namespace panside::bench {
 namespace {
 
-namespace fs = std::filesystem;
 constexpr int laidOver = 20;
 
-class Ground {
-public:
-    Ground() {
-        std::string name = (fs::temp_directory_path() / "chart-bench-XXXXXX").string();
-        folder = ::mkdtemp(name.data());
-        Journal journal = Journal::open(place());
-        const auto facts = readLog(night(12)).facts;
-        for (int day = 0; day <= laidOver; ++day) {
-            auto moved = facts;
-            for (Fact& fact : moved)
-                fact.at += std::chrono::days{day};
-            std::istringstream log{writeLog(moved)};
-            shifts.push_back(importLog(journal, log).shift);
-        }
-    }
-    ~Ground() {
-        std::error_code ignored;
-        fs::remove_all(folder, ignored);
-    }
-    fs::path place() const { return folder / "season.journal"; }
-    fs::path folder;
-    std::vector<ShiftId> shifts;
+struct Ground {
+    SeasonGround season;
+    std::vector<ShiftId> shifts = season.repeat(readLog(night(12)).facts, laidOver + 1, 0);
 };
 
 std::unique_ptr<Ground> groundOfAll;
@@ -54,27 +29,6 @@ const Ground& ground() {
     if (!groundOfAll)
         groundOfAll = std::make_unique<Ground>();
     return *groundOfAll;
-}
-
-struct Charted {
-    ShiftTrace trace;
-    std::optional<Picture> last; // at the last fact
-};
-// Its alarms are another matter, and come later.
-Charted chartOf(const Journal& journal, ShiftId shift) {
-    PastShift past;
-    Charted charted;
-    journal.visit(shift, [&](FactId, const Fact& fact) {
-        past.take(fact);
-        charted.trace.take(fact);
-        return true;
-    });
-    for (const RisePoint& point : past.rise())
-        charted.trace.take(point);
-    for (const SteamPoint& point : past.steam())
-        charted.trace.take(point);
-    charted.last = past.last();
-    return charted;
 }
 
 // What Enter on a shift does before the next key is taken.
@@ -86,9 +40,9 @@ void openAShift(benchmark::State& state) {
     screen.show();
     QApplication::processEvents();
     for ([[maybe_unused]] auto _ : state) {
-        auto journal = Journal::open(ground().place(), Journal::Access::read);
+        auto journal = Journal::open(ground().season.place(), Journal::Access::read);
         const auto summary = summaryOf(journal, shift);
-        auto [trace, last] = chartOf(journal, shift);
+        auto [trace, last] = shiftChart(journal, shift);
         screen.showShift(shift, std::move(trace), last, shiftStory(summary, Units::us), Units::us);
         benchmark::DoNotOptimize(screen.grab());
     }
@@ -99,11 +53,11 @@ BENCHMARK(openAShift)->Iterations(10)->Unit(benchmark::kMillisecond);
 class Laid {
 public:
     Laid() {
-        const auto journal = Journal::open(ground().place(), Journal::Access::read);
+        const auto journal = Journal::open(ground().season.place(), Journal::Access::read);
         screen.wear(Dress{});
         screen.resize(1366, 768);
         for (const ShiftId shift : ground().shifts) {
-            auto [trace, last] = chartOf(journal, shift);
+            auto [trace, last] = shiftChart(journal, shift);
             if (shift == ground().shifts.front())
                 screen.showShift(shift, std::move(trace), last, {}, Units::us);
             else

@@ -1,10 +1,9 @@
 // The season's page of 200 shifts, from the key to the last pixel; and what the account of one night costs, which is
 // worked out once and kept.
 #include "app/season_book.h"
-#include "core/boil/shift_log.h"
-#include "core/journal/log_import.h"
 #include "core/season/tuning.h"
 #include "tests/bench/night.h"
+#include "tests/bench/season_ground.h"
 #include "ui/season/season_screen.h"
 
 #include <QApplication>
@@ -12,48 +11,25 @@
 #include <QPainter>
 #include <benchmark/benchmark.h>
 
-#include <cstdlib>
-#include <filesystem>
-#include <sstream>
-
 namespace panside::bench {
 namespace {
 
-namespace fs = std::filesystem;
 constexpr int shiftCount = 200;
-
-class Ground {
-public:
-    Ground() {
-        std::string name = (fs::current_path() / "season-bench-XXXXXX").string();
-        folder = ::mkdtemp(name.data());
-    }
-    ~Ground() {
-        std::error_code ignored;
-        fs::remove_all(folder, ignored);
-    }
-    fs::path place() const { return folder / "season.journal"; }
-    fs::path folder;
-};
 
 // An evening a day from late September on, readings two minutes apart, so that the journal is soon made: the page reads
 // no readings.
+std::vector<Fact> thinEvening() {
+    auto facts = readLog(night(3)).facts;
+    std::erase_if(facts, [begun = facts[0].at](const Fact& fact) {
+        return std::holds_alternative<Reading>(fact.what) && (fact.at - begun).count() % 120'000'000 != 0;
+    });
+    return facts;
+}
 Journal& season() {
-    static const Ground ground;
+    static const SeasonGround ground;
     static Journal journal = [] {
+        ground.repeat(thinEvening(), shiftCount, -170);
         Journal fresh = Journal::open(ground.place());
-        const auto facts = readLog(night(3)).facts;
-        for (int day = 0; day < shiftCount; ++day) {
-            std::vector<Fact> moved;
-            for (std::size_t i = 0; i < facts.size(); ++i)
-                if (!std::holds_alternative<Reading>(facts[i].what) ||
-                    (facts[i].at - facts[0].at).count() % 120'000'000 == 0) {
-                    moved.push_back(facts[i]);
-                    moved.back().at += std::chrono::days{day - 170};
-                }
-            std::istringstream log{writeLog(moved)};
-            importLog(fresh, log);
-        }
         wholeSeason(fresh);
         return fresh;
     }();
