@@ -35,9 +35,9 @@ void Balance::take(const State& state, const Fact& fact) {
         }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
-    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && told != RepeatedDraw::Telling::again) {
+    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told)) {
         const double litre = draw->volume ? draw->volume->value.litre() : -1;
-        if (told == RepeatedDraw::Telling::fuller) {
+        if (told == RepeatedDraw::Telling::measured) {
             --drawCount_;
             --unmeasured_;
         }

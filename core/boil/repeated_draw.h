@@ -8,33 +8,48 @@ namespace panside {
 // One draw that was told twice: at the pan and at the door, or by a second press of the key.
 class RepeatedDraw {
 public:
-    // first: a draw was shut. again: the one before, with nothing new. fuller: the one before, now with its volume.
-    enum class Telling { none, first, again, fuller };
+    // first: a draw was shut. The others tell of the one before. again: nothing new. measured: now its volume. placed:
+    // now the vessel it went into.
+    enum class Telling { none, first, again, measured, placed };
+    // Whether there is a draw or a volume in it that was not counted yet.
+    static constexpr bool counts(Telling telling) { return telling == Telling::first || telling == Telling::measured; }
 
     // To be given the facts by time. One draw is told again where it is shut again within a minute, without one opened
     // between, and either tells no volume, or both the same into the same vessel.
     Telling hear(const Fact& fact) {
         if (std::holds_alternative<DrawOpened>(fact.what))
-            last_.reset();
+            counted_.reset();
         const auto* closed = std::get_if<DrawClosed>(&fact.what);
         if (!closed)
             return Telling::none;
         constexpr double within = 60; // seconds
-        const bool soon = last_ && secondsBetween(at_, fact.at) <= within;
+        const bool soon = counted_ && secondsBetween(at_, fact.at) <= within;
         at_ = fact.at;
-        if (soon && (!closed->volume || isSame(*closed)))
-            return Telling::again;
-        const bool fuller = soon && !last_->volume;
-        last_ = *closed;
-        return fuller ? Telling::fuller : Telling::first;
+        if (soon && (!closed->volume || isSame(*closed))) {
+            if (closed->to.empty() || !draw_.to.empty())
+                return Telling::again;
+            draw_.to = closed->to;
+            return Telling::placed;
+        }
+        const bool measured = soon && !counted_->volume;
+        counted_ = *closed;
+        if (measured && closed->to.empty())
+            draw_.volume = closed->volume;
+        else
+            draw_ = *closed;
+        return measured ? Telling::measured : Telling::first;
     }
+    // The last draw that was shut, as all its tellings together say it; empty before the first.
+    const DrawClosed& draw() const { return draw_; }
 
 private:
     bool isSame(const DrawClosed& closed) const {
-        return closed.volume == last_->volume && (closed.to == last_->to || closed.to.empty() || last_->to.empty());
+        return closed.volume == counted_->volume &&
+               (closed.to == counted_->to || closed.to.empty() || counted_->to.empty());
     }
 
-    std::optional<DrawClosed> last_; // the last one counted since a draw was opened
+    std::optional<DrawClosed> counted_; // the last telling that counted since a draw was opened
+    DrawClosed draw_;
     Instant at_{};
 };
 

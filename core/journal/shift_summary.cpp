@@ -35,8 +35,8 @@ public:
     void take(const Fact& fact) {
         ++summary_.facts;
         const auto told = repeatedDraw_.hear(fact);
-        summary_.draws -= told == RepeatedDraw::Telling::fuller ? 1 : 0; // it is counted again, with its volume
-        if (told != RepeatedDraw::Telling::again)
+        summary_.draws -= told == RepeatedDraw::Telling::measured ? 1 : 0; // it is counted again, with its volume
+        if (told == RepeatedDraw::Telling::none || RepeatedDraw::counts(told))
             std::visit([this](const auto& what) { count(what); }, fact.what);
         if (std::holds_alternative<Lit>(fact.what) && !summary_.lit)
             summary_.lit = fact.at;

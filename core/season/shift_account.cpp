@@ -136,7 +136,7 @@ void ShiftAccountant::Inside::count(const Fact& fact) {
     const auto told = repeatedDraw.hear(fact);
     if (const auto* load = std::get_if<Fired>(&fact.what))
         fired(*load, fact.at);
-    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && told != RepeatedDraw::Telling::again)
+    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told))
         closed(*draw, told == RepeatedDraw::Telling::first);
     else if (const auto* came = std::get_if<SapIn>(&fact.what))
         sap(*came);

@@ -265,6 +265,23 @@ private:
     WallClock clock_;
 };
 
+// A draw that was told twice stands where it was told first, with all that was said of it.
+std::vector<Fact> eachDrawOnce(const std::vector<Fact>& facts) {
+    std::vector<Fact> once;
+    std::size_t draw = 0; // the place of the last one shut
+    RepeatedDraw repeated;
+    for (const Fact& fact : facts) {
+        const auto told = repeated.hear(fact);
+        if (told == RepeatedDraw::Telling::first)
+            draw = once.size();
+        if (told == RepeatedDraw::Telling::none || told == RepeatedDraw::Telling::first)
+            once.push_back(fact);
+        else
+            once[draw].what = repeated.draw();
+    }
+    return once;
+}
+
 } // namespace
 
 std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
@@ -272,14 +289,7 @@ std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
     std::optional<DensityCheck> checked;
     std::optional<std::size_t> filled; // the barrel of the last draw
     Instant closedAt{};
-    RepeatedDraw repeated;
-    for (const Fact& fact : facts) {
-        const auto told = repeated.hear(fact);
-        if (told == RepeatedDraw::Telling::again)
-            continue;
-        // Where it went is told now: it did not go where the poorer telling left it.
-        if (told == RepeatedDraw::Telling::fuller && filled && --barrels[*filled].draws == 0)
-            barrels.erase(barrels.begin() + static_cast<std::ptrdiff_t>(*filled));
+    for (const Fact& fact : eachDrawOnce(facts)) {
         if (std::holds_alternative<DrawOpened>(fact.what)) {
             checked.reset();
             filled.reset();

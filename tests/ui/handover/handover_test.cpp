@@ -36,6 +36,22 @@ TEST(Handover, CountsWhatWasDrawnIntoEachBarrel) {
     EXPECT_FALSE(barrels[1].check); // the check was made on the drum's syrup
 }
 
+// The hand at the valve says where to, the hand at the pail how much; or how much first, and then both.
+TEST(Handover, PutsADrawThatWasToldTwiceIntoTheVesselThatEitherNamed) {
+    for (const auto& [first, second] : {std::pair{"draw_close,,,to=drum 1", "draw_close,3,L,"},
+                                        std::pair{"draw_close,3,L,", "draw_close,,,to=drum 1"},
+                                        std::pair{"draw_close,3,L,", "draw_close,3,L,to=drum 1"}}) {
+        const std::string shut = std::string{"2026-03-14T21:02:00Z,"} + first;
+        const std::string shutAgain = std::string{"2026-03-14T21:02:06Z,"} + second;
+        const auto barrels = barrelsOf(factsOf({"2026-03-14T21:00:00Z,draw_open,,,", shut.c_str(), shutAgain.c_str()}));
+        ASSERT_EQ(barrels.size(), 1U) << second;
+        EXPECT_EQ(barrels[0].name, "drum 1") << second;
+        EXPECT_EQ(barrels[0].draws, 1) << second;
+        EXPECT_EQ(barrels[0].measured, 1) << second;
+        EXPECT_NEAR(barrels[0].volume.litre(), 3, 1e-9) << second;
+    }
+}
+
 TEST(Handover, TellsSideNotesTargetAndWhatToWatch) {
     HandoverSource source;
     source.started = *instantIn("2026-03-14T18:00:00Z");

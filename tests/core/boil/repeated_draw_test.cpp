@@ -1,0 +1,72 @@
+#include "core/boil/repeated_draw.h"
+
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+using Telling = RepeatedDraw::Telling;
+
+DrawClosed shut(std::optional<double> litre, std::string to = {}) {
+    return {litre ? std::optional{Said<Volume>{Volume::litre(*litre), Unit::L}} : std::nullopt, std::move(to)};
+}
+
+// What each telling is, six seconds apart, and what they say of the draw in the end.
+struct Heard {
+    std::vector<Telling> tellings;
+    DrawClosed draw;
+};
+Heard heard(std::initializer_list<DrawClosed> tellings, double apart = 6) {
+    RepeatedDraw repeated;
+    Heard all;
+    Instant at{};
+    for (const DrawClosed& telling : tellings) {
+        all.tellings.push_back(repeated.hear({at, telling}));
+        all.draw = repeated.draw();
+        at = at + Duration{apart};
+    }
+    return all;
+}
+
+TEST(RepeatedDraw, HasTheVesselOfOneTellingAndTheVolumeOfTheOther) {
+    const auto vesselFirst = heard({shut({}, "drum 1"), shut(3)});
+    EXPECT_EQ(vesselFirst.tellings, (std::vector{Telling::first, Telling::measured}));
+    EXPECT_EQ(vesselFirst.draw, shut(3, "drum 1"));
+    const auto volumeFirst = heard({shut(3), shut({}, "drum 1")});
+    EXPECT_EQ(volumeFirst.tellings, (std::vector{Telling::first, Telling::placed}));
+    EXPECT_EQ(volumeFirst.draw, shut(3, "drum 1"));
+}
+
+TEST(RepeatedDraw, TakesTheVesselFromASecondTellingOfTheSameVolume) {
+    const auto told = heard({shut(3), shut(3, "drum 1")});
+    EXPECT_EQ(told.tellings, (std::vector{Telling::first, Telling::placed}));
+    EXPECT_EQ(told.draw, shut(3, "drum 1"));
+}
+
+TEST(RepeatedDraw, LosesNothingToAPoorerTelling) {
+    const auto told = heard({shut(3, "drum 1"), shut({}), shut(3), shut({}, "drum 1")});
+    EXPECT_EQ(told.tellings, (std::vector{Telling::first, Telling::again, Telling::again, Telling::again}));
+    EXPECT_EQ(told.draw, shut(3, "drum 1"));
+}
+
+// Whoever measured it stood beside the vessel.
+TEST(RepeatedDraw, BelievesOfTwoVesselsTheOneThatWasToldWithTheVolume) {
+    EXPECT_EQ(heard({shut({}, "drum 1"), shut(3, "pail")}).draw, shut(3, "pail"));
+    EXPECT_EQ(heard({shut(3, "pail"), shut({}, "drum 1")}).draw, shut(3, "pail"));
+}
+
+TEST(RepeatedDraw, IsAnotherAfterAMinuteOrInAnotherPail) {
+    EXPECT_EQ(heard({shut(3), shut(3, "drum 1")}, 61).tellings, (std::vector{Telling::first, Telling::first}));
+    EXPECT_EQ(heard({shut(3, "pail 1"), shut(3, "pail 2")}).tellings, (std::vector{Telling::first, Telling::first}));
+    EXPECT_EQ(heard({shut(3), shut(2.5)}).tellings, (std::vector{Telling::first, Telling::first}));
+}
+
+TEST(RepeatedDraw, IsAnotherWhereOneWasOpenedBetween) {
+    RepeatedDraw repeated;
+    EXPECT_EQ(repeated.hear({Instant{}, shut(3)}), Telling::first);
+    EXPECT_EQ(repeated.hear({Instant{} + Duration{5}, DrawOpened{}}), Telling::none);
+    EXPECT_EQ(repeated.hear({Instant{} + Duration{10}, shut(3)}), Telling::first);
+}
+
+} // namespace
+} // namespace panside
