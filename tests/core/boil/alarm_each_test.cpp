@@ -242,7 +242,8 @@ TEST(SapLow, ATankThatHoversCallsOnce) {
         if (log.t % 480 == 0)
             log.rows.add(log.t, "fired,20,kg,");
     }
-    EXPECT_LE(stood(log.rows, Alarm::sap_low).times, 2);
+    // What is to be kept back is reckoned over hours of use, so no slosh of the gauge crosses both limits.
+    EXPECT_EQ(stood(log.rows, Alarm::sap_low).times, 1);
 }
 
 // The load of 200 L/h each eight minutes takes 27 L: with 155 L to keep back, the last but one goes in at about 210 L.
