@@ -1,7 +1,6 @@
 #include "app/console_screens.h"
 
 #include "app/woodpile.h"
-#include "core/season/cords.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/fuel/fuel_screen.h"
@@ -90,7 +89,7 @@ void addSound(Console& console) {
 }
 
 // What is left of the woodpile. The journal is read beside, when the page is opened, when another shift is shown and
-// when the pile was measured anew; the shift that is shown is counted from its facts.
+// when the pile was measured anew; the shift that is shown is counted as it grows.
 class PileLeft {
 public:
     explicit PileLeft(Session& session) : session_{session} {}
@@ -98,31 +97,28 @@ public:
     std::optional<double> of(const Yard& yard) {
         if (!yard.pile)
             return std::nullopt;
-        if (!yard.measured) // kept before its time was: as it stood when the shift began
-            return yard.pile->cords() - shownSince(Instant::min());
-        const Asked asked{*yard.measured, session_.shownShift()};
+        const Asked asked{yard.measured, session_.shownShift()};
         if (asked_ != asked) {
             asked_ = asked;
+            // One kept before its time was stands as it did when the shift began.
+            shown_ = CordsOfShift{yard.measured.value_or(Instant::min())};
             burntBeside_.reset();
-            read(asked);
+            if (yard.measured)
+                read(*yard.measured, asked.second);
+            else
+                burntBeside_ = 0;
         }
         if (!burntBeside_)
             return std::nullopt;
-        return yard.pile->cords() - *burntBeside_ - shownSince(*yard.measured);
+        return yard.pile->cords() - *burntBeside_ - shown_.of(session_.boil());
     }
 
 private:
-    using Asked = std::pair<Instant, std::optional<ShiftId>>;
-    double shownSince(Instant since) const {
-        CordSum shown{since};
-        for (const auto& entry : session_.boil().facts())
-            shown.take(entry.fact);
-        return shown.cords();
-    }
-    void read(const Asked& asked) {
+    using Asked = std::pair<std::optional<Instant>, std::optional<ShiftId>>;
+    void read(Instant measured, std::optional<ShiftId> shown) {
         try {
             if (const auto journal = session_.journalBeside())
-                burntBeside_ = cordsBurntBeside(*journal, asked.first, asked.second);
+                burntBeside_ = cordsBurntBeside(*journal, measured, shown);
         } catch (const JournalError&) { // it stays unknown; the board says that the journal is in trouble
         }
     }
@@ -130,6 +126,7 @@ private:
     Session& session_;
     std::optional<Asked> asked_;
     std::optional<double> burntBeside_; // none: it cannot be read
+    CordsOfShift shown_{Instant::min()};
 };
 
 void addFuel(Console& console, Session& session) {

@@ -1,7 +1,5 @@
 #include "app/woodpile.h"
 
-#include "core/season/cords.h"
-
 namespace panside {
 namespace {
 
@@ -20,6 +18,19 @@ double cordsBurntBeside(const Journal& journal, Instant since, std::optional<Shi
         cords += sum.cords();
     }
     return cords;
+}
+
+double CordsOfShift::of(const Boil& boil) {
+    (void)boil.rise(); // folds them all: what changes of those that are counted here will move rewritten()
+    const auto& facts = boil.facts();
+    if (boil.rewritten() != rewritten_ || facts.size() < taken_) {
+        sum_ = CordSum{since_};
+        taken_ = 0;
+    }
+    rewritten_ = boil.rewritten();
+    for (; taken_ < facts.size(); ++taken_)
+        sum_.take(facts[taken_].fact);
+    return sum_.cords();
 }
 
 } // namespace panside

@@ -49,6 +49,35 @@ TEST_F(BurntBeside, CountsTheLoadsSinceThePileWasMeasured) {
     EXPECT_NEAR(cordsBurntBeside(*journal, hour(40), std::nullopt), 0, 1e-9);
 }
 
+// Asked for each second while the shift goes on.
+TEST(CordsOfShift, FollowsWhatComesWhatComesLateAndWhatIsTakenBack) {
+    Boil boil;
+    CordsOfShift cords{noon};
+    const auto expectLoads = [&](double kilogram) {
+        Settings settings;
+        settings.take(Set{Setting::load_mass, kilogram, Unit::kg});
+        EXPECT_NEAR(cords.of(boil), kilogram == 0 ? 0 : cordsOf(Fired{}, settings).value(), 1e-12) << kilogram;
+    };
+    boil.add(1, {hour(-1), Set{Setting::load_mass, 20, Unit::kg}});
+    boil.add(2, {hour(-0.5), Fired{}});
+    expectLoads(0);
+    boil.add(3, {hour(1), Fired{}});
+    boil.add(4, {hour(2), Fired{}});
+    expectLoads(40);
+    boil.add(5, {hour(0.5), Fired{}});
+    expectLoads(60);
+    boil.add(6, {hour(3), Fired{}});
+    boil.add(7, {hour(2.5), Fired{}});
+    expectLoads(100);
+    boil.withdraw(4);
+    boil.add(8, {hour(4), Fired{}});
+    expectLoads(100);
+    boil.add(9, {hour(0.1), Set{Setting::load_mass, 10, Unit::kg}});
+    expectLoads(50);
+    boil.withdraw(8);
+    expectLoads(40);
+}
+
 TEST(CordSum, TakesTheMassThatWasSetAndOnlyWhatCameAfter) {
     CordSum sum{noon};
     sum.take({hour(-2), Set{Setting::load_mass, 20, Unit::kg}});
