@@ -11,6 +11,7 @@
 #include "ui/sound/voice.h"
 #include "ui/tank/tank_screen.h"
 #include "ui/words/journal_words.h"
+#include "ui/words/probe_fault_words.h"
 
 #include <QTimer>
 #include <algorithm>
@@ -204,8 +205,7 @@ void addProbes(Console& console, Session& session, ProbeWatch& watch, const std:
         }
         const auto text = writeProbeFile(file);
         if (const auto back = readProbeFile(text); const auto* faults = std::get_if<std::vector<ProbeFault>>(&back)) {
-            screen->say(
-                Console::tr("Not kept: %1").arg(QString::fromStdString(sentence(faults->front(), "probe file"))));
+            screen->say(Console::tr("Not kept: %1").arg(probeFaultWords(faults->front(), Console::tr("probe file"))));
             return;
         }
         std::error_code ignored;

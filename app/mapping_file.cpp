@@ -15,6 +15,7 @@ namespace panside {
 namespace {
 
 using probe_words::Word;
+using Want = ProbeWant::Kind;
 constexpr std::array mappingDelimiters{Word{",", ','}, Word{";", ';'}, Word{"|", '|'}, Word{"tab", '\t'}};
 constexpr std::array mappingDecimals{Word{".", false}, Word{",", true}};
 constexpr std::array mappingTimes{Word{"year-first", TimeForm::yearFirst}, Word{"month-first", TimeForm::monthFirst},
@@ -39,11 +40,11 @@ public:
         map_.probe = root_.text("probe").value_or("");
         // A remembered map has | between its parts.
         if (root_.has("probe") && (!probe_words::isName(map_.probe) || map_.probe.find('|') != std::string::npos))
-            root_.fault(ProbeSlip::notAllowed, "probe", "a short name without ; | and quotes, and not \"hand\"");
+            root_.fault(ProbeSlip::notAllowed, "probe", {Want::shortNameInMap});
         for (const auto* column : root_.tables("column"))
             readColumn(*column);
         if (!root_.has("column"))
-            root_.missing("column", "a [[column]] for each reading, with is, reads and unit");
+            root_.missing("column", {Want::someColumn});
         root_.finish("delimiter, decimal, heading, times, time, date, zone, probe, column");
         return map_;
     }
@@ -52,7 +53,7 @@ private:
     // By its name in the heading, or by its number from 1.
     std::optional<int> columnAt(ProbeTable& table, std::string_view key) {
         if (!table.has(key)) {
-            table.missing(key, "a column's name in the heading, or its number from 1");
+            table.missing(key, {Want::columnOfTable});
             return std::nullopt;
         }
         const auto said = table.textOrNumber(key);
@@ -66,24 +67,25 @@ private:
             *number == static_cast<int>(*number))
             return static_cast<int>(*number) - 1;
         if (count > 1) {
-            table.fault(ProbeSlip::twice, key, "its number from 1: the heading has the name twice");
+            table.fault(ProbeSlip::twice, key, {Want::columnByNumber});
             return std::nullopt;
         }
         std::vector<std::string> names;
         for (const std::string& name : heading_)
             names.push_back('"' + name + '"');
-        table.fault(ProbeSlip::notAllowed, key, oneOf(names) + ", as in the table, or a number from 1");
+        table.fault(ProbeSlip::notAllowed, key, {Want::columnNamed, std::move(names)});
         return std::nullopt;
     }
 
     void readZone() {
         map_.zone = root_.text("zone").value_or(QTimeZone::systemTimeZoneId().toStdString());
         if (!zoneNamed(QString::fromStdString(map_.zone)))
-            root_.fault(ProbeSlip::notAllowed, "zone", "a zone's name as in \"America/New_York\"");
+            root_.fault(ProbeSlip::notAllowed, "zone", {Want::zone});
     }
 
-    static void wanted(ProbeTable& table, std::string_view key, const std::vector<std::string>& names) {
-        table.has(key) ? table.fault(ProbeSlip::notAllowed, key, oneOf(names)) : table.missing(key, oneOf(names));
+    static void wanted(ProbeTable& table, std::string_view key, std::vector<std::string> names) {
+        ProbeWant one{Want::oneOf, std::move(names)};
+        table.has(key) ? table.fault(ProbeSlip::notAllowed, key, std::move(one)) : table.missing(key, std::move(one));
     }
     static std::optional<Series> seriesIn(ProbeTable& table) {
         std::optional<Series> series;
@@ -93,7 +95,7 @@ private:
         for (const auto& row : allReadings())
             names.push_back('"' + std::string{row.name} + '"');
         if (!series)
-            wanted(table, "reads", names);
+            wanted(table, "reads", std::move(names));
         return series;
     }
     static std::optional<Unit> unitIn(ProbeTable& table, Series series) {
@@ -106,7 +108,7 @@ private:
             if (given == nameOf(static_cast<Unit>(i)))
                 return static_cast<Unit>(i);
         }
-        wanted(table, "unit", names);
+        wanted(table, "unit", std::move(names));
         return std::nullopt;
     }
 
@@ -122,7 +124,7 @@ private:
             return;
         const auto same = [&](const ForeignColumn& other) { return other.series == *series; };
         if (std::any_of(map_.columns.begin(), map_.columns.end(), same))
-            table.fault(ProbeSlip::twice, "reads", "another reading: one column is to read each");
+            table.fault(ProbeSlip::twice, "reads", {Want::otherReading});
         map_.columns.push_back({*column, *series, *unit});
     }
 

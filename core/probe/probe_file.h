@@ -4,6 +4,7 @@
 #include "core/boil/fact.h"
 #include "core/physics/thermocouple.h"
 #include "core/probe/line_fields.h"
+#include "core/probe/probe_fault.h"
 
 #include <filesystem>
 #include <string>
@@ -61,29 +62,6 @@ struct ProbeFile {
     std::vector<PortRule> ports;
     bool operator==(const ProbeFile&) const = default;
 };
-
-// What is wrong with a probe file. Data: sentence() gives the English words.
-enum class ProbeSlip : std::uint8_t {
-    unreadable, // the file itself; `given` says why
-    syntax,     // no TOML; `given` says why
-    unknownKey,
-    missingKey,
-    wrongKind,  // text where a number belongs, and the like
-    notAllowed, // none of the words that may stand here
-    outOfRange,
-    twice,  // what must differ from port to port, or from field to field, stands twice
-    notFor, // a key of the other protocol, or of another unit
-    nothing // no port at all
-};
-struct ProbeFault {
-    ProbeSlip slip;
-    std::size_t line = 0, column = 0; // from 1; 0: the whole file
-    std::string key;
-    std::string given = {};
-    std::string wanted = {}; // what may stand there
-    bool operator==(const ProbeFault&) const = default;
-};
-std::string sentence(const ProbeFault& fault, std::string_view file);
 
 // Every fault is found, not only the first; a file with any of them is refused whole.
 std::variant<ProbeFile, std::vector<ProbeFault>> readProbeFile(std::string_view text);

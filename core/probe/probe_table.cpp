@@ -8,6 +8,8 @@
 namespace panside {
 namespace {
 
+using Want = ProbeWant::Kind;
+
 // The value as it stands in the file, in short.
 std::string shown(const toml::node& node) {
     if (const auto* text = node.as_string())
@@ -22,13 +24,6 @@ std::string shown(const toml::node& node) {
 
 } // namespace
 
-std::string oneOf(const std::vector<std::string>& words) {
-    std::string list;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        list += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + words[i];
-    return list;
-}
-
 const toml::node* ProbeTable::node(std::string_view key) {
     asked_.emplace(key);
     return table_.get(key);
@@ -40,7 +35,7 @@ std::optional<std::string> ProbeTable::text(std::string_view key) {
         return std::nullopt;
     if (const auto* text = value->as_string())
         return text->get();
-    fault(ProbeSlip::wrongKind, key, "a text in quotes");
+    fault(ProbeSlip::wrongKind, key, {Want::text});
     return std::nullopt;
 }
 
@@ -56,12 +51,12 @@ std::optional<double> ProbeTable::number(std::string_view key, double lowest, do
     if (!value)
         return std::nullopt;
     if (!value->is_number()) {
-        fault(ProbeSlip::wrongKind, key, "a number without quotes");
+        fault(ProbeSlip::wrongKind, key, {Want::numberUnquoted});
         return std::nullopt;
     }
     const auto number = *value->value<double>();
     if (!std::isfinite(number) || number < lowest || number > highest) {
-        fault(ProbeSlip::outOfRange, key, fmt::format("a number from {} to {}", lowest, highest));
+        fault(ProbeSlip::outOfRange, key, {Want::number, {fmt::format("{}", lowest), fmt::format("{}", highest)}});
         return std::nullopt;
     }
     return number;
@@ -71,7 +66,7 @@ std::optional<int> ProbeTable::whole(std::string_view key, int lowest, int highe
     const auto* value = node(key);
     if (!value)
         return std::nullopt;
-    const auto wanted = fmt::format("a whole number from {} to {}", lowest, highest);
+    const ProbeWant wanted{Want::wholeNumber, {std::to_string(lowest), std::to_string(highest)}};
     if (!value->is_integer()) {
         fault(ProbeSlip::wrongKind, key, wanted);
         return std::nullopt;
@@ -90,7 +85,7 @@ std::optional<bool> ProbeTable::flag(std::string_view key) {
         return std::nullopt;
     if (const auto* flag = value->as_boolean())
         return flag->get();
-    fault(ProbeSlip::wrongKind, key, "true or false, without quotes");
+    fault(ProbeSlip::wrongKind, key, {Want::flag});
     return std::nullopt;
 }
 
@@ -101,8 +96,7 @@ std::vector<const toml::table*> ProbeTable::tables(std::string_view key) {
         return found;
     const auto* array = value->as_array();
     if (!array || !array->is_array_of_tables()) {
-        fault(ProbeSlip::wrongKind, key,
-              fmt::format("a heading [[{}]] before each of them", key == "field" ? "port.field" : key));
+        fault(ProbeSlip::wrongKind, key, {Want::heading, {key == "field" ? "port.field" : std::string{key}}});
         return found;
     }
     for (const auto& element : *array)
@@ -110,11 +104,11 @@ std::vector<const toml::table*> ProbeTable::tables(std::string_view key) {
     return found;
 }
 
-void ProbeTable::missing(std::string_view key, std::string wanted) {
+void ProbeTable::missing(std::string_view key, ProbeWant wanted) {
     at(table_.source(), ProbeSlip::missingKey, key, {}, std::move(wanted));
 }
 
-void ProbeTable::fault(ProbeSlip slip, std::string_view key, std::string wanted) {
+void ProbeTable::fault(ProbeSlip slip, std::string_view key, ProbeWant wanted) {
     const auto& value = *table_.get(key);
     at(value.source(), slip, key, shown(value), std::move(wanted));
 }
@@ -122,17 +116,17 @@ void ProbeTable::fault(ProbeSlip slip, std::string_view key, std::string wanted)
 void ProbeTable::unfit(std::initializer_list<std::string_view> keys, std::string_view belongsTo) {
     for (const auto key : keys)
         if (node(key))
-            fault(ProbeSlip::notFor, key, std::string{belongsTo});
+            fault(ProbeSlip::notFor, key, {Want::asWritten, {std::string{belongsTo}}});
 }
 
 void ProbeTable::finish(std::string_view known) {
     for (const auto& [key, value] : table_)
         if (asked_.find(key.str()) == asked_.end())
-            at(key.source(), ProbeSlip::unknownKey, key.str(), {}, std::string{known});
+            at(key.source(), ProbeSlip::unknownKey, key.str(), {}, {Want::asWritten, {std::string{known}}});
 }
 
 void ProbeTable::at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
-                    std::string wanted) {
+                    ProbeWant wanted) {
     faults_.push_back(
         {slip, place.begin.line, place.begin.column, std::string{key}, std::move(given), std::move(wanted)});
 }

@@ -7,9 +7,6 @@
 
 namespace panside {
 
-// "degC", "degF" -> "degC or degF"
-std::string oneOf(const std::vector<std::string>& words);
-
 class ProbeTable {
 public:
     ProbeTable(const toml::table& table, std::vector<ProbeFault>& faults) : table_{table}, faults_{faults} {}
@@ -26,9 +23,9 @@ public:
     // The tables of an array of tables; a fault for anything else under this name.
     std::vector<const toml::table*> tables(std::string_view key);
 
-    void missing(std::string_view key, std::string wanted);
+    void missing(std::string_view key, ProbeWant wanted);
     // A fault at a key's value.
-    void fault(ProbeSlip slip, std::string_view key, std::string wanted);
+    void fault(ProbeSlip slip, std::string_view key, ProbeWant wanted);
     // Keys of the other protocol, or of another unit: a fault for each that is there.
     void unfit(std::initializer_list<std::string_view> keys, std::string_view belongsTo);
     // Every key that nobody asked for is a fault.
@@ -37,7 +34,7 @@ public:
 private:
     const toml::node* node(std::string_view key);
     void at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
-            std::string wanted);
+            ProbeWant wanted);
 
     const toml::table& table_;
     std::vector<ProbeFault>& faults_;
@@ -55,7 +52,7 @@ auto ProbeTable::word(std::string_view key, const Words& words) -> std::optional
             return word.meant;
         all.push_back('"' + std::string{word.text} + '"');
     }
-    fault(ProbeSlip::notAllowed, key, oneOf(all));
+    fault(ProbeSlip::notAllowed, key, {ProbeWant::Kind::oneOf, std::move(all)});
     return std::nullopt;
 }
 

@@ -1539,6 +1539,10 @@
         <translation>Pas gardé : %1</translation>
     </message>
     <message>
+        <source>probe file</source>
+        <translation>fichier de sondes</translation>
+    </message>
+    <message>
         <source>Kept: %1. %2 takes it back.</source>
         <translation>Gardé : %1. %2 le reprend.</translation>
     </message>

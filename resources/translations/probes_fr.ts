@@ -725,4 +725,195 @@
         <translation>Rien à garder encore : dites d'un champ au moins ce qu'il lit.</translation>
     </message>
 </context>
+<context>
+    <name>ProbeFaultWords</name>
+    <message>
+        <source>a text in quotes</source>
+        <translation>un texte entre guillemets</translation>
+    </message>
+    <message>
+        <source>true or false, without quotes</source>
+        <translation>true ou false, sans guillemets</translation>
+    </message>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>un nombre de %1 à %2</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un nombre entier de %1 à %2</translation>
+    </message>
+    <message>
+        <source>a number without quotes</source>
+        <translation>un nombre sans guillemets</translation>
+    </message>
+    <message>
+        <source>a heading [[%1]] before each of them</source>
+        <translation>un titre [[%1]] devant chacun</translation>
+    </message>
+    <message>
+        <source>it is not a file</source>
+        <translation>ce n’est pas un fichier</translation>
+    </message>
+    <message>
+        <source>it cannot be opened; may you read it?</source>
+        <translation>il ne s’ouvre pas ; avez-vous le droit de le lire ?</translation>
+    </message>
+    <message>
+        <source>a column's number from 1, or the name in the line, as in is = &quot;syrup&quot;</source>
+        <translation>le numéro d’une colonne à partir de 1, ou le nom qui est dans la ligne, comme is = &quot;syrup&quot;</translation>
+    </message>
+    <message>
+        <source>the number of a column, from 1 to 64</source>
+        <translation>le numéro d’une colonne, de 1 à 64</translation>
+    </message>
+    <message>
+        <source>the name that stands in the line</source>
+        <translation>le nom qui est dans la ligne</translation>
+    </message>
+    <message>
+        <source>the address set at the device, as in slave = 1</source>
+        <translation>l’adresse réglée sur l’appareil, comme slave = 1</translation>
+    </message>
+    <message>
+        <source>3 for holding registers, 4 for input registers</source>
+        <translation>3 pour les registres de maintien, 4 pour les registres d’entrée</translation>
+    </message>
+    <message>
+        <source>the address as sent on the line, from 0</source>
+        <translation>l’adresse telle qu’elle passe sur la ligne, à partir de 0</translation>
+    </message>
+    <message>
+        <source>at most 65534 for a number of two registers</source>
+        <translation>65534 au plus pour un nombre de deux registres</translation>
+    </message>
+    <message>
+        <source>anything but 0, which would make every reading 0</source>
+        <translation>autre chose que 0, qui ferait 0 de chaque lecture</translation>
+    </message>
+    <message>
+        <source>the wire's letter, as in thermocouple = &quot;K&quot;</source>
+        <translation>la lettre du fil, comme thermocouple = &quot;K&quot;</translation>
+    </message>
+    <message>
+        <source>a temperature, as in junction = &quot;25degC&quot;, or the name of the field that reads it</source>
+        <translation>une température, comme junction = &quot;25degC&quot;, ou le nom du champ qui la lit</translation>
+    </message>
+    <message>
+        <source>a temperature, as in &quot;25degC&quot;, or a field's name</source>
+        <translation>une température, comme &quot;25degC&quot;, ou le nom d’un champ</translation>
+    </message>
+    <message>
+        <source>a temperature from -40degC to 125degC</source>
+        <translation>une température de -40degC à 125degC</translation>
+    </message>
+    <message>
+        <source>a temperature, or the `is` of another [[port.field]] of this port</source>
+        <translation>une température, ou le `is` d’un autre [[port.field]] de ce port</translation>
+    </message>
+    <message>
+        <source>another field than the thermocouple itself</source>
+        <translation>un autre champ que le thermocouple lui-même</translation>
+    </message>
+    <message>
+        <source>the port's path, as in device = &quot;/dev/ttyUSB0&quot;</source>
+        <translation>le chemin du port, comme device = &quot;/dev/ttyUSB0&quot;</translation>
+    </message>
+    <message>
+        <source>the port's path, as in &quot;/dev/ttyUSB0&quot;</source>
+        <translation>le chemin du port, comme &quot;/dev/ttyUSB0&quot;</translation>
+    </message>
+    <message>
+        <source>a short name without ; or quotes, and not &quot;hand&quot;</source>
+        <translation>un nom court sans ; ni guillemets, et qui ne soit pas &quot;hand&quot;</translation>
+    </message>
+    <message>
+        <source>at least one heading [[port.field]] under the port, or nothing would be read</source>
+        <translation>au moins un titre [[port.field]] sous le port, sans quoi rien ne serait lu</translation>
+    </message>
+    <message>
+        <source>one [[port]] for each device</source>
+        <translation>un seul [[port]] par appareil</translation>
+    </message>
+    <message>
+        <source>one [[port.field]] for each field of a port</source>
+        <translation>un seul [[port.field]] par champ d’un port</translation>
+    </message>
+    <message>
+        <source>a name of its own for each port</source>
+        <translation>un nom différent pour chaque port</translation>
+    </message>
+    <message>
+        <source>a name of its own, since another port is called &quot;%1&quot;</source>
+        <translation>un autre nom, car un autre port s’appelle &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>a short name without ; | and quotes, and not &quot;hand&quot;</source>
+        <translation>un nom court sans ; ni | ni guillemets, et qui ne soit pas &quot;hand&quot;</translation>
+    </message>
+    <message>
+        <source>a [[column]] for each reading, with is, reads and unit</source>
+        <translation>un [[column]] par lecture, avec is, reads et unit</translation>
+    </message>
+    <message>
+        <source>a column's name in the heading, or its number from 1</source>
+        <translation>le nom d’une colonne dans le titre, ou son numéro à partir de 1</translation>
+    </message>
+    <message>
+        <source>%1, as in the table, or a number from 1</source>
+        <translation>%1, comme dans le tableau, ou un numéro à partir de 1</translation>
+    </message>
+    <message>
+        <source>its number from 1: the heading has the name twice</source>
+        <translation>son numéro à partir de 1 : le titre a deux fois ce nom</translation>
+    </message>
+    <message>
+        <source>a zone's name as in &quot;America/New_York&quot;</source>
+        <translation>le nom d’un fuseau, comme &quot;America/New_York&quot;</translation>
+    </message>
+    <message>
+        <source>another reading: one column is to read each</source>
+        <translation>une autre lecture : une seule colonne doit lire chacune</translation>
+    </message>
+    <message>
+        <source>the probe file cannot be read: %3. Name a probe file that is there.</source>
+        <translation>le fichier de sondes ne peut être lu : %3. Nommez un fichier de sondes qui existe.</translation>
+    </message>
+    <message>
+        <source>this is no TOML: %2.</source>
+        <translation>ceci n’est pas du TOML : %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no key that is known here. What may stand here: %3.</source>
+        <translation>&quot;%1&quot; n’est pas une clé connue ici. Ce qui peut y être : %3.</translation>
+    </message>
+    <message>
+        <source>%1 is missing. Write %3.</source>
+        <translation>%1 manque. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be &quot;%2&quot;. Write %3.</source>
+        <translation>%1 ne peut être &quot;%2&quot;. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1 &quot;%2&quot; stands twice. Write %3.</source>
+        <translation>%1 &quot;%2&quot; y est deux fois. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1 means nothing here: it goes with %3. Take it out, or change that.</source>
+        <translation>%1 ne veut rien dire ici : cela va avec %3. Ôtez-le, ou changez l’autre.</translation>
+    </message>
+    <message>
+        <source>no port is named. Write a heading [[port]] and under it the port's device.</source>
+        <translation>aucun port n’est nommé. Écrivez un titre [[port]] et dessous le device du port.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
 </TS>
