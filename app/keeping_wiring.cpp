@@ -107,7 +107,7 @@ private:
             } catch (const JournalError& trouble) {
                 if (trouble.trouble() != JournalTrouble::damaged)
                     throw;
-                health.findings.emplace_back(journalWords(trouble).toStdString());
+                health.findings.push_back(JournalFinding::said(journalWords(trouble).toStdString()));
             }
             return [this, health] { found(health); };
         });

@@ -52,21 +52,21 @@ Sums sumsOf(SQLite::Database& db) {
 }
 
 void checkRows(SQLite::Database& db, JournalHealth& health) {
-    const auto wrong = [&](const char* what, std::int64_t shift) {
-        health.findings.push_back(std::string{what} + " of the shift " + textOf(instantOf(shift)));
+    const auto wrong = [&](JournalFinding::Kind what, std::int64_t shift) {
+        health.findings.push_back({what, textOf(instantOf(shift))});
     };
     SQLite::Statement facts{db, "SELECT shift, id, at, row, sum FROM fact"};
     while (facts.executeStep()) {
         const FactRow row{facts.getColumn(1).getInt64(), facts.getColumn(2).getInt64(), facts.getColumn(3).getString()};
         if (sumOf(instantOf(facts.getColumn(0).getInt64()), row) != facts.getColumn(4).getInt64())
-            wrong("a fact", facts.getColumn(0).getInt64());
+            wrong(JournalFinding::Kind::fact, facts.getColumn(0).getInt64());
     }
     SQLite::Statement query{db, "SELECT shift, first, sum, data FROM block"};
     BlocksByFour four{query};
     for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
         for (const auto& block : blocks)
             if (!block.sound)
-                wrong("readings", microsOf(block.shift));
+                wrong(JournalFinding::Kind::readings, microsOf(block.shift));
 }
 
 JournalHealth check(SQLite::Database& db, bool full) {
@@ -75,13 +75,13 @@ JournalHealth check(SQLite::Database& db, bool full) {
         SQLite::Statement query{db, full ? "PRAGMA integrity_check" : "PRAGMA quick_check"};
         while (query.executeStep())
             if (std::string finding = query.getColumn(0).getString(); finding != "ok")
-                health.findings.push_back(std::move(finding));
+                health.findings.push_back(JournalFinding::said(std::move(finding)));
         if (full)
             checkRows(db, health);
     } catch (const SQLite::Exception& error) {
         if (error.getErrorCode() != SQLITE_CORRUPT && error.getErrorCode() != SQLITE_NOTADB)
             throw;
-        health.findings.emplace_back(error.what());
+        health.findings.push_back(JournalFinding::said(error.what()));
     }
     return health;
 }
@@ -93,7 +93,7 @@ void syncToDisk(const fs::path& place) {
     if (descriptor >= 0)
         ::close(descriptor);
     if (!synced)
-        throw JournalError{JournalTrouble::cannotWrite, place, why};
+        throw JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(why)};
 }
 
 // Removes what was not finished, however the writing ends.
@@ -123,7 +123,7 @@ public:
         SQLite::Database db{":memory:", SQLite::OPEN_READWRITE};
         if (sqlite3_deserialize(db.getHandle(), "main", bytes_.get(), size_, size_, SQLITE_DESERIALIZE_READONLY) !=
             SQLITE_OK)
-            return {{"the copy cannot be opened"}};
+            return {{{JournalFinding::Kind::copyNotOpened}}};
         return check(db, true);
     }
 
@@ -145,7 +145,7 @@ struct Descriptor {
     if (why == ENOSPC || why == EDQUOT)
         throw JournalError{JournalTrouble::diskFull, place};
     throw JournalError{fs::exists(place.parent_path(), ignored) ? JournalTrouble::cannotWrite : JournalTrouble::gone,
-                       place, std::strerror(why)};
+                       place, JournalFinding::said(std::strerror(why))};
 }
 
 // Steps of both halves of the work, writing and reading back, are told as pages of 4096 bytes.
@@ -179,7 +179,7 @@ bool writtenAndReadBack(std::string_view bytes, const fs::path& place, const Bac
             refused(place);
         const auto count = static_cast<std::size_t>(got);
         if (got == 0 || bytes.substr(at, count) != std::string_view{read.data(), count})
-            throw JournalError{JournalTrouble::damaged, place, "the disk does not give back what was written"};
+            throw JournalError{JournalTrouble::damaged, place, {JournalFinding::Kind::notGivenBack}};
         at += count;
         if (!told(progress, bytes.size() + at, 2 * bytes.size()))
             return false;
@@ -219,7 +219,7 @@ std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Ins
     std::error_code error;
     fs::create_directories(folder, error);
     if (error)
-        throw JournalError{JournalTrouble::noFolder, folder, error.message()};
+        throw JournalError{JournalTrouble::noFolder, folder, JournalFinding::said(error.message())};
     const fs::path place = folder / (std::string{backupBegins} + stampOf(now) + std::string{backupEnds});
     removeLeftOvers(folder);
     const Unfinished part{place.string() + ".part"};
@@ -320,7 +320,7 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
     std::error_code error;
     const auto require = [&](const fs::path& place) {
         if (error)
-            throw JournalError{JournalTrouble::cannotWrite, place, error.message()};
+            throw JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(error.message())};
     };
     fs::copy_file(backup, arriving, fs::copy_options::overwrite_existing, error);
     require(arriving);

@@ -21,7 +21,7 @@ void makeFolder(const fs::path& place) {
     std::error_code error;
     fs::create_directories(place.parent_path(), error);
     if (error)
-        throw JournalError{JournalTrouble::noFolder, place.parent_path(), error.message()};
+        throw JournalError{JournalTrouble::noFolder, place.parent_path(), JournalFinding::said(error.message())};
 }
 
 // The right to write, or why there is none.
@@ -29,7 +29,7 @@ void takeRight(Journal::Inside& inside) {
     const fs::path& place = inside.place;
     const bool there = fs::exists(place);
     if (there && !mayWrite(place)) {
-        inside.readOnly.emplace(JournalTrouble::readOnly, place, "the file may not be written");
+        inside.readOnly.emplace(JournalTrouble::readOnly, place, JournalFinding{JournalFinding::Kind::fileNotWritable});
         return;
     }
     WriterLock::Refusal refusal{};
@@ -40,7 +40,8 @@ void takeRight(Journal::Inside& inside) {
     if (refusal.held)
         inside.readOnly.emplace(JournalTrouble::heldByOther, place, refusal.why);
     else if (there)
-        inside.readOnly.emplace(JournalTrouble::readOnly, place, "its folder may not be written: " + refusal.why);
+        inside.readOnly.emplace(JournalTrouble::readOnly, place,
+                                JournalFinding{JournalFinding::Kind::folderNotWritable, sentence(refusal.why)});
     else
         throw JournalError{JournalTrouble::noPermission, place.parent_path(), refusal.why};
 }
@@ -88,7 +89,7 @@ std::unique_ptr<SQLite::Database> openWithoutFolder(Journal::Inside& inside) {
                                                   SQLite::OPEN_READONLY | SQLite::OPEN_URI, inside.options.patienceMs);
     std::string folder = (fs::temp_directory_path() / "panside-XXXXXX").string();
     if (::mkdtemp(folder.data()) == nullptr)
-        throw JournalError{JournalTrouble::cannotRead, inside.place, std::strerror(errno)};
+        throw JournalError{JournalTrouble::cannotRead, inside.place, JournalFinding::said(std::strerror(errno))};
     inside.copy = folder;
     const fs::path copy = inside.copy / "journal";
     fs::copy_file(inside.place, copy);
@@ -121,13 +122,15 @@ void requireSame(const Journal::Inside& old) {
     seen.inspect(false);
     seen.connect();
     if (old.newest && seen.newest != old.newest)
-        throw JournalError{JournalTrouble::gone, old.place, "another journal lies in its place"};
+        throw JournalError{JournalTrouble::gone, old.place, {JournalFinding::Kind::otherInPlace}};
 }
 
 } // namespace
 
 JournalError errorOf(const SQLite::Exception& error, const fs::path& place) {
-    const auto as = [&](JournalTrouble trouble) { return JournalError{trouble, place, error.what()}; };
+    const auto as = [&](JournalTrouble trouble) {
+        return JournalError{trouble, place, JournalFinding::said(error.what())};
+    };
     std::error_code ignored;
     switch (error.getErrorCode()) {
     case SQLITE_BUSY:
@@ -204,7 +207,8 @@ Journal Journal::open(const fs::path& place, Access access, JournalOptions optio
         makeFolder(inside->place);
         takeRight(*inside);
     } else {
-        inside->readOnly.emplace(JournalTrouble::readOnly, inside->place, "it was opened to read");
+        inside->readOnly.emplace(JournalTrouble::readOnly, inside->place,
+                                 JournalFinding{JournalFinding::Kind::openedToRead});
     }
     inside->connect();
     return Journal{std::move(inside)};

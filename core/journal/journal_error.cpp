@@ -5,11 +5,53 @@
 namespace panside {
 namespace {
 
-std::string bracketed(const std::string& given) { return given.empty() ? std::string{} : " (" + given + ")"; }
+std::string bracketed(const JournalFinding& given) {
+    const std::string words = sentence(given);
+    return words.empty() ? words : " (" + words + ")";
+}
 
 } // namespace
 
-std::string sentence(JournalTrouble trouble, const std::filesystem::path& place, const std::string& given) {
+std::string sentence(const JournalFinding& finding) {
+    using Kind = JournalFinding::Kind;
+    switch (finding.kind) {
+    case Kind::none:
+        return {};
+    case Kind::said:
+        return finding.first;
+    case Kind::fact:
+        return "a fact of the shift " + finding.first;
+    case Kind::readings:
+        return "readings of the shift " + finding.first;
+    case Kind::notGivenBack:
+        return "the disk does not give back what was written";
+    case Kind::copyNotOpened:
+        return "the copy cannot be opened";
+    case Kind::fileNotWritable:
+        return "the file may not be written";
+    case Kind::folderNotWritable:
+        return "its folder may not be written: " + finding.first;
+    case Kind::otherInPlace:
+        return "another journal lies in its place";
+    case Kind::openedToRead:
+        return "it was opened to read";
+    case Kind::alreadyThere:
+        return "it is there already; name a new file";
+    case Kind::isFolder:
+        return "it is a folder";
+    case Kind::heldByUnknown:
+        return "process unknown";
+    case Kind::heldByProcess:
+        return "process " + finding.first;
+    case Kind::forms:
+        return "its form is " + finding.first + ", this program knows forms up to " + finding.second;
+    case Kind::number:
+        return "number " + finding.first;
+    }
+    return {};
+}
+
+std::string sentence(JournalTrouble trouble, const std::filesystem::path& place, const JournalFinding& given) {
     std::string at = place.string() + ": ";
     switch (trouble) {
     case JournalTrouble::noSuchFile:
@@ -46,14 +88,14 @@ std::string sentence(JournalTrouble trouble, const std::filesystem::path& place,
     case JournalTrouble::cannotRead:
         return at + "the journal cannot be read" + bracketed(given) + ". Check the disk and the path.";
     case JournalTrouble::noSuchShift:
-        return at + "there is no shift " + given + " in this journal. Look at the list of its shifts.";
+        return at + "there is no shift " + sentence(given) + " in this journal. Look at the list of its shifts.";
     case JournalTrouble::noSuchFact:
         return at + "there is no such fact" + bracketed(given) + " in this journal; nothing was withdrawn.";
     }
     return at;
 }
 
-JournalError::JournalError(JournalTrouble trouble, std::filesystem::path place, std::string given)
+JournalError::JournalError(JournalTrouble trouble, std::filesystem::path place, JournalFinding given)
     : std::runtime_error{sentence(trouble, place, given)}, trouble_{trouble}, place_{std::move(place)},
       given_{std::move(given)} {}
 

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace panside {
 
@@ -26,22 +27,50 @@ enum class JournalTrouble : std::uint8_t {
     noSuchFact
 };
 
+// What stands beside a trouble, or was found by a check: who holds the journal, which shift, what the system said.
+// Data: sentence() gives the English words, ui/words those of the person.
+struct JournalFinding {
+    enum class Kind : std::uint8_t {
+        none,
+        said,         // `first` as it is: the system's own words, or SQLite's, or a name
+        fact,         // of the shift `first`
+        readings,     // of the shift `first`
+        notGivenBack, // by the disk, what was written
+        copyNotOpened,
+        fileNotWritable,
+        folderNotWritable, // `first`: what the system says
+        otherInPlace,      // another journal
+        openedToRead,
+        alreadyThere,
+        isFolder,
+        heldByUnknown,
+        heldByProcess, // `first`: its number
+        forms,         // its form is `first`, this program knows forms up to `second`
+        number         // `first`: of a fact
+    };
+    Kind kind = Kind::none;
+    std::string first = {}, second = {};
+
+    static JournalFinding said(std::string words) { return {Kind::said, std::move(words)}; }
+    bool operator==(const JournalFinding&) const = default;
+};
+std::string sentence(const JournalFinding& finding);
+
 class JournalError : public std::runtime_error {
 public:
-    // `given` is what the words need beside the place: who holds it, which version, what the system said.
-    JournalError(JournalTrouble trouble, std::filesystem::path place, std::string given = {});
+    JournalError(JournalTrouble trouble, std::filesystem::path place, JournalFinding given = {});
 
     JournalTrouble trouble() const { return trouble_; }
     const std::filesystem::path& place() const { return place_; }
-    const std::string& given() const { return given_; }
+    const JournalFinding& given() const { return given_; }
 
 private:
     JournalTrouble trouble_;
     std::filesystem::path place_;
-    std::string given_;
+    JournalFinding given_;
 };
 
 // The English sentence: what, where, what to do.
-std::string sentence(JournalTrouble trouble, const std::filesystem::path& place, const std::string& given);
+std::string sentence(JournalTrouble trouble, const std::filesystem::path& place, const JournalFinding& given);
 
 } // namespace panside

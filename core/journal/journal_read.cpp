@@ -29,7 +29,7 @@ Beginning beginningOf(const Journal::Inside& inside, ShiftId shift) {
                             " ifnull((SELECT min(earliest) FROM block WHERE shift=?1), id) FROM shift WHERE id=?1"};
     query.bind(1, microsOf(shift));
     if (!query.executeStep())
-        throw JournalError{JournalTrouble::noSuchShift, inside.place, textOf(shift)};
+        throw JournalError{JournalTrouble::noSuchShift, inside.place, JournalFinding::said(textOf(shift))};
     return {std::min(query.getColumn(1).getInt64(), query.getColumn(2).getInt64()), query.getColumn(0).getInt()};
 }
 
@@ -74,7 +74,7 @@ Shift Journal::shiftNamed(std::string_view name) const {
             fitting.push_back(shift);
     }
     if (fitting.size() != 1)
-        throw JournalError{JournalTrouble::noSuchShift, place(), std::string{name}};
+        throw JournalError{JournalTrouble::noSuchShift, place(), JournalFinding::said(std::string{name})};
     return fitting.front();
 }
 

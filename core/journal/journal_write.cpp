@@ -262,7 +262,7 @@ void requireShift(const Journal& journal, ShiftId shift) {
     SQLite::Statement query{*journal.inside().db, "SELECT 1 FROM shift WHERE id=?"};
     query.bind(1, microsOf(shift));
     if (!query.executeStep())
-        throw JournalError{JournalTrouble::noSuchShift, journal.place(), textOf(shift)};
+        throw JournalError{JournalTrouble::noSuchShift, journal.place(), JournalFinding::said(textOf(shift))};
 }
 
 } // namespace
@@ -306,7 +306,8 @@ void Journal::withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string b
     guarded(place(), [&] {
         requireShift(*this, shift);
         if (fact < 1 || fact >= nextId(*inside_->db, shift))
-            throw JournalError{JournalTrouble::noSuchFact, place(), "number " + std::to_string(fact)};
+            throw JournalError{
+                JournalTrouble::noSuchFact, place(), {JournalFinding::Kind::number, std::to_string(fact)}};
     });
     std::vector<Change> changes;
     scribeOf(*this).withdrawFrom(shift, fact, at, std::move(by), changes);

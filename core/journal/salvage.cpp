@@ -242,7 +242,7 @@ Salvaged Salvage::run() {
 
 Salvaged salvage(const fs::path& damaged, const fs::path& into) {
     if (fs::exists(into))
-        throw JournalError{JournalTrouble::cannotWrite, into, "it is there already; name a new file"};
+        throw JournalError{JournalTrouble::cannotWrite, into, {JournalFinding::Kind::alreadyThere}};
     const Journal from = Journal::open(damaged, Journal::Access::read);
     Journal to = Journal::open(into);
     return guarded(into, [&] { return Salvage{*from.inside().db, to}.run(); });

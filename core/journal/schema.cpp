@@ -77,16 +77,15 @@ std::int32_t bigEndian(const char* bytes) {
     return static_cast<std::int32_t>(n);
 }
 
-std::string versionsText(std::int32_t version) {
-    return "its form is " + std::to_string(version) + ", this program knows forms up to " +
-           std::to_string(journalVersion);
+JournalFinding formsOf(std::int32_t version) {
+    return {JournalFinding::Kind::forms, std::to_string(version), std::to_string(journalVersion)};
 }
 
 void judge(std::int32_t application, std::int32_t version, bool empty, const std::filesystem::path& place) {
     if (application != journalApplicationId && !(application == 0 && empty))
         throw JournalError{JournalTrouble::notOurs, place};
     if (application == journalApplicationId && version > journalVersion)
-        throw JournalError{JournalTrouble::newer, place, versionsText(version)};
+        throw JournalError{JournalTrouble::newer, place, formsOf(version)};
 }
 
 } // namespace
@@ -96,17 +95,17 @@ void inspectFile(const std::filesystem::path& place, bool mayBeNew) {
     const auto status = std::filesystem::status(place, error);
     if (!std::filesystem::exists(status)) {
         if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
-            throw JournalError{JournalTrouble::noPermission, place, error.message()};
+            throw JournalError{JournalTrouble::noPermission, place, JournalFinding::said(error.message())};
         if (mayBeNew)
             return;
         throw JournalError{JournalTrouble::noSuchFile, place};
     }
     if (std::filesystem::is_directory(status))
-        throw JournalError{JournalTrouble::cannotRead, place, "it is a folder"};
+        throw JournalError{JournalTrouble::cannotRead, place, {JournalFinding::Kind::isFolder}};
     std::ifstream file{place, std::ios::binary};
     if (!file)
         throw JournalError{errno == EACCES ? JournalTrouble::noPermission : JournalTrouble::cannotRead, place,
-                           std::strerror(errno)};
+                           JournalFinding::said(std::strerror(errno))};
     std::array<char, 100> header{};
     file.read(header.data(), header.size());
     const auto got = file.gcount();

@@ -15,13 +15,14 @@ namespace {
 
 std::string lockFile(const std::filesystem::path& journal) { return journal.string() + ".lock"; }
 
-std::string holderIn(int descriptor) {
+JournalFinding holderIn(int descriptor) {
     std::array<char, 32> text{};
     const auto got = ::pread(descriptor, text.data(), text.size() - 1, 0);
     std::string holder{text.data(), got > 0 ? static_cast<std::size_t>(got) : 0};
     while (!holder.empty() && holder.back() == '\n')
         holder.pop_back();
-    return holder.empty() ? std::string{"process unknown"} : "process " + holder;
+    return holder.empty() ? JournalFinding{JournalFinding::Kind::heldByUnknown}
+                          : JournalFinding{JournalFinding::Kind::heldByProcess, std::move(holder)};
 }
 
 void leaveName(int descriptor) {
@@ -37,11 +38,12 @@ std::optional<WriterLock> WriterLock::take(const std::filesystem::path& journal,
     const std::string place = lockFile(journal);
     const int descriptor = ::open(place.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644);
     if (descriptor < 0) {
-        refusal = {false, std::strerror(errno)};
+        refusal = {false, JournalFinding::said(std::strerror(errno))};
         return std::nullopt;
     }
     if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
-        refusal = errno == EWOULDBLOCK ? Refusal{true, holderIn(descriptor)} : Refusal{false, std::strerror(errno)};
+        refusal = errno == EWOULDBLOCK ? Refusal{true, holderIn(descriptor)}
+                                       : Refusal{false, JournalFinding::said(std::strerror(errno))};
         ::close(descriptor);
         return std::nullopt;
     }

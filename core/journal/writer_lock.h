@@ -1,4 +1,6 @@
 #pragma once
+#include "core/journal/journal_error.h"
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -14,8 +16,8 @@ public:
     WriterLock& operator=(WriterLock&& other) noexcept;
 
     struct Refusal {
-        bool held;       // by another; otherwise the file cannot be made
-        std::string why; // "process 1234", or what the system said
+        bool held; // by another; otherwise the file cannot be made
+        JournalFinding why;
     };
     static std::optional<WriterLock> take(const std::filesystem::path& journal, Refusal& refusal);
 

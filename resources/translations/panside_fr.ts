@@ -1820,6 +1820,10 @@
         <translation>le disque ne rend pas ce qui fut écrit</translation>
     </message>
     <message>
+        <source>the copy cannot be opened</source>
+        <translation>la copie ne s'ouvre pas</translation>
+    </message>
+    <message>
         <source>the file may not be written</source>
         <translation>il est interdit d'écrire dans le fichier</translation>
     </message>

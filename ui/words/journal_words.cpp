@@ -1,7 +1,5 @@
 #include "ui/words/journal_words.h"
 
-#include "ui/words/known_phrase.h"
-
 #include <QCoreApplication>
 
 namespace panside {
@@ -67,22 +65,45 @@ QString said(JournalTrouble trouble) {
 
 } // namespace
 
-QString foundWords(const std::string& found) {
-    static constexpr const char* phrases[] = {
-        QT_TRANSLATE_NOOP("JournalWords", "a fact of the shift %1"),
-        QT_TRANSLATE_NOOP("JournalWords", "readings of the shift %1"),
-        QT_TRANSLATE_NOOP("JournalWords", "the disk does not give back what was written"),
-        QT_TRANSLATE_NOOP("JournalWords", "the file may not be written"),
-        QT_TRANSLATE_NOOP("JournalWords", "its folder may not be written: %1"),
-        QT_TRANSLATE_NOOP("JournalWords", "another journal lies in its place"),
-        QT_TRANSLATE_NOOP("JournalWords", "it was opened to read"),
-        QT_TRANSLATE_NOOP("JournalWords", "it is there already; name a new file"),
-        QT_TRANSLATE_NOOP("JournalWords", "it is a folder"),
-        QT_TRANSLATE_NOOP("JournalWords", "process unknown"),
-        QT_TRANSLATE_NOOP("JournalWords", "process %1"),
-        QT_TRANSLATE_NOOP("JournalWords", "its form is %1, this program knows forms up to %2"),
-        QT_TRANSLATE_NOOP("JournalWords", "number %1")};
-    return knownPhrase(found, "JournalWords", phrases);
+QString foundWords(const JournalFinding& found) {
+    using Kind = JournalFinding::Kind;
+    const QString first = QString::fromStdString(found.first), second = QString::fromStdString(found.second);
+    switch (found.kind) {
+    case Kind::none:
+        return {};
+    case Kind::said:
+        return first;
+    case Kind::fact:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "a fact of the shift %1")).arg(first);
+    case Kind::readings:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "readings of the shift %1")).arg(first);
+    case Kind::notGivenBack:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "the disk does not give back what was written"));
+    case Kind::copyNotOpened:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "the copy cannot be opened"));
+    case Kind::fileNotWritable:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "the file may not be written"));
+    case Kind::folderNotWritable:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "its folder may not be written: %1")).arg(first);
+    case Kind::otherInPlace:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "another journal lies in its place"));
+    case Kind::openedToRead:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "it was opened to read"));
+    case Kind::alreadyThere:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "it is there already; name a new file"));
+    case Kind::isFolder:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "it is a folder"));
+    case Kind::heldByUnknown:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "process unknown"));
+    case Kind::heldByProcess:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "process %1")).arg(first);
+    case Kind::forms:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "its form is %1, this program knows forms up to %2"))
+            .arg(first, second);
+    case Kind::number:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "number %1")).arg(first);
+    }
+    return {};
 }
 
 QString journalWords(JournalTrouble trouble, const QString& place, const QString& given) {

@@ -286,6 +286,17 @@ TEST_F(French, HasOtherWordsForEveryFaultOfALogAndOfTheJournal) {
     EXPECT_GE(expectOtherForEach<JournalTrouble>(JournalTrouble::noSuchFile, troubled), 16);
 }
 
+// What stands beside a trouble is data: in English the console says what the terminal says.
+TEST_F(French, SaysOfEveryJournalFindingWhatTheTerminalSaysOrItsFrench) {
+    const auto found = [](JournalFinding::Kind kind) { return foundWords({kind, "7", "4"}); };
+    const int last = static_cast<int>(JournalFinding::Kind::number);
+    for (int kind = 0; kind <= last; ++kind)
+        EXPECT_EQ(found(static_cast<JournalFinding::Kind>(kind)).toStdString(),
+                  sentence({static_cast<JournalFinding::Kind>(kind), "7", "4"}));
+    EXPECT_EQ(expectOtherForEach<JournalFinding::Kind>(JournalFinding::Kind::fact, found),
+              last - static_cast<int>(JournalFinding::Kind::fact) + 1);
+}
+
 // What to do is French as well, wherever a log or another logger's table may be wrong: rows from the outside, and none
 // of the words that the English hints are made of.
 TEST_F(French, SaysWhatToDoInFrench) {
@@ -336,9 +347,9 @@ TEST_F(French, SaysWhatToDoInFrench) {
         said.remove(QStringLiteral("degC or degF"));
         EXPECT_FALSE(english.match(said).hasMatch()) << said.toStdString() << " (" << fault.wanted << ")";
     }
-    EXPECT_EQ(foundWords("readings of the shift 2027-03-14T18:00:00Z"),
+    EXPECT_EQ(foundWords({JournalFinding::Kind::readings, "2027-03-14T18:00:00Z"}),
               QStringLiteral("des mesures de la veille 2027-03-14T18:00:00Z"));
-    EXPECT_EQ(foundWords("its form is 7, this program knows forms up to 4"),
+    EXPECT_EQ(foundWords({JournalFinding::Kind::forms, "7", "4"}),
               QStringLiteral("sa forme est la 7, ce programme connaît les formes jusqu'à 4"));
 }
 
