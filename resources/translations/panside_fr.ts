@@ -548,6 +548,14 @@
 <context>
     <name>EntryForm</name>
     <message>
+        <source>How hot was the cup? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
+        <translation>Quelle était la température du godet ? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
+    </message>
+    <message>
+        <source>How warm was the sample? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
+        <translation>Quelle était la température de l&apos;échantillon ? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
+    </message>
+    <message>
         <source>hydrometer</source>
         <translation>densimètre</translation>
     </message>
@@ -1589,6 +1597,10 @@
 </context>
 <context>
     <name>panside::EntrySheet</name>
+    <message>
+        <source>Keep it without</source>
+        <translation>Garder sans</translation>
+    </message>
     <message>
         <source>Leave</source>
         <translation>Laisser</translation>

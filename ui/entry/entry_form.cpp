@@ -329,6 +329,18 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
     return facts;
 }
 
+std::optional<EntryProblem> askedFirst(const EntryForm& form) {
+    if (form.action != Action::densityCheck || !typed(form, "cup").empty())
+        return std::nullopt;
+    return EntryProblem{
+        QStringLiteral("cup"),
+        chosen(form, "instrument") == 1
+            ? tr(QT_TRANSLATE_NOOP("EntryForm", "How warm was the sample? Type it and press Enter. Enter alone keeps "
+                                                "the check as it was read, and it counts for less."))
+            : tr(QT_TRANSLATE_NOOP("EntryForm", "How hot was the cup? Type it and press Enter. Enter alone keeps the "
+                                                "check as it was read, and it counts for less."))};
+}
+
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock) {
     const auto made = factsOf(form);
     const auto* facts = std::get_if<std::vector<Fact>>(&made);

@@ -9,6 +9,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -51,6 +52,9 @@ struct EntryProblem {
 };
 // Several facts where one press means several: every alarm that stands unseen is seen at once.
 std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form);
+// What is asked once before it is kept, where leaving it out is allowed and costs something: keeping it again is the
+// answer that it stays out. nullopt where nothing is missing.
+std::optional<EntryProblem> askedFirst(const EntryForm& form);
 // What will be written, before it is: "fired, 18:42".
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock);
 

@@ -85,11 +85,13 @@ void EntrySheet::build() {
 
     auto* end = new QHBoxLayout;
     Press* leaveKey = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
-    Press* keepKey = key(tr("Keep it"), QStringLiteral("keep"), tr("Enter"));
+    keep_ = key({}, QStringLiteral("keep"));
+    ask(false);
+    keep_->installEventFilter(this);
     connect(leaveKey, &Press::clicked, this, &EntrySheet::leave);
-    connect(keepKey, &Press::clicked, this, &EntrySheet::keep);
+    connect(keep_, &Press::clicked, this, &EntrySheet::keep);
     end->addWidget(leaveKey);
-    end->addWidget(keepKey, 1);
+    end->addWidget(keep_, 1);
     column->addLayout(end);
     sayWhatItWrites();
 }
@@ -141,6 +143,7 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].answer = text;
         problem_->hide();
+        ask(false);
         sayWhatItWrites();
     });
     line->addWidget(edit, 1);
@@ -229,17 +232,35 @@ void EntrySheet::stepEarlier(Duration by) {
 
 void EntrySheet::sayWhatItWrites() { writes_->setText(willWrite(form_, units_, clock_)); }
 
+void EntrySheet::ask(bool asked) {
+    asked_ = asked;
+    keep_->say(asked ? tr("Keep it without") : tr("Keep it"), tr("Enter"));
+}
+
+void EntrySheet::putForward(const EntryProblem& problem) {
+    problem_->setText(problem.words);
+    problem_->show();
+    // A row more, and as high as its words want: the others are not to be squeezed for it.
+    problem_->setMinimumHeight(problem_->heightForWidth(inside_->contentsRect().width()));
+    adjustSize();
+    if (const auto* room = parentWidget())
+        move(x(), std::max(0, std::min(y(), room->height() - height())));
+    for (QLineEdit* line : lines_)
+        if (line->objectName() == problem.field)
+            line->setFocus();
+}
+
 void EntrySheet::keep() {
     const auto made = factsOf(form_);
     if (const auto* problem = std::get_if<EntryProblem>(&made)) {
-        problem_->setText(problem->words);
-        problem_->show();
-        adjustSize(); // a row more; the others are not to be squeezed for it
-        if (const auto* room = parentWidget())
-            move(x(), std::max(0, std::min(y(), room->height() - height())));
-        for (QLineEdit* line : lines_)
-            if (line->objectName() == problem->field)
-                line->setFocus();
+        problem_->setFont(dress_.letters(mm::words));
+        putForward(*problem);
+        return;
+    }
+    if (const auto question = askedFirst(form_); question && !asked_) {
+        problem_->setFont(dress_.letters(mm::words * 1.25, true));
+        putForward(*question);
+        ask(true);
         return;
     }
     hide();
@@ -254,10 +275,16 @@ void EntrySheet::leave() {
 void EntrySheet::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape)
         leave();
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        keep();
-    else
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (!event->isAutoRepeat()) // a key held down answers no question
+            keep();
+    } else
         QFrame::keyPressEvent(event);
+}
+
+// A glove that taps twice does not answer the question that its first tap brought up.
+bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
+    return (watched == keep_ && event->type() == QEvent::MouseButtonDblClick) || QFrame::eventFilter(watched, event);
 }
 
 } // namespace panside

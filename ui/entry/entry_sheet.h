@@ -28,6 +28,7 @@ signals:
     void left();
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
@@ -40,6 +41,9 @@ private:
     void typeInto(const QString& text);
     void sayWhatItWrites();
     void keep();
+    // A question, or what is wrong, at the field it is about.
+    void putForward(const EntryProblem& problem);
+    void ask(bool asked);
     void leave();
     void stepEarlier(Duration by);
     void unitOfReading(const QString& reading);
@@ -51,6 +55,8 @@ private:
     QWidget* inside_ = nullptr;
     QLabel* writes_ = nullptr;
     QLabel* problem_ = nullptr;
+    Press* keep_ = nullptr;
+    bool asked_ = false; // what is missing was asked for: keeping it now leaves it out
     std::vector<QLineEdit*> lines_;
 };
 

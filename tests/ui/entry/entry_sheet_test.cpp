@@ -2,8 +2,12 @@
 
 #include "core/boil/shift_log.h"
 
+#include <QAbstractButton>
+#include <QApplication>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
@@ -71,6 +75,81 @@ TEST_F(Sheet, WhatCannotBeKeptStaysOpenAndSaysWhy) {
     EXPECT_TRUE(kept.empty());
     EXPECT_TRUE(sheet.isVisible());
     EXPECT_FALSE(problem().isEmpty());
+}
+
+QString wordOnKeep(const Sheet& sheet) {
+    return sheet.sheet.findChild<QAbstractButton*>(QStringLiteral("keep"))->text();
+}
+
+TEST_F(Sheet, ACheckWithoutTheCupsTemperatureIsAskedForItBeforeItIsKept) {
+    open(Action::densityCheck);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("59.1"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(problem().startsWith(QStringLiteral("How hot was the cup?"))) << problem().toStdString();
+    EXPECT_EQ(sheet.focusWidget()->objectName(), QStringLiteral("cup"));
+    EXPECT_EQ(wordOnKeep(*this), QStringLiteral("Keep it without"));
+    // Typed where the question stands, and the check is whole.
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("211"));
+    EXPECT_EQ(wordOnKeep(*this), QStringLiteral("Keep it"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_NEAR(std::get<DensityCheck>(kept[0].what).cup->value.fahrenheit(), 211, 1e-9);
+}
+
+TEST_F(Sheet, TheSecondEnterKeepsACheckWithoutTheCup) {
+    open(Action::densityCheck);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("66.9"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    QKeyEvent held{QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, QString{}, true};
+    QApplication::sendEvent(sheet.focusWidget(), &held);
+    EXPECT_TRUE(kept.empty()) << "a key held down is no second Enter";
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_FALSE(std::get<DensityCheck>(kept[0].what).cup);
+}
+
+TEST_F(Sheet, WhoTypesTheCupIsAskedNothing) {
+    open(Action::densityCheck);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("59.1"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Tab);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("211"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(kept.size(), 1U);
+}
+
+TEST_F(Sheet, AGloveIsAskedAsWellAndATapThatBouncesIsNoAnswer) {
+    open(Action::densityCheck);
+    for (const char* face : {"6", "6"})
+        QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_") + QLatin1String(face)), Qt::LeftButton);
+    auto* keep = sheet.findChild<QWidget*>(QStringLiteral("keep"));
+    QTest::mouseClick(keep, Qt::LeftButton);
+    // Qt tells the second of two quick taps as a double click in the place of a press.
+    for (const auto type : {QEvent::MouseButtonDblClick, QEvent::MouseButtonRelease}) {
+        QMouseEvent tap{type,
+                        keep->rect().center(),
+                        keep->mapToGlobal(keep->rect().center()),
+                        Qt::LeftButton,
+                        type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton,
+                        Qt::NoModifier};
+        QApplication::sendEvent(keep, &tap);
+    }
+    EXPECT_TRUE(kept.empty());
+    EXPECT_FALSE(problem().isEmpty());
+    for (const char* face : {"9", "9"}) // they go to the cup
+        QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_") + QLatin1String(face)), Qt::LeftButton);
+    QTest::mouseClick(keep, Qt::LeftButton);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_NEAR(std::get<DensityCheck>(kept[0].what).cup->value.fahrenheit(), 99, 1e-9);
+}
+
+TEST_F(Sheet, ARefractometerIsAskedForItsSample) {
+    open(Action::densityCheck);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("instrument")), Qt::LeftButton);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_6")), Qt::LeftButton);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_6")), Qt::LeftButton);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("keep")), Qt::LeftButton);
+    EXPECT_TRUE(problem().startsWith(QStringLiteral("How warm was the sample?"))) << problem().toStdString();
 }
 
 TEST_F(Sheet, ItSaysWhatItWillWriteAndMovesItBack) {
