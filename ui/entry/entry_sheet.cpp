@@ -6,6 +6,7 @@
 #include "ui/words/reading_words.h"
 
 #include <QButtonGroup>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -13,6 +14,12 @@
 #include <algorithm>
 
 namespace panside {
+namespace {
+
+QChar letterOfKind(int index) { return QChar{u'A' + index}; }
+
+} // namespace
+
 EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
     setObjectName(QStringLiteral("entrySheet"));
     setAutoFillBackground(true);
@@ -107,6 +114,8 @@ Press* EntrySheet::key(const QString& text, const QString& name, const QString& 
 
 QWidget* EntrySheet::fieldRow(std::size_t index) {
     EntryField& field = form_.fields[index];
+    if (form_.action == Action::handReading && field.kind == EntryField::Kind::choice)
+        return kindsOfReading(index);
     auto* row = new QWidget;
     auto* line = new QHBoxLayout{row};
     line->setContentsMargins(0, 0, 0, 0);
@@ -123,8 +132,6 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
                 return;
             turned.answer = turned.choices[(turned.choices.indexOf(turned.answer) + 1) % turned.choices.size()];
             turn->say(turned.answer, {});
-            if (turned.name == QLatin1String("reading") && form_.action == Action::handReading)
-                unitOfReading(turned.answer);
             if (turned.name == QLatin1String("scale"))
                 if (auto* symbol = findChild<QLabel*>(QStringLiteral("unit_reading")))
                     symbol->setText(turned.answer);
@@ -148,11 +155,45 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
     });
     line->addWidget(edit, 1);
     lines_.push_back(edit);
+    if (form_.action == Action::handReading)
+        edit->installEventFilter(this);
     auto* unit = new QLabel{symbolOf(field.unit)};
     unit->setObjectName(QStringLiteral("unit_") + field.name);
     unit->setFont(dress_.letters(mm::words));
     line->addWidget(unit);
     return row;
+}
+
+// All that can be read at once, each with a letter: digits go to the value meanwhile, which takes no letters.
+QWidget* EntrySheet::kindsOfReading(std::size_t index) {
+    constexpr int columns = 3;
+    const EntryField& field = form_.fields[index];
+    auto* place = new QWidget;
+    place->setAccessibleName(field.label);
+    auto* grid = new QGridLayout{place};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(dress_.px(mm::gap));
+    for (int i = 0; i < field.choices.size(); ++i) {
+        Press* kind = key(field.choices[i], QStringLiteral("kind_%1").arg(i), QString{letterOfKind(i)});
+        kind->setCheckable(true);
+        kind->setChecked(field.choices[i] == field.answer);
+        kind->setFocusPolicy(Qt::TabFocus);
+        connect(kind, &Press::clicked, this, [this, i, index] { chooseKind(form_.fields[index].choices[i]); });
+        grid->addWidget(kind, i / columns, i % columns);
+    }
+    return place;
+}
+
+void EntrySheet::chooseKind(const QString& kind) {
+    form_.answer(QStringLiteral("reading"), kind);
+    const EntryField* field = form_.field(QStringLiteral("reading"));
+    for (int i = 0; i < field->choices.size(); ++i)
+        findChild<Press*>(QStringLiteral("kind_%1").arg(i))->setChecked(field->choices[i] == kind);
+    unitOfReading(kind);
+    problem_->hide();
+    sayWhatItWrites();
+    // What is typed now is the value, whether a finger or a letter chose.
+    lines_.front()->setFocus();
 }
 
 QWidget* EntrySheet::timeRow() {
@@ -278,12 +319,27 @@ void EntrySheet::keyPressEvent(QKeyEvent* event) {
     else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (!event->isAutoRepeat()) // a key held down answers no question
             keep();
-    } else
+    } else if (!choosesKind(*event))
         QFrame::keyPressEvent(event);
+}
+
+bool EntrySheet::choosesKind(const QKeyEvent& event) {
+    const EntryField* field = form_.field(QStringLiteral("reading"));
+    const QString text = event.text().toUpper();
+    if (form_.action != Action::handReading || !field || text.size() != 1)
+        return false;
+    for (int i = 0; i < field->choices.size(); ++i)
+        if (text[0] == letterOfKind(i)) {
+            chooseKind(field->choices[i]);
+            return true;
+        }
+    return false;
 }
 
 // A glove that taps twice does not answer the question that its first tap brought up.
 bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress && watched != keep_)
+        return choosesKind(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
     return (watched == keep_ && event->type() == QEvent::MouseButtonDblClick) || QFrame::eventFilter(watched, event);
 }
 

@@ -34,6 +34,9 @@ protected:
 private:
     void build();
     QWidget* fieldRow(std::size_t index);
+    QWidget* kindsOfReading(std::size_t index);
+    void chooseKind(const QString& kind);
+    bool choosesKind(const QKeyEvent& event); // a letter that stands on a kind
     QWidget* timeRow();
     QWidget* crewRow();
     QWidget* pad();

@@ -2,6 +2,7 @@
 
 #include <QFontMetrics>
 #include <QPainter>
+#include <algorithm>
 
 namespace panside {
 
@@ -34,9 +35,12 @@ int Press::keyWidth() const {
     return std::max(dress_.px(7), metrics.horizontalAdvance(key_) + dress_.px(3));
 }
 
+// Kept free in every key that can be chosen: its word stays where it is when it is.
+int Press::tickWidth() const { return isCheckable() ? dress_.px(4.5) : 0; }
+
 QSize Press::sizeHint() const {
     const QFontMetrics metrics{dress_.letters(mm::words)};
-    return {metrics.horizontalAdvance(text()) + keyWidth() + dress_.px(6), dress_.px(mm::target)};
+    return {metrics.horizontalAdvance(text()) + keyWidth() + tickWidth() + dress_.px(6), dress_.px(mm::target)};
 }
 
 QSize Press::minimumSizeHint() const { return {keyWidth() + dress_.px(mm::target), dress_.px(mm::target)}; }
@@ -47,7 +51,7 @@ void Press::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const double corner = dress_.px(1.2);
     const QRectF whole = QRectF{rect()}.adjusted(1, 1, -1, -1);
-    painter.setPen(QPen{isEnabled() ? inks.line : inks.faint, 1.2});
+    painter.setPen(QPen{isEnabled() ? isChecked() ? inks.word : inks.line : inks.faint, isChecked() ? 2.4 : 1.2});
     painter.setBrush(isDown() ? inks.line : inks.key);
     painter.drawRoundedRect(whole, corner, corner);
     if (hasFocus()) { // a ring inside the edge: shape, not only colour
@@ -58,6 +62,15 @@ void Press::paintEvent(QPaintEvent*) {
     }
     const int edge = dress_.px(2), cap = keyWidth();
     QRect words = rect().adjusted(edge, 0, -edge, 0);
+    if (isChecked()) { // what is chosen has a tick: not every eye tells the edges apart
+        const double size = dress_.px(3);
+        const QPointF low{words.left() + 0.4 * size, (height() + size) / 2.0};
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen{inks.word, std::max(2.0, dress_.px(0.7) * 1.0)});
+        painter.drawPolyline(
+            QPolygonF{{low - QPointF{0.4 * size, 0.45 * size}, low, low + QPointF{0.6 * size, -size}}});
+    }
+    words.setLeft(words.left() + tickWidth());
     if (cap > 0) {
         const int high = dress_.px(6.5);
         const QRect place{words.right() - cap + 1, (height() - high) / 2, cap, high};

@@ -1,5 +1,6 @@
 #pragma once
 // What a gloved finger presses: a word, and the key that does the same. At least 12 mm high, its focus plain to see.
+// One that can be checked says by a tick that it is.
 #include "ui/look/dress.h"
 
 #include <QAbstractButton>
@@ -22,6 +23,7 @@ protected:
 
 private:
     int keyWidth() const;
+    int tickWidth() const;
     Dress dress_;
     QString key_;
 };

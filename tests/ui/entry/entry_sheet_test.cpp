@@ -170,5 +170,54 @@ TEST_F(Sheet, EveryKeyIsAtLeastTwelveMillimetresHigh) {
         EXPECT_GE(sheet.findChild<QWidget*>(QLatin1String(name))->height(), measure.px(mm::target) - 1) << name;
 }
 
+int kindNamed(const Sheet& sheet, const QString& name) {
+    for (int i = 0;; ++i) {
+        const auto* kind = sheet.sheet.findChild<QAbstractButton*>(QStringLiteral("kind_%1").arg(i));
+        if (!kind || kind->text() == name)
+            return kind ? i : -1;
+    }
+}
+
+TEST_F(Sheet, EveryKindOfReadingStandsThereAtOnceAndTheChosenOneIsMarked) {
+    open(Action::handReading);
+    int chosen = 0;
+    for (std::size_t i = 0; i < seriesCount; ++i) {
+        const auto* kind = sheet.findChild<QAbstractButton*>(QStringLiteral("kind_%1").arg(i));
+        ASSERT_TRUE(kind) << i;
+        EXPECT_TRUE(kind->isVisible());
+        EXPECT_GE(kind->height(), 45); // 12 mm at 96 dpi
+        chosen += kind->isChecked();
+    }
+    EXPECT_EQ(chosen, 1);
+}
+
+TEST_F(Sheet, DigitsGoIntoTheValueAfterAFingerChoseTheKind) {
+    open(Action::handReading);
+    QWidget* focus = sheet.focusWidget();
+    const int kind = kindNamed(*this, QStringLiteral("barometer"));
+    ASSERT_GE(kind, 0);
+    auto* button = sheet.findChild<QAbstractButton*>(QStringLiteral("kind_%1").arg(kind));
+    QTest::mouseClick(button, Qt::LeftButton);
+    EXPECT_TRUE(button->isChecked());
+    EXPECT_EQ(sheet.focusWidget(), focus);
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("29.1"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    const auto& read = std::get<Reading>(kept[0].what);
+    EXPECT_EQ(read.series, Series::pressure);
+    // 1 inHg is 3386.389 Pa (NIST SP 811, appendix B).
+    EXPECT_NEAR(read.si, 29.1 * 3386.389, 1);
+}
+
+TEST_F(Sheet, ALetterChoosesTheKindAndIsNotTyped) {
+    open(Action::handReading);
+    const int kind = kindNamed(*this, QStringLiteral("stack"));
+    QTest::keyClick(sheet.focusWidget(), static_cast<char>('a' + kind));
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("650"));
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::stack);
+}
+
 } // namespace
 } // namespace panside
