@@ -144,8 +144,11 @@ void Console::act(Action action) {
 
 void Console::openSheet(Action action) {
     sheetFor_ = action;
-    sheet_->open(formFor(action, board_->picture(), choices_.units, behind_.session.now()), choices_.units,
-                 board_->chart().trace().clock());
+    EntryForm form = formFor(action, board_->picture(), choices_.units, behind_.session.now());
+    for (const Set& set : behind_.session.settings())
+        if (set.key == Setting::elevation)
+            form.elevation = Length::metre(set.si);
+    sheet_->open(form, choices_.units, board_->chart().trace().clock());
     placeSheet();
 }
 

@@ -548,6 +548,18 @@
 <context>
     <name>EntryForm</name>
     <message>
+        <source>%1 is unusual at your height above the sea, where about %2 is usual. Weather reports give the pressure at sea level: if this is one, it means %3 here.</source>
+        <translation>%1 est rare à votre altitude, où %2 environ est courant. La météo annonce la pression au niveau de la mer : si c'en est une, elle vaut %3 ici.</translation>
+    </message>
+    <message>
+        <source>A barometer here shows it: keep %1</source>
+        <translation>Un baromètre d'ici le montre : garder %1</translation>
+    </message>
+    <message>
+        <source>It is a weather report: %1 here</source>
+        <translation>C'est la météo : %1 ici</translation>
+    </message>
+    <message>
         <source>How hot was the cup? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
         <translation>Quelle était la température du godet ? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
     </message>

@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
+#include "core/physics/air.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
@@ -10,6 +11,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 namespace panside {
 namespace {
@@ -17,6 +19,12 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("EntryForm", text); }
 
 using Kind = EntryField::Kind;
+
+// A typed pressure is asked about from here on. Weather moves it by less most nights (common practice, no source), and
+// below some 160 m of height the two are too near to each other to be told apart.
+constexpr double farKilopascal = 2;
+// What the weather makes of the pressure at sea level: core/physics/air.h.
+constexpr double weatherKilopascal = 4;
 
 EntryField number(const char* name, const QString& label, Unit unit, bool needed = false) {
     return {.kind = Kind::number,
@@ -295,6 +303,8 @@ EntryForm formFor(Action action, const Picture& picture, Units units, Instant pr
             form.alarms.push_back(alarm.alarm);
     if (action == Action::crew)
         return form;
+    if (const auto& air = picture.reading(Series::air); air && air->si && air->trust == Trust::good)
+        form.air = Temperature::kelvin(*air->si);
     for (const std::string& name : picture.crew)
         form.crew << QString::fromStdString(name);
     if (action == Action::fired)
@@ -339,6 +349,38 @@ std::optional<EntryProblem> askedFirst(const EntryForm& form) {
                                                 "the check as it was read, and it counts for less."))
             : tr(QT_TRANSLATE_NOOP("EntryForm", "How hot was the cup? Type it and press Enter. Enter alone keeps the "
                                                 "check as it was read, and it counts for less."))};
+}
+
+std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units) {
+    if (form.action != Action::handReading || !form.elevation)
+        return std::nullopt;
+    const auto made = factsOf(form);
+    const auto* facts = std::get_if<std::vector<Fact>>(&made);
+    const auto* reading = facts ? std::get_if<Reading>(&facts->front().what) : nullptr;
+    if (!reading || reading->series != Series::pressure)
+        return std::nullopt;
+    const Pressure typed = reading->pressure();
+    const auto usualHere = standardAtmosphere(*form.elevation);
+    const auto usualAtSea = standardAtmosphere(Length::metre(0));
+    const auto meant = stationFromSeaLevel(typed, *form.elevation, form.air);
+    if (!usualHere || !usualAtSea || !meant)
+        return std::nullopt;
+    const double fromHere = std::abs(typed.kilopascal() - usualHere->kilopascal());
+    const double fromSea = std::abs(typed.kilopascal() - usualAtSea->kilopascal());
+    if (fromHere < farKilopascal || fromSea > weatherKilopascal || fromSea > fromHere)
+        return std::nullopt;
+    const QString shown = figure(typed, units).text(), station = figure(*meant, units).text();
+    return SeaLevelQuestion{
+        tr(QT_TRANSLATE_NOOP("EntryForm",
+                             "%1 is unusual at your height above the sea, where about %2 is usual. Weather "
+                             "reports give the pressure at sea level: if this is one, it means %3 here."))
+            .arg(shown, figure(*usualHere, units).text(), station),
+        tr(QT_TRANSLATE_NOOP("EntryForm", "A barometer here shows it: keep %1")).arg(shown),
+        tr(QT_TRANSLATE_NOOP("EntryForm", "It is a weather report: %1 here")).arg(station)};
+}
+
+void takeAsReported(EntryForm& form) {
+    form.answer(QStringLiteral("reading"), readingName(Series::sea_level_pressure));
 }
 
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock) {

@@ -35,6 +35,9 @@ struct EntryForm {
     QString by;                // who, if a name was chosen
     QStringList crew;          // who may be chosen
     std::vector<Alarm> alarms; // those the action is about
+    // What tells a barometer's pressure from one that was reduced to the sea: the height here, and the air outside.
+    std::optional<Length> elevation = {};
+    std::optional<Temperature> air = {};
 
     const EntryField* field(const QString& name) const;
     void answer(const QString& name, const QString& text);
@@ -55,6 +58,16 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form);
 // What is asked once before it is kept, where leaving it out is allowed and costs something: keeping it again is the
 // answer that it stays out. nullopt where nothing is missing.
 std::optional<EntryProblem> askedFirst(const EntryForm& form);
+// A typed barometer that is far from what the height here makes of the air and near to what a weather report says,
+// which is reduced to sea level: asked before it is kept, and never converted unasked. nullopt where it is in no doubt.
+struct SeaLevelQuestion {
+    QString words;    // what would have to be true, either way
+    QString here;     // the choice that it is the pressure at the pan
+    QString reported; // the choice that it is a report's
+};
+std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units);
+// The answer that it is a report's: the same number, kept as one, from which the console reckons with the height.
+void takeAsReported(EntryForm& form);
 // What will be written, before it is: "fired, 18:42".
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock);
 

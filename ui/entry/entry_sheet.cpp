@@ -97,9 +97,19 @@ void EntrySheet::build() {
     keep_->installEventFilter(this);
     connect(leaveKey, &Press::clicked, this, &EntrySheet::leave);
     connect(keep_, &Press::clicked, this, &EntrySheet::keep);
+    here_ = key({}, QStringLiteral("pressureHere"));
+    reported_ = key({}, QStringLiteral("pressureReported"));
+    connect(here_, &Press::clicked, this, [this] { hand(std::get<std::vector<Fact>>(factsOf(form_))); });
+    connect(reported_, &Press::clicked, this, [this] {
+        takeAsReported(form_);
+        hand(std::get<std::vector<Fact>>(factsOf(form_)));
+    });
     end->addWidget(leaveKey);
     end->addWidget(keep_, 1);
+    end->addWidget(here_, 1);
+    end->addWidget(reported_, 1);
     column->addLayout(end);
+    withdrawSeaLevel();
     sayWhatItWrites();
 }
 
@@ -151,6 +161,7 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
         form_.fields[index].answer = text;
         problem_->hide();
         ask(false);
+        withdrawSeaLevel();
         sayWhatItWrites();
     });
     line->addWidget(edit, 1);
@@ -191,6 +202,7 @@ void EntrySheet::chooseKind(const QString& kind) {
         findChild<Press*>(QStringLiteral("kind_%1").arg(i))->setChecked(field->choices[i] == kind);
     unitOfReading(kind);
     problem_->hide();
+    withdrawSeaLevel();
     sayWhatItWrites();
     // What is typed now is the value, whether a finger or a letter chose.
     lines_.front()->setFocus();
@@ -304,8 +316,33 @@ void EntrySheet::keep() {
         ask(true);
         return;
     }
+    if (const auto question = isItSeaLevel(form_, units_)) {
+        if (here_->isHidden()) // Enter answers it neither way: one of the two is to be meant
+            askSeaLevel(*question);
+        return;
+    }
+    hand(std::get<std::vector<Fact>>(made));
+}
+
+void EntrySheet::hand(std::vector<Fact> facts) {
     hide();
-    emit kept(std::get<std::vector<Fact>>(made));
+    emit kept(facts);
+}
+
+void EntrySheet::askSeaLevel(const SeaLevelQuestion& question) {
+    problem_->setFont(dress_.letters(mm::words * 1.25, true));
+    putForward({{}, question.words});
+    here_->say(question.here, QStringLiteral("Y"));
+    reported_->say(question.reported, QStringLiteral("Z"));
+    keep_->hide();
+    here_->show();
+    reported_->show();
+}
+
+void EntrySheet::withdrawSeaLevel() {
+    here_->hide();
+    reported_->hide();
+    keep_->show();
 }
 
 void EntrySheet::leave() {
@@ -328,6 +365,11 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
     const QString text = event.text().toUpper();
     if (form_.action != Action::handReading || !field || text.size() != 1)
         return false;
+    for (Press* answer : {here_, reported_})
+        if (!answer->isHidden() && text == answer->key()) {
+            answer->click();
+            return true;
+        }
     for (int i = 0; i < field->choices.size(); ++i)
         if (text[0] == letterOfKind(i)) {
             chooseKind(field->choices[i]);

@@ -47,6 +47,10 @@ private:
     // A question, or what is wrong, at the field it is about.
     void putForward(const EntryProblem& problem);
     void ask(bool asked);
+    // Two keys instead of the one that keeps it, until one is pressed or something else is typed.
+    void askSeaLevel(const SeaLevelQuestion& question);
+    void withdrawSeaLevel();
+    void hand(std::vector<Fact> facts);
     void leave();
     void stepEarlier(Duration by);
     void unitOfReading(const QString& reading);
@@ -59,7 +63,9 @@ private:
     QLabel* writes_ = nullptr;
     QLabel* problem_ = nullptr;
     Press* keep_ = nullptr;
-    bool asked_ = false; // what is missing was asked for: keeping it now leaves it out
+    Press* here_ = nullptr;     // it is the pressure at the pan
+    Press* reported_ = nullptr; // it is a weather report's
+    bool asked_ = false;        // what is missing was asked for: keeping it now leaves it out
     std::vector<QLineEdit*> lines_;
 };
 

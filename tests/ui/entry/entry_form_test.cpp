@@ -144,5 +144,41 @@ TEST(EntryForm, EveryUnseenAlarmIsSeenByOnePress) {
     EXPECT_EQ(facts[1].what, What{AlarmSeen{"probe_stuck"}});
 }
 
+EntryForm barometerAt(const char* kilopascal, std::optional<Length> elevation) {
+    EntryForm form = formOf(Action::handReading, Units::metric);
+    form.answer(QStringLiteral("reading"), QStringLiteral("barometer"));
+    for (EntryField& field : form.fields)
+        if (field.name == QLatin1String("value"))
+            field.unit = Unit::kPa;
+    form.answer(QStringLiteral("value"), QString::fromLatin1(kilopascal));
+    form.elevation = elevation;
+    return form;
+}
+
+// ISO 2533:1975, table 1: 97.773 kPa at 300 m and 101.325 kPa at sea level in the standard atmosphere.
+TEST(EntryForm, ASeaLevelFigureTypedAsABarometerIsAskedAboutWhereTheHeightIsKnown) {
+    const auto question = isItSeaLevel(barometerAt("101.5", Length::metre(300)), Units::metric);
+    ASSERT_TRUE(question);
+    EXPECT_TRUE(question->words.contains(QStringLiteral("97.77"))) << question->words.toStdString();
+    EXPECT_TRUE(question->here.contains(QStringLiteral("101.5"))) << question->here.toStdString();
+    // The hypsometric equation by hand, dry air, column at 273.15 + 0.00325 x 300 K:
+    // 101.5 exp(-9.80665 x 300 / (287.05287 x 274.125)) = 97.77.
+    EXPECT_TRUE(question->reported.contains(QStringLiteral("97.7"))) << question->reported.toStdString();
+}
+
+TEST(EntryForm, ABarometerThatTheWeatherMakesIsNotAskedAbout) {
+    EXPECT_FALSE(isItSeaLevel(barometerAt("98.9", Length::metre(300)), Units::metric)) << "a fair day at that height";
+    EXPECT_FALSE(isItSeaLevel(barometerAt("94.5", Length::metre(300)), Units::metric))
+        << "a storm: nowhere near a report";
+    EXPECT_FALSE(isItSeaLevel(barometerAt("101.5", Length::metre(30)), Units::metric)) << "it would be the same";
+    EXPECT_FALSE(isItSeaLevel(barometerAt("101.5", std::nullopt), Units::metric)) << "the height is not known";
+}
+
+TEST(EntryForm, WhatIsAReportIsKeptAsOneWithTheNumberThatWasTyped) {
+    EntryForm form = barometerAt("101.5", Length::metre(300));
+    takeAsReported(form);
+    EXPECT_EQ(rowOf(only(form)), "2026-03-14T22:42:00Z,sea_level_pressure,101.5,kPa,probe=hand");
+}
+
 } // namespace
 } // namespace panside

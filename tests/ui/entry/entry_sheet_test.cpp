@@ -219,5 +219,34 @@ TEST_F(Sheet, ALetterChoosesTheKindAndIsNotTyped) {
     EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::stack);
 }
 
+TEST_F(Sheet, ASeaLevelFigureIsKeptOnlyByOneOfTwoPlainAnswers) {
+    EntryForm form = formFor(Action::handReading, {}, Units::metric, sheetNow);
+    form.elevation = Length::metre(300);
+    sheet.open(form, Units::metric, WallClock{});
+    const auto type = [this] {
+        QTest::keyClick(sheet.focusWidget(), static_cast<char>('a' + kindNamed(*this, QStringLiteral("barometer"))));
+        QTest::keyClicks(sheet.focusWidget(), QStringLiteral("101.5"));
+        QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+        QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    };
+    const auto* here = sheet.findChild<QAbstractButton*>(QStringLiteral("pressureHere"));
+    EXPECT_FALSE(here->isVisible());
+    type();
+    EXPECT_TRUE(kept.empty()) << "Enter answers it neither way";
+    EXPECT_TRUE(here->isVisible());
+    EXPECT_FALSE(sheet.findChild<QWidget*>(QStringLiteral("keep"))->isVisible());
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pressureHere")), Qt::LeftButton);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::pressure);
+
+    kept.clear();
+    sheet.open(form, Units::metric, WallClock{});
+    type();
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Z);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::sea_level_pressure);
+    EXPECT_NEAR(std::get<Reading>(kept[0].what).si, 101500, 0.1) << "never converted: kept as it was typed";
+}
+
 } // namespace
 } // namespace panside
