@@ -1,7 +1,5 @@
 #include "ui/words/fault_words.h"
 
-#include "ui/words/known_phrase.h"
-
 #include <QCoreApplication>
 
 namespace panside {
@@ -73,39 +71,62 @@ QString said(const Fault& fault) {
 QString fieldOf(const Fault& fault) {
     if (fault.line == 0 && fault.field == "value")
         return tr(QT_TRANSLATE_NOOP("FaultWords", "value"));
-    static constexpr const char* fields[] = {QT_TRANSLATE_NOOP("FaultWords", "row"),
-                                             QT_TRANSLATE_NOOP("FaultWords", "column %1")};
-    return knownPhrase(fault.field, "FaultWords", fields);
+    if (fault.cell > 0)
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "column %1")).arg(fault.cell);
+    return fault.field == "row" ? tr(QT_TRANSLATE_NOOP("FaultWords", "row")) : text(fault.field);
 }
 
 QString givenIn(const Fault& fault) {
-    static constexpr const char* given[] = {QT_TRANSLATE_NOOP("FaultWords", "%1 cells")};
-    return fault.field == "row" ? knownPhrase(fault.given, "FaultWords", given) : text(fault.given);
+    return fault.wanted.kind == FaultWant::Kind::cells
+               ? tr(QT_TRANSLATE_NOOP("FaultWords", "%1 cells")).arg(text(fault.wanted.second))
+               : text(fault.given);
 }
 
 // "0 to 100 brix", "degC or degF": units are written alike in all languages, what joins them is not.
-QString wantedBy(const Fault& fault) {
-    // What core/boil/log_row.cpp and core/journal/foreign_log.cpp may ask for.
-    static constexpr const char* hints[] = {
-        QT_TRANSLATE_NOOP("FaultWords", "a number"),
-        QT_TRANSLATE_NOOP("FaultWords", "a number and degC or degF, as in 98.9degC"),
-        QT_TRANSLATE_NOOP("FaultWords", "a number of %1"),
-        QT_TRANSLATE_NOOP("FaultWords", "more than %1"),
-        QT_TRANSLATE_NOOP("FaultWords", "a reading or an event"),
-        QT_TRANSLATE_NOOP("FaultWords", "name=ALARM"),
-        QT_TRANSLATE_NOOP("FaultWords", "key=SETTING"),
-        QT_TRANSLATE_NOOP("FaultWords", "by=NAME or off=NAME"),
-        QT_TRANSLATE_NOOP("FaultWords", "key=value, each key once, with ; between"),
-        QT_TRANSLATE_NOOP("FaultWords", "a time as in %1, or choose another form"),
-        QT_TRANSLATE_NOOP("FaultWords", "a time as in %1"),
-        QT_TRANSLATE_NOOP("FaultWords", "a time that clocks did not go forward over, or choose the zone of its clock"),
-        QT_TRANSLATE_NOOP("FaultWords", "one row a line, each under a million characters"),
-        QT_TRANSLATE_NOOP("FaultWords", "%1 cells or more, as they are mapped")};
-    if (const QString hint = knownPhrase(fault.wanted, "FaultWords", hints); hint != text(fault.wanted))
-        return hint;
-    return text(fault.wanted)
-        .replace(QStringLiteral(" to "), tr(QT_TRANSLATE_NOOP("FaultWords", " to ")))
-        .replace(QStringLiteral(" or "), tr(QT_TRANSLATE_NOOP("FaultWords", " or ")));
+QString wantedBy(const FaultWant& want) {
+    using Kind = FaultWant::Kind;
+    const QString first = text(want.first), second = text(want.second), third = text(want.third);
+    const QString joint = tr(QT_TRANSLATE_NOOP("FaultWords", " or "));
+    switch (want.kind) {
+    case Kind::none:
+        return {};
+    case Kind::asWritten:
+        return first;
+    case Kind::either:
+        return first + (second.isEmpty() ? QString{} : joint + second) + (third.isEmpty() ? QString{} : joint + third);
+    case Kind::range:
+        return (first + tr(QT_TRANSLATE_NOOP("FaultWords", " to ")) + second + u' ' + third).trimmed();
+    case Kind::moreThan:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "more than %1")).arg(first);
+    case Kind::number:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a number"));
+    case Kind::numberOf:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a number of %1")).arg(first);
+    case Kind::temperature:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a number and degC or degF, as in 98.9degC"));
+    case Kind::time:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a time as in %1")).arg(first);
+    case Kind::readingOrEvent:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a reading or an event"));
+    case Kind::alarmName:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "name=ALARM"));
+    case Kind::settingName:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "key=SETTING"));
+    case Kind::byOrOff:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "by=NAME or off=NAME"));
+    case Kind::pairs:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "key=value, each key once, with ; between"));
+    case Kind::timeOfForm:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "a time as in %1, or choose another form")).arg(first);
+    case Kind::timeThatWas:
+        return tr(QT_TRANSLATE_NOOP("FaultWords",
+                                    "a time that clocks did not go forward over, or choose the zone of its clock"));
+    case Kind::oneRowALine:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "one row a line, each under a million characters"));
+    case Kind::cells:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 cells or more, as they are mapped")).arg(first);
+    }
+    return {};
 }
 
 } // namespace
@@ -113,7 +134,7 @@ QString wantedBy(const Fault& fault) {
 QString faultWords(const Fault& fault, const QString& file) {
     QString sentence = said(fault);
     // The three are put in at one go: what was given may itself contain a per cent sign and a digit.
-    const QString parts[] = {fieldOf(fault), givenIn(fault), wantedBy(fault)};
+    const QString parts[] = {fieldOf(fault), givenIn(fault), wantedBy(fault.wanted)};
     QString filled;
     for (qsizetype i = 0; i < sentence.size(); ++i) {
         const bool mark =
