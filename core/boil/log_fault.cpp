@@ -6,8 +6,53 @@
 namespace panside {
 namespace {
 
+std::string wantWords(const FaultWant& want) {
+    using Kind = FaultWant::Kind;
+    switch (want.kind) {
+    case Kind::none:
+        return {};
+    case Kind::asWritten:
+        return want.first;
+    case Kind::either:
+        return want.first + (want.second.empty() ? "" : " or " + want.second) +
+               (want.third.empty() ? "" : " or " + want.third);
+    case Kind::range:
+        return fmt::format("{} to {}{}{}", want.first, want.second, want.third.empty() ? "" : " ", want.third);
+    case Kind::moreThan:
+        return "more than " + want.first;
+    case Kind::number:
+        return "a number";
+    case Kind::numberOf:
+        return "a number of " + want.first;
+    case Kind::temperature:
+        return "a number and degC or degF, as in 98.9degC";
+    case Kind::time:
+        return "a time as in " + want.first;
+    case Kind::readingOrEvent:
+        return "a reading or an event";
+    case Kind::alarmName:
+        return "name=ALARM";
+    case Kind::settingName:
+        return "key=SETTING";
+    case Kind::byOrOff:
+        return "by=NAME or off=NAME";
+    case Kind::pairs:
+        return "key=value, each key once, with ; between";
+    case Kind::timeOfForm:
+        return fmt::format("a time as in {}, or choose another form", want.first);
+    case Kind::timeThatWas:
+        return "a time that clocks did not go forward over, or choose the zone of its clock";
+    case Kind::oneRowALine:
+        return "one row a line, each under a million characters";
+    case Kind::cells:
+        return want.first + " cells or more, as they are mapped";
+    }
+    return {};
+}
+
 std::string what(const Fault& fault) {
-    const auto& [slip, line, column, field, given, wanted, meant] = fault;
+    const auto& [slip, line, column, field, given, want, meant, cell] = fault;
+    const std::string wanted = wantWords(want);
     switch (slip) {
     case Slip::noHeader:
         return fmt::format("the first line is \"{}\". A shift log begins with the line {}.", given, logHeader);

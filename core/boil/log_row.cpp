@@ -23,18 +23,24 @@ struct Form {
 };
 constexpr std::array<Unit, 2> only(Unit unit) { return {unit, unit}; }
 
-std::string oneOf(const auto& units) {
-    std::string out;
+using Want = FaultWant::Kind;
+
+// Of three units at most.
+FaultWant oneOf(const auto& units) {
+    FaultWant want{Want::either};
     for (const Unit unit : units)
-        if (out != nameOf(unit))
-            out += (out.empty() ? "" : " or ") + std::string{nameOf(unit)};
-    return out;
+        if (want.first.empty())
+            want.first = nameOf(unit);
+        else if (want.first != nameOf(unit))
+            (want.second.empty() ? want.second : want.third) = nameOf(unit);
+    return want;
 }
 
-std::string rangeText(double lowest, double highest, Unit unit) {
-    std::string text = fmt::format("{:.5g} to {:.5g}", fromSi(lowest, unit), fromSi(highest, unit));
-    return unit == Unit::none ? text : text + " " + std::string{nameOf(unit)};
+FaultWant rangeBetween(double lowest, double highest, Unit unit) {
+    return {Want::range, fmt::format("{:.5g}", fromSi(lowest, unit)), fmt::format("{:.5g}", fromSi(highest, unit)),
+            unit == Unit::none ? "" : std::string{nameOf(unit)}};
 }
+FaultWant timeLike() { return {Want::time, "2025-03-14T18:00:00Z"}; }
 
 // Reads one row; the first fault met is kept and all that follows comes to nothing.
 class RowReader {
@@ -43,13 +49,13 @@ public:
     std::variant<Fact, Fault> read(std::optional<Instant> now);
 
 private:
-    void fail(Slip slip, std::string_view field, std::string_view given, std::string wanted = {},
+    void fail(Slip slip, std::string_view field, std::string_view given, FaultWant wanted = {},
               std::string meant = {}) {
         if (!fault_)
             fault_ = Fault{slip, 0, 0, std::string{field}, std::string{given}, std::move(wanted), std::move(meant)};
     }
     std::optional<double> number(std::string_view field, std::string_view text);
-    std::optional<Unit> unit(auto takes, const std::string& wanted);
+    std::optional<Unit> unit(auto takes, const FaultWant& wanted);
     void checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form);
     std::optional<Written> value(const Form& form, bool required);
     void noValue();
@@ -92,7 +98,7 @@ std::optional<double> RowReader::number(std::string_view field, std::string_view
     return number;
 }
 
-std::optional<Unit> RowReader::unit(auto takes, const std::string& wanted) {
+std::optional<Unit> RowReader::unit(auto takes, const FaultWant& wanted) {
     if (row_.unit.empty()) {
         if (takes(Unit::none))
             return Unit::none;
@@ -129,7 +135,7 @@ void RowReader::checkRange(std::string_view field, std::string_view given, doubl
     // Half a last digit of a limit written in another unit is no fault.
     const double slack = 1e-9 * (form.highest - form.lowest);
     if (si < form.lowest - slack || si > form.highest + slack)
-        fail(Slip::outOfRange, field, given, rangeText(form.lowest, form.highest, unit),
+        fail(Slip::outOfRange, field, given, rangeBetween(form.lowest, form.highest, unit),
              probablyMeant(given, value, unit, form));
 }
 
@@ -166,7 +172,7 @@ std::optional<Said<Temperature>> RowReader::temperature(std::string_view key, do
         return std::nullopt;
     const auto written = writtenIn(*given);
     if (!written || dimensionOf(written->unit) != Dimension::temperature) {
-        fail(Slip::detailValue, key, *given, "a number and degC or degF, as in 98.9degC");
+        fail(Slip::detailValue, key, *given, {Want::temperature});
         return std::nullopt;
     }
     const Form form{
@@ -184,7 +190,7 @@ std::optional<double> RowReader::plainOrIn(std::string_view key, Unit unit, doub
     if (const auto written = writtenIn(*given); !plain && written && written->unit == unit)
         plain = written->number;
     if (!plain) {
-        fail(Slip::detailValue, key, *given, fmt::format("a number of {}", nameOf(unit)));
+        fail(Slip::detailValue, key, *given, {Want::numberOf, std::string{nameOf(unit)}});
         return std::nullopt;
     }
     checkRange(key, *given, *plain, unit, Form{only(unit), lowest, highest});
@@ -195,7 +201,7 @@ What RowReader::reading(Series series) {
     const auto written = number("value", row_.value);
     if (row_.value.empty()) {
         fault_.reset();
-        fail(Slip::valueMissing, "value", "", "a number");
+        fail(Slip::valueMissing, "value", "", {Want::number});
     }
     const auto takes = [series](Unit unit) { return takesUnit(series, unit); };
     const auto wanted = [series] {
@@ -218,7 +224,8 @@ What RowReader::reading(Series series) {
     const bool absolute =
         dimension == Dimension::temperature || (dimension == Dimension::pressure && series != Series::filter_pressure);
     if (absolute && reading.si < 0)
-        fail(Slip::outOfRange, "value", row_.value, fmt::format("more than {:.6g} {}", fromSi(0, *in), nameOf(*in)));
+        fail(Slip::outOfRange, "value", row_.value,
+             {Want::moreThan, fmt::format("{:.6g} {}", fromSi(0, *in), nameOf(*in))});
     if (!row_.detail.empty())
         reading.probe = text("probe");
     return reading;
@@ -233,7 +240,7 @@ What RowReader::fired() {
     if (const auto inferred = detail_.take("inferred")) {
         fired.inferred = *inferred == "yes";
         if (*inferred != "yes" && *inferred != "no")
-            fail(Slip::detailValue, "inferred", *inferred, "yes");
+            fail(Slip::detailValue, "inferred", *inferred, {Want::asWritten, "yes"});
     }
     return fired;
 }
@@ -254,14 +261,14 @@ What RowReader::densityCheck() {
         if (*with == "refractometer")
             check.with = Instrument::refractometer;
         else if (*with != "hydrometer")
-            fail(Slip::detailValue, "with", *with, "hydrometer or refractometer");
+            fail(Slip::detailValue, "with", *with, {Want::either, "hydrometer", "refractometer"});
     }
     check.cup = temperature("temp", -5, 110);
     check.scale = temperature("cal", 0, 105);
     if (const auto drawn = detail_.take("drawn")) {
         check.drawn = instantIn(*drawn);
         if (!check.drawn)
-            fail(Slip::detailValue, "drawn", *drawn, "a time as in 2025-03-14T18:00:00Z");
+            fail(Slip::detailValue, "drawn", *drawn, timeLike());
     }
     return check;
 }
@@ -290,7 +297,7 @@ What RowReader::alarm(bool shelved) {
         noValue();
     std::string name = text("name");
     if (name.empty())
-        fail(Slip::detailPair, "detail", row_.detail, "name=ALARM");
+        fail(Slip::detailPair, "detail", row_.detail, {Want::alarmName});
     if (!shelved)
         return AlarmSeen{std::move(name)};
     return AlarmShelved{std::move(name), Duration{minutes ? minutes->si() : 0}};
@@ -299,7 +306,7 @@ What RowReader::alarm(bool shelved) {
 What RowReader::set() {
     const std::string name = text("key");
     if (name.empty())
-        fail(Slip::detailPair, "detail", row_.detail, "key=SETTING");
+        fail(Slip::detailPair, "detail", row_.detail, {Want::settingName});
     const auto key = settingNamed(name);
     if (!key)
         return asUnknown();
@@ -309,7 +316,7 @@ What RowReader::set() {
     for (int i = 0; i <= static_cast<int>(Unit::ohm); ++i)
         if (const auto one = static_cast<Unit>(i); one != setting.exported && takes(one))
             form.units[1] = one;
-    const std::string wanted = oneOf(form.units);
+    const FaultWant wanted = oneOf(form.units);
     if (row_.value.empty()) {
         fail(Slip::valueMissing, "value", "", wanted);
         return Set{};
@@ -373,10 +380,10 @@ std::optional<What> RowReader::what() {
 std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
     const auto at = row_.time.empty() && now ? now : instantIn(row_.time);
     if (!at)
-        return Fault{Slip::time, 0, 0, "time", std::string{row_.time}, "a time as in 2025-03-14T18:00:00Z"};
+        return Fault{Slip::time, 0, 0, "time", std::string{row_.time}, timeLike()};
     Fact fact{*at, Unknown{}};
     if (row_.what.empty())
-        return Fault{Slip::valueMissing, 0, 0, "what", "", "a reading or an event"};
+        return Fault{Slip::valueMissing, 0, 0, "what", "", {Want::readingOrEvent}};
     if (row_.what == "note") {
         noValue();
         if (fault_)
@@ -391,7 +398,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
     if (!row_.detail.empty()) {
         // Of a row that this version does not know the detail is none of our business.
         if (const auto bad = detail_.read(row_.detail))
-            fail(Slip::detailPair, "detail", *bad, "key=value, each key once, with ; between");
+            fail(Slip::detailPair, "detail", *bad, {Want::pairs});
     }
     if (series) {
         fact.what = reading(*series);
@@ -408,12 +415,12 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         if (const auto entered = detail_.take("entered")) {
             fact.entered = instantIn(*entered);
             if (!fact.entered)
-                fail(Slip::detailValue, "entered", *entered, "a time as in 2025-03-14T18:00:00Z");
+                fail(Slip::detailValue, "entered", *entered, timeLike());
         }
         fact.extra = detail_.rest();
     }
     if (const auto* crew = std::get_if<Crew>(&fact.what); crew && crew->off.empty() && fact.by.empty())
-        fail(Slip::detailPair, "detail", row_.detail, "by=NAME or off=NAME");
+        fail(Slip::detailPair, "detail", row_.detail, {Want::byOrOff});
     if (fault_)
         return std::move(*fault_);
     return fact;

@@ -201,7 +201,7 @@ private:
         log_.faults.push_back({slip, line, column, std::move(field), std::move(given)});
     }
     void warnings(const Fact& fact);
-    void warn(Slip slip, std::string field, std::string given, std::string wanted = {}, std::string meant = {}) {
+    void warn(Slip slip, std::string field, std::string given, FaultWant wanted = {}, std::string meant = {}) {
         Fault warning{slip, 0, 0, std::move(field), std::move(given), std::move(wanted), std::move(meant)};
         place(warning, cutter_.text(), fields_);
         log_.warnings.push_back(std::move(warning));
@@ -226,7 +226,8 @@ void Reader::doubt(const Reading& reading) {
     for (const Unit other : {Unit::degC, Unit::degF, Unit::kPa, Unit::hPa, Unit::inHg})
         if (other != reading.unit && takesUnit(reading.series, other) && fits(toSi(number, other)))
             meant = std::string{fields_[2].text} + " " + std::string{nameOf(other)};
-    warn(Slip::implausible, "value", std::string{fields_[2].text}, std::string{row.name}, std::move(meant));
+    warn(Slip::implausible, "value", std::string{fields_[2].text}, {FaultWant::Kind::asWritten, std::string{row.name}},
+         std::move(meant));
 }
 
 void Reader::warnings(const Fact& fact) {

@@ -181,6 +181,15 @@ struct FuelPicture {
     bool operator==(const FuelPicture&) const = default;
 };
 
+// What stands in the feed tank, as far as its level is read.
+struct SapPicture {
+    std::optional<Duration> oldest;     // since the oldest that may still be in it came in
+    bool older = false;                 // some was there before: it is at least so old
+    std::optional<Temperature> warmest; // of what may still be in it, as it was entered
+    std::optional<Duration> fullIn;     // it fills, and runs over in so long; zero: it is full
+    bool operator==(const SapPicture&) const = default;
+};
+
 struct Picture {
     Instant at{};
 
@@ -226,6 +235,7 @@ struct Picture {
     std::optional<Volume> sapIn, syrupOut; // of the shift
     std::optional<Mass> wood;
     FuelPicture fuel;
+    SapPicture store;
 
     std::vector<AlarmPicture> alarms; // all that are not normal; highest priority first, then oldest first
     std::array<std::optional<ReadingPicture>, seriesCount> readings;

@@ -38,15 +38,43 @@ enum class Slip : std::uint8_t {
     alarmUnknown,   // a warning: an alarm of another version, kept
     implausible     // a warning: a reading that cannot be true here; kept, and doubted by the engine
 };
+// What may stand there. Data: sentence() makes the English words of it, ui/words those of the person.
+struct FaultWant {
+    enum class Kind : std::uint8_t {
+        none,
+        asWritten, // `first`, a name of the log's: the same in every language
+        either,    // `first`, or one of the others where there are any
+        range,     // `first` to `second`, in the unit `third` if there is one
+        moreThan,  // `first`, a number and its unit
+        number,
+        numberOf, // the unit `first`
+        temperature,
+        time, // as in `first`
+        readingOrEvent,
+        alarmName,
+        settingName,
+        byOrOff,
+        pairs,
+        // of another logger's table
+        timeOfForm, // as in `first`, or another form
+        timeThatWas,
+        oneRowALine,
+        cells // `first` or more; there are `second`
+    };
+    Kind kind = Kind::none;
+    std::string first = {}, second = {}, third = {};
+    bool operator==(const FaultWant&) const = default;
+};
 struct Fault {
     Slip slip;
-    std::size_t line = 0;    // from 1; 0: not of a line
-    std::size_t column = 0;  // from 1, in characters of that line, where the field begins; 0: the whole line
-    std::string field;       // "time", "value", a detail key …
-    std::string given;       // what stood there
-    std::string wanted = {}; // what may stand there ("degC or degF", "0 to 100 brix")
+    std::size_t line = 0;   // from 1; 0: not of a line
+    std::size_t column = 0; // from 1, in characters of that line, where the field begins; 0: the whole line
+    std::string field;      // "time", "value", a detail key …
+    std::string given;      // what stood there
+    FaultWant wanted = {};
     std::string meant =
-        {}; // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
+        {};       // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
+    int cell = 0; // from 1; the column of another logger's table that `field` names; 0: of a log
     bool operator==(const Fault&) const = default;
 };
 bool isWarning(const Fault& fault);

@@ -24,6 +24,7 @@ void absorbUnwatched(State& state, const Fact& fact) {
     state.climb.take(state, fact);
     state.fire.take(state, fact);
     state.balance.take(state, fact);
+    state.store.take(state, fact);
     state.forecast.take(state, fact);
 }
 
@@ -42,6 +43,7 @@ Picture picture(const State& state, Instant now) {
     state.mark.show(state, now, picture);
     state.fire.show(state, now, picture);
     state.balance.show(state, now, picture);
+    state.store.show(state, now, picture);
     state.forecast.show(state, now, picture);
     state.watch.show(state, now, picture);
     return picture;

@@ -11,6 +11,7 @@
 #include "core/boil/fire.h"
 #include "core/boil/forecast.h"
 #include "core/boil/mark.h"
+#include "core/boil/sap_store.h"
 #include "core/boil/sensor.h"
 #include "core/boil/settings.h"
 #include "core/boil/trend.h"
@@ -30,6 +31,7 @@ struct State {
     Climb climb;       // how fast the draw-off thickens, against this shift's usual
     Fire fire;         // loads and their rhythm
     Balance balance;   // water, sap, heat
+    SapStore store;    // what stands in the tank
     DrawForecast forecast;
     Watch watch; // alarms and their states
 };

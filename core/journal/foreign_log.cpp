@@ -22,7 +22,9 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-Fault faultAt(std::size_t line, std::string field, std::string given, std::string wanted) {
+using Want = FaultWant::Kind;
+
+Fault faultAt(std::size_t line, std::string field, std::string given, FaultWant wanted) {
     return {Slip::detailValue, line, 0, std::move(field), std::move(given), std::move(wanted)};
 }
 
@@ -95,8 +97,7 @@ std::optional<ReadLog> ForeignRows::next() {
         take(rest, read);
         rest = {};
     } else if (rest.size() > longestLine) {
-        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…",
-                                      "one row a line, each under a million characters"));
+        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…", {Want::oneRowALine}));
         ended_ = true;
         rest = {};
     }
@@ -111,18 +112,19 @@ std::optional<Instant> ForeignRows::timeOf(const std::vector<std::string>& cells
     std::string text = cells[static_cast<std::size_t>(map_.time)];
     if (map_.date)
         text = cells[static_cast<std::size_t>(*map_.date)] + ' ' + text;
-    const auto wrong = [&](std::string wanted) {
+    const auto wrong = [&](FaultWant wanted) {
         read.faults.push_back(faultAt(line_, nameOf(map_.time), text, std::move(wanted)));
+        read.faults.back().cell = map_.time + 1;
         return std::optional<Instant>{};
     };
     const auto time = foreignTimeIn(text, map_.form);
     if (!time)
-        return wrong("a time as in " + std::string{exampleOf(map_.form)} + ", or choose another form");
+        return wrong({Want::timeOfForm, std::string{exampleOf(map_.form)}});
     if (const auto* moment = std::get_if<Instant>(&*time))
         return *moment;
     const auto& shown = std::get<ShownTime>(*time);
     const auto at = following(clock_(shown), shown.microsecond, before_);
-    return at ? at : wrong("a time that clocks did not go forward over, or choose the zone of its clock");
+    return at ? at : wrong({Want::timeThatWas});
 }
 
 void ForeignRows::take(std::string_view line, ReadLog& read) {
@@ -136,7 +138,7 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
         last = std::max(last, column.column);
     if (static_cast<int>(cells.size()) <= last) {
         read.faults.push_back(faultAt(line_, "row", std::to_string(cells.size()) + " cells",
-                                      std::to_string(last + 1) + " cells or more, as they are mapped"));
+                                      {Want::cells, std::to_string(last + 1), std::to_string(cells.size())}));
         return;
     }
     const auto at = timeOf(cells, read);
@@ -156,6 +158,7 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
         if (auto* fault = std::get_if<Fault>(&made)) {
             fault->line = line_;
             fault->field = nameOf(column.column);
+            fault->cell = column.column + 1;
             fault->given = cells[static_cast<std::size_t>(column.column)];
             read.faults.push_back(std::move(*fault));
             continue;

@@ -753,19 +753,19 @@
     </message>
     <message>
         <source>it is not a file</source>
-        <translation>ce n’est pas un fichier</translation>
+        <translation>ce n'est pas un fichier</translation>
     </message>
     <message>
         <source>it cannot be opened; may you read it?</source>
-        <translation>il ne s’ouvre pas ; avez-vous le droit de le lire ?</translation>
+        <translation>il ne s'ouvre pas ; avez-vous le droit de le lire ?</translation>
     </message>
     <message>
         <source>a column's number from 1, or the name in the line, as in is = &quot;syrup&quot;</source>
-        <translation>le numéro d’une colonne à partir de 1, ou le nom qui est dans la ligne, comme is = &quot;syrup&quot;</translation>
+        <translation>le numéro d'une colonne à partir de 1, ou le nom qui est dans la ligne, comme is = &quot;syrup&quot;</translation>
     </message>
     <message>
         <source>the number of a column, from 1 to 64</source>
-        <translation>le numéro d’une colonne, de 1 à 64</translation>
+        <translation>le numéro d'une colonne, de 1 à 64</translation>
     </message>
     <message>
         <source>the name that stands in the line</source>
@@ -773,15 +773,15 @@
     </message>
     <message>
         <source>the address set at the device, as in slave = 1</source>
-        <translation>l’adresse réglée sur l’appareil, comme slave = 1</translation>
+        <translation>l'adresse réglée sur l'appareil, comme slave = 1</translation>
     </message>
     <message>
         <source>3 for holding registers, 4 for input registers</source>
-        <translation>3 pour les registres de maintien, 4 pour les registres d’entrée</translation>
+        <translation>3 pour les registres de maintien, 4 pour les registres d'entrée</translation>
     </message>
     <message>
         <source>the address as sent on the line, from 0</source>
-        <translation>l’adresse telle qu’elle passe sur la ligne, à partir de 0</translation>
+        <translation>l'adresse telle qu'elle passe sur la ligne, à partir de 0</translation>
     </message>
     <message>
         <source>at most 65534 for a number of two registers</source>
@@ -801,7 +801,7 @@
     </message>
     <message>
         <source>a temperature, as in &quot;25degC&quot;, or a field's name</source>
-        <translation>une température, comme &quot;25degC&quot;, ou le nom d’un champ</translation>
+        <translation>une température, comme &quot;25degC&quot;, ou le nom d'un champ</translation>
     </message>
     <message>
         <source>a temperature from -40degC to 125degC</source>
@@ -809,7 +809,7 @@
     </message>
     <message>
         <source>a temperature, or the `is` of another [[port.field]] of this port</source>
-        <translation>une température, ou le `is` d’un autre [[port.field]] de ce port</translation>
+        <translation>une température, ou le `is` d'un autre [[port.field]] de ce port</translation>
     </message>
     <message>
         <source>another field than the thermocouple itself</source>
@@ -837,7 +837,7 @@
     </message>
     <message>
         <source>one [[port.field]] for each field of a port</source>
-        <translation>un seul [[port.field]] par champ d’un port</translation>
+        <translation>un seul [[port.field]] par champ d'un port</translation>
     </message>
     <message>
         <source>a name of its own for each port</source>
@@ -845,7 +845,7 @@
     </message>
     <message>
         <source>a name of its own, since another port is called &quot;%1&quot;</source>
-        <translation>un autre nom, car un autre port s’appelle &quot;%1&quot;</translation>
+        <translation>un autre nom, car un autre port s'appelle &quot;%1&quot;</translation>
     </message>
     <message>
         <source>a short name without ; | and quotes, and not &quot;hand&quot;</source>
@@ -857,7 +857,7 @@
     </message>
     <message>
         <source>a column's name in the heading, or its number from 1</source>
-        <translation>le nom d’une colonne dans le titre, ou son numéro à partir de 1</translation>
+        <translation>le nom d'une colonne dans le titre, ou son numéro à partir de 1</translation>
     </message>
     <message>
         <source>%1, as in the table, or a number from 1</source>
@@ -869,7 +869,7 @@
     </message>
     <message>
         <source>a zone's name as in &quot;America/New_York&quot;</source>
-        <translation>le nom d’un fuseau, comme &quot;America/New_York&quot;</translation>
+        <translation>le nom d'un fuseau, comme &quot;America/New_York&quot;</translation>
     </message>
     <message>
         <source>another reading: one column is to read each</source>
@@ -881,11 +881,11 @@
     </message>
     <message>
         <source>this is no TOML: %2.</source>
-        <translation>ceci n’est pas du TOML : %2.</translation>
+        <translation>ceci n'est pas du TOML : %2.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no key that is known here. What may stand here: %3.</source>
-        <translation>&quot;%1&quot; n’est pas une clé connue ici. Ce qui peut y être : %3.</translation>
+        <translation>&quot;%1&quot; n'est pas une clé connue ici. Ce qui peut y être : %3.</translation>
     </message>
     <message>
         <source>%1 is missing. Write %3.</source>
@@ -901,11 +901,11 @@
     </message>
     <message>
         <source>%1 means nothing here: it goes with %3. Take it out, or change that.</source>
-        <translation>%1 ne veut rien dire ici : cela va avec %3. Ôtez-le, ou changez l’autre.</translation>
+        <translation>%1 ne veut rien dire ici : cela va avec %3. Ôtez-le, ou changez l'autre.</translation>
     </message>
     <message>
         <source>no port is named. Write a heading [[port]] and under it the port's device.</source>
-        <translation>aucun port n’est nommé. Écrivez un titre [[port]] et dessous le device du port.</translation>
+        <translation>aucun port n'est nommé. Écrivez un titre [[port]] et dessous le device du port.</translation>
     </message>
     <message>
         <source> or </source>

@@ -150,4 +150,31 @@
         <translation>Retour au tableau</translation>
     </message>
 </context>
+<context>
+    <name>SapWords</name>
+    <message>
+        <source>The feed tank is full: look that it does not run over.</source>
+        <translation>Le bassin est plein : veillez à ce qu'il ne déborde pas.</translation>
+    </message>
+    <message>
+        <source>The feed tank is full in %1: look that it does not run over.</source>
+        <translation>Le bassin est plein dans %1 : veillez à ce qu'il ne déborde pas.</translation>
+    </message>
+    <message>
+        <source>The oldest sap in it came in %1 ago or earlier.</source>
+        <translation>L'eau la plus vieille y est depuis %1 ou plus.</translation>
+    </message>
+    <message>
+        <source>The oldest sap in it came in %1 ago.</source>
+        <translation>L'eau la plus vieille y est depuis %1.</translation>
+    </message>
+    <message>
+        <source>Some came in at %1: above %2 sap spoils fast.</source>
+        <translation>Une part est arrivée à %1 : au-dessus de %2, l'eau d'érable s'altère vite.</translation>
+    </message>
+    <message>
+        <source>Smell it and boil it first; the syrup may come darker.</source>
+        <translation>Sentez-la et bouillez-la d'abord ; le sirop peut être plus foncé.</translation>
+    </message>
+</context>
 </TS>

@@ -2,6 +2,7 @@
 
 #include "ui/words/alarm_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/sap_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -56,6 +57,8 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown) {
 }
 
 QString calmLine(const Picture& picture) {
+    if (const QString full = tankFullWords(picture.store); !full.isEmpty())
+        return full;
     if (picture.endedAt)
         return tr(QT_TRANSLATE_NOOP("Sentence", "The shift is over."));
     if (picture.shutdownAt)

@@ -5,6 +5,7 @@
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/sap_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -122,8 +123,13 @@ private:
         if (now_.keepBack)
             parts << tr(QT_TRANSLATE_NOOP("Handover", "keep %1 back for the shutdown"))
                          .arg(figure(*now_.keepBack, units_).text());
-        return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Handover", "nobody told: look into the tank"))
-                               : parts.join(QStringLiteral(", "));
+        if (parts.isEmpty())
+            return tr(QT_TRANSLATE_NOOP("Handover", "nobody told: look into the tank"));
+        QStringList sentences{parts.join(QStringLiteral(", ")) + u'.'};
+        for (const QString& words : {tankFullWords(now_.store), sapAgeWords(now_.store, units_)})
+            if (!words.isEmpty())
+                sentences << words.toHtmlEscaped();
+        return sentences.size() == 1 ? parts.join(QStringLiteral(", ")) : sentences.join(u' ');
     }
     QString depths() const {
         QStringList parts;

@@ -2,6 +2,7 @@
 
 #include "ui/look/press.h"
 #include "ui/look/refocus.h"
+#include "ui/words/sap_words.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -60,6 +61,8 @@ void TankScreen::build() {
     addTank(grid);
     addPile(grid);
     column->addLayout(grid);
+    stands_ = words(QStringLiteral("stands"), mm::words);
+    column->addWidget(stands_);
     said_ = words(QStringLiteral("said"), mm::words);
     column->addWidget(said_);
     column->addStretch();
@@ -241,6 +244,7 @@ void TankScreen::sayDip() {
     const Dip dip = dipOf(dip_->text(), yard_, units_, picture_, sapSince_, now_);
     comes_->setText(dip.words);
     odd_->setText(dip.warning);
+    stands_->setText((tankFullWords(picture_.store) + u' ' + sapAgeWords(picture_.store, units_)).trimmed());
 }
 
 void TankScreen::keepDip() {

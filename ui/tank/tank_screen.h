@@ -56,7 +56,8 @@ private:
     Instant now_{};
     QWidget* inside_ = nullptr;
     QLineEdit* dip_ = nullptr;
-    QLabel *comes_ = nullptr, *odd_ = nullptr, *said_ = nullptr, *holds_ = nullptr, *stacked_ = nullptr;
+    QLabel *comes_ = nullptr, *odd_ = nullptr, *said_ = nullptr, *holds_ = nullptr, *stacked_ = nullptr,
+           *stands_ = nullptr;
 };
 
 } // namespace panside

@@ -53,16 +53,22 @@ TEST(ShiftLog, NamesEveryFaultWithLineAndColumn) {
         "night.csv:2:32: value \"21O.5\" is not a number. Write digits with a point, as in 210.5, or leave the field "
         "empty where the row needs none.");
     EXPECT_EQ(read.faults[1].slip, Slip::unitMissing);
-    EXPECT_EQ(read.faults[1].wanted, "degC or degF");
+    EXPECT_EQ(read.faults[1].wanted, (FaultWant{FaultWant::Kind::either, "degC", "degF"}));
     EXPECT_EQ(read.faults[2].slip, Slip::unitUnknown);
     EXPECT_EQ(read.faults[3].slip, Slip::unitWrong);
-    EXPECT_EQ(read.faults[3].wanted, "L or gal");
+    EXPECT_EQ(read.faults[3].wanted, (FaultWant{FaultWant::Kind::either, "L", "gal"}));
     EXPECT_EQ(read.faults[4].slip, Slip::time);
     EXPECT_EQ(read.faults[4].column, 1u);
     EXPECT_EQ(read.faults[5].slip, Slip::columns);
     EXPECT_EQ(read.faults[6].slip, Slip::quoting);
     EXPECT_EQ(read.faults[6].line, 8u);
     EXPECT_TRUE(read.facts.empty());
+}
+
+TEST(ShiftLog, NamesEveryUnitThatMayStandThere) {
+    const auto bad = factOfLine("2025-03-14T18:00:00Z,pressure,100,,");
+    ASSERT_TRUE(std::holds_alternative<Fault>(bad));
+    EXPECT_EQ(sentence(std::get<Fault>(bad), "a.csv"), "a.csv:1:35: the number has no unit. Write kPa or hPa or inHg.");
 }
 
 TEST(ShiftLog, NamesTheLikelySlip) {

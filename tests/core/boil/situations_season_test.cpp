@@ -195,6 +195,22 @@ TEST(SituationReading, ChecksThatScatterAreNoNiter) {
     EXPECT_FALSE(log.picture().markCrept);
 }
 
+// The paper in the glass has slipped: all season it reads 0.6 brix low. Within one boil nothing tells that from a probe
+// that reads high: the hydrometer decides, the mark goes where it will say 66.9, and nobody cries niter.
+TEST(SituationReading, AHydrometerThatIsAlwaysWrongIsFollowedAndIsNoNiter) {
+    BoilLog log;
+    for (int draws = 0; draws < 8; ++draws) {
+        log.climb(61, 67.5, 800);
+        log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
+        log.cycle(61, 60);
+    }
+    const Picture picture = log.picture();
+    ASSERT_TRUE(picture.target);
+    EXPECT_NEAR(picture.target->celsius(), log.boils(67.5), 0.06);
+    EXPECT_EQ(picture.questionedChecks, 0);
+    EXPECT_FALSE(picture.markCrept);
+}
+
 // A side is switched at six: the probe sits in the thin side now. No draw there, and nothing wrong with the probe.
 TEST(SituationReading, AProbeThatSitsInTheThinSideAfterASwitchIsBelieved) {
     BoilLog log;

@@ -170,6 +170,20 @@ TEST(Sentence, AsksAboutNiterWhereTheMarkHasCreptUp) {
     EXPECT_EQ(sentence(picture).tone, Tone::high); // an alarm comes first
 }
 
+TEST(SituationTank, ATankThatIsNearlyFullIsSaidWhenNothingIsWrong) {
+    Picture picture;
+    picture.store.fullIn = Duration{25 * 60};
+    EXPECT_TRUE(sentence(picture).wrong.startsWith("The feed tank is full in 25"));
+    picture.store.fullIn = Duration{0};
+    EXPECT_EQ(sentence(picture).wrong, "The feed tank is full: look that it does not run over.");
+    picture.store.fullIn = Duration{5 * 3600};
+    EXPECT_EQ(sentence(picture).wrong, "Nothing is lit. Cover the pans before the fire.");
+    picture.alarms.push_back(
+        {.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}});
+    picture.store.fullIn = Duration{0};
+    EXPECT_FALSE(sentence(picture).wrong.startsWith("The feed tank"));
+}
+
 TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
     const SentenceView view = sentence(scenes::scorching());
     EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));

@@ -52,6 +52,36 @@ TEST(Handover, PutsADrawThatWasToldTwiceIntoTheVesselThatEitherNamed) {
     }
 }
 
+// Buddy sap boiled last goes into a drum of its own: nothing of it is told of another.
+TEST(SituationLots, SyrupDrawnIntoADrumOfItsOwnStaysApart) {
+    const auto barrels = barrelsOf(factsOf(
+        {"2026-04-10T18:00:00Z,draw_close,20,L,to=drum 7", "2026-04-10T20:00:00Z,draw_close,15,L,to=drum 8 buddy",
+         "2026-04-10T21:00:00Z,density_check,66.4,brix,", "2026-04-10T22:00:00Z,draw_close,10,L,to=drum 8 buddy"}));
+    ASSERT_EQ(barrels.size(), 2U);
+    EXPECT_EQ(barrels[0].name, "drum 8 buddy");
+    EXPECT_NEAR(barrels[0].volume.litre(), 25, 1e-9);
+    EXPECT_EQ(barrels[1].name, "drum 7");
+    EXPECT_NEAR(barrels[1].volume.litre(), 20, 1e-9);
+    EXPECT_FALSE(barrels[1].check);
+}
+
+// Two days old, come in at 58 degF: to be boiled first. The limit is the one of the extension's text (50 degF).
+TEST(SituationSap, OldAndWarmSapIsSaidToTheNextCrew) {
+    HandoverSource source;
+    source.started = *instantIn("2026-04-10T18:00:00Z");
+    source.picture.at = *instantIn("2026-04-10T22:00:00Z");
+    source.picture.keepBack = Volume::litre(100);
+    source.picture.store = {
+        .oldest = Duration{30 * 3600}, .older = true, .warmest = Temperature::celsius(14.44), .fullIn = Duration{1500}};
+    const QString words = handoverWords(source, Units::us);
+    EXPECT_TRUE(words.contains(QStringLiteral("The feed tank is full in 25"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("came in 30"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("ago or earlier."))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("boil it first"))) << words.toStdString();
+    source.picture.store = {.oldest = Duration{3600}, .warmest = Temperature::celsius(4), .fullIn = {}};
+    EXPECT_FALSE(handoverWords(source, Units::us).contains(QStringLiteral("boil it first")));
+}
+
 TEST(Handover, TellsSideNotesTargetAndWhatToWatch) {
     HandoverSource source;
     source.started = *instantIn("2026-03-14T18:00:00Z");

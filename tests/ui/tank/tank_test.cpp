@@ -86,6 +86,20 @@ TEST(TankForm, SaysWhatIsWrongWithAShape) {
     EXPECT_TRUE(std::holds_alternative<QString>(yardOf(form, Units::us)));
 }
 
+TEST(TankScreen, TellsThatTheTankRunsOverAndWhatToBoilFirst) {
+    TankScreen screen;
+    screen.display(lying(), Units::us, {Measure{}, Look::day});
+    Picture picture;
+    screen.follow(picture, false, tankNow);
+    const auto* stands = screen.findChild<QLabel*>(QStringLiteral("stands"));
+    ASSERT_TRUE(stands);
+    EXPECT_TRUE(stands->text().isEmpty());
+    picture.store = {.oldest = Duration{30 * 3600}, .warmest = {}, .fullIn = Duration{1500}};
+    screen.follow(picture, false, tankNow);
+    EXPECT_TRUE(stands->text().startsWith(QStringLiteral("The feed tank is full in 25")));
+    EXPECT_TRUE(stands->text().endsWith(QStringLiteral("boil it first; the syrup may come darker.")));
+}
+
 TEST(TankScreen, DipsByKeysAlone) {
     TankScreen screen;
     QSignalSpy left{&screen, &TankScreen::left};

@@ -268,17 +268,21 @@ TEST_F(French, HasOtherWordsForEveryKeyAlarmReadingReasonAndSetting) {
 
 TEST_F(French, HasOtherWordsForEveryFaultOfALogAndOfTheJournal) {
     const auto faulty = [](Slip slip) {
-        const auto words =
-            faultWords({.slip = slip, .field = "x", .given = "9", .wanted = "5 to 7", .meant = "6"}, "a.csv");
+        const auto words = faultWords(
+            {.slip = slip, .field = "x", .given = "9", .wanted = {FaultWant::Kind::range, "5", "7"}, .meant = "6"},
+            "a.csv");
         return words.startsWith("a.csv:  ") ? QString{} : words;
     };
     EXPECT_GE(expectOtherForEach<Slip>(Slip::noHeader, faulty), 20);
     speak(true);
-    EXPECT_EQ(
-        faultWords({.slip = Slip::outOfRange, .field = "value", .given = "7", .wanted = "60 to 70 brix"}, "Densité"),
-        QString::fromUtf8(
-            "Densité\u00a0: valeur «\u00a07\u00a0» est impossible. Ce doit être de 60 à 70 brix\u00a0: voyez les "
-            "chiffres et l'unité."));
+    EXPECT_EQ(faultWords({.slip = Slip::outOfRange,
+                          .field = "value",
+                          .given = "7",
+                          .wanted = {FaultWant::Kind::range, "60", "70", "brix"}},
+                         "Densité"),
+              QString::fromUtf8(
+                  "Densité\u00a0: valeur «\u00a07\u00a0» est impossible. Ce doit être de 60 à 70 brix\u00a0: voyez les "
+                  "chiffres et l'unité."));
     const auto troubled = [](JournalTrouble trouble) {
         const auto words = journalWords(trouble, "a.db", "7");
         return words.size() > 8 ? words : QString{};
@@ -295,6 +299,27 @@ TEST_F(French, SaysOfEveryJournalFindingWhatTheTerminalSaysOrItsFrench) {
                   sentence({static_cast<JournalFinding::Kind>(kind), "7", "4"}));
     EXPECT_EQ(expectOtherForEach<JournalFinding::Kind>(JournalFinding::Kind::fact, found),
               last - static_cast<int>(JournalFinding::Kind::fact) + 1);
+}
+
+// So is what may stand in a row.
+TEST_F(French, AsksInARowForWhatTheTerminalAsksForOrItsFrench) {
+    const auto asked = [](FaultWant::Kind kind) {
+        const Fault fault{
+            .slip = Slip::unitUnknown, .line = 3, .field = "unit", .given = "x", .wanted = {kind, "7", "4", "L"}};
+        const QString words = faultWords(fault, "a.csv");
+        return words.mid(words.indexOf(QStringLiteral("Write ")));
+    };
+    for (int kind = 0; kind <= static_cast<int>(FaultWant::Kind::cells); ++kind) {
+        const FaultWant want{static_cast<FaultWant::Kind>(kind), "7", "4", "L"};
+        const std::string terminal =
+            sentence({.slip = Slip::unitUnknown, .field = "unit", .given = "x", .wanted = want}, "a.csv");
+        EXPECT_EQ(asked(want.kind).toStdString(), terminal.substr(terminal.find("Write ")));
+    }
+    const int first = static_cast<int>(FaultWant::Kind::either), last = static_cast<int>(FaultWant::Kind::cells);
+    EXPECT_EQ(expectOtherForEach<FaultWant::Kind>(
+                  FaultWant::Kind::either,
+                  [&](FaultWant::Kind kind) { return static_cast<int>(kind) > last ? QString{} : asked(kind); }),
+              last - first + 1);
 }
 
 // What to do is French as well, wherever a log or another logger's table may be wrong: rows from the outside, and none
@@ -345,7 +370,7 @@ TEST_F(French, SaysWhatToDoInFrench) {
         QString said = faultWords(fault, QStringLiteral("-"));
         said.remove(QString::fromStdString(fault.given));
         said.remove(QStringLiteral("degC or degF"));
-        EXPECT_FALSE(english.match(said).hasMatch()) << said.toStdString() << " (" << fault.wanted << ")";
+        EXPECT_FALSE(english.match(said).hasMatch()) << said.toStdString() << " (" << sentence(fault, "-") << ")";
     }
     EXPECT_EQ(foundWords({JournalFinding::Kind::readings, "2027-03-14T18:00:00Z"}),
               QStringLiteral("des mesures de la veille 2027-03-14T18:00:00Z"));

@@ -1,0 +1,102 @@
+#include "core/boil/sap_store.h"
+
+#include "core/boil/state.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// A gauge or a dip cannot be wrong by more (common practice, no source).
+constexpr double storeShare = 0.05, storeLitres = 20;
+constexpr double levelEvery = 18;                        // seconds between two levels that are kept
+constexpr double fillWindow = 600, dipWindow = 2 * 3600; // seconds; dips by hand come seldom
+constexpr std::size_t fillReadings = 5, dipReadings = 3;
+constexpr double fillRise = 8, fillSurely = 3; // litres over the window; standard errors of the slope
+constexpr double fillStale = 1800;             // seconds: what a tank did then says nothing of now
+
+} // namespace
+
+void SapStore::take(const State& state, const Fact& fact) {
+    if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
+        came_[cameCount_++ % cameKept] = {fact.at, sap->volume.value.litre(),
+                                          sap->temperature ? sap->temperature->value.kelvin() : 0};
+        return;
+    }
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    if (!reading || reading->series != Series::tank_level)
+        return;
+    if (levelCount_ > 0 && secondsBetween(levels_[(levelCount_ - 1) % levelsKept].at, fact.at) < levelEvery)
+        return;
+    if (const auto level = state.sensors.of(Series::tank_level).value(fact.at); level && level->at == fact.at)
+        levels_[levelCount_++ % levelsKept] = {fact.at, Volume::ofSi(level->si).litre()};
+}
+
+// What came last is thought to be in it whole, and before it so much as is left: a tank is drawn from below, and
+// nobody knows better.
+void SapStore::showAge(double litre, Instant now, SapPicture& store) const {
+    double found = 0;
+    const double unsure = storeShare * litre + storeLitres;
+    for (std::size_t i = 0; i < std::min(cameCount_, cameKept) && found < litre - unsure; ++i) {
+        const Came& came = came_[(cameCount_ - 1 - i) % cameKept];
+        found += came.litre;
+        store.oldest = Duration{std::max(0.0, secondsBetween(came.at, now))};
+        if (came.kelvin > 0)
+            store.warmest =
+                std::max(store.warmest.value_or(Temperature::kelvin(came.kelvin)), Temperature::kelvin(came.kelvin));
+    }
+    store.older = store.oldest && found < litre - unsure;
+}
+
+std::optional<double> SapStore::filling(Instant now) const {
+    const auto level = [&](std::size_t back) { return levels_[(levelCount_ - 1 - back) % levelsKept]; };
+    const std::size_t held = std::min(levelCount_, levelsKept);
+    if (held == 0 || secondsBetween(level(0).at, now) > fillStale)
+        return std::nullopt;
+    const Instant last = level(0).at;
+    std::size_t n = 0;
+    while (n < held && secondsBetween(level(n).at, last) <= fillWindow)
+        ++n;
+    if (n < fillReadings) {
+        n = 0;
+        while (n < std::min(held, fillReadings) && secondsBetween(level(n).at, last) <= dipWindow)
+            ++n;
+        if (n < dipReadings)
+            return std::nullopt;
+    }
+    double meanT = 0, meanL = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        meanT += secondsBetween(last, level(i).at) / static_cast<double>(n);
+        meanL += level(i).litre / static_cast<double>(n);
+    }
+    double tt = 0, tl = 0, ll = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        const double t = secondsBetween(last, level(i).at) - meanT, l = level(i).litre - meanL;
+        tt += t * t;
+        tl += t * l;
+        ll += l * l;
+    }
+    if (tt <= 0)
+        return std::nullopt;
+    const double slope = tl / tt, span = secondsBetween(level(n - 1).at, last);
+    const double error = std::sqrt(std::max(ll - slope * tl, 0.0) / static_cast<double>(n - 2) / tt);
+    return slope * span > fillRise && slope > fillSurely * error ? std::optional{slope} : std::nullopt;
+}
+
+void SapStore::show(const State& state, Instant now, Picture& picture) const {
+    const auto& sensor = state.sensors.of(Series::tank_level);
+    const auto level = sensor.value(now);
+    if (!level || sensor.trust(now) != Trust::good)
+        return;
+    const double litre = Volume::ofSi(level->si).litre();
+    showAge(litre, now, picture.store);
+    const auto holds = state.settings.feedTankVolume();
+    const auto rate = filling(now);
+    if (!holds || !rate)
+        return;
+    const double risen = litre + *rate * std::max(0.0, secondsBetween(level->at, now));
+    picture.store.fullIn = Duration{std::max(0.0, (holds->litre() - risen) / *rate)};
+}
+
+} // namespace panside

@@ -1,0 +1,108 @@
+// Sap that waits: tanks that run over, sap that grows old, played through the engine. What is wanted is what people who
+// boil ask for; sizes are common practice, no source.
+#include "tests/core/boil/logs.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+using test::Rows;
+
+// A tank of 1000 L, its gauge read each ten seconds, sloshing by two litres.
+struct StandingTank {
+    Rows rows;
+    double litre;
+    int t = 0;
+    explicit StandingTank(double from) : litre{from} { rows.add(0, "set,1000,L,key=feed_tank_volume"); }
+    void run(double litrePerHour, int seconds) {
+        for (const int until = t + seconds; t < until; t += 10, litre += litrePerHour / 360)
+            rows.read(t, "tank_level", litre + 2 * std::sin(t / 7.0), "L");
+    }
+    SapPicture store() const { return rows.at(t).store; }
+};
+
+// Nobody is there, the sap runs in at 300 L/h: it is foretold when the tank runs over, and that it is full.
+TEST(SituationTank, ATankThatFillsTellsWhenItRunsOver) {
+    StandingTank tank{700};
+    tank.run(300, 1200);
+    const auto soon = tank.store().fullIn;
+    ASSERT_TRUE(soon);
+    EXPECT_NEAR(seconds(*soon), (1000 - 800) / 300.0 * 3600, 300);
+    tank.run(300, 2400);
+    ASSERT_TRUE(tank.store().fullIn);
+    EXPECT_LE(seconds(*tank.store().fullIn), 60);
+    tank.run(0, 1200);
+    EXPECT_FALSE(tank.store().fullIn) << "shut off";
+}
+
+TEST(SituationTank, ATankThatStandsFallsOrIsFilledByABucketRunsNotOver) {
+    StandingTank stands{950};
+    stands.run(0, 3600);
+    EXPECT_FALSE(stands.store().fullIn);
+    StandingTank falls{950};
+    falls.run(-200, 3600);
+    EXPECT_FALSE(falls.store().fullIn);
+    StandingTank bucket{800};
+    bucket.run(0, 1200);
+    bucket.litre += 20;
+    bucket.run(0, 30);
+    EXPECT_FALSE(bucket.store().fullIn);
+}
+
+TEST(SituationTank, ATankOfUnknownSizeTellsNothingOfIt) {
+    StandingTank tank{700};
+    tank.rows = {};
+    tank.run(300, 1200);
+    EXPECT_FALSE(tank.store().fullIn);
+}
+
+// Dipped by hand, a quarter of an hour apart.
+TEST(SituationTank, ATankThatIsDippedTellsItToo) {
+    Rows rows;
+    rows.add(0, "set,1000,L,key=feed_tank_volume");
+    for (int i = 0; i < 4; ++i)
+        rows.read(900 * i, "tank_level", 700 + 50 * i + (i % 2), "L", "probe=hand");
+    const auto soon = rows.at(2700).store.fullIn;
+    ASSERT_TRUE(soon);
+    EXPECT_NEAR(seconds(*soon), 150 / 200.0 * 3600, 200);
+}
+
+// Sap of two days in one tank: the oldest counts until it is boiled off.
+TEST(SituationSap, TheOldestSapInTheTankCountsUntilItIsBoiledOff) {
+    Rows rows;
+    rows.add(0, "sap_in,600,L,temp=3degC").add(86'400, "sap_in,500,L,temp=12degC");
+    const auto at = [&](int t, double litre) {
+        Rows then = rows;
+        then.read(t, "tank_level", litre, "L");
+        return then.at(t).store;
+    };
+    const SapPicture both = at(100'000, 1100);
+    ASSERT_TRUE(both.oldest && both.warmest);
+    EXPECT_NEAR(seconds(*both.oldest), 100'000, 1);
+    EXPECT_FALSE(both.older);
+    EXPECT_NEAR(both.warmest->celsius(), 12, 0.01);
+    const SapPicture fresh = at(110'000, 480);
+    ASSERT_TRUE(fresh.oldest);
+    EXPECT_NEAR(seconds(*fresh.oldest), 110'000 - 86'400, 1);
+}
+
+TEST(SituationSap, WhereMoreStandsThanCameInSomeIsOlder) {
+    Rows rows;
+    rows.read(0, "tank_level", 900, "L").add(600, "sap_in,300,L,");
+    rows.read(3600, "tank_level", 1200, "L");
+    const SapPicture store = rows.at(3600).store;
+    ASSERT_TRUE(store.oldest);
+    EXPECT_NEAR(seconds(*store.oldest), 3000, 1);
+    EXPECT_TRUE(store.older);
+    EXPECT_FALSE(store.warmest) << "nobody measured it";
+}
+
+TEST(SituationSap, WithNoLevelNobodyKnowsWhatIsLeft) {
+    Rows rows;
+    rows.add(0, "sap_in,600,L,temp=3degC");
+    EXPECT_FALSE(rows.at(3600).store.oldest);
+}
+
+} // namespace
+} // namespace panside
