@@ -549,15 +549,15 @@
     <name>EntryForm</name>
     <message>
         <source>%1 is unusual at your height above the sea, where about %2 is usual. Weather reports give the pressure at sea level: if this is one, it means %3 here.</source>
-        <translation>%1 est rare à votre altitude, où %2 environ est courant. La météo annonce la pression au niveau de la mer : si c'en est une, elle vaut %3 ici.</translation>
+        <translation>%1 est rare à votre altitude, où %2 environ est courant. La météo annonce la pression au niveau de la mer : si c'en est une, elle vaut %3 ici.</translation>
     </message>
     <message>
         <source>A barometer here shows it: keep %1</source>
-        <translation>Un baromètre d'ici le montre : garder %1</translation>
+        <translation>Un baromètre d'ici le montre : garder %1</translation>
     </message>
     <message>
         <source>It is a weather report: %1 here</source>
-        <translation>C'est la météo : %1 ici</translation>
+        <translation>C'est la météo : %1 ici</translation>
     </message>
     <message>
         <source>How hot was the cup? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
@@ -965,6 +965,10 @@
 <context>
     <name>FireCard</name>
     <message>
+        <source>THE FIRE GOES DOWN: FIRE NOW, LATE BY</source>
+        <translation>LE FEU BAISSE : CHAUFFEZ, EN RETARD DE</translation>
+    </message>
+    <message>
         <source>%1 overdue too</source>
         <translation>%1 en retard aussi</translation>
     </message>
@@ -1209,12 +1213,12 @@
         <translation>pas de baromètre : selon l'eau bouillante</translation>
     </message>
     <message>
-        <source>no barometer: check in water</source>
-        <translation>pas de baromètre : vérifier dans l'eau</translation>
+        <source>no barometer: do a water check (%1)</source>
+        <translation>pas de baromètre : mesurer l'eau bouillante (%1)</translation>
     </message>
     <message>
-        <source>elevation not set</source>
-        <translation>altitude non réglée</translation>
+        <source>height above the sea not set (%1)</source>
+        <translation>altitude non réglée (%1)</translation>
     </message>
     <message>
         <source>no pan reading</source>

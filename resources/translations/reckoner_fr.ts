@@ -611,7 +611,7 @@
         <translation>Calage altimétrique</translation>
     </message>
     <message>
-        <source>Elevation</source>
+        <source>Height above the sea</source>
         <translation>Altitude</translation>
     </message>
     <message>

@@ -43,6 +43,7 @@ int main(int argc, char** argv) {
                     {"seen", scenes::seenAlarm()},    {"gone", scenes::goneUnseen()},
                     {"doubt", scenes::doubt()},       {"blind", scenes::blind()},
                     {"hand", scenes::handOnly()},     {"burnout", scenes::burningOut()},
+                    {"late", scenes::late(), false},  {"across-late", scenes::late(), true},
                     {"across", scenes::calm(), true}, {"across-alarm", scenes::scorching(), true}};
     for (const Look look : {Look::day, Look::night}) {
         for (const auto& evening : evenings) {

@@ -35,21 +35,25 @@ void AcrossView::setFlash(bool on) {
 void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardView& card) const {
     const Inks& inks = dress_.inks();
     const int title = place.height() / 8, below = place.height() / 5;
-    painter.setPen(card.tone == Tone::calm ? inks.quiet : inkOf(card.tone, inks));
-    drawFitted(painter, QRect{place.left(), place.top(), place.width(), title}, Qt::AlignCenter,
-               letteringOfPixels(title * 0.5, true), card.title);
+    const QColor ink = inkOf(card.tone, inks);
+    const QRect headed{place.left(), place.top(), place.width(), title};
+    const bool whole = card.insistence >= 2;
+    if (card.insistence > 0) // what stays undone is inverted, as on its card
+        painter.fillRect(whole ? place : headed, ink);
+    painter.setPen(card.insistence > 0 ? inks.onAlarm : card.tone == Tone::calm ? inks.quiet : ink);
+    drawFitted(painter, headed, Qt::AlignCenter, letteringOfPixels(title * 0.5, true), card.title);
     const QRect number{place.left(), place.top() + title, place.width(), place.height() - title - below};
     double digits = number.height() * 0.9;
     const int wide = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
     digits *= std::min(1.0, static_cast<double>(number.width()) / std::max(1, wide));
     const int taken = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
     const QRect centred = number.adjusted((number.width() - taken) / 2, 0, 0, 0);
-    painter.setPen(card.doubt.isEmpty() && card.reason.isEmpty() ? inkOf(card.tone, inks) : inks.quiet);
+    painter.setPen(whole ? inks.onAlarm : card.doubt.isEmpty() && card.reason.isEmpty() ? ink : inks.quiet);
     drawPieces(&painter, centred, card.chief, digits, digits * 0.4);
     if (!card.doubt.isEmpty())
         painter.fillRect(QRect{centred.left(), number.center().y(), taken, std::max(3, static_cast<int>(digits / 16))},
                          inks.word);
-    painter.setPen(inks.word);
+    painter.setPen(whole ? inks.onAlarm : inks.word);
     const QString words = !card.doubt.isEmpty() ? card.doubt : card.reason.isEmpty() ? card.beside : card.reason;
     drawFitted(painter, QRect{place.left(), place.bottom() - below, place.width(), below}, Qt::AlignCenter,
                letteringOfPixels(below * 0.45), words, 2);

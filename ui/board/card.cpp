@@ -100,6 +100,11 @@ Card::Rows Card::layout() const {
     const QRect right = rows.chief.adjusted(taken + dress_.px(4), 0, 0, 0);
     const QFont afar = dress_.letters(mm::fromAfar);
     const QString& words = view_.reason.isEmpty() ? view_.beside : view_.reason;
+    // What is spare stands between the number and the words under it.
+    const int wanted = (view_.figure.isEmpty() ? 0 : figure) + static_cast<int>(view_.lines.size()) * line;
+    const int spare = std::clamp(left - wanted, 0, dress_.px(2.5));
+    top += spare;
+    left -= spare;
     const bool roomy = fits(afar, words, right.size()) || !view_.reason.isEmpty();
     const int lines = static_cast<int>(view_.lines.size());
     if (roomy || left < 2 * figure)
@@ -148,23 +153,30 @@ void Card::paintEvent(QPaintEvent*) {
     const Rows rows = layout();
     const QColor ink = inkOf(view_.tone, inks);
     QPainter painter{this};
-    painter.fillRect(rect(), inks.panel);
+    // The longer it is overdue, the more of the card stands in the alarm's ink.
+    const bool whole = view_.insistence >= 2, headed = view_.insistence == 1;
+    painter.fillRect(rect(), whole ? ink : inks.panel);
+    if (headed)
+        painter.fillRect(QRect{0, 0, width(), rows.title.bottom() + 1}, ink);
     if (view_.tone != Tone::calm) // a bar at the edge, so that it is not only the colour
         painter.fillRect(QRect{0, 0, dress_.px(1.5), height()}, ink);
-    painter.setPen(view_.tone == Tone::calm ? inks.quiet : ink);
+    painter.setPen(whole || headed ? inks.onAlarm : view_.tone == Tone::calm ? inks.quiet : ink);
     drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words, true), view_.title);
 
     double digits = dress_.px(mm::chiefDigits), words = dress_.px(mm::fromAfar);
+    // The digits stand high in their row: the room is wanted under them.
+    const QRect chief = rows.chief.adjusted(
+        0, 0, 0, -std::min(dress_.px(1.4), std::max(0, rows.chief.height() - static_cast<int>(digits))));
     const bool known = view_.reason.isEmpty();
     const int wide = drawPieces(nullptr, rows.chief, view_.chief, digits, words);
     if (wide > rows.chief.width()) {
         digits *= static_cast<double>(rows.chief.width()) / wide;
         words *= static_cast<double>(rows.chief.width()) / wide;
     }
-    painter.setPen(!known || !view_.doubt.isEmpty() ? inks.quiet : ink);
-    const int taken = drawPieces(&painter, rows.chief, view_.chief, digits, words);
+    painter.setPen(whole ? inks.onAlarm : !known || !view_.doubt.isEmpty() ? inks.quiet : ink);
+    const int taken = drawPieces(&painter, chief, view_.chief, digits, words);
 
-    painter.setPen(inks.word);
+    painter.setPen(whole ? inks.onAlarm : inks.word);
     if (!known)
         drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar * 0.8),
                    view_.reason, 2);
@@ -172,7 +184,7 @@ void Card::paintEvent(QPaintEvent*) {
         drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.beside,
                    2);
     if (!view_.doubt.isEmpty()) { // the number is struck, and the word that strikes it stands there
-        const int middle = rows.chief.center().y();
+        const int middle = chief.center().y();
         painter.fillRect(QRect{rows.chief.left(), middle - dress_.px(0.6), taken, dress_.px(1.2)}, inks.word);
         const QRect place = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
         drawFitted(painter, place, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.doubt, 2);
@@ -184,7 +196,7 @@ void Card::paintEvent(QPaintEvent*) {
         drawFitted(painter, rows.figure.translated(0, -lift), Qt::AlignLeft | Qt::AlignVCenter,
                    letteringOfPixels(letters), view_.figure);
     }
-    painter.setPen(inks.quiet);
+    painter.setPen(whole ? inks.onAlarm : inks.quiet);
     for (std::size_t i = 0; i < rows.lines.size(); ++i)
         drawFitted(painter, rows.lines[i], Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.lines[i]);
 }

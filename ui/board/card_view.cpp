@@ -12,19 +12,23 @@ QString tr(const char* text) { return QCoreApplication::translate("Cards", text)
 
 long long wholeMinutes(Duration span) { return std::llround(std::max(0.0, span.count()) / 60); }
 
-// Both ends in the unit of the larger: "9 to 16 min", "0:50 to 1:30", "1 h 20 to 2 h 05".
+// Both ends in the unit of the larger: "9 to 16 min", "0:50 to 1:30", "1 h 20 to 2 h 05". Hours carry their own.
 QString endOf(Duration end, Duration larger) {
     if (larger.count() < 180)
         return countdownText(Duration{std::round(std::max(0.0, end.count()) / 5) * 5});
     const auto minutes = wholeMinutes(end);
     if (larger.count() < 5400)
         return QString::number(minutes);
-    return QStringLiteral("%1:%2").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{u'0'});
+    return hoursText(minutes);
+}
+
+// Without the gap of a unit that is not there.
+QString closed(const QString& words) {
+    return QString{words}.replace(QStringLiteral("\u00a0 "), QStringLiteral(" ")).trimmed();
 }
 
 QString unitOfEnd(Duration larger) {
-    const bool inHours = larger.count() >= 5400;
-    return inHours ? tr(QT_TRANSLATE_NOOP("Cards", "h")) : tr(QT_TRANSLATE_NOOP("Cards", "min"));
+    return larger.count() >= 5400 ? QString{} : tr(QT_TRANSLATE_NOOP("Cards", "min"));
 }
 
 } // namespace
@@ -46,11 +50,11 @@ QString rangeText(const Range& range) {
     const Duration larger = range.p90.value_or(range.p50);
     const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
     if (!range.p90)
-        return tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit);
+        return closed(tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit));
     const QString high = endOf(*range.p90, larger);
     if (low == high)
-        return tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit);
-    return tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit);
+        return closed(tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit));
+    return closed(tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit));
 }
 
 QString CardView::spoken() const {

@@ -28,6 +28,7 @@ struct CardView {
     std::vector<QString> lines; // for the hand's distance; the first to go when there is no room
     std::vector<Action> actions;
     Tone tone = Tone::calm; // when what the card counts is itself abnormal
+    int insistence = 0;     // grows while it stays undone: 0, its title inverted, the whole card inverted
     QString spoken() const; // the whole for a screen reader
     bool operator==(const CardView&) const = default;
 };

@@ -4,6 +4,7 @@
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 
 namespace panside {
@@ -44,6 +45,12 @@ QString rhythm(const Picture& picture) {
                                        : tr(QT_TRANSLATE_NOOP("FireCard", "every %1")).arg(every);
 }
 
+// A quarter of the rhythm late, and half of it: by then the fire is well down (common practice, no source).
+int insistence(const Picture& picture) {
+    const double late = -picture.fireDue->count() / std::max(60.0, picture.fireInterval.count());
+    return late < 0.25 ? 0 : late < 0.5 ? 1 : 2;
+}
+
 QString loads(const Picture& picture, Units units) {
     QString line = picture.loads == 1 ? tr(QT_TRANSLATE_NOOP("FireCard", "one load"))
                                       : QCoreApplication::translate("FireCard", "%n loads", nullptr, picture.loads);
@@ -69,7 +76,9 @@ CardView fireCard(const Picture& picture, Units units) {
             view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
                                              : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));
     } else if (picture.fireDue->count() < 0) {
-        view.title = tr(QT_TRANSLATE_NOOP("FireCard", "FIRE NOW, OVERDUE BY"));
+        view.insistence = insistence(picture);
+        view.title = view.insistence < 2 ? tr(QT_TRANSLATE_NOOP("FireCard", "FIRE NOW, OVERDUE BY"))
+                                         : tr(QT_TRANSLATE_NOOP("FireCard", "THE FIRE GOES DOWN: FIRE NOW, LATE BY"));
         view.chief = countdownPieces(Duration{std::ceil(-picture.fireDue->count())}, true);
         view.tone = Tone::medium;
     } else {

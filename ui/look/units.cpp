@@ -121,6 +121,12 @@ QString symbolOf(Unit unit) {
     }
 }
 
+QString hoursText(long long minutes) {
+    const QChar joint{0x00a0};
+    return QString::number(minutes / 60) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "h")) + joint +
+           QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'});
+}
+
 QString spanText(Duration span) {
     const auto whole = static_cast<long long>(std::llround(std::abs(span.count())));
     const QChar joint{0x00a0};
@@ -129,18 +135,14 @@ QString spanText(Duration span) {
     const long long minutes = (whole + 30) / 60;
     if (minutes < 90)
         return QString::number(minutes) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "min"));
-    return QString::number(minutes / 60) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "h")) + joint +
-           QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'});
+    return hoursText(minutes);
 }
 
 QString countdownText(Duration span) {
     const auto whole = static_cast<long long>(std::abs(span.count()));
     if (whole < 3600)
         return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QChar{u'0'});
-    return QStringLiteral("%1:%2:%3")
-        .arg(whole / 3600)
-        .arg(whole / 60 % 60, 2, 10, QChar{u'0'})
-        .arg(whole % 60, 2, 10, QChar{u'0'});
+    return hoursText(whole / 60);
 }
 
 } // namespace panside

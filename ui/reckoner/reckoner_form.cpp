@@ -48,7 +48,7 @@ struct SumRow {
 const FieldRow station{"pressure", WORD("Barometer at the pan"), Asks::pressure};
 const FieldRow seaLevel{"sea-level", WORD("Pressure at sea level"), Asks::pressure};
 const FieldRow altimeter{"altimeter", WORD("Altimeter setting"), Asks::pressure};
-const FieldRow elevation{"elevation", WORD("Elevation"), Asks::elevation};
+const FieldRow elevation{"elevation", WORD("Height above the sea"), Asks::elevation};
 const FieldRow outside{"air", WORD("Outside air"), Asks::temperature, true};
 const FieldRow syrup{"density", WORD("Density"), Asks::sugar};
 const FieldRow rise{"rise", WORD("Rise above water"), Asks::rise};

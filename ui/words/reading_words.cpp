@@ -1,5 +1,6 @@
 #include "ui/words/reading_words.h"
 
+#include "ui/board/actions.h"
 #include "ui/look/units.h"
 
 #include <QCoreApplication>
@@ -75,13 +76,14 @@ QString reasonWords(const Why& why) {
     case Reason::notYetRead:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "not read yet"));
     case Reason::noPressure:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: check in water"));
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: do a water check (%1)"))
+            .arg(keyOf(Action::waterCheck));
     case Reason::checkDoubted:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "water check in doubt: check again"));
     case Reason::noBarometer:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check"));
     case Reason::noElevation:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "elevation not set"));
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "height above the sea not set (%1)")).arg(keyOf(Action::rig));
     case Reason::noPanReading:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no pan reading"));
     case Reason::panReadingDoubtful:

@@ -109,6 +109,21 @@ TEST(FireCard, OverdueIsAnotherTitleAndAnotherTone) {
     EXPECT_EQ(view.tone, Tone::medium);
 }
 
+TEST(FireCard, GrowsStrongerTheLongerItIsOverdueAndIsCalmAgainAfterwards) {
+    Picture picture = scenes::seenAlarm();
+    picture.fireInterval = Duration{480};
+    const auto late = [&](double seconds) {
+        picture.fireDue = Duration{-seconds};
+        return fireCard(picture, Units::us);
+    };
+    EXPECT_EQ(late(60).insistence, 0);
+    EXPECT_EQ(late(150).insistence, 1);
+    EXPECT_EQ(late(150).title, "FIRE NOW, OVERDUE BY");
+    EXPECT_EQ(late(300).insistence, 2);
+    EXPECT_EQ(late(300).title, "THE FIRE GOES DOWN: FIRE NOW, LATE BY");
+    EXPECT_EQ(late(-200).insistence, 0);
+}
+
 TEST(FireCard, OfSeveralFiresNamesTheOneThatIsCalledAndWhatComesThen) {
     Picture picture = scenes::calm();
     picture.fires = {{"finishing", *picture.fireDue, Duration{600}, picture.at},
@@ -122,7 +137,7 @@ TEST(FireCard, OfSeveralFiresNamesTheOneThatIsCalledAndWhatComesThen) {
 TEST(LastLoadCard, SaysHoursAsHours) {
     const CardView view = lastLoadCard(scenes::calm(), Units::us);
     EXPECT_EQ(chief(view), "1 h 45");
-    EXPECT_EQ(view.beside, QString::fromUtf8("1:35 to 1:58\u00a0h"));
+    EXPECT_EQ(view.beside, QString::fromUtf8("1\u00a0h\u00a035 to 1\u00a0h\u00a058"));
     EXPECT_EQ(lastLoadCard(scenes::handOnly(), Units::us).reason, "sap tank not read");
 }
 

@@ -105,6 +105,12 @@ Picture seenAlarm() {
     return picture;
 }
 
+Picture late() {
+    Picture picture = seenAlarm();
+    picture.fireDue = Duration{-330};
+    return picture;
+}
+
 Picture goneUnseen() {
     Picture picture = calm();
     AlarmPicture stuck = alarm(Alarm::probe_stuck, Priority::medium, AlarmState::goneUnseen, 200);

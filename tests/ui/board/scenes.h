@@ -12,6 +12,7 @@ Picture calm();       // 12 min to the draw, 9 to 16
 Picture drawing();    // close in 1:20
 Picture scorching();  // scorch risk, not yet seen, sap low besides
 Picture seenAlarm();  // firing overdue, seen
+Picture late();       // and for a long while
 Picture goneUnseen(); // probe stuck, gone before anybody saw
 Picture doubt();      // the pan probe stuck for 40 s
 Picture blind();      // the pan probe gone: a dash and its reason

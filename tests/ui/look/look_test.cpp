@@ -94,7 +94,9 @@ TEST(Units, SaySpansAsPeopleDo) {
     EXPECT_EQ(spanText(Duration{720}), QString::fromUtf8("12\u00a0min"));
     EXPECT_EQ(spanText(Duration{6300}), QString::fromUtf8("1\u00a0h\u00a045"));
     EXPECT_EQ(countdownText(Duration{220}), "3:40");
-    EXPECT_EQ(countdownText(Duration{3729}), "1:02:09");
+    // Never a colon after hours: 1:30 is a minute and a half and nothing else.
+    EXPECT_EQ(countdownText(Duration{90}), "1:30");
+    EXPECT_EQ(countdownText(Duration{3729}), QString::fromUtf8("1\u00a0h\u00a002"));
 }
 
 TEST(WallClock, ShowsTheStepThatTheShiftsClockDidNotTake) {
