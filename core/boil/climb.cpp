@@ -53,7 +53,7 @@ void Climb::take(const State& state, const Fact& fact) {
         if (reason != Reason::none && reason != Reason::inSteamOrFoam)
             return;
         if (drawing_ || !shutAt_ || secondsBetween(*shutAt_, fact.at) > settles)
-            read(state, sensor.value(fact.at)->si + probe->accepted() - probe->value(), fact.at);
+            read(state, sensor.value(fact.at)->sample, fact.at);
     } else if (std::holds_alternative<DrawOpened>(fact.what)) {
         learn(fact.at);
         drawing_ = true;

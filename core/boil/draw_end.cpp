@@ -10,7 +10,7 @@ namespace {
 
 // Rates are measured by the usual one. Set once on a scratch plant of many random rigs, where all of them may be halved
 // or doubled at a cost of a few percent of the score.
-constexpr double flickerSeconds = 120, flickerSd = 0.4;
+constexpr double flickerSeconds = 120, flickerSd = 0.3;
 constexpr double leanSeconds = 1500, leanSd = 0.2, leanAfterDraw = 0.1;
 constexpr double usualWalk = 0.1; // per square root of an hour
 constexpr double answerFirst = 0.8, answerSd = 0.4, answerWalk = 0.1;

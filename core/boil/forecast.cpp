@@ -18,7 +18,7 @@ constexpr double gradientBrix = 25;                   // under it nothing has be
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
 constexpr double recent = 60;                         // seconds: older readings no longer say what is at the draw-off
 // A probe in its pocket follows the pan some 8 s later (common practice, no source), and what is freed of its noise as
-// much later again.
+// much later again: half the ten seconds of a mean, and what the filter needs to believe a faster climb.
 constexpr std::chrono::seconds probeLag{16};
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
@@ -28,7 +28,9 @@ constexpr double followedWithin = 2; // standard deviations, faded over some rea
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double otherWater = 0.15; // K
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
-constexpr double modelBrix = 0.13, slowNoise = 0.05;
+// The boil heaves a reading for some seconds on end, so that ten of them in ten seconds are worth two or three; spray
+// and the fire's own swing are in it too.
+constexpr double modelBrix = 0.13, slowNoise = 0.07, leastNoise = 0.05, noiseOfMean = 1.8; // K; of the sample's noise
 
 // Kelvin a brix.
 std::optional<double> slopeAt(double brix, Pressure pressure) {
@@ -58,7 +60,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
     std::visit(Overloaded{
                    [&](const Reading& reading) {
                        if (reading.series == Series::syrup_pan)
-                           readPan(state, reading, fact.at);
+                           readPan(state, fact.at);
                        else if (reading.series == Series::stack)
                            readStack(state, fact.at);
                    },
@@ -191,19 +193,19 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
         happened(at);
 }
 
-void DrawForecast::readPan(const State& state, const Reading& reading, Instant at) {
+void DrawForecast::readPan(const State& state, Instant at) {
     const Sensor& sensor = state.sensors.of(Series::syrup_pan);
     const auto pan = sensor.value(at);
     const auto water = state.weather.boiling(at);
     if (!pan || !water || pan->at != at || sensor.trust(at) != Trust::good)
         return;
+    heard_.take(pan->sample, at);
     if (readAt_ && secondsBetween(*readAt_, at) < readEvery)
         return;
     const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
-    // The sensor's filter takes most of the noise out of readings that come each second; slow ones are taken as they
-    // are.
     const bool slow = spacing > 2 * readEvery;
-    const double rise = (slow ? reading.si : pan->si) - offset_ - water->waterBoils.kelvin();
+    const double rise = heard_.mean - offset_ - water->waterBoils.kelvin();
+    heard_ = {};
     const auto sugar = sugarAtRise(TemperatureDifference::kelvin(std::max(0.0, rise)), water->forModel);
     if (!sugar)
         return;
@@ -223,7 +225,7 @@ void DrawForecast::readPan(const State& state, const Reading& reading, Instant a
         end_.start(at, sugar->degrees(), 1);
     }
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
-    const double noise = slow ? slowNoise : std::max(0.02, 0.35 * pan->noise);
+    const double noise = slow ? slowNoise : std::max(leastNoise, noiseOfMean * pan->noise);
     end_.passTo(at);
     if (since >= settlesIn) {
         const double variance = square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds));
@@ -273,6 +275,14 @@ bool DrawForecast::drawnUnkeyed(const State& state, Instant at, double sugar, co
 
 bool DrawForecast::drawnByItself(Instant now) const {
     return unkeyed_.falls && secondsBetween(unkeyed_.highAt, now) < drawnFor;
+}
+
+void DrawForecast::Heard::take(double kelvin, Instant at) {
+    if (samples > 0 && secondsBetween(last, at) > readEvery)
+        *this = {};
+    last = at;
+    ++samples;
+    mean += (kelvin - mean) / samples;
 }
 
 std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) const {

@@ -44,7 +44,7 @@ private:
         double now = 0, usual = 0; // kelvin
     };
     void readStack(const State& state, Instant at);
-    void readPan(const State& state, const Reading& reading, Instant at);
+    void readPan(const State& state, Instant at);
     void open(const State& state, Instant at);
     void close(const State& state, Instant at);
     void watchMark(const State& state, Instant at, double rise, double unread);
@@ -82,6 +82,14 @@ private:
     ForecastRecord record_;
     std::optional<DrawScore> lastScore_;
     std::optional<Instant> shutAt_, openAt_, readAt_;
+    // Samples since the model last took a reading.
+    struct Heard {
+        Instant last{};
+        double mean = 0; // kelvin
+        int samples = 0;
+        void take(double kelvin, Instant at);
+    };
+    Heard heard_;
     double markSlope_ = 0.23; // kelvin a brix at the density wanted
     double surprise_ = 0;     // standard deviations by which the last readings were off what was expected, faded
     double offset_ = 0;       // kelvin, in what end_ was told

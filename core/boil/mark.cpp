@@ -19,7 +19,7 @@ constexpr double far = 2;             // from here on a check counts less and le
 constexpr double slow = 20;           // seconds between readings
 constexpr double drifts = 0.003;      // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
-constexpr double readingSd = 0.07;    // K, of the smoothed reading that a check is held against
+constexpr double readingSd = 0.045;   // K, of the smoothed reading that a check is held against
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
 constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
@@ -49,9 +49,8 @@ void Mark::take(const State& state, const Fact& fact) {
         if (reading->series == Series::syrup_pan)
             if (const auto water = state.weather.boiling(fact.at))
                 if (const auto pan = state.sensors.of(Series::syrup_pan).value(fact.at); pan && pan->at == fact.at)
-                    // Slow readings are taken as they are: the sensor's filter would carry a slope across a draw.
-                    trace_.add(fact.at,
-                               (trace_.away(fact.at) > slow ? reading->si : pan->si) - water->waterBoils.kelvin());
+                    // As it came: the sensor's filter would carry a slope across a draw.
+                    trace_.add(fact.at, pan->sample - water->waterBoils.kelvin());
     } else if (const auto* set = std::get_if<Set>(&fact.what)) {
         if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd)
             belief_.start(state.settings.probeOffset().kelvin(), state.settings.probeOffsetSd().kelvin());

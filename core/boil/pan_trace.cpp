@@ -6,7 +6,8 @@
 namespace panside {
 namespace {
 
-constexpr double spacing = 10, furthest = 300, window = 60;
+constexpr double spacing = 10, furthest = 300, before = 60, after = 10;
+constexpr double falls = 0.3; // K: so far off the line it is another liquid
 
 } // namespace
 
@@ -50,18 +51,34 @@ std::optional<double> PanTrace::at(Instant time) const {
 
 std::optional<double> PanTrace::smooth(Instant time) const {
     const double when = start_ ? secondsBetween(*start_, time) : 0;
-    double n = 0, t = 0, x = 0, tt = 0, tx = 0;
-    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - window; ++back) {
-        const double off = entry(back).seconds - when, kelvin = entry(back).kelvin;
-        if (off > 0)
-            continue;
-        n += 1;
-        t += off;
-        x += kelvin;
-        tt += off * off;
-        tx += off * kelvin;
+    struct Line {
+        double n = 0, t = 0, x = 0, tt = 0, tx = 0;
+        void add(double off, double kelvin) {
+            n += 1;
+            t += off;
+            x += kelvin;
+            tt += off * off;
+            tx += off * kelvin;
+        }
+        double slope() const { return (n * tx - t * x) / (n * tt - t * t); }
+        double now() const { return (x * tt - t * tx) / (n * tt - t * t); }
+    } line;
+    std::optional<Entry> next;
+    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - before; ++back) {
+        const double off = entry(back).seconds - when;
+        if (off <= 0)
+            line.add(off, entry(back).kelvin);
+        else if (off <= after)
+            next = entry(back);
     }
-    return n < 3 ? at(time) : std::optional{(x * tt - t * tx) / (n * tt - t * t)};
+    if (line.n < 3)
+        return at(time);
+    if (next) {
+        const double off = next->seconds - when;
+        if (std::abs(next->kelvin - line.now() - off * line.slope()) < falls)
+            line.add(off, next->kelvin);
+    }
+    return line.now();
 }
 
 double PanTrace::away(Instant time) const {

@@ -14,8 +14,9 @@ public:
     void add(Instant at, double kelvin);
     // Between the two nearest; nullopt where none was kept within five minutes of that time.
     std::optional<double> at(Instant time) const;
-    // The same freed of its noise: where a straight line through the 60 s up to that time ends; as `at` where less than
-    // three were kept in them. What comes after is left out: once a draw runs the reading turns.
+    // The same freed of its noise: what a straight line through the 60 s before and the 10 s after is at that time; as
+    // `at` where less than three were kept before it. Once a draw runs the reading turns: what comes later, or lies off
+    // the line, is left out.
     std::optional<double> smooth(Instant time) const;
     // Seconds from that time to the nearest that was kept.
     double away(Instant time) const;

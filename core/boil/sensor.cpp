@@ -38,7 +38,8 @@ std::optional<Sensor::Filtered> Sensor::value(Instant now) const {
         return std::nullopt;
     // Another probe that stands in speaks on the scale of the one it stands in for.
     const double above = probe == first() ? 0 : probe->above();
-    return Filtered{probe->value() - above, probe->noise(), probe->believedAt(), probe->slope()};
+    return Filtered{probe->value() - above, probe->noise(), probe->believedAt(), probe->slope(),
+                    probe->accepted() - above};
 }
 
 Trust Sensor::trust(Instant now) const {

@@ -105,10 +105,11 @@ private:
 class Sensor {
 public:
     struct Filtered {
-        double si;    // the believed value
-        double noise; // standard deviation of what was taken away, SI
-        Instant at;   // of the last believed sample
-        double slope; // SI a second, as filtered
+        double si;     // the believed value
+        double noise;  // standard deviation of what was taken away, SI
+        Instant at;    // of the last believed sample
+        double slope;  // SI a second, as filtered
+        double sample; // the last believed one as it came: no filter has carried it on or held it back
     };
     // The last believed value; nullopt if there was none, or it is gone.
     std::optional<Filtered> value(Instant now) const;

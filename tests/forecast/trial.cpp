@@ -130,7 +130,7 @@ private:
         drawing_ = truth.drawing;
         if (open_ && !truth.drawing) {
             if (above && below_ && !moments_.empty())
-                event(at, truth);
+                event(at, begins_ + Duration{at}, truth);
             else if (!above)
                 below_ = true;
         }
@@ -138,10 +138,13 @@ private:
             boilsFrom_ = at;
     }
 
-    void event(double at, const RehearsalTruth& truth) {
+    void event(double at, Instant now, const RehearsalTruth& truth) {
         Cycle cycle{number_, first_, at - shutAt_, {}, {}, {}};
         for (std::size_t who = 0; who < forecasters_.size(); ++who)
             cycle.showings.push_back(showing(moments_, who, at));
+        // What is shown at that very moment, not at the last full ten seconds.
+        give(now);
+        (void)forecasters_.front()->eta(now);
         const auto* picture = forecasters_.front()->picture();
         if (picture && picture->checks >= 3) {
             if (picture->target)

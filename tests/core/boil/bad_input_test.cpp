@@ -147,14 +147,21 @@ TEST(Hindsight, ScoresEachDrawAndKeepsTheFansAsTheyStood) {
     EXPECT_NEAR(last.targetRise.kelvin(), syrup, 0.02);
 }
 
-TEST(PanTrace, IsFreedOfNoiseByTheLineUpToThen) {
-    PanTrace trace;
-    for (int i = 0; i < 30; ++i)
-        trace.add(noon + Duration{10.0 * i}, 100 + 0.01 * i + (i % 2 ? 0.05 : -0.05));
-    // Six readings 0.05 off to and fro. Least squares by hand: at the line's end they weigh 22, 16, 10, 4, -2 and -8 of
-    // 42, so that it is off by 0.05 * (22 - 16 + 10 - 4 - 2 + 8) / 42 = 0.0214 and not by 0.05.
-    EXPECT_NEAR(trace.smooth(noon + Duration{200}).value(), 100.2 - 0.0214, 0.001);
+TEST(PanTrace, IsFreedOfNoiseByTheLineThroughTheMinuteAndTenSeconds) {
+    const auto traced = [](double last) {
+        PanTrace trace;
+        for (int i = 0; i < 30; ++i)
+            trace.add(noon + Duration{10.0 * i}, 100 + 0.01 * i + (i % 2 ? 0.05 : -0.05) + (i > 20 ? last : 0));
+        return trace;
+    };
+    const PanTrace trace = traced(0);
+    // Seven readings 0.05 off to and fro, at -50 to 10 s. Least squares by hand: at 0 they weigh 10, 8, 6, 4, 2, 0 and
+    // -2 of 28 from the last on, so that it is off by 0.05 * (10 - 8 + 6 - 4 + 2 - 0 - 2) / 28 = 0.0071 and not by
+    // 0.05.
+    EXPECT_NEAR(trace.smooth(noon + Duration{200}).value(), 100.2 + 0.0071, 0.001);
     EXPECT_FALSE(trace.smooth(noon + Duration{900}));
+    // A draw has turned it: only the six up to then, which weigh 22, 16, 10, 4, -2 and -8 of 42.
+    EXPECT_NEAR(traced(-0.5).smooth(noon + Duration{200}).value(), 100.2 - 0.0214, 0.001);
 }
 
 } // namespace
