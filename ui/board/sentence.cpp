@@ -57,7 +57,7 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown) {
 }
 
 QString calmLine(const Picture& picture) {
-    if (const QString full = tankFullWords(picture.store); !full.isEmpty())
+    if (QString full = tankFullWords(picture.store); !full.isEmpty())
         return full;
     if (picture.endedAt)
         return tr(QT_TRANSLATE_NOOP("Sentence", "The shift is over."));

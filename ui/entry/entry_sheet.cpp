@@ -324,7 +324,7 @@ void EntrySheet::keep() {
     hand(std::get<std::vector<Fact>>(made));
 }
 
-void EntrySheet::hand(std::vector<Fact> facts) {
+void EntrySheet::hand(const std::vector<Fact>& facts) {
     hide();
     emit kept(facts);
 }

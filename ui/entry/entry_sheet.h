@@ -50,7 +50,7 @@ private:
     // Two keys instead of the one that keeps it, until one is pressed or something else is typed.
     void askSeaLevel(const SeaLevelQuestion& question);
     void withdrawSeaLevel();
-    void hand(std::vector<Fact> facts);
+    void hand(const std::vector<Fact>& facts);
     void leave();
     void stepEarlier(Duration by);
     void unitOfReading(const QString& reading);

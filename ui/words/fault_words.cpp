@@ -85,7 +85,8 @@ QString givenIn(const Fault& fault) {
 // "0 to 100 brix", "degC or degF": units are written alike in all languages, what joins them is not.
 QString wantedBy(const FaultWant& want) {
     using Kind = FaultWant::Kind;
-    const QString first = text(want.first), second = text(want.second), third = text(want.third);
+    QString first = text(want.first);
+    const QString second = text(want.second), third = text(want.third);
     const QString joint = tr(QT_TRANSLATE_NOOP("FaultWords", " or "));
     switch (want.kind) {
     case Kind::none:

@@ -67,7 +67,8 @@ QString said(JournalTrouble trouble) {
 
 QString foundWords(const JournalFinding& found) {
     using Kind = JournalFinding::Kind;
-    const QString first = QString::fromStdString(found.first), second = QString::fromStdString(found.second);
+    QString first = QString::fromStdString(found.first);
+    const QString second = QString::fromStdString(found.second);
     switch (found.kind) {
     case Kind::none:
         return {};
