@@ -1712,12 +1712,12 @@
         <translation>Rien n'est encore demandé. Ajoutez un registre, au numéro que donne le manuel de l'appareil.</translation>
     </message>
     <message>
-        <source>recognised: %1</source>
-        <translation>reconnu : %1</translation>
+        <source>kind of line: %1, found out</source>
+        <translation>sorte de ligne : %1, trouvée</translation>
     </message>
     <message>
-        <source>to be recognised</source>
-        <translation>à reconnaître</translation>
+        <source>kind of line: finds out by itself</source>
+        <translation>sorte de ligne : trouvée toute seule</translation>
     </message>
     <message>
         <source>checksum demanded</source>

@@ -1,5 +1,6 @@
 // The alarms of a shift under the same time as its rise and its fire.
 #include "ui/chart/plot.h"
+#include "ui/words/alarm_words.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -9,6 +10,7 @@ namespace panside {
 namespace {
 
 constexpr double laneMost = 4, laneLeast = 1.6, allMost = 20; // millimetres
+constexpr double laneNamed = 2.8;                             // in a lower lane the number of the table stands alone
 
 double laneOf(const LaidAlarms& alarms) {
     return std::clamp(allMost / static_cast<double>(alarms.review.tallies.size()), laneLeast, laneMost);
@@ -101,6 +103,23 @@ void drawAlarms(QPainter& painter, const ChartScene& scene, const QRect& area, c
         painter.drawLine(QPointF{area.left() * 1.0, middle}, QPointF{area.right() * 1.0, middle});
         for (const AlarmSpan& span : tallies[i].spans)
             bar.draw(span, scene.alarms->review.until);
+        if (lane < scene.dress.px(laneNamed))
+            continue;
+        // Its name, where no bar stands: at the end that is free, else at the beginning.
+        painter.setFont(font);
+        const QString name = alarmName(tallies[i].alarm, tallies[i].series);
+        const double wide = QFontMetricsF{font}.horizontalAdvance(name) + scene.dress.px(2);
+        QRectF place{area.left() * 1.0, middle - lane / 2, wide, lane};
+        const auto covered = [&](const QRectF& where) {
+            return std::any_of(tallies[i].spans.begin(), tallies[i].spans.end(), [&](const AlarmSpan& span) {
+                return bar.place(span.began, span.ended.value_or(scene.alarms->review.until)).intersects(where);
+            });
+        };
+        if (const QRectF end = place.translated(area.width() - wide, 0); covered(place) && !covered(end))
+            place = end;
+        painter.fillRect(place, inks.panel);
+        painter.setPen(inks.word);
+        painter.drawText(place, Qt::AlignCenter | Qt::TextDontClip, name);
     }
     painter.restore();
 }

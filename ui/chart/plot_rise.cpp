@@ -135,6 +135,65 @@ void drawUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     }
 }
 
+// Where a laid curve's number stands on it: a share of what can be seen of it, so that two do not meet.
+std::optional<QPointF> placeOnCurve(const Thinned& series, const Plot& plot, std::int64_t shift, double share) {
+    const auto& columns = series.columns();
+    const std::int64_t first = plot.time.firstColumn - shift;
+    const auto before = [](const Thinned::Column& column, std::int64_t index) { return column.index < index; };
+    const auto from = std::lower_bound(columns.begin(), columns.end(), first, before);
+    const auto to = std::lower_bound(columns.begin(), columns.end(), first + plot.time.width, before);
+    const auto seen = [&](const Thinned::Column& column) {
+        return column.trust == Trust::good && column.last >= plot.low && column.last <= plot.high;
+    };
+    const auto middle = from + static_cast<std::ptrdiff_t>(static_cast<double>(to - from) * share);
+    auto found = std::find_if(middle, to, seen);
+    if (found == to)
+        found = std::find_if(from, to, seen);
+    if (found == to)
+        return std::nullopt;
+    return QPointF{plot.time.xOfColumn(found->index + shift), plot.y(found->last)};
+}
+
+// Which curve is which night: a number on each, and their names in the corner.
+void nameUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
+    const auto mine = scene.trace.momentOf(scene.from);
+    if (!mine)
+        return;
+    const Dress& dress = scene.dress;
+    const Inks& inks = dress.inks();
+    const QFont font = dress.letters(mm::smallWords, true);
+    const QFontMetricsF metrics{font};
+    const double high = metrics.height() + dress.px(0.5), edge = dress.px(1);
+    const auto plate = [&](const QRectF& place, const QString& words) {
+        painter.fillRect(place, inks.panel);
+        painter.setPen(inks.word);
+        painter.drawText(place, Qt::AlignCenter | Qt::TextDontClip, words);
+    };
+    painter.save();
+    painter.setFont(font);
+    double top = plot.area.top() + edge;
+    for (std::size_t i = 0; i < scene.under.size(); ++i) {
+        const Laid& laid = scene.under[i];
+        const auto theirs = laid.trace->momentOf(scene.from);
+        if (!theirs)
+            continue;
+        const std::int64_t shift = (*mine - *theirs).count() / plot.time.column.count();
+        const QString number = QString::number(i + 1);
+        const double share = static_cast<double>(i + 1) / static_cast<double>(scene.under.size() + 1);
+        if (const auto at = placeOnCurve(laid.trace->rise(), plot, shift, share)) {
+            const double wide = metrics.horizontalAdvance(number) + 2 * edge;
+            const QRectF place{at->x() - wide / 2, at->y() - high / 2, wide, high};
+            plate(place, number);
+            painter.setPen(QPen{inks.line, 1});
+            painter.drawRect(place);
+        }
+        const QString words = number + QStringLiteral("  ") + laid.name;
+        plate({plot.area.left() + edge, top, metrics.horizontalAdvance(words) + 2 * edge, high}, words);
+        top += high;
+    }
+    painter.restore();
+}
+
 void diamond(QPainter& painter, QPointF at, double size, const QBrush& brush) {
     painter.setBrush(brush);
     painter.drawPolygon(
@@ -267,6 +326,7 @@ void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     nameTheBand(painter, scene, plot);
     drawSeries(painter, scene.trace.rise(), plot, scene.dress.inks().trace, std::max(1.5, scene.dress.px(0.55) * 1.0));
     drawMarks(painter, scene, plot);
+    nameUnder(painter, scene, plot);
     drawNow(painter, scene, plot);
     drawHead(painter, scene, plot);
     painter.restore();

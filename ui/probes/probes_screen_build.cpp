@@ -89,6 +89,9 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
         const QString words =
             QString::fromStdString(info.description.empty() ? info.device : info.description + ", " + info.device);
         Press* choose = press(words, {}, QStringLiteral("port_") + QString::fromStdString(info.device));
+        const PortRule* shown = setup_.rule();
+        choose->setCheckable(true);
+        choose->setChecked(shown && (shown->device == info.device || shown->device == info.best()));
         connect(choose, &Press::clicked, this, [this, info] {
             setup_.choose(info);
             changed();
@@ -107,10 +110,13 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
         Press* absent = press(
             tr("%1, %2 (in the file)").arg(QString::fromStdString(rule.name), QString::fromStdString(rule.device)), {},
             QStringLiteral("kept_%1").arg(i));
+        absent->setCheckable(true);
+        absent->setChecked(setup_.rule() == &rule);
         connect(absent, &Press::clicked, this, [this, i] {
             setup_.show(i);
             closePanel();
             refresh();
+            build(); // its mark moves
         });
         column->addWidget(absent);
     }
@@ -252,8 +258,8 @@ void ProbesScreen::refreshWiring() {
     framing_->say(framingWords(rule->parity, rule->stopBits), {});
     const auto seen = setup_.status() ? setup_.status()->encoding : std::nullopt;
     encoding_->say(rule->encoding ? encodingWord(*rule->encoding)
-                   : seen         ? tr("recognised: %1").arg(encodingWord(*seen))
-                                  : tr("to be recognised"),
+                   : seen         ? tr("kind of line: %1, found out").arg(encodingWord(*seen))
+                                  : tr("kind of line: finds out by itself"),
                    {});
     checksum_->say(rule->checksum ? tr("checksum demanded") : tr("checksum if there is one"), {});
     every_->say(tr("every %1 s").arg(QLocale{}.toString(rule->every)), {});

@@ -143,6 +143,9 @@ void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
     const auto found =
         std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
     table_->selectRow(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
+    // The newest night at once: an empty chart beside a chosen row says nothing.
+    if (!opened_ && !rows.empty())
+        emit openWanted(rows.front().shift);
     if (rows.empty())
         say(tr("No shift yet. The first fact of a boil begins one."));
 }

@@ -99,6 +99,14 @@ struct Screen : testing::Test {
     }
 };
 
+TEST_F(Screen, TheChosenPortIsMarked) {
+    const auto* port = find<Press>("port_" + cable.path());
+    ASSERT_TRUE(port);
+    EXPECT_TRUE(port->isChecked());
+    screen.open({}, {{.device = cable.path(), .stable = {}, .description = "box", .maker = {}, .serial = {}}});
+    EXPECT_FALSE(find<Press>("port_" + cable.path())->isChecked());
+}
+
 TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     const std::string line = "a=212.4 b=xx\r\n";
     ASSERT_TRUE(whileSending(line, [&] { return text("shown_0") == QStringLiteral("212.4"); }));
@@ -121,7 +129,7 @@ TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
 TEST_F(Screen, RawLinesShowWithTheirEncodingAndLeaveTheFieldsTheirRoom) {
     ASSERT_TRUE(whileSending("a=212.4 b=xx\r\n", [&] { return text("lines").count(u'\n') >= 3; }));
     EXPECT_TRUE(text("lines").endsWith(QStringLiteral("a=212.4 b=xx")));
-    EXPECT_EQ(find<Press>("encoding")->text(), QStringLiteral("recognised: pairs"));
+    EXPECT_EQ(find<Press>("encoding")->text(), QStringLiteral("kind of line: pairs, found out"));
     // Of long lines fewer are shown, and the newest always.
     const std::string lengthy = "a=212.4 b=xx " + std::string(150, 'c') + "=1\r\n";
     ASSERT_TRUE(whileSending(lengthy, [&] { return text("lines").contains(QStringLiteral("ccc")); }));

@@ -201,5 +201,21 @@ TEST_F(CorrectionByKeys, ATurnsTheMomentThatShiftsAreLaidOverFrom) {
     EXPECT_EQ(find<QLabel>("said")->text(), QStringLiteral("From fire lit."));
 }
 
+TEST(ReviewOpening, AsksForTheNewestNightAtOnceAndForNoOtherAfterwards) {
+    ReviewScreen screen;
+    std::vector<ShiftId> wanted;
+    QObject::connect(&screen, &ReviewScreen::openWanted, [&](ShiftId shift) {
+        wanted.push_back(shift);
+        screen.showShift(shift, Boil{}, QString{}, Units::us);
+    });
+    const ShiftId newest = *instantIn("2026-03-14T18:00:00Z"), older = *instantIn("2026-03-12T18:00:00Z");
+    screen.display({ReviewRow{.shift = newest, .cells = {QStringLiteral("new")}, .open = false},
+                    ReviewRow{.shift = older, .cells = {QStringLiteral("old")}, .open = false}},
+                   Units::us);
+    EXPECT_EQ(wanted, std::vector<ShiftId>{newest});
+    screen.display({ReviewRow{.shift = newest, .cells = {QStringLiteral("new")}, .open = true}}, Units::us);
+    EXPECT_EQ(wanted.size(), 1U);
+}
+
 } // namespace
 } // namespace panside
