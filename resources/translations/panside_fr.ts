@@ -1423,8 +1423,8 @@
         <translation>la sonde marque trop haut de</translation>
     </message>
     <message>
-        <source>known to within</source>
-        <translation>connu à</translation>
+        <source>that error is known to within</source>
+        <translation>cette erreur est connue à</translation>
     </message>
     <message>
         <source>learned; %1 until then</source>

@@ -154,7 +154,7 @@ std::optional<QPointF> placeOnCurve(const Thinned& series, const Plot& plot, std
     return QPointF{plot.time.xOfColumn(found->index + shift), plot.y(found->last)};
 }
 
-// Which curve is which night: a number on each, and their names in the corner.
+// Which curve is which night: a number on each, and their names at the left.
 void nameUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const auto mine = scene.trace.momentOf(scene.from);
     if (!mine)
@@ -171,7 +171,8 @@ void nameUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     };
     painter.save();
     painter.setFont(font);
-    double top = plot.area.top() + edge;
+    // Before the boil, under the marks and the band: there the chart is empty.
+    double top = plot.area.top() + plot.area.height() * 0.4;
     for (std::size_t i = 0; i < scene.under.size(); ++i) {
         const Laid& laid = scene.under[i];
         const auto theirs = laid.trace->momentOf(scene.from);

@@ -361,6 +361,13 @@ bool ReviewScreen::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void ReviewScreen::keyPressEvent(QKeyEvent* event) {
+    const bool upOrDown = event->key() == Qt::Key_Up || event->key() == Qt::Key_Down;
+    if (upOrDown && lower_->currentIndex() == 0 && !rows_.empty()) { // the list's, wherever the focus came to stand
+        const int last = static_cast<int>(rows_.size()) - 1;
+        table_->selectRow(std::clamp(table_->currentRow() + (event->key() == Qt::Key_Down ? 1 : -1), 0, last));
+        table_->setFocus();
+        return;
+    }
     if (!act(event->key()) && !chart_->press(*event))
         QWidget::keyPressEvent(event);
 }

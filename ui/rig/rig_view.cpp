@@ -7,42 +7,56 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <cmath>
+#include <fmt/format.h>
 
 namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Rig", text); }
 
-QString numberText(double si, Unit unit) {
-    QLocale locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return locale.toString(fromSi(si, unit), 'g', 6);
+bool isStep(Setting key) { return rowOf(key).dimension == Dimension::temperatureDifference; }
+
+// A step on the temperature scale is never shifted by 32.
+double shown(Setting key, double si, Unit unit) {
+    return isStep(key) ? si / differenceToSi(1, unit) : fromSi(si, unit);
 }
 
-QString withUnit(double si, Unit unit) { return numberText(si, unit) + QChar{0x00a0} + symbolOf(unit); }
+QString numberText(Setting key, double si, Unit unit) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    // As many digits as a person would write: 820 ft, 18 ft², 0.56 m², 66.9 °Brix.
+    const double value = shown(key, si, unit);
+    const double size = std::abs(value);
+    const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
+    const double power = std::pow(10.0, decimals);
+    return locale.toString(std::round(value * power) / power, 'g', 12);
+}
+
+QString withUnit(Setting key, double si, Unit unit) {
+    return numberText(key, si, unit) + QChar{0x00a0} + symbolOf(unit);
+}
 
 } // namespace
 
 QString settingUsual(Setting key, Units units) {
     switch (key) {
     case Setting::fire_interval:
-        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(480, Unit::min));
+        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 480, Unit::min));
     case Setting::burn_out:
-        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(2700, Unit::min));
+        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 2700, Unit::min));
     case Setting::filter_limit:
         return tr(QT_TRANSLATE_NOOP("Rig", "no alarm"));
     default:
         break;
     }
     const auto si = Settings{}.si(key);
-    return si ? tr(QT_TRANSLATE_NOOP("Rig", "usually %1")).arg(withUnit(*si, settingUnit(key, units)))
+    return si ? tr(QT_TRANSLATE_NOOP("Rig", "usually %1")).arg(withUnit(key, *si, settingUnit(key, units)))
               : tr(QT_TRANSLATE_NOOP("Rig", "unknown"));
 }
 
 Unit settingUnit(Setting key, Units units) {
-    // A barometer's error is too small for inches of mercury; the filter's gauge is in psi.
-    if (key == Setting::pressure_offset)
-        return Unit::hPa;
+    // The filter's gauge is in psi, the barometer in inches of mercury.
     if (key == Setting::filter_limit && units == Units::us)
         return Unit::psi;
     const Dimension dimension = rowOf(key).dimension;
@@ -50,8 +64,6 @@ Unit settingUnit(Setting key, Units units) {
         return units == Units::us ? Unit::ft : Unit::m;
     if (dimension == Dimension::time)
         return Unit::min;
-    if (dimension == Dimension::temperatureDifference)
-        return Unit::K;
     return unitOf(dimension, units);
 }
 
@@ -67,7 +79,7 @@ std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) 
         if (const auto* set = std::get_if<Set>(&entry.fact.what))
             for (RigRow& row : rows)
                 if (row.key == set->key)
-                    row.answer = numberText(set->si, row.unit);
+                    row.answer = numberText(row.key, set->si, row.unit);
     return rows;
 }
 
@@ -75,7 +87,18 @@ std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed,
     QString number = typed.trimmed();
     number.replace(u',', u'.').replace(u'\u2212', u'-');
     const std::string key{rowOf(row.key).name};
-    auto made = factOf({}, "set", number.toStdString(), nameOf(row.unit), "key=" + key, now);
+    std::string written = number.toStdString();
+    Unit unit = row.unit;
+    // The log has these in one unit only.
+    const bool mercury = row.key == Setting::pressure_offset && unit == Unit::inHg;
+    if (const auto value = numberIn(written); value && (isStep(row.key) || mercury)) {
+        unit = mercury ? Unit::kPa : Unit::K;
+        written =
+            fmt::format("{:.6g}", mercury ? fromSi(toSi(*value, Unit::inHg), unit) : differenceToSi(*value, row.unit));
+    }
+    if (isStep(row.key))
+        unit = Unit::K;
+    auto made = factOf({}, "set", written, nameOf(unit), "key=" + key, now);
     if (const auto* fault = std::get_if<Fault>(&made))
         return faultWords(*fault, row.label);
     return std::get<Fact>(std::move(made));

@@ -40,7 +40,7 @@ QString settingName(Setting key) {
     case Setting::probe_offset:
         return tr(QT_TRANSLATE_NOOP("Rig", "pan probe reads too high by"));
     case Setting::probe_offset_sd:
-        return tr(QT_TRANSLATE_NOOP("Rig", "known to within"));
+        return tr(QT_TRANSLATE_NOOP("Rig", "that error is known to within"));
     }
     return {};
 }

@@ -44,7 +44,31 @@ TEST(RigView, EverySettingHasWordsAndAUnitItsRowTakes) {
     for (const Units units : {Units::us, Units::metric})
         for (const RigRow& row : rigRows({}, units)) {
             EXPECT_FALSE(row.label.isEmpty());
-            EXPECT_TRUE(takesUnit(row.key, row.unit)) << row.label.toStdString();
+            // Errors are kept in the one unit that the log has for them, whatever the person reads: see below.
+            if (row.key < Setting::pressure_offset) {
+                EXPECT_TRUE(takesUnit(row.key, row.unit)) << row.label.toStdString();
+            }
+        }
+}
+
+TEST(Rig, ErrorsAreInThePersonsUnitsAndKeptAsTheLogHasThem) {
+    // A step of 0.9 °F is 0.5 K; 1 inHg is 3386.389 Pa (NIST SP 811, appendix B).
+    for (const RigRow& row : rigRows({}, Units::us)) {
+        if (row.key == Setting::probe_offset) {
+            EXPECT_EQ(row.unit, Unit::degF);
+            EXPECT_NEAR(std::get<Set>(std::get<Fact>(settingFact(row, QStringLiteral("0.9"), rigNow)).what).si, 0.5,
+                        1e-6);
+        }
+        if (row.key == Setting::pressure_offset) {
+            EXPECT_EQ(row.unit, Unit::inHg);
+            EXPECT_NEAR(std::get<Set>(std::get<Fact>(settingFact(row, QStringLiteral("0.03"), rigNow)).what).si, 101.59,
+                        0.01);
+        }
+    }
+    const std::vector<Boil::Entry> facts{{1, {.at = rigNow, .what = Set{Setting::probe_offset, 0.5, Unit::K}}}};
+    for (const RigRow& row : rigRows(facts, Units::us))
+        if (row.key == Setting::probe_offset) {
+            EXPECT_EQ(row.answer, QStringLiteral("0.9"));
         }
 }
 
