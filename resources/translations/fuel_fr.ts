@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>fire every %1</source>
-        <translation>charger toutes les %1</translation>
+        <translation>mettre du bois toutes les %1</translation>
     </message>
     <message>
         <source>boil sags at %1 after loading; call moved to %2</source>

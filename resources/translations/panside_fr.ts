@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>Fired</source>
-        <translation>Chargé</translation>
+        <translation>Bois mis</translation>
     </message>
     <message>
         <source>a load of wood went in</source>
@@ -304,7 +304,7 @@
     </message>
     <message>
         <source>firing overdue</source>
-        <translation>charge en retard</translation>
+        <translation>charge de bois en retard</translation>
     </message>
     <message>
         <source>sap low</source>
@@ -384,7 +384,7 @@
     </message>
     <message>
         <source>shut the draught, look at roof jack and rafters, do not fire</source>
-        <translation>fermer le tirage, voir le collet du toit et les chevrons, ne pas charger</translation>
+        <translation>fermer le tirage, voir le collet du toit et les chevrons, ne pas mettre de bois</translation>
     </message>
     <message>
         <source>stop the pump, let the pressure off before you open the press</source>
@@ -408,7 +408,7 @@
     </message>
     <message>
         <source>fire, gloves on, or press Fired if it is done</source>
-        <translation>charger, gants mis, ou appuyer sur Chargé si c'est fait</translation>
+        <translation>mettre du bois, gants mis, ou appuyer sur Bois mis si c'est fait</translation>
     </message>
     <message>
         <source>bring sap, or stop firing while it still covers the pans</source>
@@ -506,7 +506,7 @@
     </message>
     <message>
         <source>reads %1, open at %2</source>
-        <translation>marque %1, couler à %2</translation>
+        <translation>la sonde lit %1, couler à %2</translation>
     </message>
     <message>
         <source>about %1</source>
@@ -692,11 +692,11 @@
     </message>
     <message>
         <source>fired, noticed from the stack</source>
-        <translation>chargé, vu à la cheminée</translation>
+        <translation>bois mis, vu à la cheminée</translation>
     </message>
     <message>
         <source>fired</source>
-        <translation>chargé</translation>
+        <translation>bois mis</translation>
     </message>
     <message>
         <source>draw closed</source>
@@ -966,7 +966,7 @@
     <name>FireCard</name>
     <message>
         <source>THE FIRE GOES DOWN: FIRE NOW, LATE BY</source>
-        <translation>LE FEU BAISSE : CHAUFFEZ, EN RETARD DE</translation>
+        <translation>LE FEU BAISSE : METTEZ DU BOIS, RETARD</translation>
     </message>
     <message>
         <source>%1 overdue too</source>
@@ -978,7 +978,7 @@
     </message>
     <message numerus="yes">
         <source>%n loads</source>
-        <translation><numerusform>%n charge</numerusform><numerusform>%n charges</numerusform></translation>
+        <translation><numerusform>%n charge de bois</numerusform><numerusform>%n charges de bois</numerusform></translation>
     </message>
     <message>
         <source>turn: %1</source>
@@ -994,7 +994,7 @@
     </message>
     <message>
         <source>one load</source>
-        <translation>une charge</translation>
+        <translation>une charge de bois</translation>
     </message>
     <message>
         <source>the last %1 ago</source>
@@ -1002,7 +1002,7 @@
     </message>
     <message>
         <source>TO THE NEXT FIRING</source>
-        <translation>AVANT LA PROCHAINE CHARGE</translation>
+        <translation>AVANT LA PROCHAINE CHARGE DE BOIS</translation>
     </message>
     <message>
         <source>firing stopped</source>
@@ -1014,14 +1014,14 @@
     </message>
     <message>
         <source>FIRE NOW, OVERDUE BY</source>
-        <translation>CHARGEZ, EN RETARD DE</translation>
+        <translation>METTEZ DU BOIS, EN RETARD DE</translation>
     </message>
 </context>
 <context>
     <name>LastLoadCard</name>
     <message>
         <source>sap for %1</source>
-        <translation>eau pour %1</translation>
+        <translation>eau d'érable pour %1</translation>
     </message>
     <message>
         <source>boils off %1</source>
@@ -1041,7 +1041,7 @@
     </message>
     <message>
         <source>TO THE LAST LOAD</source>
-        <translation>AVANT LA DERNIÈRE CHARGE</translation>
+        <translation>AVANT LA DERNIÈRE CHARGE DE BOIS</translation>
     </message>
     <message>
         <source>FIRING STOPPED, WATCH THE PANS</source>
@@ -1404,7 +1404,7 @@
     </message>
     <message>
         <source>fire every</source>
-        <translation>charger toutes les</translation>
+        <translation>mettre du bois toutes les</translation>
     </message>
     <message>
         <source>fire burns out in</source>

@@ -204,7 +204,7 @@
     </message>
     <message>
         <source>last fired %1</source>
-        <translation>dernière charge %1</translation>
+        <translation>dernière charge de bois %1</translation>
     </message>
     <message>
         <source>next in %1</source>
@@ -403,7 +403,7 @@
     </message>
     <message>
         <source>fired</source>
-        <translation>chargé</translation>
+        <translation>bois mis</translation>
     </message>
     <message>
         <source>draw opened</source>

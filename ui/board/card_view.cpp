@@ -23,7 +23,7 @@ QString endOf(Duration end, Duration larger) {
 }
 
 // Without the gap of a unit that is not there.
-QString closed(const QString& words) {
+QString withoutGap(const QString& words) {
     return QString{words}.replace(QStringLiteral("\u00a0 "), QStringLiteral(" ")).trimmed();
 }
 
@@ -50,11 +50,11 @@ QString rangeText(const Range& range) {
     const Duration larger = range.p90.value_or(range.p50);
     const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
     if (!range.p90)
-        return closed(tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit));
+        return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit));
     const QString high = endOf(*range.p90, larger);
     if (low == high)
-        return closed(tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit));
-    return closed(tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit));
+        return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit));
+    return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit));
 }
 
 QString CardView::spoken() const {

@@ -46,7 +46,7 @@ QString rhythm(const Picture& picture) {
 }
 
 // A quarter of the rhythm late, and half of it: by then the fire is well down (common practice, no source).
-int insistence(const Picture& picture) {
+int insistenceOf(const Picture& picture) {
     const double late = -picture.fireDue->count() / std::max(60.0, picture.fireInterval.count());
     return late < 0.25 ? 0 : late < 0.5 ? 1 : 2;
 }
@@ -76,7 +76,7 @@ CardView fireCard(const Picture& picture, Units units) {
             view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
                                              : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));
     } else if (picture.fireDue->count() < 0) {
-        view.insistence = insistence(picture);
+        view.insistence = insistenceOf(picture);
         view.title = view.insistence < 2 ? tr(QT_TRANSLATE_NOOP("FireCard", "FIRE NOW, OVERDUE BY"))
                                          : tr(QT_TRANSLATE_NOOP("FireCard", "THE FIRE GOES DOWN: FIRE NOW, LATE BY"));
         view.chief = countdownPieces(Duration{std::ceil(-picture.fireDue->count())}, true);

@@ -18,7 +18,7 @@ QString tr(const char* text) { return QCoreApplication::translate("Rig", text); 
 bool isStep(Setting key) { return rowOf(key).dimension == Dimension::temperatureDifference; }
 
 // A step on the temperature scale is never shifted by 32.
-double shown(Setting key, double si, Unit unit) {
+double valueIn(Setting key, double si, Unit unit) {
     return isStep(key) ? si / differenceToSi(1, unit) : fromSi(si, unit);
 }
 
@@ -26,7 +26,7 @@ QString numberText(Setting key, double si, Unit unit) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     // As many digits as a person would write: 820 ft, 18 ft², 0.56 m², 66.9 °Brix.
-    const double value = shown(key, si, unit);
+    const double value = valueIn(key, si, unit);
     const double size = std::abs(value);
     const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
     const double power = std::pow(10.0, decimals);
