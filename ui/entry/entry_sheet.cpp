@@ -24,7 +24,7 @@ EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
     setObjectName(QStringLiteral("entrySheet"));
     setAutoFillBackground(true);
     setFrameShape(QFrame::Box);
-    setFocusPolicy(Qt::StrongFocus);
+    // No focus of its own: a key of the pad that is pressed would hand it over, and the digits leave their field.
     new QVBoxLayout{this};
     layout()->setContentsMargins(0, 0, 0, 0);
     hide();
@@ -57,6 +57,7 @@ void EntrySheet::build() {
         inside_->deleteLater();
     }
     lines_.clear();
+    typing_ = nullptr;
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
@@ -258,7 +259,8 @@ QWidget* EntrySheet::pad() {
 void EntrySheet::typeInto(const QString& text) {
     auto* line = qobject_cast<QLineEdit*>(focusWidget());
     if (!line)
-        line = lines_.empty() ? nullptr : lines_.front();
+        line = typing_ ? typing_ : lines_.empty() ? nullptr : lines_.front();
+    typing_ = line;
     if (line)
         Pad::type(*line, text);
 }
@@ -298,9 +300,15 @@ void EntrySheet::putForward(const EntryProblem& problem) {
     adjustSize();
     if (const auto* room = parentWidget())
         move(x(), std::max(0, std::min(y(), room->height() - height())));
+    focusOn(problem.field);
+}
+
+void EntrySheet::focusOn(const QString& field) {
     for (QLineEdit* line : lines_)
-        if (line->objectName() == problem.field)
+        if (line->objectName() == field) {
+            typing_ = line;
             line->setFocus();
+        }
 }
 
 void EntrySheet::keep() {
@@ -382,7 +390,11 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
 bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress && watched != keep_)
         return choosesKind(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
-    return (watched == keep_ && event->type() == QEvent::MouseButtonDblClick) || QFrame::eventFilter(watched, event);
+    if (watched != keep_ || event->type() != QEvent::MouseButtonDblClick)
+        return QFrame::eventFilter(watched, event);
+    if (asked_)
+        focusOn(askedFirst(form_).value_or(EntryProblem{}).field); // a press takes the focus along
+    return true;
 }
 
 } // namespace panside

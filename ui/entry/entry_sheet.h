@@ -51,6 +51,7 @@ private:
     void askSeaLevel(const SeaLevelQuestion& question);
     void withdrawSeaLevel();
     void hand(const std::vector<Fact>& facts);
+    void focusOn(const QString& field);
     void leave();
     void stepEarlier(Duration by);
     void unitOfReading(const QString& reading);
@@ -67,6 +68,7 @@ private:
     Press* reported_ = nullptr; // it is a weather report's
     bool asked_ = false;        // what is missing was asked for: keeping it now leaves it out
     std::vector<QLineEdit*> lines_;
+    QLineEdit* typing_ = nullptr; // where the pad typed last
 };
 
 } // namespace panside

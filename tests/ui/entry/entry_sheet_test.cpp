@@ -60,6 +60,15 @@ TEST_F(Sheet, ThePadOnTheScreenTypesForAGlove) {
     EXPECT_NEAR(std::get<SapIn>(kept[0].what).volume.value.gallon(), 400, 1e-9);
 }
 
+// The pad's keys once took the focus to the sheet, and each digit went to the first field.
+TEST_F(Sheet, ThePadTypesIntoTheFieldThatNextChose) {
+    open(Action::densityCheck);
+    for (const char* face : {"6", "6", "next", "9", "7"})
+        QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_") + QLatin1String(face)), Qt::LeftButton);
+    EXPECT_EQ(sheet.findChild<QLineEdit*>(QStringLiteral("reading"))->text(), QStringLiteral("66"));
+    EXPECT_EQ(sheet.findChild<QLineEdit*>(QStringLiteral("cup"))->text(), QStringLiteral("97"));
+}
+
 TEST_F(Sheet, EscapeLeavesAndWritesNothing) {
     open(Action::note);
     QTest::keyClicks(sheet.focusWidget(), QStringLiteral("foam"));
@@ -139,7 +148,7 @@ TEST_F(Sheet, AGloveIsAskedAsWellAndATapThatBouncesIsNoAnswer) {
     for (const char* face : {"9", "9"}) // they go to the cup
         QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pad_") + QLatin1String(face)), Qt::LeftButton);
     QTest::mouseClick(keep, Qt::LeftButton);
-    ASSERT_EQ(kept.size(), 1U);
+    ASSERT_EQ(kept.size(), 1U) << problem().toStdString();
     EXPECT_NEAR(std::get<DensityCheck>(kept[0].what).cup->value.fahrenheit(), 99, 1e-9);
 }
 
