@@ -10,7 +10,6 @@
 namespace panside {
 namespace {
 
-constexpr double glassBrix = 0.15;         // always there, in MarkBelief
 constexpr double readingBrix = 0.12;       // the eye at the line, from one check to the next
 constexpr double carelessBrix = 0.4;       // nobody noted the cup's temperature
 constexpr double refractometerBrix = 0.25; // a hot, cloudy drop on the prism

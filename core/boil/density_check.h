@@ -6,6 +6,9 @@
 
 namespace panside {
 
+// Brix, one standard deviation: what one hydrometer is off by in every check; MarkBelief learns it apart.
+inline constexpr double glassBrix = 0.15;
+
 struct CheckedSugar {
     Brix sugar;
     Brix scatter; // standard deviation from one check to the next, beside what the glass is always off by

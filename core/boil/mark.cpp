@@ -1,6 +1,5 @@
 #include "core/boil/mark.h"
 
-#include "core/boil/density_check.h"
 #include "core/boil/square.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
@@ -36,6 +35,15 @@ double slopeAt(Brix sugar, Pressure pressure) {
     const auto over = boilingRise(sugar + Brix::degrees(0.5), pressure);
     const auto under = boilingRise(sugar - Brix::degrees(0.5), pressure);
     return over && under ? (*over - *under).kelvin() : 0.23;
+}
+
+CheckWeight weighed(const Settings& settings, double brix, double error) {
+    if (brix < settings.legalMinimum().degrees() - error)
+        return CheckWeight::underLegal;
+    if (brix > settings.tooHeavy().degrees() + error)
+        return CheckWeight::tooHeavy;
+    const double over = brix - settings.targetDensity().degrees();
+    return over < -error ? CheckWeight::light : over > error ? CheckWeight::heavy : CheckWeight::right;
 }
 
 } // namespace
@@ -129,35 +137,42 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
 void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
     if (entersTwice(check, at))
         return;
-    const auto water = state.weather.boiling(at);
     const auto sugar = sugarOf(check, state.settings.targetDensity());
-    if (!sugar) {
-        ++questioned_;
-        return;
+    came_ = CheckPicture{.at = at, .fate = CheckFate::unreadable};
+    if (sugar) {
+        const double before = belief_.offset(onWaterCheck_);
+        came_->sugar = sugar->sugar;
+        came_->error = Brix::degrees(std::hypot(glassBrix, sugar->scatter.degrees()));
+        came_->weight = weighed(state.settings, sugar->sugar.degrees(), came_->error.degrees());
+        came_->fate = learn(state, check, *sugar, at);
+        came_->moved = TemperatureDifference::kelvin(belief_.offset(onWaterCheck_) - before);
     }
+    if (came_->fate == CheckFate::unreadable || came_->fate == CheckFate::doubted)
+        ++questioned_;
+}
+
+CheckFate Mark::learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at) {
+    const auto water = state.weather.boiling(at);
     const Instant taken = std::min(at, check.drawn.value_or(at));
     if (!water)
-        return;
+        return CheckFate::unplaced;
     const auto read = readAt(state, taken, water->forModel);
     if (!read)
-        return;
-    const auto rise = boilingRise(sugar->sugar, water->forModel);
-    if (!rise) {
-        ++questioned_;
-        return;
-    }
+        return CheckFate::unplaced;
+    const auto rise = boilingRise(sugar.sugar, water->forModel);
+    if (!rise)
+        return CheckFate::unreadable;
     const double seen = read->kelvin - rise->kelvin();
     const double lag = trace_.moved(taken) * dipSeconds / 60 + (check.drawn ? 0 : 0.5 * trace_.moved(at));
     double variance =
-        square(sugar->scatter.degrees() * slopeAt(sugar->sugar, water->forModel)) + square(lag) + square(read->sd);
+        square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(lag) + square(read->sd);
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > outlier) {
         // A second one that says the same is no slip: then the belief was wrong.
         if (!doubted_ || std::abs(*doubted_ - seen) > same) {
             doubted_ = seen;
-            ++questioned_;
-            return;
+            return CheckFate::doubted;
         }
         belief_.doubt();
     } else if (surprise > far) {
@@ -169,6 +184,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         creep_.take(seen);
     ++checks_;
     learntAt_ = at;
+    return CheckFate::learnt;
 }
 
 TemperatureDifference Mark::offsetSd(Instant now) const {
@@ -190,6 +206,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     picture.checks = checks_;
     picture.questionedChecks = questioned_;
     picture.lastCheck = learntAt_;
+    picture.check = came_;
     picture.markCrept = creep_.crept();
     const auto water = state.weather.boiling(now);
     if (!water) {

@@ -1,4 +1,5 @@
 #pragma once
+#include "core/boil/density_check.h"
 #include "core/boil/fact.h"
 #include "core/boil/mark_belief.h"
 #include "core/boil/mark_creep.h"
@@ -15,7 +16,7 @@ class Mark {
 public:
     void take(const State& state, const Fact& fact);
     // probeOffset, rise, targetRise, legalRise, heavyRise, target, targetUncertainty and what one more check would make
-    // of it, brix, checks, questionedChecks, lastCheck
+    // of it, brix, checks, questionedChecks, lastCheck, check
     void show(const State& state, Instant now, Picture& picture) const;
 
     TemperatureDifference offset(Instant) const { return TemperatureDifference::kelvin(belief_.offset(onWaterCheck_)); }
@@ -27,6 +28,7 @@ private:
     };
     std::optional<Read> readAt(const State& state, Instant taken, Pressure pressure) const;
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
+    CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     bool entersTwice(const DensityCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
@@ -37,6 +39,7 @@ private:
     MarkCreep creep_;
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
     std::optional<DensityCheck> last_;
+    std::optional<CheckPicture> came_; // to what
     std::optional<Instant> lastAt_, learntAt_;
     int checks_ = 0, questioned_ = 0;
     std::optional<Instant> lastAged_, creptAt_;

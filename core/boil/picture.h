@@ -190,6 +190,30 @@ struct SapPicture {
     bool operator==(const SapPicture&) const = default;
 };
 
+// What the last density check came to.
+enum class CheckWeight : std::uint8_t {
+    underLegal, // by more than the check may err
+    light,      // under the density wanted by more than the check may err
+    right,      // as far as this check can tell
+    heavy,
+    tooHeavy // over the house's limit by more than the check may err
+};
+enum class CheckFate : std::uint8_t {
+    learnt,    // the mark rests on it too
+    doubted,   // far off what is believed: kept, and the mark did not move; a second one that says the same moves it
+    unplaced,  // no pan reading, or no boiling point of water, to hold it against
+    unreadable // no sugar stands at such a figure: mistyped, or the wrong unit
+};
+struct CheckPicture {
+    Instant at{};
+    std::optional<Brix> sugar = {}; // of the syrup, the cup's heat taken out; none if unreadable
+    Brix error{};                   // one standard deviation, the glass's own error within it
+    CheckWeight weight = CheckWeight::right;
+    CheckFate fate = CheckFate::learnt;
+    TemperatureDifference moved{}; // the mark, by this check
+    bool operator==(const CheckPicture&) const = default;
+};
+
 struct Picture {
     Instant at{};
 
@@ -207,6 +231,7 @@ struct Picture {
     int checks = 0;           // density checks the mark rests on
     int questionedChecks = 0; // those that could not be believed; kept, but the mark does not rest on them
     std::optional<Instant> lastCheck;
+    std::optional<CheckPicture> check;              // the last one told, whatever became of it
     std::optional<TemperatureDifference> markCrept; // since this pan's first checks, where that is no scatter: niter?
 
     std::optional<Range> drawEta, closeEta;

@@ -2,6 +2,57 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr">
 <context>
+    <name>CheckWords</name>
+    <message>
+        <source>too light to sell</source>
+        <translation>trop léger pour la vente</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>léger</translation>
+    </message>
+    <message>
+        <source>heavy</source>
+        <translation>lourd</translation>
+    </message>
+    <message>
+        <source>too heavy, it may crystallise</source>
+        <translation>trop lourd, il peut cristalliser</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>à point</translation>
+    </message>
+    <message>
+        <source>Far off: kept, the target stays. Check once more.</source>
+        <translation>Bien loin : gardée, la cible reste. Mesurez encore une fois.</translation>
+    </message>
+    <message>
+        <source>Kept; no reading to hold it against.</source>
+        <translation>Gardée ; aucune lecture à lui comparer.</translation>
+    </message>
+    <message>
+        <source>Open at %1, as before.</source>
+        <translation>Ouvrir à %1, comme avant.</translation>
+    </message>
+    <message>
+        <source>Open at %1 now, %2 higher.</source>
+        <translation>Ouvrir à %1, soit %2 de plus.</translation>
+    </message>
+    <message>
+        <source>Open at %1 now, %2 lower.</source>
+        <translation>Ouvrir à %1, soit %2 de moins.</translation>
+    </message>
+    <message>
+        <source>That check can be no syrup: unit, or a slip? Kept; correct it.</source>
+        <translation>Cette mesure ne peut être du sirop : l'unité, une faute ? Gardée ; corrigez-la.</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1 : %2. %3</translation>
+    </message>
+</context>
+<context>
     <name>Actions</name>
     <message>
         <source>Hand over</source>

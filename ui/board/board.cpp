@@ -76,7 +76,7 @@ void Board::display(const Picture& picture) {
 }
 
 void Board::refresh(const Picture& picture) {
-    const SentenceView said = sentence(picture);
+    const SentenceView said = sentence(picture, units_);
     const std::array<CardView, 3> views{drawCard(picture, units_), fireCard(picture, units_),
                                         lastLoadCard(picture, units_)};
     const bool sameBand = said.first == bar_->view().first && said.others == bar_->view().others;

@@ -1,6 +1,7 @@
 #include "ui/board/sentence.h"
 
 #include "ui/words/alarm_words.h"
+#include "ui/words/check_words.h"
 #include "ui/words/reading_words.h"
 #include "ui/words/sap_words.h"
 
@@ -40,7 +41,7 @@ Tone toneOf(Priority priority) {
     return Tone::low;
 }
 
-QString othersLine(const Picture& picture, const AlarmPicture* shown) {
+QString othersLine(const Picture& picture, const AlarmPicture* shown, Units units) {
     QStringList standing, shelved;
     for (const AlarmPicture& alarm : picture.alarms) {
         // One that is over is asked for when its turn comes; beside what stands it would read as if it stood.
@@ -53,10 +54,14 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown) {
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "also: %1")).arg(standing.join(QStringLiteral(", ")));
     if (!shelved.isEmpty())
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "shelved: %1")).arg(shelved.join(QStringLiteral(", ")));
+    if (const QString checked = checkWords(picture, units); shown && !checked.isEmpty())
+        parts << checked;
     return parts.join(QStringLiteral(" · "));
 }
 
-QString calmLine(const Picture& picture) {
+QString calmLine(const Picture& picture, Units units) {
+    if (QString checked = checkWords(picture, units); !checked.isEmpty())
+        return checked;
     if (QString full = tankFullWords(picture.store); !full.isEmpty())
         return full;
     if (picture.endedAt)
@@ -91,12 +96,12 @@ const AlarmPicture* shownAlarm(const Picture& picture) {
     return shown;
 }
 
-SentenceView sentence(const Picture& picture) {
+SentenceView sentence(const Picture& picture, Units units) {
     SentenceView view;
     const AlarmPicture* shown = shownAlarm(picture);
-    view.others = othersLine(picture, shown);
+    view.others = othersLine(picture, shown, units);
     if (!shown) {
-        view.wrong = calmLine(picture);
+        view.wrong = calmLine(picture, units);
         return view;
     }
     view.tone = toneOf(shown->priority);

@@ -2,6 +2,7 @@
 // The one sentence over the board: what is wrong and what to do first; on a calm boil a calm line.
 #include "core/boil/picture.h"
 #include "ui/board/card_view.h"
+#include "ui/look/units.h"
 
 #include <QString>
 
@@ -19,7 +20,7 @@ struct SentenceView {
     bool operator==(const SentenceView&) const = default;
 };
 
-SentenceView sentence(const Picture& picture);
+SentenceView sentence(const Picture& picture, Units units);
 // The alarm the bar shows: not yet seen before seen, then by priority, then the oldest.
 const AlarmPicture* shownAlarm(const Picture& picture);
 

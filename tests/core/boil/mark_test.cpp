@@ -51,6 +51,41 @@ TEST(Mark, IsWithinATenthAfterThreeChecksOnAProbeHalfAKelvinOff) {
     EXPECT_GT(picture.targetUncertainty.value().kelvin(), 0.034);
 }
 
+TEST(Mark, SaysWhatACheckCameTo) {
+    // Half a kelvin off: the reading of syrup is 104.30, and a cup of 66.9 brix says so.
+    Rows rows = standing(waterAt100kPa + riseOfSyrup + 0.5);
+    EXPECT_FALSE(rows.at(300).check);
+    const double before = rows.at(590).target->celsius();
+    rows.add(600, "density_check,66.9,brix," + coldCup);
+    const Picture right = rows.at(640);
+    ASSERT_TRUE(right.check && right.check->sugar);
+    EXPECT_NEAR(right.check->sugar->degrees(), 66.9, 0.01);
+    EXPECT_EQ(right.check->weight, CheckWeight::right);
+    EXPECT_EQ(right.check->fate, CheckFate::learnt);
+    EXPECT_NEAR(right.check->moved.kelvin(), right.target->celsius() - before, 1e-6);
+    EXPECT_GT(right.check->moved.kelvin(), 0.3);
+    // A cup that nobody believes: kept, and the mark stands where it stood.
+    rows.add(700, "density_check,60,brix," + coldCup);
+    const Picture doubted = rows.at(740);
+    EXPECT_EQ(doubted.check->fate, CheckFate::doubted);
+    EXPECT_EQ(doubted.check->weight, CheckWeight::underLegal);
+    EXPECT_EQ(doubted.check->moved.kelvin(), 0);
+    rows.add(800, "density_check,66.2,brix," + coldCup);
+    EXPECT_EQ(rows.at(840).check->weight, CheckWeight::light);
+    rows.add(900, "density_check,80,brix,temp=98degC;cal=60degF");
+    EXPECT_EQ(rows.at(940).check->fate, CheckFate::unreadable);
+    EXPECT_FALSE(rows.at(940).check->sugar);
+}
+
+TEST(Mark, ACheckBeforeAnyReadingHasNothingToBeHeldAgainst) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(60, "density_check,70,brix," + coldCup);
+    const Picture picture = rows.at(70);
+    EXPECT_EQ(picture.check.value().fate, CheckFate::unplaced);
+    EXPECT_EQ(picture.check->weight, CheckWeight::tooHeavy);
+    EXPECT_EQ(picture.checks, 0);
+}
+
 TEST(Mark, OneMoreCheckIsWorthLessTheMoreThereWere) {
     Rows rows = standing(104);
     const Picture before = rows.at(1200);

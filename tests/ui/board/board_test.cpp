@@ -169,7 +169,7 @@ TEST(FireCard, SaysForAWhileWhyTheCallWasMoved) {
 }
 
 TEST(Sentence, IsCalmOnACalmBoil) {
-    const SentenceView view = sentence(scenes::calm());
+    const SentenceView view = sentence(scenes::calm(), Units::metric);
     EXPECT_EQ(view.tone, Tone::calm);
     EXPECT_FALSE(view.flashing);
     EXPECT_TRUE(view.first.isEmpty());
@@ -178,29 +178,53 @@ TEST(Sentence, IsCalmOnACalmBoil) {
 TEST(Sentence, AsksAboutNiterWhereTheMarkHasCreptUp) {
     Picture picture = scenes::calm();
     picture.markCrept = TemperatureDifference::kelvin(0.4);
-    EXPECT_EQ(sentence(picture).wrong, "The target has crept up: niter? Look at the pan.");
-    EXPECT_EQ(sentence(picture).tone, Tone::calm);
+    EXPECT_EQ(sentence(picture, Units::metric).wrong, "The target has crept up: niter? Look at the pan.");
+    EXPECT_EQ(sentence(picture, Units::metric).tone, Tone::calm);
     picture = scenes::scorching();
     picture.markCrept = TemperatureDifference::kelvin(0.4);
-    EXPECT_EQ(sentence(picture).tone, Tone::high); // an alarm comes first
+    EXPECT_EQ(sentence(picture, Units::metric).tone, Tone::high); // an alarm comes first
 }
 
 TEST(SituationTank, ATankThatIsNearlyFullIsSaidWhenNothingIsWrong) {
     Picture picture;
     picture.store.fullIn = Duration{25 * 60};
-    EXPECT_TRUE(sentence(picture).wrong.startsWith("The feed tank is full in 25"));
+    EXPECT_TRUE(sentence(picture, Units::metric).wrong.startsWith("The feed tank is full in 25"));
     picture.store.fullIn = Duration{0};
-    EXPECT_EQ(sentence(picture).wrong, "The feed tank is full: look that it does not run over.");
+    EXPECT_EQ(sentence(picture, Units::metric).wrong, "The feed tank is full: look that it does not run over.");
     picture.store.fullIn = Duration{5 * 3600};
-    EXPECT_EQ(sentence(picture).wrong, "Nothing is lit. Cover the pans before the fire.");
+    EXPECT_EQ(sentence(picture, Units::metric).wrong, "Nothing is lit. Cover the pans before the fire.");
     picture.alarms.push_back(
         {.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}});
     picture.store.fullIn = Duration{0};
-    EXPECT_FALSE(sentence(picture).wrong.startsWith("The feed tank"));
+    EXPECT_FALSE(sentence(picture, Units::metric).wrong.startsWith("The feed tank"));
+}
+
+TEST(Sentence, SaysWhatACheckCameToForSomeMinutes) {
+    Picture picture = scenes::calm();
+    picture.target = Temperature::celsius(104.3);
+    picture.check = CheckPicture{.at = picture.at - std::chrono::seconds{60},
+                                 .sugar = Brix::degrees(66.9),
+                                 .error = Brix::degrees(0.2),
+                                 .moved = TemperatureDifference::kelvin(0.12)};
+    EXPECT_EQ(sentence(picture, Units::metric).wrong,
+              QString::fromUtf8("66.9\u00a0°Brix: right. Open at 104.3\u00a0°C now, 0.1\u00a0°C higher."));
+    picture.check->moved = TemperatureDifference::kelvin(-0.02);
+    picture.check->weight = CheckWeight::light;
+    EXPECT_EQ(sentence(picture, Units::metric).wrong,
+              QString::fromUtf8("66.9\u00a0°Brix: light. Open at 104.3\u00a0°C, as before."));
+    picture.check->fate = CheckFate::doubted;
+    EXPECT_TRUE(sentence(picture, Units::metric).wrong.endsWith(QStringLiteral("Check once more.")));
+    picture.check->at = picture.at - std::chrono::seconds{300};
+    EXPECT_EQ(sentence(picture, Units::metric).wrong, sentence(scenes::calm(), Units::metric).wrong);
+    // What is wrong comes first, and the check beside it.
+    Picture wrong = scenes::scorching();
+    wrong.check = CheckPicture{.at = wrong.at, .sugar = Brix::degrees(64), .weight = CheckWeight::underLegal};
+    EXPECT_EQ(sentence(wrong, Units::metric).wrong, sentence(scenes::scorching(), Units::metric).wrong);
+    EXPECT_TRUE(sentence(wrong, Units::metric).others.contains(QStringLiteral("too light to sell")));
 }
 
 TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
-    const SentenceView view = sentence(scenes::scorching());
+    const SentenceView view = sentence(scenes::scorching(), Units::metric);
     EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));
     EXPECT_EQ(view.first, "flood the pan with sap, close the draw, damp the fire");
     EXPECT_EQ(view.others, QString::fromUtf8("also: sap low · shelved: clock moved"));
@@ -216,8 +240,8 @@ TEST(Sentence, ShowsTheUnseenBeforeTheSeen) {
 }
 
 TEST(Sentence, SeenIsSteadyGoneUnseenAsksToBeSeen) {
-    EXPECT_FALSE(sentence(scenes::seenAlarm()).flashing);
-    const SentenceView gone = sentence(scenes::goneUnseen());
+    EXPECT_FALSE(sentence(scenes::seenAlarm(), Units::metric).flashing);
+    const SentenceView gone = sentence(scenes::goneUnseen(), Units::metric);
     EXPECT_TRUE(gone.canBeSeen);
     EXPECT_EQ(gone.state, "gone, not yet seen");
     EXPECT_TRUE(gone.wrong.startsWith(QStringLiteral("Over now: ")))

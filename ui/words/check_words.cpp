@@ -1,0 +1,56 @@
+#include "ui/words/check_words.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("CheckWords", text); }
+
+constexpr double newsFor = 180; // seconds
+
+QString weightWords(CheckWeight weight) {
+    switch (weight) {
+    case CheckWeight::underLegal:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "too light to sell"));
+    case CheckWeight::light:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "light"));
+    case CheckWeight::heavy:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "heavy"));
+    case CheckWeight::tooHeavy:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "too heavy, it may crystallise"));
+    case CheckWeight::right:
+        break;
+    }
+    return tr(QT_TRANSLATE_NOOP("CheckWords", "right"));
+}
+
+QString fateWords(const Picture& picture, Units units) {
+    const CheckPicture& check = *picture.check;
+    if (check.fate == CheckFate::doubted)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "Far off: kept, the target stays. Check once more."));
+    if (check.fate == CheckFate::unplaced || !picture.target)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "Kept; no reading to hold it against."));
+    const QString target = figure(*picture.target, units).text();
+    // What does not show in the figure is no move.
+    const Figure moved = figure(TemperatureDifference::kelvin(std::abs(check.moved.kelvin())), units);
+    if (moved.number == figure(TemperatureDifference::kelvin(0), units).number)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1, as before.")).arg(target);
+    if (check.moved.kelvin() > 0)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1 now, %2 higher.")).arg(target, moved.text());
+    return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1 now, %2 lower.")).arg(target, moved.text());
+}
+
+} // namespace
+
+QString checkWords(const Picture& picture, Units units) {
+    if (!picture.check || secondsBetween(picture.check->at, picture.at) > newsFor)
+        return {};
+    if (!picture.check->sugar || picture.check->fate == CheckFate::unreadable)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "That check can be no syrup: unit, or a slip? Kept; correct it."));
+    return tr(QT_TRANSLATE_NOOP("CheckWords", "%1: %2. %3"))
+        .arg(figure(*picture.check->sugar).text(), weightWords(picture.check->weight), fateWords(picture, units));
+}
+
+} // namespace panside
