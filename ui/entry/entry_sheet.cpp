@@ -380,7 +380,9 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
         }
     for (int i = 0; i < field->choices.size(); ++i)
         if (text[0] == letterOfKind(i)) {
-            chooseKind(field->choices[i]);
+            // A letter behind a number is the unit that somebody types out of habit (217.9F), and no other kind.
+            if (lines_.front()->text().isEmpty())
+                chooseKind(field->choices[i]);
             return true;
         }
     return false;

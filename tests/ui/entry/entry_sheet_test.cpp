@@ -228,6 +228,18 @@ TEST_F(Sheet, ALetterChoosesTheKindAndIsNotTyped) {
     EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::stack);
 }
 
+TEST_F(Sheet, AUnitTypedOutOfHabitBehindTheNumberChoosesNoOtherKind) {
+    open(Action::handReading);
+    for (const char* typed : {"217.9F", "217.9C"}) {
+        QTest::keyClicks(sheet.focusWidget(), QString::fromLatin1(typed));
+        QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+        ASSERT_EQ(kept.size(), 1U);
+        EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::syrup_pan);
+        kept.clear();
+        open(Action::handReading);
+    }
+}
+
 TEST_F(Sheet, ASeaLevelFigureIsKeptOnlyByOneOfTwoPlainAnswers) {
     EntryForm form = formFor(Action::handReading, {}, Units::metric, sheetNow);
     form.elevation = Length::metre(300);
