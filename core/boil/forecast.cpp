@@ -74,6 +74,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                            end_.start(fact.at, end_.sugar(), 8);
                        record_.forgetCycle();
                        unkeyed_ = {};
+                       heard_ = {};
                    },
                    [](const auto&) {},
                },
@@ -127,6 +128,7 @@ void DrawForecast::open(const State& state, Instant at) {
     openAt_ = at;
     fallen_ = false;
     unkeyed_ = {};
+    heard_ = {};
 }
 
 // How long ago the mark was passed by what the model says, at most as long as nobody looked.
@@ -145,6 +147,7 @@ void DrawForecast::close(const State& state, Instant at) {
     shutAt_ = at;
     under_ = passed_ = false;
     unkeyed_ = {};
+    heard_ = {}; // another liquid
     // What runs in after the last reading is thinner; one from before the draw says nothing of it.
     double sugar = state.settings.targetDensity().degrees() - 3, sd = 3;
     if (const auto water = state.weather.boiling(at))

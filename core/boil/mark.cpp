@@ -37,13 +37,14 @@ double slopeAt(Brix sugar, Pressure pressure) {
     return over && under ? (*over - *under).kelvin() : 0.23;
 }
 
-CheckWeight weighed(const Settings& settings, double brix, double error) {
-    if (brix < settings.legalMinimum().degrees() - error)
-        return CheckWeight::underLegal;
-    if (brix > settings.tooHeavy().degrees() + error)
+CheckWeight weightOf(const Settings& settings, double brix, double deviation) {
+    const double mayErr = 2 * deviation, legal = settings.legalMinimum().degrees();
+    if (brix < legal)
+        return brix < legal - mayErr ? CheckWeight::underLegal : CheckWeight::perhapsUnderLegal;
+    if (brix > settings.tooHeavy().degrees() + mayErr)
         return CheckWeight::tooHeavy;
     const double over = brix - settings.targetDensity().degrees();
-    return over < -error ? CheckWeight::light : over > error ? CheckWeight::heavy : CheckWeight::right;
+    return over < -mayErr ? CheckWeight::light : over > mayErr ? CheckWeight::heavy : CheckWeight::right;
 }
 
 } // namespace
@@ -143,7 +144,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         const double before = belief_.offset(onWaterCheck_);
         came_->sugar = sugar->sugar;
         came_->error = Brix::degrees(std::hypot(glassBrix, sugar->scatter.degrees()));
-        came_->weight = weighed(state.settings, sugar->sugar.degrees(), came_->error.degrees());
+        came_->weight = weightOf(state.settings, sugar->sugar.degrees(), came_->error.degrees());
         came_->fate = learn(state, check, *sugar, at);
         came_->moved = TemperatureDifference::kelvin(belief_.offset(onWaterCheck_) - before);
     }

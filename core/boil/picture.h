@@ -192,11 +192,12 @@ struct SapPicture {
 
 // What the last density check came to.
 enum class CheckWeight : std::uint8_t {
-    underLegal, // by more than the check may err
-    light,      // under the density wanted by more than the check may err
-    right,      // as far as this check can tell
+    underLegal,        // surely: by more than the check may err (two standard deviations)
+    perhapsUnderLegal, // by less than it may err
+    light,             // surely under the density wanted
+    right,             // as far as this check can tell
     heavy,
-    tooHeavy // over the house's limit by more than the check may err
+    tooHeavy // surely over the house's limit
 };
 enum class CheckFate : std::uint8_t {
     learnt,    // the mark rests on it too

@@ -44,8 +44,7 @@ public:
 
 private:
     bool isSame(const DrawClosed& closed) const {
-        return closed.volume == counted_->volume &&
-               (closed.to == counted_->to || closed.to.empty() || counted_->to.empty());
+        return closed.volume == counted_->volume && (closed.to == draw_.to || closed.to.empty() || draw_.to.empty());
     }
 
     std::optional<DrawClosed> counted_; // the last telling that counted since a draw was opened

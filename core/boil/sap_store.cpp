@@ -10,11 +10,13 @@ namespace {
 
 // A gauge or a dip cannot be wrong by more (common practice, no source).
 constexpr double storeShare = 0.05, storeLitres = 20;
-constexpr double levelEvery = 18;                        // seconds between two levels that are kept
-constexpr double fillWindow = 600, dipWindow = 2 * 3600; // seconds; dips by hand come seldom
+constexpr double levelEvery = 18; // seconds between two levels that are kept
+// Seconds: a trickle, a pump that has just begun, and dips by hand, which come seldom.
+constexpr double fillWindow = 600, pumpWindow = 180, dipWindow = 2 * 3600;
 constexpr std::size_t fillReadings = 5, dipReadings = 3;
 constexpr double fillRise = 8, fillSurely = 3; // litres over the window; standard errors of the slope
 constexpr double fillStale = 1800;             // seconds: what a tank did then says nothing of now
+constexpr double fillEvenly = 0.4;             // of the whole rise, as a share of what each third should have risen
 
 } // namespace
 
@@ -49,22 +51,31 @@ void SapStore::showAge(double litre, Instant now, SapPicture& store) const {
     store.older = store.oldest && found < litre - unsure;
 }
 
+const SapStore::Level& SapStore::level(std::size_t back) const {
+    return levels_[(levelCount_ - 1 - back) % levelsKept];
+}
+
 std::optional<double> SapStore::filling(Instant now) const {
-    const auto level = [&](std::size_t back) { return levels_[(levelCount_ - 1 - back) % levelsKept]; };
     const std::size_t held = std::min(levelCount_, levelsKept);
     if (held == 0 || secondsBetween(level(0).at, now) > fillStale)
         return std::nullopt;
-    const Instant last = level(0).at;
-    std::size_t n = 0;
-    while (n < held && secondsBetween(level(n).at, last) <= fillWindow)
-        ++n;
-    if (n < fillReadings) {
-        n = 0;
-        while (n < std::min(held, fillReadings) && secondsBetween(level(n).at, last) <= dipWindow)
+    const auto within = [&](double seconds) {
+        std::size_t n = 0;
+        while (n < held && secondsBetween(level(n).at, level(0).at) <= seconds)
             ++n;
-        if (n < dipReadings)
-            return std::nullopt;
+        return n;
+    };
+    if (const std::size_t n = within(fillWindow); n >= fillReadings) {
+        const auto steady = rising(n);
+        return steady ? steady : rising(within(pumpWindow));
     }
+    return rising(std::min(fillReadings, within(dipWindow)));
+}
+
+std::optional<double> SapStore::rising(std::size_t n) const {
+    if (n < dipReadings)
+        return std::nullopt;
+    const Instant last = level(0).at;
     double meanT = 0, meanL = 0;
     for (std::size_t i = 0; i < n; ++i) {
         meanT += secondsBetween(last, level(i).at) / static_cast<double>(n);
@@ -81,7 +92,21 @@ std::optional<double> SapStore::filling(Instant now) const {
         return std::nullopt;
     const double slope = tl / tt, span = secondsBetween(level(n - 1).at, last);
     const double error = std::sqrt(std::max(ll - slope * tl, 0.0) / static_cast<double>(n - 2) / tt);
-    return slope * span > fillRise && slope > fillSurely * error ? std::optional{slope} : std::nullopt;
+    if (slope * span <= fillRise || slope <= fillSurely * error)
+        return std::nullopt;
+    // A load that is dumped in lifts the line through all of it; what fills goes on filling, from third to third and in
+    // the newest of them.
+    const auto mean = [&](std::size_t from, std::size_t count) {
+        double litre = 0;
+        for (std::size_t i = from; i < from + count; ++i)
+            litre += level(i).litre / static_cast<double>(count);
+        return litre;
+    };
+    const std::size_t third = n / 3, half = third / 2;
+    const double least = fillEvenly * slope * span / 3, middle = mean((n - third) / 2, third);
+    const bool goesOn = half == 0 || mean(0, half) - mean(third - half, half) > least / 2;
+    return goesOn && mean(0, third) - middle > least && middle - mean(n - third, third) > least ? std::optional{slope}
+                                                                                                : std::nullopt;
 }
 
 void SapStore::show(const State& state, Instant now, Picture& picture) const {

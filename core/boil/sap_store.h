@@ -30,6 +30,9 @@ private:
     void showAge(double litre, Instant now, SapPicture& store) const;
     // Litres a second; nullopt where it does not surely fill.
     std::optional<double> filling(Instant now) const;
+    // By the last so many levels.
+    std::optional<double> rising(std::size_t n) const;
+    const Level& level(std::size_t back) const; // 0: the last
 
     std::array<Came, cameKept> came_{};
     std::array<Level, levelsKept> levels_{};

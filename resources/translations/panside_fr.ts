@@ -4,6 +4,14 @@
 <context>
     <name>CheckWords</name>
     <message>
+        <source>perhaps too light to sell</source>
+        <translation>peut-être trop léger pour la vente</translation>
+    </message>
+    <message>
+        <source>%1? %2</source>
+        <translation>%1 ? %2</translation>
+    </message>
+    <message>
         <source>too light to sell</source>
         <translation>trop léger pour la vente</translation>
     </message>

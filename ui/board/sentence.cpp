@@ -56,6 +56,8 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown, Units unit
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "shelved: %1")).arg(shelved.join(QStringLiteral(", ")));
     if (const QString checked = checkWords(picture, units); shown && !checked.isEmpty())
         parts << checked;
+    if (const QString full = tankFullWords(picture.store); shown && !full.isEmpty())
+        parts << full;
     return parts.join(QStringLiteral(" · "));
 }
 

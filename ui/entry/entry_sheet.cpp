@@ -100,6 +100,8 @@ void EntrySheet::build() {
     connect(keep_, &Press::clicked, this, &EntrySheet::keep);
     here_ = key({}, QStringLiteral("pressureHere"));
     reported_ = key({}, QStringLiteral("pressureReported"));
+    for (Press* answer : {here_, reported_})
+        answer->installEventFilter(this);
     connect(here_, &Press::clicked, this, [this] { hand(std::get<std::vector<Fact>>(factsOf(form_))); });
     connect(reported_, &Press::clicked, this, [this] {
         takeAsReported(form_);
@@ -390,6 +392,8 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
 
 // A glove that taps twice does not answer the question that its first tap brought up.
 bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == here_ || watched == reported_)
+        return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
     if (event->type() == QEvent::KeyPress && watched != keep_)
         return choosesKind(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
     if (watched != keep_ || event->type() != QEvent::MouseButtonDblClick)

@@ -28,7 +28,8 @@ QString numberText(Setting key, double si, Unit unit) {
     // As many digits as a person would write: 820 ft, 18 ft², 0.56 m², 66.9 °Brix.
     const double value = valueIn(key, si, unit);
     const double size = std::abs(value);
-    const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
+    // An error in inches of mercury is a small number.
+    const int decimals = size >= 100 ? 0 : size >= 10 ? 1 : unit == Unit::inHg && size < 1 ? 4 : 2;
     const double power = std::pow(10.0, decimals);
     return locale.toString(std::round(value * power) / power, 'g', 12);
 }

@@ -14,6 +14,8 @@ QString weightWords(CheckWeight weight) {
     switch (weight) {
     case CheckWeight::underLegal:
         return tr(QT_TRANSLATE_NOOP("CheckWords", "too light to sell"));
+    case CheckWeight::perhapsUnderLegal:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "perhaps too light to sell"));
     case CheckWeight::light:
         return tr(QT_TRANSLATE_NOOP("CheckWords", "light"));
     case CheckWeight::heavy:
@@ -49,6 +51,10 @@ QString checkWords(const Picture& picture, Units units) {
         return {};
     if (!picture.check->sugar || picture.check->fate == CheckFate::unreadable)
         return tr(QT_TRANSLATE_NOOP("CheckWords", "That check can be no syrup: unit, or a slip? Kept; correct it."));
+    // What is not believed is not judged by: nobody is to boil on towards a scorch for it.
+    if (picture.check->fate == CheckFate::doubted)
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "%1? %2"))
+            .arg(figure(*picture.check->sugar).text(), fateWords(picture, units));
     return tr(QT_TRANSLATE_NOOP("CheckWords", "%1: %2. %3"))
         .arg(figure(*picture.check->sugar).text(), weightWords(picture.check->weight), fateWords(picture, units));
 }

@@ -58,6 +58,8 @@ TEST(RepeatedDraw, BelievesOfTwoVesselsTheOneThatWasToldWithTheVolume) {
 TEST(RepeatedDraw, IsAnotherAfterAMinuteOrInAnotherPail) {
     EXPECT_EQ(heard({shut(3), shut(3, "drum 1")}, 61).tellings, (std::vector{Telling::first, Telling::first}));
     EXPECT_EQ(heard({shut(3, "pail 1"), shut(3, "pail 2")}).tellings, (std::vector{Telling::first, Telling::first}));
+    EXPECT_EQ(heard({shut(3), shut(3, "pail 1"), shut(3, "pail 2")}).tellings,
+              (std::vector{Telling::first, Telling::placed, Telling::first}));
     EXPECT_EQ(heard({shut(3), shut(2.5)}).tellings, (std::vector{Telling::first, Telling::first}));
 }
 

@@ -48,6 +48,22 @@ TEST(SituationTank, ATankThatStandsFallsOrIsFilledByABucketRunsNotOver) {
     bucket.litre += 20;
     bucket.run(0, 30);
     EXPECT_FALSE(bucket.store().fullIn);
+    // A load dumped in within a moment, and then the pans draw on.
+    StandingTank load{300};
+    load.run(-150, 1200);
+    load.litre += 400;
+    for (int minute = 1; minute <= 12; ++minute) {
+        load.run(-150, 60);
+        EXPECT_FALSE(load.store().fullIn) << minute << " min after";
+    }
+}
+
+TEST(SituationTank, APumpThatHasJustBegunIsToldWithinMinutes) {
+    StandingTank tank{300};
+    tank.run(0, 1200);
+    tank.run(6000, 240); // from here it is full in three minutes
+    ASSERT_TRUE(tank.store().fullIn);
+    EXPECT_NEAR(seconds(*tank.store().fullIn), (1000 - tank.litre) / 6000 * 3600, 60);
 }
 
 TEST(SituationTank, ATankOfUnknownSizeTellsNothingOfIt) {

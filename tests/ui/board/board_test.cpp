@@ -197,6 +197,7 @@ TEST(SituationTank, ATankThatIsNearlyFullIsSaidWhenNothingIsWrong) {
         {.alarm = Alarm::pan_low, .priority = Priority::high, .state = AlarmState::unseen, .since = {}});
     picture.store.fullIn = Duration{0};
     EXPECT_FALSE(sentence(picture, Units::metric).wrong.startsWith("The feed tank"));
+    EXPECT_TRUE(sentence(picture, Units::metric).others.contains(QStringLiteral("The feed tank is full")));
 }
 
 TEST(Sentence, SaysWhatACheckCameToForSomeMinutes) {
@@ -213,7 +214,8 @@ TEST(Sentence, SaysWhatACheckCameToForSomeMinutes) {
     EXPECT_EQ(sentence(picture, Units::metric).wrong,
               QString::fromUtf8("66.9\u00a0°Brix: light. Open at 104.3\u00a0°C, as before."));
     picture.check->fate = CheckFate::doubted;
-    EXPECT_TRUE(sentence(picture, Units::metric).wrong.endsWith(QStringLiteral("Check once more.")));
+    EXPECT_EQ(sentence(picture, Units::metric).wrong,
+              QString::fromUtf8("66.9\u00a0°Brix? Far off: kept, the target stays. Check once more."));
     picture.check->at = picture.at - std::chrono::seconds{300};
     EXPECT_EQ(sentence(picture, Units::metric).wrong, sentence(scenes::calm(), Units::metric).wrong);
     // What is wrong comes first, and the check beside it.
