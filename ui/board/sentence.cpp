@@ -54,10 +54,11 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown, Units unit
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "also: %1")).arg(standing.join(QStringLiteral(", ")));
     if (!shelved.isEmpty())
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "shelved: %1")).arg(shelved.join(QStringLiteral(", ")));
-    if (const QString checked = checkWords(picture, units); shown && !checked.isEmpty())
-        parts << checked;
-    if (const QString full = tankFullWords(picture.store); shown && !full.isEmpty())
-        parts << full;
+    // On a calm boil these are the line itself.
+    if (shown)
+        for (const QString& news : {checkWords(picture, units), tankFullWords(picture.store)})
+            if (!news.isEmpty())
+                parts << news;
     return parts.join(QStringLiteral(" · "));
 }
 
