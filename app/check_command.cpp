@@ -1,6 +1,6 @@
 #include "app/commands.h"
-#include "app/text_file.h"
 #include "core/boil/shift_log.h"
+#include "core/files/text_file.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>

@@ -1,13 +1,14 @@
 #include "app/commands.h"
-#include "app/console_screens.h"
 #include "app/display.h"
 #include "app/end_signal.h"
-#include "app/journal_status.h"
-#include "app/places.h"
-#include "app/rehearsal_feed.h"
+#include "app/exit_status.h"
 #include "app/terminal_board.h"
 #include "core/boil/replay.h"
-#include "core/probe/rehearse.h"
+#include "core/files/places.h"
+#include "core/probe/probe_watch.h"
+#include "core/rehearsal/rehearse.h"
+#include "core/shift/rehearsal_feed.h"
+#include "ui/console/console.h"
 #include "ui/words/journal_words.h"
 
 #include <QApplication>
@@ -91,14 +92,13 @@ Kept openKept(const std::filesystem::path& place) {
 
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
     const auto feed = loading.get();
-    Console console{{feed->session(), [] { return Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."); },
-                     [&] { feed->advance(); }, [&](const std::vector<Fact>& facts) { feed->perform(facts); }},
+    Console console{{.session = feed->session(),
+                     .journal = {},
+                     .probeFile = {},
+                     .notice = [] { return Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."); },
+                     .advance = [&] { feed->advance(); },
+                     .entered = [&](const std::vector<Fact>& facts) { feed->perform(facts); }},
                     choicesFor(request)};
-    addReckoner(console);
-    addRig(console, feed->session());
-    addSound(console);
-    addFuel(console, feed->session());
-    addTank(console, feed->session());
     console.showMaximized();
     return QApplication::exec();
 }
@@ -130,23 +130,18 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
             if (++count % lookEvery.count() == 0)
                 kept.look();
         };
-    Console console{{session, [&kept] { return kept.why(); }, look, {}}, choicesFor(request)};
+    Console console{{.session = session,
+                     .journal = journal,
+                     .probeFile = probePlace,
+                     .probes = &watch,
+                     .notice = [&kept] { return kept.why(); },
+                     .advance = look,
+                     .entered = {}},
+                    choicesFor(request)};
     QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
         session.read(fact);
         console.refreshSoon();
     });
-    addReckoner(console);
-    addRig(console, session);
-    addReview(console, session, journal);
-    addKeeping(console, session, journal);
-    addHandover(console, session, journal);
-    addPaper(console, session);
-    addImport(console, session);
-    addFuel(console, session);
-    addTank(console, session);
-    addSeason(console, session, journal);
-    addSound(console);
-    addProbes(console, session, watch, probePlace);
     console.showMaximized();
     if (kept.why().isEmpty())
         watch.read(*probe);

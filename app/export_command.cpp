@@ -1,6 +1,6 @@
 #include "app/commands.h"
-#include "app/journal_status.h"
-#include "app/text_file.h"
+#include "app/exit_status.h"
+#include "core/files/text_file.h"
 #include "core/journal/log_import.h"
 
 #include <ostream>

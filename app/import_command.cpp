@@ -1,9 +1,9 @@
 #include "app/commands.h"
-#include "app/journal_status.h"
-#include "app/table_maps.h"
-#include "app/text_file.h"
+#include "app/exit_status.h"
+#include "core/files/text_file.h"
 #include "core/journal/log_import.h"
 #include "ui/importing/map_view.h"
+#include "ui/importing/table_maps.h"
 
 #include <QTimeZone>
 #include <cerrno>
@@ -74,12 +74,12 @@ ReadIn importFrom(Journal& journal, const std::string& place, const std::string&
     if (place == "-")
         return kept(std::cin);
     if (std::error_code none; std::filesystem::is_directory(place, none))
-        throw FileFault{status::refused, place + ": is a folder. Name the log in it."};
+        throw FileFault{FileTrouble::named, place + ": is a folder. Name the log in it."};
     std::ifstream log{place, std::ios::binary};
     if (!log && errno == ENOENT)
-        throw FileFault{status::refused, place + ": there is no such file. Look at the name and the folder."};
+        throw FileFault{FileTrouble::named, place + ": there is no such file. Look at the name and the folder."};
     if (!log)
-        throw FileFault{status::machineFailed, place + ": cannot be read: " + std::strerror(errno) + "."};
+        throw FileFault{FileTrouble::machine, place + ": cannot be read: " + std::strerror(errno) + "."};
     if (std::error_code none; !mapping.empty() && !std::filesystem::is_regular_file(place, none))
         return kept(log);
     return readFrom(journal, log, place, mapping);
@@ -130,7 +130,7 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
                     out << place << ": cells without a reading: " << *blanks << ".\n";
             } catch (const FileFault& fault) {
                 err << fault.what() << '\n';
-                result = std::max(result, fault.exitStatus());
+                result = std::max(result, statusOf(fault.trouble()));
             }
         }
     } catch (const JournalError& trouble) {

@@ -1,6 +1,6 @@
 #include "app/commands.h"
+#include "app/exit_status.h"
 #include "app/reckon_command.h"
-#include "app/text_file.h"
 #include "core/boil/fact.h"
 
 #include <iostream>
@@ -40,7 +40,7 @@ int main(int argc, char** argv) {
     } catch (const FileFault& fault) {
         std::cout.flush();
         std::cerr << fault.what() << '\n';
-        return fault.exitStatus();
+        return statusOf(fault.trouble());
     } catch (const std::exception& broken) {
         std::cout.flush();
         std::cerr << "panside: " << broken.what() << '\n';

@@ -1,6 +1,6 @@
 #include "app/commands.h"
-#include "app/text_file.h"
-#include "core/probe/rehearse.h"
+#include "core/files/text_file.h"
+#include "core/rehearsal/rehearse.h"
 
 #include <ostream>
 

@@ -1,7 +1,7 @@
 #include "core/boil/replay.h"
 
 #include "app/commands.h"
-#include "app/text_file.h"
+#include "core/files/text_file.h"
 
 #include <ostream>
 

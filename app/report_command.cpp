@@ -1,11 +1,11 @@
-#include "app/choices.h"
 #include "app/commands.h"
-#include "app/journal_status.h"
-#include "app/season_book.h"
-#include "app/season_report.h"
-#include "app/shift_report.h"
-#include "app/text_file.h"
+#include "app/exit_status.h"
+#include "core/files/text_file.h"
 #include "core/journal/shift_summary.h"
+#include "core/shift/season_book.h"
+#include "ui/frame/choices.h"
+#include "ui/report/season_report.h"
+#include "ui/report/shift_report.h"
 
 #include <QApplication>
 #include <QTranslator>

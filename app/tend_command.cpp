@@ -1,9 +1,9 @@
 #include "app/commands.h"
 #include "app/end_signal.h"
-#include "app/journal_status.h"
-#include "app/places.h"
+#include "app/exit_status.h"
 #include "app/tending.h"
 #include "core/boil/vocabulary.h"
+#include "core/files/places.h"
 
 #include <QCoreApplication>
 #include <algorithm>

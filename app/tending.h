@@ -1,7 +1,7 @@
 #pragma once
-#include "app/session.h"
-#include "app/typed_rows.h"
 #include "core/probe/probe_source.h"
+#include "core/shift/session.h"
+#include "core/shift/typed_rows.h"
 
 #include <QObject>
 #include <QSocketNotifier>

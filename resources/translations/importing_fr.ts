@@ -227,7 +227,7 @@
     </message>
 </context>
 <context>
-    <name>panside::Console</name>
+    <name>panside::Desk</name>
     <message>
         <source>Read logs in</source>
         <translation>Lire des registres</translation>

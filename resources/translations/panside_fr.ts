@@ -1618,14 +1618,6 @@
         <translation>Il n'y a rien derrière cette touche ici.</translation>
     </message>
     <message>
-        <source>Not kept: %1</source>
-        <translation>Pas gardé : %1</translation>
-    </message>
-    <message>
-        <source>probe file</source>
-        <translation>fichier de sondes</translation>
-    </message>
-    <message>
         <source>Kept: %1. %2 takes it back.</source>
         <translation>Gardé : %1. %2 le reprend.</translation>
     </message>
@@ -1646,6 +1638,21 @@
         <translation>Exercice : une bouillée inventée. Rien n'en est gardé.</translation>
     </message>
     <message>
+        <source>Import shift logs</source>
+        <translation>Lire des registres</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Desk</name>
+    <message>
+        <source>Not kept: %1</source>
+        <translation>Pas gardé : %1</translation>
+    </message>
+    <message>
+        <source>probe file</source>
+        <translation>fichier de sondes</translation>
+    </message>
+    <message>
         <source>Kept in %1.</source>
         <translation>Gardé dans %1.</translation>
     </message>
@@ -1664,10 +1671,6 @@
     <message>
         <source>%1 could not be written.</source>
         <translation>%1 n'a pu être écrit.</translation>
-    </message>
-    <message>
-        <source>Import shift logs</source>
-        <translation>Lire des registres</translation>
     </message>
 </context>
 <context>

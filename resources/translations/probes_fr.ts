@@ -719,7 +719,7 @@
     </message>
 </context>
 <context>
-    <name>panside::Console</name>
+    <name>panside::Desk</name>
     <message>
         <source>Nothing to keep yet: say of one field at least what it reads.</source>
         <translation>Rien à garder encore : dites d'un champ au moins ce qu'il lit.</translation>

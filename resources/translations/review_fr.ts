@@ -139,7 +139,7 @@
     </message>
 </context>
 <context>
-    <name>panside::Console</name>
+    <name>panside::Desk</name>
     <message>
         <source>Not on the disk yet. It is tried again each second.</source>
         <translation>Pas encore sur le disque. Un nouvel essai se fait chaque seconde.</translation>

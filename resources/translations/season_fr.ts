@@ -500,7 +500,7 @@
     </message>
 </context>
 <context>
-    <name>panside::Console</name>
+    <name>panside::Desk</name>
     <message>
         <source>The season on paper</source>
         <translation>La saison sur papier</translation>

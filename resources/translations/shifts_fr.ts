@@ -585,7 +585,7 @@
     </message>
 </context>
 <context>
-    <name>panside::Console</name>
+    <name>panside::Desk</name>
     <message>
         <source>The journal is damaged. %1 shows what can be done.</source>
         <translation>Le journal est abîmé. %1 montre ce qu'on peut faire.</translation>

@@ -1,11 +1,11 @@
 // From the last byte of a probe line to the board painted with it: pseudo-terminal, port, session, engine, console and
 // chart, as the program has them, with a shift of 12 h on the screen. Painted means: the chart has drawn that reading's
 // point and the cards their numbers. usage: board_latency [seconds]
-#include "app/console.h"
-#include "app/probe_watch.h"
 #include "core/boil/shift_log.h"
+#include "core/probe/probe_watch.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
+#include "ui/console/console.h"
 
 #include "../core/probe/pty.h"
 #include "night.h"

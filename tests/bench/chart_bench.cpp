@@ -1,9 +1,9 @@
 // A shift's chart: from its key to the last pixel, and each frame while a hand drags or zooms it with twenty more
 // shifts laid over. Nights of 12 h, six series at one sample a second.
-#include "app/shift_chart.h"
 #include "core/journal/shift_summary.h"
 #include "tests/bench/night.h"
 #include "tests/bench/season_ground.h"
+#include "ui/chart/shift_chart.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
 

@@ -1,7 +1,7 @@
 // The season's page of 200 shifts, from the key to the last pixel; and what the account of one night costs, which is
 // worked out once and kept.
-#include "app/season_book.h"
 #include "core/season/tuning.h"
+#include "core/shift/season_book.h"
 #include "tests/bench/night.h"
 #include "tests/bench/season_ground.h"
 #include "ui/season/season_screen.h"

@@ -1,5 +1,5 @@
-// The order of the rooms: app, ui, core; within core probe, journal and season know boil, boil knows physics, physics
-// knows quantity. Every #include is read, so that nothing slips in by the back door.
+// The order of the rooms: app, ui, core; within core shift knows journal and season, these and probe know boil, boil
+// knows physics, physics knows quantity. Every #include is read, so that nothing slips in by the back door.
 #include <gtest/gtest.h>
 
 #include <filesystem>
@@ -20,8 +20,8 @@ struct Include {
 
 // "core/boil", "ui", "app": the room that a path begins with; empty for what is no room of ours.
 std::string roomOf(const std::string& path) {
-    for (const auto* room : {"core/quantity/", "core/physics/", "core/boil/", "core/probe/", "core/journal/",
-                             "core/season/", "ui/", "app/"})
+    for (const auto* room : {"core/quantity/", "core/physics/", "core/boil/", "core/rehearsal/", "core/files/",
+                             "core/probe/", "core/journal/", "core/season/", "core/shift/", "ui/", "app/"})
         if (path.rfind(room, 0) == 0)
             return std::string{room}.substr(0, std::string{room}.size() - 1);
     return {};
@@ -56,15 +56,26 @@ std::vector<Include> allIncludes() {
 }
 
 TEST(Rooms, EachKnowsOnlyThoseBelowIt) {
+    const std::set<std::string> pure{"core/quantity", "core/physics", "core/boil"};
+    const auto also = [&pure](std::set<std::string> more) {
+        more.insert(pure.begin(), pure.end());
+        return more;
+    };
+    const auto core = also({"core/rehearsal", "core/files", "core/probe", "core/journal", "core/season", "core/shift"});
+    auto all = core;
+    all.insert("ui");
     const std::map<std::string, std::set<std::string>> mayKnow{
         {"core/quantity", {}},
         {"core/physics", {"core/quantity"}},
         {"core/boil", {"core/quantity", "core/physics"}},
-        {"core/probe", {"core/quantity", "core/physics", "core/boil"}},
-        {"core/journal", {"core/quantity", "core/physics", "core/boil"}},
-        {"core/season", {"core/quantity", "core/physics", "core/boil"}},
-        {"ui", {"core/quantity", "core/physics", "core/boil", "core/probe", "core/journal", "core/season"}},
-        {"app", {"core/quantity", "core/physics", "core/boil", "core/probe", "core/journal", "core/season", "ui"}}};
+        {"core/files", {}},
+        {"core/rehearsal", pure},
+        {"core/probe", also({"core/files"})},
+        {"core/journal", also({"core/files"})},
+        {"core/season", pure},
+        {"core/shift", also({"core/files", "core/journal", "core/season", "core/probe", "core/rehearsal"})},
+        {"ui", core},
+        {"app", all}};
     std::size_t judged = 0;
     for (const auto& [file, name, quoted] : allIncludes()) {
         const auto from = roomOf(file), to = roomOf(name);
@@ -80,7 +91,7 @@ TEST(Rooms, CoreKnowsNoWidgetsAndOnlyTheProbeRoomKnowsQt) {
     for (const auto& [file, name, quoted] : includesUnder("core")) {
         if (quoted || name.size() < 2 || name[0] != 'Q' || name[1] < 'A' || name[1] > 'Z')
             continue;
-        EXPECT_EQ(roomOf(file), "core/probe") << file << " includes " << name;
+        EXPECT_TRUE(roomOf(file) == "core/probe" || file == "core/shift/session.cpp") << file << " includes " << name;
         for (const auto* heavy :
              {"QWidget", "QApplication", "QtWidgets", "QtGui", "QGuiApplication", "QMainWindow", "QtCharts"})
             EXPECT_EQ(name.find(heavy), std::string::npos) << file << " includes " << name;

@@ -1,5 +1,5 @@
 #include "tests/forecast/boils.h"
-#include "core/probe/rehearsal_dice.h"
+#include "core/rehearsal/dice.h"
 
 #include <cmath>
 

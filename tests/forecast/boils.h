@@ -1,7 +1,7 @@
 #pragma once
 // The boils that the forecast is judged on: fifteen groups, each a kind of trouble. Boil i of a group has the seed
 // 1000 * (group's number from 1) + i; everything else is drawn from it.
-#include "core/probe/rehearsal.h"
+#include "core/rehearsal/rehearsal.h"
 
 #include <string>
 #include <vector>

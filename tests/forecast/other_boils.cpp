@@ -1,5 +1,5 @@
 // Plants that nothing was tuned on: wider than any rehearsal draws them, in every respect at once.
-#include "core/probe/rehearsal_dice.h"
+#include "core/rehearsal/dice.h"
 #include "tests/forecast/boils.h"
 
 #include <cmath>

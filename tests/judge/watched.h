@@ -2,7 +2,7 @@
 // A made-up boil with the engine watching it: facts reach the engine when they are entered, the truth stands beside
 // them.
 #include "core/boil/boil.h"
-#include "core/probe/rehearsal.h"
+#include "core/rehearsal/rehearsal.h"
 
 #include <algorithm>
 #include <utility>

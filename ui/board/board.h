@@ -1,8 +1,8 @@
 #pragma once
 // The board: the sentence, the chart, three cards and the row of keys. Shows a picture, says what was pressed, decides
 // nothing.
-#include "ui/board/actions.h"
 #include "ui/board/sentence.h"
+#include "ui/keys/actions.h"
 #include "ui/look/dress.h"
 #include "ui/look/units.h"
 

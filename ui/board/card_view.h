@@ -1,7 +1,7 @@
 #pragma once
 // What a card shows. Pure values: an unchanged card compares equal and is not drawn again.
 #include "core/boil/picture.h"
-#include "ui/board/actions.h"
+#include "ui/keys/actions.h"
 #include "ui/look/units.h"
 
 #include <QString>

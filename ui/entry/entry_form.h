@@ -3,7 +3,7 @@
 // one.
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
-#include "ui/board/actions.h"
+#include "ui/keys/actions.h"
 #include "ui/look/units.h"
 #include "ui/look/wall_clock.h"
 

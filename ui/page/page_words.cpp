@@ -1,4 +1,4 @@
-#include "ui/board/actions.h"
+#include "ui/keys/actions.h"
 #include "ui/page/page.h"
 
 #include <QCoreApplication>

@@ -1,6 +1,6 @@
 #pragma once
 #include "ui/look/dress.h"
-#include "ui/paper/paper_row.h"
+#include "ui/paperlog/paper_row.h"
 #include "ui/review/entry_lines.h"
 
 #include <QWidget>

@@ -1,6 +1,6 @@
 #include "ui/review/entry_lines.h"
 
-#include "ui/paper/paper_row.h"
+#include "ui/paperlog/paper_row.h"
 #include "ui/words/fact_words.h"
 
 #include <QCoreApplication>

@@ -1,6 +1,7 @@
 #pragma once
 // How loud the alarms are, and whether they are spoken; each of them can be heard here before the fire is lit.
 #include "core/boil/picture.h"
+#include "ui/frame/choices.h"
 #include "ui/look/dress.h"
 
 #include <QWidget>
@@ -10,13 +11,6 @@ class QLabel;
 namespace panside {
 
 class Press;
-
-struct SoundChoices {
-    int volume = 100;    // percent, softest to 100: an alarm that cannot be heard is none
-    bool spoken = false; // the line of a new alarm is said as well
-    static constexpr int softest = 20, step = 10;
-    bool operator==(const SoundChoices&) const = default;
-};
 
 class SoundScreen : public QWidget {
     Q_OBJECT

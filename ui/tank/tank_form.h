@@ -3,8 +3,8 @@
 // one.
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
+#include "ui/frame/yard.h"
 #include "ui/look/units.h"
-#include "ui/tank/yard.h"
 
 #include <QStringList>
 #include <array>

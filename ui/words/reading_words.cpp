@@ -1,6 +1,6 @@
 #include "ui/words/reading_words.h"
 
-#include "ui/board/actions.h"
+#include "ui/keys/actions.h"
 #include "ui/look/units.h"
 
 #include <QCoreApplication>

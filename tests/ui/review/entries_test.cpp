@@ -1,5 +1,5 @@
 #include "core/boil/shift_log.h"
-#include "ui/paper/paper_row.h"
+#include "ui/paperlog/paper_row.h"
 #include "ui/review/entries_pane.h"
 #include "ui/review/review_screen.h"
 

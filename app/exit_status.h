@@ -1,0 +1,18 @@
+#pragma once
+#include "core/files/text_file.h"
+#include "core/journal/journal.h"
+
+#include <iosfwd>
+
+namespace panside {
+
+// Which exit status belongs to what a journal or a file refused: the input's fault, or the machine's.
+int statusOf(JournalTrouble trouble);
+int statusOf(FileTrouble trouble);
+// A journal to write in; throws JournalError where it could only be read.
+Journal journalToWrite(const std::filesystem::path& place);
+// The shift that was named, or the only one. nullopt after saying on `err` what there is to choose from.
+std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name, bool json, std::ostream& out,
+                                std::ostream& err);
+
+} // namespace panside

@@ -1,0 +1,134 @@
+#include "core/rehearsal/rehearsal.h"
+#include "core/rehearsal/crew.h"
+#include "core/rehearsal/instruments.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace panside {
+
+using namespace rehearsal;
+
+struct Rehearsal::Inside {
+    Inside(RehearsalOptions given, std::uint64_t seed)
+        : options{std::move(given)}, plant{options, seed}, crew{options, seed},
+          instruments{options, seed}, truth{plant.truth(options.begins)} {}
+
+    void second(std::vector<Fact>& facts) {
+        const Instant at = options.begins + Duration{since};
+        if (since == 0)
+            crew.begin(plant, at, facts);
+        plant.step(since);
+        const auto shown = plant.probe().sent();
+        // They dip the probe in a pot of boiling water before it goes into the pan.
+        crew.step({since, at, shown}, plant, facts, deeds);
+        instruments.read(since, at, shown, plant, facts);
+        noteFaults(at);
+        truth = plant.truth(at);
+        since += 1;
+    }
+
+    void noteFaults(Instant at) {
+        const bool feed = plant.feedFails(since);
+        if (feed != feedFailed)
+            deeds.push_back({feed ? RehearsalDeed::Kind::feedStopped : RehearsalDeed::Kind::feedBack, at});
+        feedFailed = feed;
+        const double from = seconds(options.probeFaultAfter), to = from + seconds(options.probeFaultLasts);
+        const bool probe = options.probeFault != ProbeTrouble::none && since >= from && since < to;
+        if (probe != probeFailed)
+            deeds.push_back({probe ? RehearsalDeed::Kind::probeFails : RehearsalDeed::Kind::probeBack, at});
+        probeFailed = probe;
+    }
+
+    RehearsalOptions options;
+    Plant plant;
+    CrewOnShift crew;
+    Instruments instruments;
+    double since = 0; // of the next second
+    RehearsalTruth truth;
+    std::vector<RehearsalDeed> deeds;
+    bool feedFailed = false, probeFailed = false;
+};
+
+Rehearsal::Rehearsal(RehearsalOptions options, std::uint64_t seed)
+    : inside_{std::make_unique<Inside>(std::move(options), seed)} {}
+Rehearsal::~Rehearsal() = default;
+Rehearsal::Rehearsal(Rehearsal&&) noexcept = default;
+Rehearsal& Rehearsal::operator=(Rehearsal&&) noexcept = default;
+
+std::vector<Fact> Rehearsal::advance(Instant until) {
+    std::vector<Fact> facts;
+    while (inside_->options.begins + Duration{inside_->since} <= until && !ended())
+        inside_->second(facts);
+    std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    return facts;
+}
+
+Instant Rehearsal::now() const { return inside_->truth.at; }
+bool Rehearsal::ended() const { return inside_->crew.ended(); }
+const RehearsalOptions& Rehearsal::options() const { return inside_->options; }
+const RehearsalTruth& Rehearsal::truth() const { return inside_->truth; }
+const std::vector<RehearsalDeed>& Rehearsal::deeds() const { return inside_->deeds; }
+
+void Rehearsal::perform(const What& what) {
+    auto& plant = inside_->plant;
+    auto& deeds = inside_->deeds;
+    const Instant at = now();
+    if (const auto* fired = std::get_if<Fired>(&what)) {
+        const double kilogram = fired->load ? fired->load->value.kilogram() : plant.nominalLoad();
+        plant.loadWood(kilogram, 25);
+        inside_->crew.seeFired(inside_->since);
+        deeds.push_back({RehearsalDeed::Kind::fired, at, Mass::kilogram(kilogram)});
+    } else if (std::holds_alternative<DrawOpened>(what) && !plant.drawing()) {
+        plant.openDraw();
+        inside_->crew.seeDraw(inside_->since);
+        deeds.push_back({RehearsalDeed::Kind::opened, at});
+    } else if (std::holds_alternative<DrawClosed>(what) && plant.drawing()) {
+        plant.closeDraw();
+        inside_->crew.seeDraw(inside_->since);
+        deeds.push_back({RehearsalDeed::Kind::closed, at});
+    } else if (const auto* sap = std::get_if<SapIn>(&what)) {
+        plant.addSap(sap->volume.value.litre(), sap->sugar ? sap->sugar->massFraction() : plant.tankSugar());
+    }
+}
+
+void Rehearsal::sendCrewAway() { inside_->crew.sendAway(); }
+
+namespace {
+// The first second after some draws at which the next one is two to four minutes off by the truth.
+Duration ripeAfter(const RehearsalOptions& options, std::uint64_t seed) {
+    Rehearsal trial{options, seed};
+    Instant at = options.begins;
+    int closed = 0;
+    double before = 0;
+    while (!trial.ended()) {
+        at = at + Duration{30};
+        trial.advance(at);
+        closed =
+            static_cast<int>(std::count_if(trial.deeds().begin(), trial.deeds().end(), [](const RehearsalDeed& deed) {
+                return deed.kind == RehearsalDeed::Kind::closed;
+            }));
+        const double under = (trial.truth().mark - trial.truth().reading).kelvin();
+        const bool climbing = under < before;
+        before = under;
+        if (closed >= 3 && !trial.truth().drawing && climbing && under > 0.05 && under < 0.35)
+            return Duration{secondsBetween(options.begins, at)};
+    }
+    return std::chrono::hours{2};
+}
+} // namespace
+
+RehearsalUnderWay rehearsalUnderWay(RehearsalOptions options, std::uint64_t seed, Instant now) {
+    const Duration old = ripeAfter(options, seed);
+    options.begins = now - std::chrono::round<std::chrono::microseconds>(old);
+    RehearsalUnderWay underWay{Rehearsal{options, seed}, {}};
+    for (auto& fact : underWay.rehearsal.advance(now)) {
+        const bool reading = std::holds_alternative<Reading>(fact.what);
+        if (!reading || std::fmod(secondsBetween(options.begins, fact.at), 10) < 0.5)
+            underWay.past.push_back(std::move(fact));
+    }
+    return underWay;
+}
+
+} // namespace panside

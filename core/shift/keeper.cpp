@@ -1,0 +1,81 @@
+#include "core/shift/keeper.h"
+
+#include <mutex>
+
+namespace panside {
+
+namespace {
+
+class Nothing : public Keeper {
+public:
+    Scribe::Kept keep(Fact fact) override {
+        auto kept = scribe_.keep(std::move(fact), changes_);
+        changes_.clear();
+        return kept;
+    }
+    void withdraw(FactId fact, Instant at) override {
+        scribe_.withdraw(fact, at, {}, changes_);
+        changes_.clear();
+    }
+    void close() override {
+        scribe_.close(changes_);
+        changes_.clear();
+    }
+    void carry(Fact setting) override {
+        scribe_.carry(std::move(setting), changes_);
+        changes_.clear();
+    }
+    std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
+    std::vector<Set> inForce() const override { return scribe_.inForce(); }
+    bool flush(std::chrono::milliseconds) override { return true; }
+    void withdrawFrom(ShiftId, FactId, Instant) override {}
+    FactId keepIn(ShiftId, Fact) override { return 0; }
+    std::optional<Journal> beside() const override { return std::nullopt; }
+    std::optional<JournalError> trouble() const override { return {}; }
+
+private:
+    Scribe scribe_{Standing{}};
+    std::vector<Change> changes_;
+};
+
+class InJournal : public Keeper {
+public:
+    explicit InJournal(Journal journal)
+        : beside_{journal.beside()}, writer_{std::move(journal),
+                                             {.kept = {},
+                                              .trouble = [this](const JournalError& error) { say(error); },
+                                              .well = [this] { say({}); }}} {}
+
+    Scribe::Kept keep(Fact fact) override { return writer_.keep(std::move(fact)); }
+    void withdraw(FactId fact, Instant at) override { writer_.withdraw(fact, at); }
+    void close() override { writer_.close(); }
+    void carry(Fact setting) override { writer_.carry(std::move(setting)); }
+    std::optional<ShiftId> openShift() const override { return writer_.openShift(); }
+    std::vector<Set> inForce() const override { return writer_.inForce(); }
+    bool flush(std::chrono::milliseconds patience) override { return writer_.flush(patience); }
+    void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
+    FactId keepIn(ShiftId shift, Fact fact) override { return writer_.keepIn(shift, std::move(fact)); }
+    std::optional<Journal> beside() const override { return beside_.beside(); }
+    std::optional<JournalError> trouble() const override {
+        const std::lock_guard lock{mutex_};
+        return trouble_;
+    }
+
+private:
+    void say(std::optional<JournalError> trouble) {
+        const std::lock_guard lock{mutex_};
+        trouble_ = std::move(trouble);
+    }
+    mutable std::mutex mutex_;
+    std::optional<JournalError> trouble_;
+    Journal beside_;       // the writer's own connection belongs to its thread
+    JournalWriter writer_; // last: its thread speaks to what stands above
+};
+
+} // namespace
+
+std::unique_ptr<Keeper> keeperOfNothing() { return std::make_unique<Nothing>(); }
+
+std::unique_ptr<Keeper> keeperIn(Journal journal) { return std::make_unique<InJournal>(std::move(journal)); }
+
+} // namespace panside

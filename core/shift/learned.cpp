@@ -1,0 +1,39 @@
+#include "core/shift/learned.h"
+
+#include "core/boil/state.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// One night's burn-out hangs on its last load: what stood before, set by hand or learned, counts twice as much.
+std::optional<Set> burnOutLearned(const State& state) {
+    const auto seen = state.balance.burnOutSeen(state);
+    if (!seen)
+        return std::nullopt;
+    const auto stood = state.settings.burnOut();
+    const Duration next = stood ? (2 * *stood + *seen) / 3 : *seen;
+    const Duration minutes{60 * std::round(next.count() / 60)};
+    if (stood && std::chrono::abs(minutes - *stood) < Duration{60})
+        return std::nullopt;
+    return Set{Setting::burn_out, seconds(minutes), Unit::min};
+}
+
+} // namespace
+
+std::vector<Set> learnedIn(const std::vector<Boil::Entry>& facts) {
+    State state;
+    for (const auto& entry : facts)
+        state = apply(std::move(state), entry.fact);
+    std::vector<Set> learned;
+    const auto offset = state.mark.offset(state.now);
+    const auto sd = state.mark.offsetSd(state.now);
+    if (offset != state.settings.probeOffset() || sd != state.settings.probeOffsetSd())
+        learned = {{Setting::probe_offset, offset.kelvin(), Unit::K}, {Setting::probe_offset_sd, sd.kelvin(), Unit::K}};
+    if (const auto burnOut = burnOutLearned(state))
+        learned.push_back(*burnOut);
+    return learned;
+}
+
+} // namespace panside

@@ -1,0 +1,253 @@
+#include "core/shift/session.h"
+
+#include "core/shift/learned.h"
+
+#include <QtGlobal>
+#include <algorithm>
+
+namespace panside {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr auto closestReadings = 225ms; // four a second, with room for a port's jitter
+constexpr auto lateFrom = 2s;           // a fact this old on arrival is one entered late
+constexpr auto furthestAhead = 60s;     // another machine's clock may be ahead by so much
+constexpr auto personsPatience = 250ms; // the disk may take so long before a fact is shown as not kept yet
+constexpr auto furthestBack = 24h;      // before the shift began
+constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
+
+// What a person said, and could take back.
+bool isPersons(const Fact& fact) {
+    if (const auto* reading = std::get_if<Reading>(&fact.what))
+        return reading->byHand();
+    if (const auto* fired = std::get_if<Fired>(&fact.what))
+        return !fired->inferred;
+    return !std::holds_alternative<ClockStep>(fact.what);
+}
+
+} // namespace
+
+Session::Session(std::unique_ptr<Keeper> keeper, ShiftClock clock)
+    : keeper_{std::move(keeper)}, clock_{std::move(clock)} {}
+
+void Session::resume(std::vector<Boil::Entry> facts) {
+    if (facts.empty() || !openShift())
+        return;
+    shift_ = openShift();
+    const auto first = facts.front().fact.at;
+    auto last = first;
+    Duration steps{0};
+    // Undo walks back in the order of entry, which is that of the journal's numbers.
+    std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    for (auto& [id, fact] : facts) {
+        last = std::max(last, fact.at);
+        if (const auto* step = std::get_if<ClockStep>(&fact.what))
+            steps += step->by;
+        const bool carriedOver = std::holds_alternative<Set>(fact.what) && fact.at == first;
+        if (isPersons(fact) && !carriedOver)
+            entered_.push_back({id, fact});
+        boil_.add(id, std::move(fact));
+    }
+    const auto setBack = clock_.resume(last, steps);
+    if (now() - last >= forgottenAfter) {
+        carryLearned();
+        keeper_->close();
+        entered_.clear();
+        boil_ = Boil{};
+        shift_.reset();
+        clock_.startAtWall();
+    } else {
+        watched_ = true;
+        if (setBack)
+            take({last, ClockStep{*setBack}});
+    }
+}
+
+void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& why) {
+    onlyWatches_ = why;
+    std::set<FactId> there;
+    for (const auto& [id, fact] : facts) {
+        there.insert(id);
+        if (seen_.insert(id).second)
+            boil_.add(id, fact);
+    }
+    std::erase_if(seen_, [&](FactId id) { return !there.contains(id) && boil_.withdraw(id); });
+}
+
+Picture Session::pictureAt(Instant moment) {
+    auto picture = boil_.pictureAt(moment);
+    if (trouble().empty())
+        troubledSince_.reset();
+    else
+        addTrouble(picture);
+    return picture;
+}
+
+void Session::addTrouble(Picture& picture) {
+    if (!troubledSince_)
+        troubledSince_ = picture.at;
+    AlarmPicture trouble{Alarm::journal_trouble, priorityOf(Alarm::journal_trouble), AlarmState::unseen,
+                         *troubledSince_};
+    for (const auto& [id, fact] : entered_)
+        if (const auto* seen = std::get_if<AlarmSeen>(&fact.what);
+            seen && seen->name == nameOf(Alarm::journal_trouble) && fact.at >= *troubledSince_)
+            trouble.state = AlarmState::seen;
+    const auto place = std::find_if(picture.alarms.begin(), picture.alarms.end(), [&](const AlarmPicture& other) {
+        return other.priority > trouble.priority || (other.priority == trouble.priority && other.since > trouble.since);
+    });
+    picture.alarms.insert(place, trouble);
+}
+
+// Numbers a fact, folds it and puts it among those to be kept.
+FactId Session::take(Fact fact) {
+    const bool begins = !openShift();
+    const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
+    auto kept = keeper_->keep(fact);
+    shift_ = kept.shift;
+    if (begins) {
+        boil_ = Boil{};
+        entered_.clear();
+        lastRead_.clear();
+        watched_ = true;
+        for (auto& [id, setting] : kept.opening)
+            boil_.add(id, std::move(setting));
+    }
+    if (isPersons(fact))
+        entered_.push_back({kept.id, fact});
+    boil_.add(kept.id, std::move(fact));
+    if (ends)
+        carryLearned();
+    return kept.id;
+}
+
+// The next shift begins with what this one learned of probe and arch.
+void Session::carryLearned() {
+    for (const auto& setting : learnedIn(boil_.facts()))
+        keeper_->carry({now(), setting});
+}
+
+bool Session::tooSoon(const Reading& reading, Instant at) {
+    const auto [place, isFirst] = lastRead_.try_emplace({reading.series, reading.probe}, at);
+    if (!isFirst && at - place->second < closestReadings)
+        return true;
+    place->second = at;
+    return false;
+}
+
+void Session::read(Fact fact) {
+    if (!onlyWatches_.empty() || (!openShift() && watched_))
+        return;
+    if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
+        take(std::move(fact));
+}
+
+void Session::follow(std::vector<Fact> facts) {
+    for (auto& fact : facts)
+        take(std::move(fact));
+}
+
+std::optional<std::string> Session::objection(const Fact& fact, Instant now) const {
+    if (!onlyWatches_.empty())
+        return onlyWatches_;
+    if (fact.at > now + furthestAhead)
+        return QT_TRANSLATE_NOOP(
+            "Session", "Its time lies in the future. Write the time it happened, or leave the time empty for now.");
+    if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
+        return QT_TRANSLATE_NOOP(
+            "Session", "Its time lies more than a day before this shift began. Import it as a log of its own.");
+    if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
+        return QT_TRANSLATE_NOOP("Session", "Its time lies within the shift that has ended. Take back its end first.");
+    return std::nullopt;
+}
+
+Session::Answer Session::enter(Fact fact) { return enter(std::vector{std::move(fact)}).front(); }
+
+std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
+    std::vector<Answer> answers;
+    for (auto& fact : facts) {
+        const auto at = now();
+        if (auto why = objection(fact, at)) {
+            answers.emplace_back(Refused{std::move(*why)});
+            continue;
+        }
+        if (!fact.entered && at - fact.at >= lateFrom)
+            fact.entered = at;
+        answers.emplace_back(Entered{take(std::move(fact)), false});
+    }
+    const bool kept = keeper_->flush(personsPatience);
+    for (auto& answer : answers)
+        if (auto* entered = std::get_if<Entered>(&answer))
+            entered->kept = kept;
+    return answers;
+}
+
+std::optional<Fact> Session::undo() {
+    if (entered_.empty())
+        return std::nullopt;
+    auto [id, fact] = std::move(entered_.back());
+    entered_.pop_back();
+    keeper_->withdraw(id, now());
+    boil_.withdraw(id);
+    keeper_->flush(personsPatience);
+    return std::move(fact);
+}
+
+Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact> instead) {
+    if (!onlyWatches_.empty())
+        return Refused{onlyWatches_};
+    const Instant at = now();
+    if (instead && instead->at > at + furthestAhead)
+        return Refused{"Its time lies in the future. Write the time it happened, or leave the time empty for now."};
+    if (instead)
+        instead->entered = at;
+    const bool goesOn = shift == openShift();
+    const bool shown = shift == shift_;
+    if (goesOn)
+        keeper_->withdraw(fact, at);
+    else
+        keeper_->withdrawFrom(shift, fact, at);
+    if (shown) {
+        boil_.withdraw(fact);
+        std::erase_if(entered_, [&](const auto& entry) { return entry.id == fact; });
+    }
+    FactId id = fact;
+    if (instead && goesOn) {
+        id = take(std::move(*instead));
+    } else if (instead) {
+        id = keeper_->keepIn(shift, *instead);
+        if (shown)
+            boil_.add(id, std::move(*instead));
+    }
+    return Entered{id, keeper_->flush(personsPatience)};
+}
+
+void Session::letGo() {
+    keeper_->flush(std::chrono::seconds{5});
+    keeper_ = keeperOfNothing();
+    boil_ = Boil{};
+    entered_.clear();
+    seen_.clear();
+    lastRead_.clear();
+    shift_.reset();
+    watched_ = false;
+    onlyWatches_ = "The journal is being put back.";
+}
+
+void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts) {
+    keeper_ = std::move(keeper);
+    onlyWatches_.clear();
+    clock_.startAtWall();
+    resume(std::move(facts));
+}
+
+void Session::tick() {
+    const auto step = clock_.step();
+    if (step && openShift())
+        take({now(), ClockStep{*step}});
+    else if (step)
+        clock_.startAtWall();
+}
+
+} // namespace panside

@@ -1,0 +1,112 @@
+#pragma once
+// The one way through: what a probe reads and what a person does becomes a fact, is kept, is folded, and comes back as
+// the picture. The console and `panside tend` both stand on it. One thread.
+#include "core/boil/boil.h"
+#include "core/shift/keeper.h"
+#include "core/shift/shift_clock.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace panside {
+
+class Session {
+public:
+    explicit Session(std::unique_ptr<Keeper> keeper, ShiftClock clock = ShiftClock{});
+
+    // The journal's open shift, before anything else. It is taken up again, and what lies between its last fact and now
+    // stays a gap; but after half a day without a fact it is closed instead, and the next fact begins another.
+    void resume(std::vector<Boil::Entry> facts);
+
+    // Another program writes this journal: its shift is only shown, and `why` is said to whoever enters something.
+    // Again with the facts as they are now, whenever they may have changed.
+    void watch(const std::vector<Boil::Entry>& facts, const std::string& why);
+
+    Instant now() { return clock_.now(); }
+    const ShiftClock& clock() const { return clock_; }
+    const Boil& boil() const { return boil_; }
+    std::optional<ShiftId> openShift() const { return keeper_->openShift(); }
+    // Whose facts the board shows: the open shift, or the last one.
+    std::optional<ShiftId> shownShift() const { return shift_; }
+    // The settings in force, or that the next shift would begin with.
+    std::vector<Set> settings() const { return keeper_->inForce(); }
+    // A setting for the next shift.
+    void carry(const Set& setting) { keeper_->carry({now(), setting}); }
+    // The picture at a moment, with the alarm that only the session knows of.
+    Picture pictureAt(Instant moment);
+    Picture picture() { return pictureAt(now()); }
+
+    // What a probe has just read. Folded at once, on the disk within a second. More than four readings a
+    // second from one probe say nothing more of a pan: those between are left out. After `shift_end` nothing is taken
+    // until a person begins the next shift.
+    void read(Fact reading);
+    // Facts of a source that is probe and crew in one: the rehearsal.
+    void follow(std::vector<Fact> facts);
+
+    // What a person did or typed, at `fact.at`; earlier than now it is marked as entered now. On return it is on the
+    // disk, or `kept` is false: it is tried again each second, and an alarm stands while that fails.
+    struct Entered {
+        FactId id;
+        bool kept;
+    };
+    struct Refused {
+        std::string why;
+    };
+    using Answer = std::variant<Entered, Refused>;
+    Answer enter(Fact fact);
+    // Many at once, in one write; an answer for each.
+    std::vector<Answer> enter(std::vector<Fact> facts);
+
+    // Takes back the last thing that a person entered, and says what it was; nullopt when there is none left in the
+    // shift.
+    std::optional<Fact> undo();
+    // What undo() would take back.
+    const Fact* lastEntered() const { return entered_.empty() ? nullptr : &entered_.back().fact; }
+
+    // Corrects an entry of any shift: withdraws it and, if there is one, keeps what it should have been, marked as
+    // entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
+    Answer correct(ShiftId shift, FactId fact, std::optional<Fact> instead);
+
+    // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
+    void letGo();
+    void takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts);
+    // The same journal with the right to write, for another thread; none where this session keeps nothing.
+    std::optional<Journal> journalBeside() const { return keeper_->beside(); }
+
+    // Once a second: notices a moved wall clock.
+    void tick();
+    // Everything to the disk now; false if that failed.
+    bool flush() { return keeper_->flush(std::chrono::seconds{5}); }
+
+    // Why facts cannot be kept; none when all is well.
+    std::optional<JournalError> journalTrouble() const { return keeper_->trouble(); }
+    // The same in English words, for a terminal; empty when all is well.
+    std::string trouble() const {
+        const auto error = journalTrouble();
+        return error ? error->what() : std::string{};
+    }
+
+private:
+    std::optional<std::string> objection(const Fact& fact, Instant now) const;
+    FactId take(Fact fact);
+    void carryLearned();
+    bool tooSoon(const Reading& reading, Instant at);
+    void addTrouble(Picture& picture);
+
+    std::unique_ptr<Keeper> keeper_;
+    ShiftClock clock_;
+    Boil boil_;
+    std::optional<ShiftId> shift_;     // whose facts are folded: it may be over
+    bool watched_ = false;             // a shift has been going on since the program began
+    std::vector<Boil::Entry> entered_; // what undo() walks back through
+    std::set<FactId> seen_;            // of the shift that is only shown
+    std::map<std::pair<Series, std::string>, Instant> lastRead_;
+    std::optional<Instant> troubledSince_;
+    std::string onlyWatches_; // why nothing can be entered; empty: it can
+};
+
+} // namespace panside

@@ -1,0 +1,36 @@
+#include "core/shift/woodpile.h"
+
+namespace panside {
+namespace {
+
+constexpr std::chrono::hours longestShift{72};
+
+} // namespace
+
+double cordsBurntBeside(const Journal& journal, Instant since, std::optional<ShiftId> shown) {
+    double cords = 0;
+    for (const Shift& shift : journal.shifts()) {
+        if (shift.id == shown || shift.id < since - longestShift)
+            continue;
+        CordSum sum{since};
+        for (const auto& entry : journal.deeds(shift.id))
+            sum.take(entry.fact);
+        cords += sum.cords();
+    }
+    return cords;
+}
+
+double CordsOfShift::of(const Boil& boil) {
+    (void)boil.rise(); // folds them all: what changes of those that are counted here will move rewritten()
+    const auto& facts = boil.facts();
+    if (boil.rewritten() != rewritten_ || facts.size() < taken_) {
+        sum_ = CordSum{since_};
+        taken_ = 0;
+    }
+    rewritten_ = boil.rewritten();
+    for (; taken_ < facts.size(); ++taken_)
+        sum_.take(facts[taken_].fact);
+    return sum_.cords();
+}
+
+} // namespace panside

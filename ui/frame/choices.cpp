@@ -1,0 +1,53 @@
+#include "ui/frame/choices.h"
+
+#include "core/boil/shift_log.h"
+#include "core/files/places.h"
+
+#include <QLocale>
+#include <QSettings>
+#include <algorithm>
+
+namespace panside {
+
+namespace {
+
+QSettings choices() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }
+
+} // namespace
+
+Choices Choices::load() {
+    const auto system = QLocale::system();
+    const bool american = system.measurementSystem() == QLocale::ImperialUSSystem;
+    const auto kept = choices();
+    Choices chosen;
+    chosen.look = kept.value("look").toString() == "night" ? Look::night : Look::day;
+    chosen.units = kept.value("units", american ? "us" : "metric").toString() == "us" ? Units::us : Units::metric;
+    chosen.language = kept.value("language", system.language() == QLocale::French ? "fr" : "en").toString();
+    chosen.backupFolder = kept.value("backupFolder").toString();
+    chosen.sound.volume = std::clamp(kept.value("volume", 100).toInt(), SoundChoices::softest, 100);
+    chosen.sound.spoken = kept.value("spoken").toBool();
+    chosen.yard.tank = tankIn(kept.value("tank").toString());
+    chosen.yard.pile = pileIn(kept.value("woodpile").toString());
+    chosen.yard.measured = instantIn(kept.value("woodpileMeasured").toString().toStdString());
+    if (const double price = kept.value("cordPrice", -1).toDouble(); price >= 0)
+        chosen.yard.pricePerCord = price;
+    chosen.cautioned = kept.value("cautioned").toBool();
+    return chosen;
+}
+
+void Choices::save() const {
+    auto kept = choices();
+    kept.setValue("look", look == Look::night ? "night" : "day");
+    kept.setValue("units", units == Units::us ? "us" : "metric");
+    kept.setValue("language", language);
+    kept.setValue("backupFolder", backupFolder);
+    kept.setValue("volume", sound.volume);
+    kept.setValue("spoken", sound.spoken);
+    kept.setValue("tank", yard.tank ? textOf(*yard.tank) : QString{});
+    kept.setValue("woodpile", yard.pile ? textOf(*yard.pile) : QString{});
+    kept.setValue("woodpileMeasured", yard.measured ? QString::fromStdString(textOf(*yard.measured)) : QString{});
+    kept.setValue("cordPrice", yard.pricePerCord.value_or(-1));
+    kept.setValue("cautioned", cautioned);
+}
+
+} // namespace panside

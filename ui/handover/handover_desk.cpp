@@ -1,0 +1,95 @@
+#include "ui/handover/handover_desk.h"
+
+#include "ui/handover/handover_view.h"
+#include "ui/page/keyed_page.h"
+#include "ui/words/journal_words.h"
+
+#include <QFileDialog>
+
+namespace panside {
+
+namespace {
+
+constexpr std::chrono::days lookedBack{14}; // what was drawn longer ago has been packed, or is known otherwise
+
+bool isDeed(const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    return !reading || reading->byHand();
+}
+
+HandoverSource sourceOf(Session& session, const std::filesystem::path& place) {
+    HandoverSource source;
+    source.picture = session.picture();
+    source.goesOn = session.openShift().has_value();
+    source.started = session.boil().started();
+    for (const auto& [id, fact] : session.boil().facts())
+        if (isDeed(fact))
+            source.shift.push_back(fact);
+    const auto journal = Journal::open(place, Journal::Access::read);
+    const auto shifts = journal.shifts();
+    auto here = session.openShift(); // the shift that the session holds
+    for (const Shift& shift : shifts)
+        if (!session.openShift() && source.started && !shift.imported)
+            here = shift.id; // it has ended: the latest one that was begun here
+    for (const Shift& shift : shifts) {
+        if (shift.id == here || shift.id + lookedBack < source.picture.at)
+            continue;
+        // After a shift has ended and the console was started anew, the last shift of the journal is what is handed
+        // over.
+        for (auto& [id, fact] : journal.deeds(shift.id))
+            source.before.push_back(std::move(fact));
+        if (!session.boil().started())
+            source.started = shift.id;
+    }
+    return source;
+}
+
+class HandoverDesk : public Desk {
+public:
+    HandoverDesk(Shell& shell, KeyedPage* page) : Desk{shell, page}, page_{page} {
+        leavesFrom(page);
+        connect(page, &KeyedPage::pressed, this, [this](const QString& name) {
+            tell([&] {
+                if (name == u"print")
+                    printOut(words(), Desk::tr("Hand-over"), page_);
+                else
+                    write();
+            });
+        });
+    }
+    void open() override {
+        page_->say({});
+        tell([&] {
+            page_->show(words(), {{QStringLiteral("print"), Desk::tr("Print"), Qt::Key_P},
+                                  {QStringLiteral("pdf"), Desk::tr("Write a PDF"), Qt::Key_W}});
+        });
+    }
+    void wear(const Dress& dress) override { page_->wear(dress); }
+
+private:
+    QString words() const { return handoverWords(sourceOf(session(), shell_.journalPlace()), units()); }
+    template <class Work>
+    void tell(Work&& work) {
+        try {
+            work();
+        } catch (const JournalError& trouble) {
+            page_->say(journalWords(trouble));
+        }
+    }
+    void write() {
+        const auto place = QFileDialog::getSaveFileName(page_, Desk::tr("Write the hand-over page"),
+                                                        QStringLiteral("handover.pdf"), Desk::tr("PDF (*.pdf)"));
+        if (!place.isEmpty())
+            page_->say(writePdf(words(), Desk::tr("Hand-over"), place)
+                           ? Desk::tr("Written: %1").arg(place)
+                           : Desk::tr("%1 could not be written.").arg(place));
+    }
+
+    KeyedPage* page_;
+};
+
+} // namespace
+
+Desk* handoverDesk(Shell& shell) { return new HandoverDesk{shell, new KeyedPage{QStringLiteral("handover")}}; }
+
+} // namespace panside

@@ -1,0 +1,110 @@
+#include "ui/keys/actions.h"
+
+#include <QCoreApplication>
+#include <QKeyEvent>
+#include <array>
+
+namespace panside {
+namespace {
+
+constexpr std::array<ActionRow, 32> actionRows{{
+    {Action::drawOpen, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
+     QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
+    {Action::drawClose, Qt::Key_D, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
+     QT_TRANSLATE_NOOP("Actions", "the draw-off was closed; then how much came")},
+    {Action::densityCheck, Qt::Key_C, Place::drawCard, QT_TRANSLATE_NOOP("Actions", "Check"),
+     QT_TRANSLATE_NOOP("Actions", "what hydrometer and cup thermometer show")},
+    {Action::fired, Qt::Key_F, Place::fireCard, QT_TRANSLATE_NOOP("Actions", "Fired"),
+     QT_TRANSLATE_NOOP("Actions", "a load of wood went in")},
+    {Action::fireLit, Qt::Key_L, Place::fireCard, QT_TRANSLATE_NOOP("Actions", "Fire lit"),
+     QT_TRANSLATE_NOOP("Actions", "the fire was lit")},
+    {Action::sapIn, Qt::Key_S, Place::lastLoadCard, QT_TRANSLATE_NOOP("Actions", "Sap in"),
+     QT_TRANSLATE_NOOP("Actions", "sap came into the tank")},
+    {Action::stopFiring, Qt::Key_E, Place::lastLoadCard, QT_TRANSLATE_NOOP("Actions", "Stop firing"),
+     QT_TRANSLATE_NOOP("Actions", "no more wood; the fire may burn out")},
+    {Action::alarmSeen, Qt::Key_A, Place::sentence, QT_TRANSLATE_NOOP("Actions", "Seen"),
+     QT_TRANSLATE_NOOP("Actions", "the alarm in the bar was seen")},
+    {Action::alarmShelve, Qt::Key_Z, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Shelve"),
+     QT_TRANSLATE_NOOP("Actions", "put the alarm away for a while")},
+    {Action::waterCheck, Qt::Key_W, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Water check"),
+     QT_TRANSLATE_NOOP("Actions", "the probe stands in plain boiling water")},
+    {Action::handReading, Qt::Key_R, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Reading"),
+     QT_TRANSLATE_NOOP("Actions", "type in a reading")},
+    {Action::panSwapped, Qt::Key_P, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Pan swapped"),
+     QT_TRANSLATE_NOOP("Actions", "another syrup pan, or the flow reversed")},
+    {Action::defoamer, Qt::Key_O, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Defoamer"),
+     QT_TRANSLATE_NOOP("Actions", "drops of defoamer went in")},
+    {Action::note, Qt::Key_N, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Note"),
+     QT_TRANSLATE_NOOP("Actions", "words for the log")},
+    {Action::crew, Qt::Key_K, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Crew"),
+     QT_TRANSLATE_NOOP("Actions", "who comes on, who leaves")},
+    {Action::undo, Qt::Key_U, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Undo"),
+     QT_TRANSLATE_NOOP("Actions", "take back what was entered last")},
+    {Action::shiftEnd, Qt::Key_X, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "End of shift"),
+     QT_TRANSLATE_NOOP("Actions", "the shift is over; the next fact begins another")},
+    {Action::help, Qt::Key_Question, Place::keyRow, QT_TRANSLATE_NOOP("Actions", "Keys"),
+     QT_TRANSLATE_NOOP("Actions", "all keys on one page")},
+    {Action::review, Qt::Key_F2, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Review"),
+     QT_TRANSLATE_NOOP("Actions", "the shifts so far")},
+    {Action::season, Qt::Key_F3, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Season"),
+     QT_TRANSLATE_NOOP("Actions", "from sap to bottle")},
+    {Action::reckoner, Qt::Key_F4, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Reckoner"),
+     QT_TRANSLATE_NOOP("Actions", "the sums of the trade")},
+    {Action::probes, Qt::Key_F5, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Probes"),
+     QT_TRANSLATE_NOOP("Actions", "ports, fields and what they read")},
+    {Action::rig, Qt::Key_F6, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Rig"),
+     QT_TRANSLATE_NOOP("Actions", "pans, tank, target, units, language")},
+    {Action::handover, Qt::Key_F7, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Hand over"),
+     QT_TRANSLATE_NOOP("Actions", "what the next crew must know")},
+    {Action::keeping, Qt::Key_F8, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Keeping"),
+     QT_TRANSLATE_NOOP("Actions", "back-ups, and the health of the journal")},
+    {Action::paper, Qt::Key_F10, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Paper log"),
+     QT_TRANSLATE_NOOP("Actions", "type in a shift that was written on paper")},
+    {Action::sound, Qt::Key_F12, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Sound"),
+     QT_TRANSLATE_NOOP("Actions", "how loud the alarms are; hear them")},
+    {Action::fuel, Qt::Key_B, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Fire and fuel"),
+     QT_TRANSLATE_NOOP("Actions", "loads, stack, where the heat went, the last load")},
+    {Action::importing, Qt::Key_I, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Logs in"),
+     QT_TRANSLATE_NOOP("Actions", "read shift logs, or other loggers' tables, into the journal")},
+    {Action::tank, Qt::Key_T, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Tank and woodpile"),
+     QT_TRANSLATE_NOOP("Actions", "dip the tank; its shape; wood stacked, and its price")},
+    {Action::dayOrNight, Qt::Key_F9, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Day or night"),
+     QT_TRANSLATE_NOOP("Actions", "light for a bright room, dim for the dark")},
+    {Action::acrossTheRoom, Qt::Key_F11, Place::keyOnly, QT_TRANSLATE_NOOP("Actions", "Across the room"),
+     QT_TRANSLATE_NOOP("Actions", "only the sentence and the three numbers")},
+}};
+
+constexpr bool tableIsInOrder() {
+    for (std::size_t i = 0; i < actionRows.size(); ++i)
+        if (static_cast<std::size_t>(actionRows[i].action) != i)
+            return false;
+    return true;
+}
+static_assert(tableIsInOrder());
+
+} // namespace
+
+std::span<const ActionRow> allActions() { return actionRows; }
+const ActionRow& rowOf(Action action) { return actionRows[static_cast<std::size_t>(action)]; }
+QString wordOf(Action action) { return QCoreApplication::translate("Actions", rowOf(action).word); }
+QString sentenceOf(Action action) { return QCoreApplication::translate("Actions", rowOf(action).sentence); }
+
+QString keyOf(Action action) { return QKeySequence{rowOf(action).key}.toString(QKeySequence::NativeText); }
+
+std::optional<Action> actionOf(const QKeyEvent& event, bool drawing, bool lit) {
+    const auto held = event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier);
+    if (held == Qt::ControlModifier && event.key() == Qt::Key_Z)
+        return Action::undo; // what every other program has taught the hand
+    if (held != Qt::NoModifier)
+        return std::nullopt;
+    if (event.key() == Qt::Key_D)
+        return drawing ? Action::drawClose : Action::drawOpen;
+    if (event.key() == Qt::Key_F && !lit)
+        return Action::fireLit; // the first load lights the fire
+    for (const ActionRow& row : actionRows)
+        if (row.key == event.key())
+            return row.action;
+    return std::nullopt;
+}
+
+} // namespace panside

@@ -1,0 +1,37 @@
+#include "ui/report/pdf_pages.h"
+
+#include "core/files/text_file.h"
+
+namespace panside {
+
+namespace {
+
+constexpr int dotsPerInch = 1200; // letters are set to a twelve-hundredth of an inch
+
+} // namespace
+
+PdfPages::PdfPages(const std::string& place, const QString& title) : writer_{QString::fromStdString(place)} {
+    writer_.setPageSize(QPageSize{QPageSize::A4});
+    writer_.setPageMargins({12, 12, 12, 12}, QPageLayout::Millimeter);
+    writer_.setResolution(dotsPerInch);
+    writer_.setTitle(title);
+    writer_.setCreator(QStringLiteral("Panside"));
+    const QSizeF dots = writer_.pageLayout().paintRectPixels(dotsPerInch).size();
+    page_ = QRectF{QPointF{}, dots * 96 / dotsPerInch};
+    if (!painter_.begin(&writer_))
+        throw FileFault{FileTrouble::machine,
+                        place + ": cannot be written. Choose a folder that is there and may be written."};
+    scale();
+}
+
+void PdfPages::scale() {
+    painter_.resetTransform();
+    painter_.scale(dotsPerInch / 96.0, dotsPerInch / 96.0);
+}
+
+void PdfPages::newPage() {
+    writer_.newPage();
+    scale();
+}
+
+} // namespace panside

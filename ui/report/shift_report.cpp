@@ -1,0 +1,272 @@
+#include "ui/report/shift_report.h"
+
+#include "core/boil/alarm_review.h"
+#include "core/boil/shift_log.h"
+#include "ui/chart/rise_chart.h"
+#include "ui/look/wall_clock.h"
+#include "ui/report/pdf_pages.h"
+#include "ui/review/alarm_lines.h"
+#include "ui/season/season_view.h"
+#include "ui/words/alarm_words.h"
+#include "ui/words/fact_words.h"
+
+#include <QCoreApplication>
+#include <fmt/format.h>
+
+namespace panside {
+
+namespace {
+
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Report", text, comment, n);
+}
+
+// A figure of the head, or nothing where the shift does not tell it.
+struct Line {
+    std::string name;
+    std::string value;
+    std::string unit;
+};
+
+std::string decimal(double value, int decimals) { return fmt::format("{:.{}f}", value, decimals); }
+
+std::vector<Line> linesOf(const ShiftSummary& summary) {
+    std::string crew;
+    for (const auto& name : summary.crew)
+        crew += (crew.empty() ? "" : ", ") + name;
+    const bool measured = summary.drawsMeasured > 0;
+    const bool weighed = summary.loadsWeighed > 0;
+    return {
+        {"shift", summary.shift.name(), ""},
+        {"first fact", textOf(summary.first), ""},
+        {"last fact", textOf(summary.last), ""},
+        {"fire lit", summary.lit ? textOf(*summary.lit) : "", ""},
+        {"crew", crew, ""},
+        {"sap taken in", decimal(summary.sap.litre(), 1), "L"},
+        {"draws", std::to_string(summary.draws), ""},
+        {"draws measured", std::to_string(summary.drawsMeasured), ""},
+        {"syrup of those", measured ? decimal(summary.syrup.litre(), 1) : "", "L"},
+        {"loads of wood", std::to_string(summary.loads), ""},
+        {"loads weighed", std::to_string(summary.loadsWeighed), ""},
+        {"wood of those", weighed ? decimal(summary.wood.kilogram(), 0) : "", "kg"},
+        {"density checks", std::to_string(summary.checks), ""},
+        {"probe readings", std::to_string(summary.readings), ""},
+    };
+}
+
+// What the engine worked out besides, by the names of the season's table.
+std::vector<Line> linesOf(const ShiftAccount& account) {
+    std::vector<Line> lines;
+    for (const FigureRow& row : allSeasonFigures()) {
+        if (row.together == Together::sum && row.figure != SeasonFigure::alarms && row.figure != SeasonFigure::sapTaken)
+            continue; // stands above
+        const auto told = figureOf(account, row.figure);
+        const Unit unit = unitOf(row.dimension, Units::metric);
+        lines.push_back(
+            {std::string{row.name},
+             told ? fmt::format("{:.6g}", row.dimension == Dimension::none ? told->si : fromSi(told->si, unit)) : "",
+             std::string{row.dimension == Dimension::none ? "" : nameOf(unit)}});
+        if (told && told->atLeast)
+            lines.back().name += " at least";
+    }
+    return lines;
+}
+
+bool isDone(const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    return !reading || reading->byHand();
+}
+
+std::string quoted(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos)
+        return text;
+    std::string out = "\"";
+    for (const char c : text)
+        out += c == '"' ? std::string{"\"\""} : std::string{c};
+    return out + "\"";
+}
+
+Boil boilOf(const std::vector<Boil::Entry>& facts) {
+    Boil boil{Boil::Alarms::unwatched}; // they come from their own history
+    boil.reserve(facts.size());
+    for (const auto& [id, fact] : facts)
+        boil.add(id, fact);
+    return boil;
+}
+
+class ShiftPage {
+public:
+    ShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift, const std::vector<Boil::Entry>& facts,
+              Units units)
+        : painter_{painter}, page_{page}, shift_{shift}, facts_{facts}, units_{units}, boil_{boilOf(facts)},
+          alarms_{alarmReview(alarmHistory(facts))} {}
+    void paint() {
+        const double top = head(page_.top());
+        const double below = account(top);
+        const QRectF chartPlace{page_.left(), below + 8, page_.width(), page_.height() * 0.36};
+        chart(chartPlace);
+        const double foot = cautions();
+        done(alarms(chartPlace.bottom() + 6) + 8, foot - 6);
+    }
+
+private:
+    static QFont letters(double millimetres, bool bold = false) { return lettering(Measure{}, millimetres, bold); }
+    double line(double millimetres) const { return QFontMetricsF{letters(millimetres)}.height(); }
+
+    double head(double y) {
+        painter_.setFont(letters(4, true));
+        painter_.setPen(Qt::black);
+        painter_.drawText(QRectF{page_.left(), y, page_.width(), line(4)}, Qt::AlignLeft, seasonShiftName(shift_.id));
+        QStringList rest;
+        if (shift_.account)
+            for (const auto& [name, time] : shift_.account->crew)
+                rest << QString::fromStdString(name);
+        if (shift_.open)
+            rest << tr(QT_TRANSLATE_NOOP("Report", "still going on"));
+        painter_.setFont(letters(2.2));
+        painter_.drawText(QRectF{page_.left(), y + line(4) * 1.1, page_.width(), line(2.2)}, Qt::AlignLeft,
+                          rest.join(QStringLiteral(", ")));
+        return y + line(4) * 1.1 + line(2.2) * 1.6;
+    }
+    // Every figure of the season's table, in two columns; a hole is a dash.
+    double account(double y) {
+        const auto rows = allSeasonFigures();
+        const std::size_t half = (rows.size() + 1) / 2;
+        const double height = line(2.2) * 1.15, wide = page_.width() / 2 - 12;
+        painter_.setFont(letters(2.2));
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 12),
+                               y + height * static_cast<double>(i % half), wide, height};
+            const auto told = shift_.account ? figureOf(*shift_.account, rows[i].figure) : std::nullopt;
+            const QString unit = unitWordOf(rows[i].figure, units_);
+            painter_.drawText(place, Qt::AlignLeft, headingOf(rows[i].figure));
+            painter_.drawText(place, Qt::AlignRight,
+                              told ? numberOf(rows[i].figure, *told, units_) + QChar{0x00a0} + unit
+                                   : QStringLiteral("–"));
+        }
+        return y + height * static_cast<double>(half);
+    }
+    // Drawn at twice its size, so that its lines are fine.
+    void chart(const QRectF& place) {
+        RiseChart chart;
+        chart.wear({Measure{2 * Measure::usualDpi}, Look::day});
+        chart.setUnits(units_);
+        chart.resize((place.size() * 2).toSize());
+        chart.follow(boil_);
+        if (!facts_.empty())
+            chart.display(boil_.pictureAt(facts_.back().fact.at));
+        chart.showWhole();
+        chart.layAlarms(alarms_);
+        painter_.save();
+        painter_.translate(place.topLeft());
+        painter_.scale(0.5, 0.5);
+        chart.render(&painter_, QPoint{}, QRegion{}, QWidget::DrawChildren);
+        painter_.restore();
+    }
+    // How many there were, and the names to the numbers of the chart's lanes.
+    double alarms(double y) {
+        const WallClock clock = clockOf();
+        painter_.setPen(Qt::black);
+        drawFitted(painter_, QRectF{page_.left(), y, page_.width(), line(2.2)}.toRect(), Qt::AlignLeft,
+                   letters(2.2, true), alarmsStory(alarms_, clock));
+        y += line(2.2) * 1.1;
+        const std::size_t half = (alarms_.tallies.size() + 1) / 2;
+        const double height = line(2) * 1.1, wide = page_.width() / 2 - 8;
+        for (std::size_t i = 0; i < alarms_.tallies.size(); ++i) {
+            const AlarmTally& tally = alarms_.tallies[i];
+            const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 8),
+                               y + height * static_cast<double>(i % half), wide, height};
+            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(2),
+                       tr(QT_TRANSLATE_NOOP("Report", "%1 %2: %3×, %4, at most %5"))
+                           .arg(i + 1)
+                           .arg(alarmName(tally.alarm, tally.series))
+                           .arg(tally.times)
+                           .arg(spanText(tally.total), spanText(tally.longest)));
+        }
+        return y + height * static_cast<double>(half);
+    }
+    WallClock clockOf() const {
+        WallClock clock;
+        for (const auto& [id, fact] : facts_)
+            if (const auto* step = std::get_if<ClockStep>(&fact.what))
+                clock.moved(fact.at, step->by);
+        return clock;
+    }
+    // Draws and checks, in two columns; what has no room is counted.
+    void done(double top, double bottom) {
+        QStringList lines;
+        const WallClock clock = clockOf();
+        for (const auto& [id, fact] : facts_)
+            if (std::holds_alternative<DrawClosed>(fact.what) || std::holds_alternative<DensityCheck>(fact.what) ||
+                std::holds_alternative<WaterCheck>(fact.what) || std::holds_alternative<PanSwapped>(fact.what) ||
+                std::holds_alternative<Note>(fact.what))
+                lines << clock.hourAndMinute(fact.at) + QStringLiteral("  ") + factWords(fact, units_);
+        painter_.setFont(letters(2.6, true));
+        painter_.drawText(QRectF{page_.left(), top, page_.width(), line(2.6)}, Qt::AlignLeft,
+                          tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));
+        top += line(2.6) * 1.2;
+        const double height = line(2) * 1.1;
+        const auto each = std::max(1, static_cast<int>((bottom - top) / height));
+        if (lines.size() > 2 * each) {
+            const auto more = static_cast<int>(lines.size()) - 2 * each + 1;
+            lines = lines.mid(0, 2 * each - 1);
+            lines << tr(QT_TRANSLATE_NOOP("Report", "and %n more, in the shift's log"), nullptr, more);
+        }
+        const double wide = page_.width() / 2 - 8;
+        for (qsizetype i = 0; i < lines.size(); ++i) {
+            const QRectF place{page_.left() + (i < each ? 0 : page_.width() / 2 + 8),
+                               top + height * static_cast<double>(i % each), wide, height};
+            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(2), lines[i]);
+        }
+    }
+    double cautions() {
+        const QString words = tr(
+            QT_TRANSLATE_NOOP("Report", "Figures are as entered and as read by the probes; \"≥\" means that not all "
+                                        "was measured, a dash that it is not known. They take the place of no weighed "
+                                        "or licensed measurement. The hydrometer decides what is syrup; local codes "
+                                        "and inspectors come first."));
+        painter_.setFont(letters(1.8));
+        const double height = QFontMetricsF{letters(1.8)}
+                                  .boundingRect(QRectF{0, 0, page_.width(), 1000}, Qt::TextWordWrap, words)
+                                  .height();
+        const QRectF place{page_.left(), page_.bottom() - height, page_.width(), height};
+        painter_.drawText(place, Qt::TextWordWrap, words);
+        return place.top();
+    }
+
+    QPainter& painter_;
+    QRectF page_;
+    const SeasonShift& shift_;
+    const std::vector<Boil::Entry>& facts_;
+    Units units_;
+    Boil boil_;
+    AlarmReview alarms_;
+};
+
+} // namespace
+
+std::string reportAsCsv(const ShiftSummary& summary, const ShiftAccount& account,
+                        const std::vector<Boil::Entry>& facts) {
+    std::string text = "figure,value,unit\n";
+    for (const auto& lines : {linesOf(summary), linesOf(account)})
+        for (const auto& line : lines)
+            text += line.name + ',' + quoted(line.value) + ',' + line.unit + '\n';
+    text += '\n' + std::string{logHeader} + '\n';
+    for (const auto& [id, fact] : facts)
+        if (isDone(fact))
+            text += rowOf(fact) + '\n';
+    return text;
+}
+
+void paintShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift,
+                    const std::vector<Boil::Entry>& facts, Units units) {
+    ShiftPage{painter, page, shift, facts, units}.paint();
+}
+
+void reportAsPdf(const SeasonShift& shift, const std::vector<Boil::Entry>& facts, Units units,
+                 const std::string& place) {
+    PdfPages paper{place, QStringLiteral("Panside, ") + seasonShiftName(shift.id)};
+    paintShiftPage(paper.painter(), paper.page(), shift, facts, units);
+}
+
+} // namespace panside
