@@ -1598,6 +1598,10 @@
 <context>
     <name>panside::Console</name>
     <message>
+        <source>Not kept: %1</source>
+        <translation>Pas gardé : %1</translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
