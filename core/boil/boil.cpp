@@ -119,6 +119,11 @@ Picture Boil::pictureAt(Instant now) const {
     return picture(state, now);
 }
 
+std::optional<Fact> Boil::noticed() const {
+    inside_->foldAll();
+    return inside_->state.fire.loads().noticed();
+}
+
 const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
 
 const std::vector<RisePoint>& Boil::rise() const {

@@ -50,6 +50,10 @@ public:
     // The picture at a moment, from the facts at or before it.
     Picture pictureAt(Instant now) const;
 
+    // A load of wood that the stack showed and no fact tells of yet, as the fact that would (`inferred=yes`): for
+    // whoever keeps facts. Added, it changes no picture.
+    std::optional<Fact> noticed() const;
+
     struct Entry {
         FactId id;
         Fact fact;

@@ -1,10 +1,13 @@
 #include "core/boil/course.h"
 
+#include "core/boil/loads.h"
+
 #include <algorithm>
 
 namespace panside {
 
-void Course::take(const State&, const Fact& fact) {
+void Course::take(const Fact& fact) {
+    draws += repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first;
     if (!begun)
         begun = fact.at;
     std::visit(Overloaded{
@@ -14,10 +17,9 @@ void Course::take(const State&, const Fact& fact) {
                            litAt = fact.at;
                        shutdownAt.reset();
                    },
-                   [&](const Fired&) {
-                       ++loads;
+                   [&](const Fired& fired) {
                        // A load with no fire lit: somebody lit it and said nothing.
-                       if (!litAt)
+                       if (!litAt && !deniesLoad(fired))
                            litAt = fact.at;
                    },
                    [&](const DrawOpened&) {
@@ -25,8 +27,6 @@ void Course::take(const State&, const Fact& fact) {
                            openedAt = fact.at;
                    },
                    [&](const DrawClosed&) {
-                       if (openedAt)
-                           ++draws;
                        openedAt.reset();
                        closedAt = fact.at;
                    },
@@ -52,7 +52,6 @@ void Course::show(const State&, Instant, Picture& picture) const {
     picture.litAt = litAt;
     picture.shutdownAt = shutdownAt;
     picture.endedAt = endedAt;
-    picture.loads = loads;
     picture.crew = crew;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
+#include "core/boil/repeated_draw.h"
 
 #include <string>
 #include <vector>
@@ -12,15 +13,17 @@ struct State;
 // The course of the shift: what was done, and who is there. Nothing here is estimated.
 class Course {
 public:
-    void take(const State& state, const Fact& fact);
+    void take(const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
     std::optional<Instant> begun, litAt, openedAt, closedAt, shutdownAt, endedAt, swappedAt, clockSteppedAt;
-    int draws = 0; // closed ones
-    int loads = 0;
+    int draws = 0;                 // closed ones
     std::vector<std::string> crew; // in the order they came on
     bool drawing() const { return openedAt.has_value(); }
     bool firing() const { return litAt && !shutdownAt && !endedAt; }
+
+private:
+    RepeatedDraw repeatedDraw_;
 };
 
 } // namespace panside

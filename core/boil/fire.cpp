@@ -1,7 +1,6 @@
 #include "core/boil/fire.h"
 
 #include "core/boil/state.h"
-#include "core/physics/wood.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,11 +8,6 @@
 namespace panside {
 namespace {
 
-// A press belongs to the load that the stack showed, and one load is not pressed twice, within this time.
-constexpr Duration sameLoad{100};
-constexpr Duration inferredAndPressed{250};
-// The same person on the same key for the same load (a glove that bounced).
-constexpr Duration bounced{45};
 // Rhythms a wood fire can have (common practice: loads every 4 to 15 min, trade manuals).
 constexpr Duration shortest{3 * 60}, longest{20 * 60};
 constexpr std::size_t cyclesUsed = 5, ofThisWood = 3;
@@ -24,13 +18,6 @@ constexpr Duration worthSaying{20};
 // So many loads into other fires since this one fell due, and none into it: it was let go out (no source).
 constexpr auto letGoOut = 3;
 
-// What a kilogram gives as fired. A wood that is not known by name is taken for mixed hardwood.
-double lowerHeatOf(const std::string& name, double moisture) {
-    const Wood wood = woodNamed(name).value_or(woods().front());
-    const auto heat = lowerHeat(wood, WetBasis{moisture});
-    return heat ? heat->si() : 0;
-}
-
 double median(std::vector<double> values) {
     std::sort(values.begin(), values.end());
     const std::size_t half = values.size() / 2;
@@ -40,27 +27,18 @@ double median(std::vector<double> values) {
 } // namespace
 
 void Fire::take(const State& state, const Fact& fact) {
-    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
-        if (reading->series != Series::stack || reading->byHand())
-            return;
-        // Of several probes the one that is believed.
-        const Probe* active = state.sensors.of(Series::stack).active(fact.at);
-        if (active && active->name() != reading->probe)
-            return;
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    const bool stack = reading && loads_.follows(*reading, fact.at);
+    if (stack)
         noteStack(state, reading->temperature().celsius(), fact.at);
-        if (stack_.take(fact.at, reading->temperature())) {
-            inferLoad(state, fact.at);
-            putOff(state, fact.at);
-        }
-    } else if (const auto* fired = std::get_if<Fired>(&fact.what)) {
-        takeLoad(state, {.at = fact.at,
-                         .mass = fired->load ? fired->load->value.kilogram() : -1,
-                         .lowerHeat = lowerHeatOf(fired->wood, fired->moisture.value_or(state.settings.woodMoisture())),
-                         .inferred = fired->inferred,
-                         .fire = fired->fire,
-                         .wood = fired->wood,
-                         .by = fact.by});
-    }
+    if (const auto* fired = std::get_if<Fired>(&fact.what); fired && !deniesLoad(*fired) && !fact.by.empty())
+        lastBy_ = fact.by;
+    std::optional<CallBefore> before;
+    loads_.take(
+        state.settings, state.course, fact, [&](const Load& load) { before = begins(state, load); },
+        [&](const Load& load) { begun(state, load, before); });
+    if (stack && loads_.stackStepped())
+        putOff(state, fact.at);
 }
 
 void Fire::noteStack(const State& state, double celsius, Instant at) {
@@ -69,142 +47,76 @@ void Fire::noteStack(const State& state, double celsius, Instant at) {
     stackNow_ += (celsius - stackNow_) * (stackFor_ > 0 ? std::min(1.0, passed / 30) : 1.0);
     stackFor_ += passed;
     // Fed as usual: the mean of a quarter of an hour, for as long as loads come.
-    const Load* last = lastOf(stackFire_);
+    const Load* last = loads_.lastOf(loads_.stackFire());
     if (state.course.firing() && last && secondsBetween(last->at, at) < 900)
         stackMean_ += (celsius - stackMean_) * std::min(1.0, passed / std::min(stackFor_, 900.0));
 }
 
-// The load that the stack had shown already and the press for it, whichever came first: the person's word stands, and
-// the time it was seen at.
-bool Fire::sameAsLast(const Load& load) {
-    const auto last =
-        std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == load.fire; });
-    if (last == loads_.rend())
-        return false;
-    const double since = secondsBetween(last->at, load.at);
-    if (last->inferred == load.inferred) {
-        // Two rows that say the same: one load keyed twice. A second load for the scale has its own mass.
-        const bool twice = since >= 0 && since < bounced.count() && last->by == load.by &&
-                           (load.mass < 0 || last->mass < 0 || load.mass == last->mass);
-        if (!twice)
-            return false;
-        if (last->mass < 0 && load.mass >= 0) {
-            last->mass = load.mass;
-            --massless_;
-            woodKnown_ += load.mass;
-        }
-        return true;
-    }
-    if (since >= inferredAndPressed.count())
-        return false;
-    const Instant seen = std::min(last->at, load.at);
-    if (last->inferred) {
-        if (load.mass >= 0) {
-            --massless_;
-            woodKnown_ += load.mass;
-        }
-        *last = load;
-    }
-    last->at = seen;
-    return true;
-}
-
-void Fire::takeLoad(const State& state, Load load) {
-    if (!load.by.empty())
-        lastBy_ = load.by;
-    if (sameAsLast(load))
-        return;
-    if (count_ == 0)
-        stackFire_ = load.fire;
-    // A fire's call moves from its own, never from that of another fire.
-    std::optional<Duration> before;
-    float lastSag = -1;
-    const auto last =
-        std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == load.fire; });
-    if (last != loads_.rend()) {
-        before = intervalAfter(state, *last);
+// A fire's call moves from its own, never from that of another fire.
+std::optional<Fire::CallBefore> Fire::begins(const State& state, const Load& load) {
+    std::optional<CallBefore> before;
+    if (const Load* last = loads_.lastOf(load.fire)) {
+        before = CallBefore{intervalAfter(state, *last), 0};
         if (last->at < load.at)
             learn(state, *last, load.at);
-        lastSag = last->stackSag;
+        before->stackSag = sagOf(*last).stack;
     }
-    if (load.fire == stackFire_)
+    return before;
+}
+
+void Fire::begun(const State& state, const Load& load, const std::optional<CallBefore>& before) {
+    sagOf(load) = Sag{};
+    if (load.fire == loads_.stackFire())
         putOff_ = Duration{0};
-    ++count_;
-    heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / count_;
-    if (load.mass >= 0)
-        woodKnown_ += load.mass;
-    else
-        ++massless_;
-    if (loads_.size() == loadsKept)
-        loads_.erase(loads_.begin());
-    loads_.push_back(std::move(load));
-    const Duration after = intervalAfter(state, loads_.back());
-    if (!before || std::chrono::abs(after - *before) < worthSaying || state.settings.fireInterval())
+    heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / load.number;
+    const Duration after = intervalAfter(state, load);
+    if (!before || std::chrono::abs(after - before->interval) < worthSaying || state.settings.fireInterval())
         return;
-    moved_ = CallMoved{.at = loads_.back().at, .from = *before, .to = after, .sagsAfter = {}};
-    if (lastSag > 0 && stackTells(state, loads_.back().fire)) {
+    moved_ = CallMoved{.at = load.at, .from = before->interval, .to = after, .sagsAfter = {}};
+    if (before->stackSag > 0 && stackTells(state, load.fire)) {
         std::vector<double> seen;
-        for (auto one = loads_.rbegin(); one != loads_.rend() && seen.size() < cyclesUsed; ++one)
-            if (one->fire == loads_.back().fire && one->stackSag > 0)
-                seen.push_back(one->stackSag);
+        const auto& loads = loads_.recent();
+        for (auto one = loads.rbegin(); one != loads.rend() && seen.size() < cyclesUsed; ++one)
+            if (one->fire == load.fire && sagOf(*one).stack > 0)
+                seen.push_back(sagOf(*one).stack);
         moved_->sagsAfter = Duration{median(seen)};
     }
 }
 
 bool Fire::stackTells(const State& state, const std::string& fire) const {
-    return state.sensors.of(Series::stack).lastRead() && stackFire_ == fire;
+    return state.sensors.of(Series::stack).lastRead() && loads_.stackFire() == fire;
 }
 
-void Fire::learn(const State& state, Load& load, Instant to) {
+void Fire::learn(const State& state, const Load& load, Instant to) {
     const double length = secondsBetween(load.at, to);
     if (length < shortest.count() || length > longest.count() + 300)
         return;
     if (!stackTells(state, load.fire)) {
-        load.sag = static_cast<float>(length); // the crew's own rhythm is all there is to follow
+        sagOf(load).heat = static_cast<float>(length); // the crew's own rhythm is all there is to follow
         return;
     }
-    const auto sag = stack_.sag(load.at, to);
+    const auto sag = loads_.stack().sag(load.at, to);
     if (!sag)
         return;
-    load.sag = static_cast<float>(seconds(sag->heat));
+    sagOf(load).heat = static_cast<float>(seconds(sag->heat));
     if (sag->seen)
-        load.stackSag = static_cast<float>(seconds(sag->stack));
-}
-
-void Fire::inferLoad(const State& state, Instant now) {
-    if (!state.course.firing())
-        return;
-    const auto last =
-        std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == stackFire_; });
-    Instant after = *state.course.litAt;
-    if (last != loads_.rend())
-        after = std::max(after, last->at + Duration{1.3 * sameLoad.count()});
-    const auto opened = stack_.loading(now, after);
-    if (!opened || *opened < after)
-        return;
-    takeLoad(state,
-             {.at = *opened,
-              // The same wood as the load before it.
-              .lowerHeat = last == loads_.rend() ? lowerHeatOf({}, state.settings.woodMoisture()) : last->lowerHeat,
-              .inferred = true,
-              .fire = stackFire_,
-              .wood = last == loads_.rend() ? std::string{} : last->wood,
-              .by = {}});
+        sagOf(load).stack = static_cast<float>(seconds(sag->stack));
 }
 
 void Fire::putOff(const State& state, Instant now) {
-    const Load* last = lastOf(stackFire_);
-    if (!last || state.settings.fireInterval() || !stackTells(state, stackFire_) ||
-        learnedFrom(stackFire_) < loadsToLearn || putOff_ >= longestPutOff)
+    const std::string& fire = loads_.stackFire();
+    const Load* last = loads_.lastOf(fire);
+    if (!last || state.settings.fireInterval() || !stackTells(state, fire) || learnedFrom(fire) < loadsToLearn ||
+        putOff_ >= longestPutOff)
         return;
     const double left = secondsBetween(now, dueAfter(state, *last));
-    if (left > 0 && left <= putOffStep.count() && stack_.burnsHigh(last->at, now).value_or(false))
+    if (left > 0 && left <= putOffStep.count() && loads_.stack().burnsHigh(last->at, now).value_or(false))
         putOff_ += putOffStep;
 }
 
 int Fire::learnedFrom(const std::string& fire) const {
-    return static_cast<int>(
-        std::count_if(loads_.begin(), loads_.end(), [&](const Load& one) { return one.fire == fire && one.sag > 0; }));
+    return static_cast<int>(std::count_if(loads_.recent().begin(), loads_.recent().end(),
+                                          [&](const Load& one) { return one.fire == fire && sagOf(one).heat > 0; }));
 }
 
 Duration Fire::intervalAfter(const State& state, const Load& load) const {
@@ -212,11 +124,12 @@ Duration Fire::intervalAfter(const State& state, const Load& load) const {
         return *set;
     if (learnedFrom(load.fire) < loadsToLearn)
         return untilLearned;
+    const auto& loads = loads_.recent();
     const auto latest = [&](bool thisWood) {
         std::vector<double> sags;
-        for (auto one = loads_.rbegin(); one != loads_.rend() && sags.size() < cyclesUsed; ++one)
-            if (one->fire == load.fire && one->sag > 0 && (!thisWood || one->wood == load.wood))
-                sags.push_back(one->sag);
+        for (auto one = loads.rbegin(); one != loads.rend() && sags.size() < cyclesUsed; ++one)
+            if (one->fire == load.fire && sagOf(*one).heat > 0 && (!thisWood || one->wood == load.wood))
+                sags.push_back(sagOf(*one).heat);
         return sags;
     };
     auto sags = latest(true);
@@ -225,39 +138,35 @@ Duration Fire::intervalAfter(const State& state, const Load& load) const {
     double learned = median(sags);
     double apart = 0, n = 0;
     if (!load.by.empty())
-        for (const Load& one : loads_)
-            if (one.fire == load.fire && one.sag > 0 && one.wood == load.wood && one.by == load.by) {
-                apart += std::log(one.sag / learned);
+        for (const Load& one : loads)
+            if (one.fire == load.fire && sagOf(one).heat > 0 && one.wood == load.wood && one.by == load.by) {
+                apart += std::log(sagOf(one).heat / learned);
                 ++n;
             }
     learned *= std::exp(apart / (n + handWorth));
     return Duration{std::clamp(learned, shortest.count() * 1.0, longest.count() * 1.0)};
 }
 
-std::vector<const Fire::Load*> Fire::lastOfEach() const {
+std::vector<const Load*> Fire::lastOfEach() const {
     std::vector<const Load*> each;
-    for (auto load = loads_.rbegin(); load != loads_.rend(); ++load)
+    const auto& loads = loads_.recent();
+    for (auto load = loads.rbegin(); load != loads.rend(); ++load)
         if (std::none_of(each.begin(), each.end(), [&](const Load* later) { return later->fire == load->fire; }))
             each.push_back(&*load);
     return each;
 }
 
-const Fire::Load* Fire::lastOf(const std::string& fire) const {
-    const auto last = std::find_if(loads_.rbegin(), loads_.rend(), [&](const Load& one) { return one.fire == fire; });
-    return last == loads_.rend() ? nullptr : &*last;
-}
-
-std::vector<const Fire::Load*> Fire::lastOfFed(const State& state) const {
+std::vector<const Load*> Fire::lastOfFed(const State& state) const {
     auto each = lastOfEach();
     std::erase_if(each, [&](const Load* load) {
         const Instant fellDue = dueAfter(state, *load);
-        return std::count_if(loads_.begin(), loads_.end(),
+        return std::count_if(loads_.recent().begin(), loads_.recent().end(),
                              [&](const Load& one) { return one.fire != load->fire && one.at > fellDue; }) >= letGoOut;
     });
     return each;
 }
 
-const Fire::Load* Fire::next(const State& state) const {
+const Load* Fire::next(const State& state) const {
     const auto each = lastOfFed(state);
     const auto first = std::min_element(each.begin(), each.end(), [&](const Load* a, const Load* b) {
         return dueAfter(state, *a) < dueAfter(state, *b);
@@ -266,7 +175,7 @@ const Fire::Load* Fire::next(const State& state) const {
 }
 
 Instant Fire::dueAfter(const State& state, const Load& load) const {
-    return load.at + intervalAfter(state, load) + (load.fire == stackFire_ ? putOff_ : Duration{0});
+    return load.at + intervalAfter(state, load) + (load.fire == loads_.stackFire() ? putOff_ : Duration{0});
 }
 
 Duration Fire::interval(const State& state) const {
@@ -275,7 +184,7 @@ Duration Fire::interval(const State& state) const {
 }
 
 std::optional<Instant> Fire::lastFired() const {
-    return loads_.empty() ? std::nullopt : std::optional{loads_.back().at};
+    return loads_.recent().empty() ? std::nullopt : std::optional{loads_.recent().back().at};
 }
 
 std::optional<Instant> Fire::due(const State& state) const {
@@ -287,27 +196,21 @@ std::optional<Instant> Fire::due(const State& state) const {
     return state.course.litAt ? std::optional{*state.course.litAt + interval(state)} : std::nullopt;
 }
 
-double Fire::loadMass(const State& state, const Load& load) const {
-    if (load.mass >= 0)
-        return load.mass;
-    const auto usual = state.settings.loadMass();
-    return usual ? usual->kilogram() : -1;
-}
-
 std::optional<Fire::Burnt> Fire::burnt(const State& state, Instant from, Instant to) const {
     Burnt sum{};
-    for (auto load = loads_.begin(); load != loads_.end(); ++load) {
-        const auto next = std::find_if(load + 1, loads_.end(), [&](const Load& one) { return one.fire == load->fire; });
+    const auto& loads = loads_.recent();
+    for (auto load = loads.begin(); load != loads.end(); ++load) {
+        const auto next = std::find_if(load + 1, loads.end(), [&](const Load& one) { return one.fire == load->fire; });
         const double length =
-            next != loads_.end() ? secondsBetween(load->at, next->at) : seconds(intervalAfter(state, *load));
+            next != loads.end() ? secondsBetween(load->at, next->at) : seconds(intervalAfter(state, *load));
         const double begin = std::max(secondsBetween(from, load->at), 0.0);
         const double end = std::min(secondsBetween(from, load->at) + length, secondsBetween(from, to));
         if (end <= begin || length <= 0)
             continue;
-        const double mass = loadMass(state, *load);
-        if (mass < 0)
+        const auto mass = loads_.massOf(*load);
+        if (!mass)
             return std::nullopt;
-        const double burnt = mass * (end - begin) / length;
+        const double burnt = mass->kilogram() * (end - begin) / length;
         sum.wood += Mass::kilogram(burnt);
         sum.lowerHeat += Energy::joule(burnt * load->lowerHeat);
     }
@@ -315,13 +218,13 @@ std::optional<Fire::Burnt> Fire::burnt(const State& state, Instant from, Instant
 }
 
 std::optional<Fire::Burnt> Fire::burntInAll(const State& state, Instant now) const {
-    const auto usual = state.settings.loadMass();
-    if (loads_.empty() || (massless_ > 0 && !usual))
+    const auto all = loads_.wood();
+    if (loads_.count() == 0 || !all)
         return std::nullopt;
-    double wood = woodKnown_ + (massless_ ? massless_ * usual->kilogram() : 0);
+    double wood = all->kilogram();
     for (const Load* last : lastOfEach()) {
         const double gone = std::clamp(secondsBetween(last->at, now) / seconds(intervalAfter(state, *last)), 0.0, 1.0);
-        wood -= (1 - gone) * loadMass(state, *last);
+        wood -= (1 - gone) * loads_.massOf(*last).value_or(Mass{}).kilogram();
     }
     return Burnt{Mass::kilogram(wood), Energy::joule(wood * heatPerKilogram_)};
 }
@@ -338,7 +241,7 @@ FireStanding Fire::standing(const State& state, Instant now) const {
         return FireStanding::unknown;
     const double since = secondsBetween(load->at, now);
     const double late = secondsBetween(dueAfter(state, *load), now);
-    const bool stackRead = load->fire == stackFire_ && stackFor_ > 1200 && secondsBetween(stackAt_, now) < 60;
+    const bool stackRead = load->fire == loads_.stackFire() && stackFor_ > 1200 && secondsBetween(stackAt_, now) < 60;
     if (stackRead && since > 240) { // the door and the drying of a load are over
         if (stackNow_ < 0.55 * stackMean_)
             return FireStanding::dying;
@@ -373,16 +276,17 @@ void Fire::showTurn(const State& state, Picture& picture) const {
 }
 
 void Fire::show(const State& state, Instant now, Picture& picture) const {
-    picture.loads = count_;
+    picture.loads = loads_.count();
     picture.lastFired = lastFired();
-    picture.lastFiredInferred = !loads_.empty() && loads_.back().inferred;
+    picture.lastFiredInferred = !loads_.recent().empty() && loads_.recent().back().inferred;
     picture.fireInterval = interval(state);
     const Load* called = next(state);
     picture.fireIntervalLearned = !state.settings.fireInterval() && called && learnedFrom(called->fire) >= loadsToLearn;
     // Why a call was moved is said of the fire that is called.
-    const bool ofAnother = moved_ && called && std::any_of(loads_.begin(), loads_.end(), [&](const Load& one) {
-                               return one.at == moved_->at && one.fire != called->fire;
-                           });
+    const bool ofAnother =
+        moved_ && called && std::any_of(loads_.recent().begin(), loads_.recent().end(), [&](const Load& one) {
+            return one.at == moved_->at && one.fire != called->fire;
+        });
     if (!state.settings.fireInterval() && !ofAnother)
         picture.callMoved = moved_;
     picture.fireStanding = standing(state, now);
@@ -393,9 +297,8 @@ void Fire::show(const State& state, Instant now, Picture& picture) const {
                                            : state.course.shutdownAt ? Reason::stoppedFiring
                                                                      : Reason::notLit});
     showFires(state, now, picture);
-    const auto usual = state.settings.loadMass();
-    if (count_ > 0 && (massless_ == 0 || usual))
-        picture.wood = Mass::kilogram(woodKnown_ + (massless_ ? massless_ * usual->kilogram() : 0));
+    if (loads_.count() > 0)
+        picture.wood = loads_.wood();
     showTurn(state, picture);
 }
 

@@ -1,8 +1,9 @@
 #pragma once
 #include "core/boil/fact.h"
+#include "core/boil/loads.h"
 #include "core/boil/picture.h"
-#include "core/boil/stack_trace.h"
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,7 @@ public:
     // turn, wood, their why
     void show(const State& state, Instant now, Picture& picture) const;
 
+    const Loads& loads() const { return loads_; }
     // When the next load is due; nullopt when nothing is to be fired.
     std::optional<Instant> due(const State& state) const;
     // Of the fire that is due next.
@@ -49,28 +51,26 @@ public:
     std::optional<Temperature> usualStack() const;
 
 private:
-    struct Load {
-        Instant at;
-        double mass = -1;     // kg, less than zero: not known
-        double lowerHeat = 0; // J/kg as fired
-        bool inferred = false;
-        std::string fire, wood, by;
-        // Seconds after it at which its heat sank to its mean, less than zero: not known; and as the stack showed it.
-        float sag = -1, stackSag = -1;
+    // When the heat of a load had sunk to its mean, seconds after it; and the same as the stack showed it. Less than
+    // zero: not known.
+    struct Sag {
+        float heat = -1, stack = -1;
     };
-    static constexpr std::size_t loadsKept = 24;
+    struct CallBefore {
+        Duration interval;
+        float stackSag;
+    };
+    const Sag& sagOf(const Load& load) const { return sags_[static_cast<std::size_t>(load.number) % sags_.size()]; }
+    Sag& sagOf(const Load& load) { return sags_[static_cast<std::size_t>(load.number) % sags_.size()]; }
 
-    void takeLoad(const State& state, Load load);
-    bool sameAsLast(const Load& load);
-    void learn(const State& state, Load& load, Instant to);
-    void inferLoad(const State& state, Instant now);
+    std::optional<CallBefore> begins(const State& state, const Load& load);
+    void begun(const State& state, const Load& load, const std::optional<CallBefore>& before);
+    void learn(const State& state, const Load& load, Instant to);
     void putOff(const State& state, Instant now);
     void noteStack(const State& state, double celsius, Instant at);
-    double loadMass(const State& state, const Load& load) const;
     bool stackTells(const State& state, const std::string& fire) const;
     int learnedFrom(const std::string& fire) const;
     Duration intervalAfter(const State& state, const Load& load) const;
-    const Load* lastOf(const std::string& fire) const;
     // The last load of each fire; and of those that were not let go out while others were fed.
     std::vector<const Load*> lastOfEach() const;
     std::vector<const Load*> lastOfFed(const State& state) const;
@@ -81,13 +81,10 @@ private:
     void showFires(const State& state, Instant now, Picture& picture) const;
     void showTurn(const State& state, Picture& picture) const;
 
-    std::vector<Load> loads_; // the last ones, by time
-    int count_ = 0;
-    double woodKnown_ = 0;       // kg, of all loads with a mass
+    Loads loads_;
+    std::array<Sag, 32> sags_;   // of the loads in it, by their numbers
     double heatPerKilogram_ = 0; // J, mean of all loads as fired
-    int massless_ = 0;           // loads without one
-    std::string lastBy_, stackFire_;
-    StackTrace stack_;
+    std::string lastBy_;
     Duration putOff_{0}; // of the call at the fire of the stack: its last load still burns high
     std::optional<CallMoved> moved_;
     double stackMean_ = 0, stackFor_ = 0; // of the fire while it was fed; seconds

@@ -9,7 +9,6 @@ namespace {
 // Small split wood gives most of its heat as gas soon after it catches; coals glow on (common practice, no source).
 constexpr double gasShare = 0.6, gasIntervals = 0.75, coalSeconds = 900, panSeconds = 75;
 constexpr double longestStep = 30;
-constexpr double twice = 60; // the same load keyed twice
 constexpr double shortestFiring = 90, longestFiring = 3600;
 
 } // namespace
@@ -49,8 +48,6 @@ void FireHeat::learnGap(double gap) {
 
 void FireHeat::fired(Instant at) {
     passTo(at);
-    if (last_ && secondsBetween(*last_, at) < twice)
-        return;
     if (last_)
         learnGap(secondsBetween(*last_, at));
     last_ = at;

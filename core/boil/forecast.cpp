@@ -65,7 +65,10 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                            readStack(state, fact.at);
                    },
                    [&](const Lit&) { fire_.light(); },
-                   [&](const Fired&) { fire_.fired(fact.at); },
+                   [&](const Fired&) {
+                       if (state.fire.loads().newlyTold())
+                           fire_.fired(fact.at);
+                   },
                    [&](const Shutdown&) { fire_.stopFiring(); },
                    [&](const DrawOpened&) { open(state, fact.at); },
                    [&](const DrawClosed&) { close(state, fact.at); },
@@ -395,7 +398,7 @@ Reason DrawForecast::silence(const State& state, Instant now) const {
         return Reason::panReadingDoubtful;
     if (unread > staleAfter)
         return Reason::noPanReading;
-    if (!state.course.litAt && state.course.loads == 0 && !shutAt_ && !end_.started())
+    if (!state.course.litAt && state.fire.loads().count() == 0 && !shutAt_ && !end_.started())
         return Reason::notLit;
     if (!end_.started() || (!shutAt_ && end_.rate() <= 0))
         return Reason::noGradient;

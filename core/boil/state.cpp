@@ -9,14 +9,18 @@ void absorb(State& state, const Fact& fact) {
     // What the clock brings at the very moment of the fact waits for the fact: it may be what was missed.
     state.watch.pass(state, fact.at - std::chrono::microseconds{1});
     absorbUnwatched(state, fact);
-    state.watch.take(state, fact);
+    if (!Loads::waits(fact))
+        state.watch.take(state, fact);
 }
 
 void absorbUnwatched(State& state, const Fact& fact) {
     state.now = fact.at;
+    // The record of what the stack shows by itself, later: it must not make another picture than the stack alone does.
+    if (Loads::waits(fact))
+        return state.fire.take(state, fact);
     if (const auto* set = std::get_if<Set>(&fact.what))
         state.settings.take(*set);
-    state.course.take(state, fact);
+    state.course.take(fact);
     state.sensors.take(state, fact);
     state.weather.take(state, fact);
     state.trends.take(state, fact);

@@ -10,6 +10,7 @@ public:
     bool next();
     FactId id() const { return sample().id; }
     Instant at() const { return sample().at; }
+    Series series() const { return unpacked_.channels[sample().channel].series; }
     // Good until the next call of next() or fact().
     const Fact& fact();
 

@@ -66,9 +66,12 @@ CREATE TABLE figure(shift INTEGER NOT NULL, name TEXT NOT NULL, value REAL NOT N
 // A draw that two keyed counts once: what was counted before is counted anew when it is asked for.
 constexpr const char* recountSchema = "DELETE FROM summary;";
 
+// So it is with a load of wood that was keyed twice, or that the stack showed and nobody keyed.
+constexpr const char* recountLoadsSchema = "DELETE FROM summary;";
+
 // migrations[n] makes version n + 1 of version n.
 constexpr std::array<const char*, journalVersion> migrations{firstSchema, summarySchema, scoreSchema, figureSchema,
-                                                             recountSchema};
+                                                             recountSchema, recountLoadsSchema};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

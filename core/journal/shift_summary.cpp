@@ -1,8 +1,10 @@
 #include "core/journal/shift_summary.h"
 
+#include "core/boil/loads.h"
 #include "core/boil/repeated_draw.h"
 #include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
+#include "core/journal/load_facts.h"
 
 #include <algorithm>
 
@@ -49,16 +51,6 @@ public:
 private:
     template <class Other>
     void count(const Other&) {}
-    void count(const Set& set) {
-        if (set.key == Setting::load_mass)
-            load_ = Mass::ofSi(set.si);
-    }
-    void count(const Fired& fired) {
-        ++summary_.loads;
-        const auto mass = fired.load ? std::optional{fired.load->value} : load_;
-        summary_.loadsWeighed += mass.has_value();
-        summary_.wood += mass.value_or(Mass::kilogram(0));
-    }
     void count(const DrawClosed& draw) {
         ++summary_.draws;
         summary_.drawsMeasured += draw.volume.has_value();
@@ -69,7 +61,6 @@ private:
     void count(const DensityCheck&) { ++summary_.checks; }
 
     ShiftSummary& summary_;
-    std::optional<Mass> load_;
     RepeatedDraw repeatedDraw_;
 };
 
@@ -84,6 +75,16 @@ void countBlocks(const Journal::Inside& inside, ShiftSummary& summary) {
         return;
     summary.first = std::min(summary.first, instantOf(query.getColumn(1).getInt64()));
     summary.last = std::max(summary.last, instantOf(query.getColumn(2).getInt64()));
+}
+
+void countLoads(const Journal::Inside& inside, ShiftSummary& summary) {
+    LoadsOfShift loads;
+    visitLoads(inside, summary.shift.id, [&loads](const Fact& fact) { loads.take(fact); });
+    for (const Load& load : loads.all()) {
+        ++summary.loads;
+        summary.loadsWeighed += load.mass.has_value();
+        summary.wood += load.mass.value_or(Mass::kilogram(0));
+    }
 }
 
 ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
@@ -106,13 +107,14 @@ ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
         count.take(rows.fact);
     }
     countBlocks(inside, summary);
+    countLoads(inside, summary);
     summary.readings -= withdrawnReadings;
     return summary;
 }
 
 // Every row of a shift has a number, so the next free one tells whether anything came since.
 std::optional<ShiftSummary> kept(const Journal::Inside& inside, const Shift& shift) {
-    constexpr std::int32_t countedSo = 5; // the form from which summaries are counted as here
+    constexpr std::int32_t countedSo = 6; // the form from which summaries are counted as here
     if (inside.version < countedSo)
         return std::nullopt;
     SQLite::Statement query{*inside.db,

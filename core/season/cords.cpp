@@ -6,21 +6,21 @@
 
 namespace panside {
 
-std::optional<double> cordsOf(const Fired& fired, const Settings& settings) {
-    const auto mass = fired.load ? std::optional{fired.load->value} : settings.loadMass();
-    if (!mass)
+std::optional<double> cordsOf(const Load& load) {
+    if (!load.mass)
         return std::nullopt;
     constexpr double wettest = 0.6; // of what is known of wood
-    const double moisture = std::min(fired.moisture.value_or(settings.woodMoisture()), wettest);
-    const auto cord = cordMass(woodNamed(fired.wood).value_or(woods().front()), WetBasis{moisture});
-    return cord ? std::optional{*mass / *cord} : std::nullopt;
+    const auto cord =
+        cordMass(woodNamed(load.wood).value_or(woods().front()), WetBasis{std::min(load.moisture, wettest)});
+    return cord ? std::optional{*load.mass / *cord} : std::nullopt;
 }
 
-void CordSum::take(const Fact& fact) {
-    if (const auto* set = std::get_if<Set>(&fact.what))
-        settings_.take(*set);
-    else if (const auto* fired = std::get_if<Fired>(&fact.what); fired && fact.at > after_)
-        cords_ += cordsOf(*fired, settings_).value_or(0);
+double CordSum::cords() const {
+    double cords = 0;
+    for (const Load& load : loads_.all())
+        if (load.at > after_)
+            cords += cordsOf(load).value_or(0);
+    return cords;
 }
 
 } // namespace panside

@@ -57,8 +57,8 @@ struct ShiftAccountant::Inside {
     Mean rise;
     std::optional<double> legal, heavy;
 
-    double sugar = 0, sugarKnown = 0, moist = 0, moistKnown = 0;
-    std::optional<Instant> firstLoad, lastLoad;
+    double sugar = 0, sugarKnown = 0;
+    LoadsOfShift loads;
     struct Level {
         Instant at;
         double litre;
@@ -73,7 +73,7 @@ struct ShiftAccountant::Inside {
     void score();
     void lookAtDrawing(const Picture& picture);
     void count(const Fact& fact);
-    void fired(const Fired& fired, Instant at);
+    void burn();
     void closed(const DrawClosed& draw, bool first);
     void sap(const SapIn& sap);
     void crew(const Crew& crew, const Fact& fact);
@@ -134,9 +134,7 @@ void ShiftAccountant::Inside::lookAtDrawing(const Picture& shown) {
 
 void ShiftAccountant::Inside::count(const Fact& fact) {
     const auto told = repeatedDraw.hear(fact);
-    if (const auto* load = std::get_if<Fired>(&fact.what))
-        fired(*load, fact.at);
-    else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told))
+    if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told))
         closed(*draw, told == RepeatedDraw::Telling::first);
     else if (const auto* came = std::get_if<SapIn>(&fact.what))
         sap(*came);
@@ -154,22 +152,29 @@ void ShiftAccountant::Inside::count(const Fact& fact) {
         }
 }
 
-void ShiftAccountant::Inside::fired(const Fired& fired, Instant at) {
-    ++account.loads;
-    firstLoad = firstLoad.value_or(at);
-    lastLoad = at;
-    const auto mass = fired.load ? std::optional{fired.load->value} : state.settings.loadMass();
-    if (!mass)
-        return;
-    ++account.loadsWeighed;
-    account.wood += *mass;
-    account.woods[fired.wood] += *mass;
-    const double moisture = fired.moisture.value_or(state.settings.woodMoisture());
-    if (fired.moisture || state.settings.wasSet(Setting::wood_moisture)) {
-        moist += moisture * mass->kilogram();
-        moistKnown += mass->kilogram();
+void ShiftAccountant::Inside::burn() {
+    const auto all = loads.all();
+    account.loads = static_cast<int>(all.size());
+    account.loadsWeighed = 0;
+    account.wood = {};
+    account.woods.clear();
+    account.cords = 0;
+    double moist = 0, known = 0;
+    for (const Load& load : all) {
+        if (!load.mass)
+            continue;
+        ++account.loadsWeighed;
+        account.wood += *load.mass;
+        account.woods[load.wood] += *load.mass;
+        account.cords += cordsOf(load).value_or(0);
+        if (load.moistureSaid) {
+            moist += load.moisture * load.mass->kilogram();
+            known += load.mass->kilogram();
+        }
     }
-    account.cords += cordsOf(fired, state.settings).value_or(0);
+    account.moisture = known > 0 ? std::optional{moist / known} : std::nullopt;
+    if (account.loads > 2)
+        account.fireInterval = Duration{secondsBetween(all.front().at, all.back().at) / (account.loads - 1)};
 }
 
 void ShiftAccountant::Inside::closed(const DrawClosed& draw, bool first) {
@@ -225,10 +230,7 @@ void ShiftAccountant::Inside::finish() {
     account.pressure = quantityOf<Pressure>(pressure);
     if (sugarKnown > 0)
         account.sapSugar = Brix::massFraction(sugar / sugarKnown);
-    if (moistKnown > 0)
-        account.moisture = moist / moistKnown;
-    if (account.loads > 2)
-        account.fireInterval = Duration{secondsBetween(*firstLoad, *lastLoad) / (account.loads - 1)};
+    burn();
     if (tankFirst &&
         secondsBetween(tankFirst->at, tankLast->at) > aTankIsRead * secondsBetween(account.first, account.last)) {
         const double taken = tankFirst->litre + inSinceTank - tankLast->litre;
@@ -256,6 +258,7 @@ void ShiftAccountant::take(const Fact& fact) {
     }
     in.score();
     in.count(fact);
+    in.loads.follow(in.state.fire.loads());
 }
 
 AlarmHistory ShiftAccountant::alarms() const { return inside_->alarms.history(inside_->state); }

@@ -1,5 +1,6 @@
 #include "core/shift/session.h"
 
+#include "core/boil/loads.h"
 #include "core/shift/learned.h"
 
 #include <QtGlobal>
@@ -18,12 +19,19 @@ constexpr auto personsPatience = 250ms; // the disk may take so long before a fa
 constexpr auto furthestBack = 24h;      // before the shift began
 constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
 
-// What a person said, and could take back.
-bool isPersons(const Fact& fact) {
+constexpr auto sameLoad = 250s; // a load that is corrected by less is still the one that the stack showed
+
+bool isNoticed(const Fact& fact) {
+    const auto* fired = std::get_if<Fired>(&fact.what);
+    return fired && fired->inferred;
+}
+
+// What a person could take back: what was said, and a load that was taken for one.
+bool canBeTakenBack(const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what))
         return reading->byHand();
     if (const auto* fired = std::get_if<Fired>(&fact.what))
-        return !fired->inferred;
+        return !deniesLoad(*fired);
     return !std::holds_alternative<ClockStep>(fact.what);
 }
 
@@ -46,7 +54,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
         if (const auto* step = std::get_if<ClockStep>(&fact.what))
             steps += step->by;
         const bool carriedOver = std::holds_alternative<Set>(fact.what) && fact.at == first;
-        if (isPersons(fact) && !carriedOver)
+        if (canBeTakenBack(fact) && !carriedOver)
             entered_.push_back({id, fact});
         boil_.add(id, std::move(fact));
     }
@@ -114,7 +122,7 @@ FactId Session::take(Fact fact) {
         for (auto& [id, setting] : kept.opening)
             boil_.add(id, std::move(setting));
     }
-    if (isPersons(fact))
+    if (canBeTakenBack(fact))
         entered_.push_back({kept.id, fact});
     boil_.add(kept.id, std::move(fact));
     if (ends)
@@ -190,6 +198,8 @@ std::optional<Fact> Session::undo() {
     entered_.pop_back();
     keeper_->withdraw(id, now());
     boil_.withdraw(id);
+    if (isNoticed(fact) && shift_)
+        deny(*shift_, fact);
     keeper_->flush(personsPatience);
     return std::move(fact);
 }
@@ -202,6 +212,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         return Refused{"Its time lies in the future. Write the time it happened, or leave the time empty for now."};
     if (instead)
         instead->entered = at;
+    const auto before = factOf(shift, fact);
     const bool goesOn = shift == openShift();
     const bool shown = shift == shift_;
     if (goesOn)
@@ -212,6 +223,8 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         boil_.withdraw(fact);
         std::erase_if(entered_, [&](const auto& entry) { return entry.id == fact; });
     }
+    if (before && isNoticed(*before) && (!instead || std::chrono::abs(instead->at - before->at) > sameLoad))
+        deny(shift, *before);
     FactId id = fact;
     if (instead && goesOn) {
         id = take(std::move(*instead));
@@ -221,6 +234,37 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
             boil_.add(id, std::move(*instead));
     }
     return Entered{id, keeper_->flush(personsPatience)};
+}
+
+// Taken back, the stack would show it again when the log is folded anew.
+void Session::deny(ShiftId shift, const Fact& noticed) {
+    auto denial = denialOf(noticed, now());
+    if (shift == openShift()) {
+        take(std::move(denial));
+        return;
+    }
+    const FactId id = keeper_->keepIn(shift, denial);
+    if (shift == shift_)
+        boil_.add(id, std::move(denial));
+}
+
+std::optional<Fact> Session::factOf(ShiftId shift, FactId id) const {
+    const auto in = [id](const std::vector<Boil::Entry>& facts) {
+        const auto found = std::find_if(facts.rbegin(), facts.rend(), [id](const auto& one) { return one.id == id; });
+        return found == facts.rend() ? std::nullopt : std::optional{found->fact};
+    };
+    if (shift == shift_)
+        return in(boil_.facts());
+    const auto journal = keeper_->beside();
+    return journal ? in(journal->deeds(shift)) : std::nullopt;
+}
+
+// Noticed by the engine, it is made a fact: board, report and woodpile count it, and a person can take it back.
+void Session::keepNoticed() {
+    if (!onlyWatches_.empty() || !openShift())
+        return;
+    if (auto noticed = boil_.noticed())
+        take(std::move(*noticed));
 }
 
 void Session::letGo() {
@@ -248,6 +292,7 @@ void Session::tick() {
         take({now(), ClockStep{*step}});
     else if (step)
         clock_.startAtWall();
+    keepNoticed();
 }
 
 } // namespace panside

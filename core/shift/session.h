@@ -77,7 +77,7 @@ public:
     // The same journal with the right to write, for another thread; none where this session keeps nothing.
     std::optional<Journal> journalBeside() const { return keeper_->beside(); }
 
-    // Once a second: notices a moved wall clock.
+    // Once a second: notices a moved wall clock, and keeps the loads of wood that the stack showed.
     void tick();
     // Everything to the disk now; false if that failed.
     bool flush() { return keeper_->flush(std::chrono::seconds{5}); }
@@ -96,6 +96,9 @@ private:
     void carryLearned();
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);
+    void keepNoticed();
+    void deny(ShiftId shift, const Fact& noticed);
+    std::optional<Fact> factOf(ShiftId shift, FactId id) const;
 
     std::unique_ptr<Keeper> keeper_;
     ShiftClock clock_;

@@ -1,5 +1,7 @@
 #include "core/shift/woodpile.h"
 
+#include "core/journal/load_facts.h"
+
 namespace panside {
 namespace {
 
@@ -13,8 +15,7 @@ double cordsBurntBeside(const Journal& journal, Instant since, std::optional<Shi
         if (shift.id == shown || shift.id < since - longestShift)
             continue;
         CordSum sum{since};
-        for (const auto& entry : journal.deeds(shift.id))
-            sum.take(entry.fact);
+        visitLoads(journal, shift.id, [&sum](const Fact& fact) { sum.take(fact); });
         cords += sum.cords();
     }
     return cords;

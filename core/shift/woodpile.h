@@ -8,8 +8,8 @@
 
 namespace panside {
 
-// Full cords of the weighed loads after `since` in every shift but the one that is shown, which counts its own: about a
-// millisecond a night. Throws JournalError.
+// Full cords of the weighed loads after `since` in every shift but the one that is shown, which counts its own: some
+// milliseconds a night. Throws JournalError.
 double cordsBurntBeside(const Journal& journal, Instant since, std::optional<ShiftId> shown);
 
 // The same of one shift that grows, asked for again and again: only the facts that came since are looked at, all of

@@ -754,6 +754,10 @@
         <translation>bois mis, vu à la cheminée</translation>
     </message>
     <message>
+        <source>no load, though the stack looked like one</source>
+        <translation>pas de bois mis, malgré ce que montrait la cheminée</translation>
+    </message>
+    <message>
         <source>fired</source>
         <translation>bois mis</translation>
     </message>

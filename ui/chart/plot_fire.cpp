@@ -1,4 +1,5 @@
 // The fire under the same time: stack, loads, evaporation, so that sag and load are seen together.
+#include "core/boil/loads.h"
 #include "ui/chart/plot.h"
 
 #include <QCoreApplication>
@@ -56,7 +57,8 @@ void drawStack(QPainter& painter, const ChartScene& scene, Plot plot) {
 void drawLoads(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     QPen pen{scene.dress.inks().line, 1};
     for (const Fact& fact : scene.trace.events()) {
-        if (!std::holds_alternative<Fired>(fact.what))
+        const auto* fired = std::get_if<Fired>(&fact.what);
+        if (!fired || deniesLoad(*fired))
             continue;
         const double x = plot.time.x(fact.at);
         if (x < plot.area.left() || x > plot.area.right())

@@ -1,3 +1,4 @@
+#include "core/boil/loads.h"
 #include "ui/chart/plot.h"
 
 #include <QCoreApplication>
@@ -213,7 +214,8 @@ void drawMark(QPainter& painter, const ChartScene& scene, const Plot& plot, cons
     std::visit(
         Overloaded{
             [&](const Fired& fired) { // a tick on the floor; short where nobody pressed
-                painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
+                if (!deniesLoad(fired))
+                    painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
             },
             [&](const Lit&) {
                 painter.setBrush(inks.word);

@@ -1,5 +1,7 @@
 #include "ui/fuel/fuel_strips.h"
 
+#include "core/boil/loads.h"
+
 #include <QCoreApplication>
 #include <QPainter>
 #include <QPolygonF>
@@ -65,7 +67,7 @@ void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, con
             most = std::max(most, fired->load->value.kilogram());
     for (const Fact& fact : trace.events()) {
         const auto* fired = std::get_if<Fired>(&fact.what);
-        if (!fired)
+        if (!fired || deniesLoad(*fired))
             continue;
         const double share = fired->load && most > 0 ? fired->load->value.kilogram() / most : 0.8;
         const double x = across.x(fact.at), height = 0.7 * strip.height() * share;
@@ -97,7 +99,7 @@ void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, con
             // The loads go through, faint, so that each sag is seen against its load.
             painter.setPen(QPen{dress.inks().faint, 1});
             for (const Fact& fact : trace.events())
-                if (std::holds_alternative<Fired>(fact.what))
+                if (const auto* fired = std::get_if<Fired>(&fact.what); fired && !deniesLoad(*fired))
                     painter.drawLine(QPointF{across.x(fact.at), strip.top() * 1.0},
                                      QPointF{across.x(fact.at), strip.bottom() * 1.0});
             line(painter, i == 1 ? trace.stack() : trace.evaporation(), across, strip, dress.inks().trace, i == 2);

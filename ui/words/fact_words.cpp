@@ -1,5 +1,6 @@
 #include "ui/words/fact_words.h"
 
+#include "core/boil/loads.h"
 #include "core/boil/picture.h"
 #include "core/boil/vocabulary.h"
 #include "ui/words/alarm_words.h"
@@ -29,6 +30,8 @@ QString alarmOf(const std::string& name) {
 }
 
 QString firedWords(const Fired& fired, Units units) {
+    if (deniesLoad(fired))
+        return tr(QT_TRANSLATE_NOOP("FactWords", "no load, though the stack looked like one"));
     return withDetails(
         fired.inferred ? tr(QT_TRANSLATE_NOOP("FactWords", "fired, noticed from the stack"))
                        : tr(QT_TRANSLATE_NOOP("FactWords", "fired")),

@@ -57,7 +57,7 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
     EXPECT_EQ(journal.append(factFrom("2025-03-14T18:09:00Z,fired,,,")).id, 5);
     EXPECT_EQ(summaries(journal).at(0).loads, 2);
     SQLite::Database db{place().string()};
-    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 5);
+    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 6);
 }
 
 // The second form had the summaries, and nothing for what others work out.

@@ -1,5 +1,7 @@
 #include "core/shift/session.h"
 
+#include "core/boil/loads.h"
+
 #include <cmath>
 #include <cstdlib>
 #include <filesystem>
@@ -167,6 +169,47 @@ TEST_F(SessionTest, TheNextShiftBeginsWithTheBurnOutOfThisOne) {
             learned = set;
     ASSERT_TRUE(learned);
     EXPECT_NEAR(learned->si / 60, 25, 2);
+}
+
+// A stack whose door is opened at 15, 25 and 35 minutes: nobody presses, and each load is kept as a fact all the same.
+TEST_F(SessionTest, KeepsTheLoadsThatTheStackShowedAndTakesThemBackForGood) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    const auto boil = [&](int from, int until) {
+        for (int t = from; t < until; t += 5) {
+            const int since = t >= 900 ? (t - 900) % 600 : 3600;
+            const double stack =
+                since < 60 ? 215 : 300 + 90 * std::min(1.0, (since - 60) / 120.0) * std::exp(-since / 1200.0);
+            s.read({s.now(), Reading{Series::stack, stack + 273.15, Unit::degC, "stack box"}});
+            s.tick();
+            run(5);
+        }
+    };
+    const auto keptLoads = [&] {
+        s.flush();
+        std::vector<Fact> loads;
+        for (const Fact& fact : disk.shifts.back())
+            if (const auto* fired = std::get_if<Fired>(&fact.what); fired && !deniesLoad(*fired))
+                loads.push_back(fact);
+        return loads;
+    };
+    boil(0, 2600);
+    const auto loads = keptLoads();
+    ASSERT_EQ(loads.size(), 3U);
+    EXPECT_TRUE(std::get<Fired>(loads[0].what).inferred);
+    EXPECT_LT(loads[0].at, *loads[0].entered);
+    EXPECT_EQ(s.picture().loads, 3);
+    // The last one was the door alone.
+    const auto taken = s.undo();
+    ASSERT_TRUE(taken);
+    EXPECT_EQ(*taken, loads[2]);
+    EXPECT_EQ(s.picture().loads, 2);
+    boil(2600, 2695);
+    EXPECT_EQ(s.picture().loads, 2) << "the stack shows it still, and a person said it was none";
+    EXPECT_EQ(keptLoads().size(), 3U);
+    // Undone once more, it is the load before that goes.
+    EXPECT_EQ(s.undo(), loads[1]);
+    EXPECT_EQ(s.picture().loads, 1);
 }
 
 TEST_F(SessionTest, MarksWhatIsEnteredLate) {

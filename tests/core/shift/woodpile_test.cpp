@@ -11,6 +11,12 @@ namespace panside {
 namespace {
 
 const Instant noon = instantIn("2025-03-14T12:00:00Z").value();
+Load weighed(double kilogram, std::string wood = {}) {
+    Load load;
+    load.mass = Mass::kilogram(kilogram);
+    load.wood = std::move(wood);
+    return load;
+}
 Instant hour(double h) { return noon + std::chrono::round<std::chrono::microseconds>(Duration{3600 * h}); }
 
 class BurntBeside : public testing::Test {
@@ -33,7 +39,7 @@ protected:
         return shift;
     }
     const Fired load{Said<Mass>{Mass::kilogram(100), Unit::kg}, "red oak", 0.2, ""};
-    const double each = cordsOf(load, Settings{}).value();
+    const double each = cordsOf(weighed(100, "red oak")).value();
     std::optional<Journal> journal;
 
 private:
@@ -54,9 +60,7 @@ TEST(CordsOfShift, FollowsWhatComesWhatComesLateAndWhatIsTakenBack) {
     Boil boil;
     CordsOfShift cords{noon};
     const auto expectLoads = [&](double kilogram) {
-        Settings settings;
-        settings.take(Set{Setting::load_mass, kilogram, Unit::kg});
-        EXPECT_NEAR(cords.of(boil), kilogram == 0 ? 0 : cordsOf(Fired{}, settings).value(), 1e-12) << kilogram;
+        EXPECT_NEAR(cords.of(boil), cordsOf(weighed(kilogram)).value(), 1e-12) << kilogram;
     };
     boil.add(1, {hour(-1), Set{Setting::load_mass, 20, Unit::kg}});
     boil.add(2, {hour(-0.5), Fired{}});
@@ -83,10 +87,8 @@ TEST(CordSum, TakesTheMassThatWasSetAndOnlyWhatCameAfter) {
     sum.take({hour(-2), Set{Setting::load_mass, 20, Unit::kg}});
     for (const double at : {-1.0, 1.0, 2.0})
         sum.take({hour(at), Fired{}});
-    Settings settings;
-    settings.take(Set{Setting::load_mass, 20, Unit::kg});
-    EXPECT_NEAR(sum.cords(), 2 * cordsOf(Fired{}, settings).value(), 1e-12);
-    EXPECT_FALSE(cordsOf(Fired{}, Settings{})) << "nobody weighed it";
+    EXPECT_NEAR(sum.cords(), 2 * cordsOf(weighed(20)).value(), 1e-12);
+    EXPECT_FALSE(cordsOf(Load{})) << "nobody weighed it";
 }
 
 } // namespace
