@@ -4,7 +4,7 @@
 #include "core/journal/shift_summary.h"
 #include "core/shift/season_book.h"
 #include "ui/frame/choices.h"
-#include "ui/report/season_report.h"
+#include "ui/season/season_report.h"
 #include "ui/report/shift_report.h"
 
 #include <QApplication>

@@ -2,9 +2,13 @@
 // knows physics, physics knows quantity. Every #include is read, so that nothing slips in by the back door.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <map>
+#include <optional>
+#include <regex>
 #include <set>
 #include <string>
 #include <vector>
@@ -15,7 +19,7 @@ namespace fs = std::filesystem;
 
 struct Include {
     std::string file, name;
-    bool quoted;
+    bool ours;
 };
 
 // "core/boil", "ui", "app": the room that a path begins with; empty for what is no room of ours.
@@ -27,6 +31,20 @@ std::string roomOf(const std::string& path) {
     return {};
 }
 
+// The name an #include line brings in, as a path from the top of the tree where it is one of ours: in quotes or angle
+// brackets, with blanks anywhere, relative to its own file or not.
+std::optional<Include> includeIn(const std::string& line, const fs::path& file) {
+    static const std::regex form{R"(^\s*#\s*include\s*([<"])([^">]+)[">])"};
+    std::smatch found;
+    if (!std::regex_search(line, found, form))
+        return std::nullopt;
+    std::string name = found[2];
+    const bool quoted = found[1] == "\"";
+    if (quoted && roomOf(name).empty())
+        name = (file.parent_path() / name).lexically_normal().string();
+    return Include{file.string(), name, quoted || !roomOf(name).empty()};
+}
+
 std::vector<Include> includesUnder(const std::string& top) {
     std::vector<Include> found;
     const fs::path root = PANSIDE_SOURCE;
@@ -35,14 +53,9 @@ std::vector<Include> includesUnder(const std::string& top) {
         if (extension != ".h" && extension != ".cpp")
             continue;
         std::ifstream file{entry.path()};
-        for (std::string line; std::getline(file, line);) {
-            if (line.rfind("#include", 0) != 0)
-                continue;
-            const auto begin = line.find_first_of("<\"");
-            const auto end = line.find_first_of(">\"", begin + 1);
-            found.push_back({fs::relative(entry.path(), root).string(), line.substr(begin + 1, end - begin - 1),
-                             line[begin] == '"'});
-        }
+        for (std::string line; std::getline(file, line);)
+            if (auto include = includeIn(line, fs::relative(entry.path(), root)))
+                found.push_back(std::move(*include));
     }
     return found;
 }
@@ -53,6 +66,18 @@ std::vector<Include> allIncludes() {
         for (auto& include : includesUnder(top))
             all.push_back(std::move(include));
     return all;
+}
+
+TEST(Rooms, AreSeenBehindEveryFormOfInclude) {
+    const auto brings = [](const char* line) {
+        const auto include = includeIn(line, "core/physics/air.cpp");
+        return include ? include->name + (include->ours ? "" : " (theirs)") : "nothing";
+    };
+    EXPECT_EQ(brings("#include \"core/boil/fact.h\""), "core/boil/fact.h");
+    EXPECT_EQ(brings("  #  include   \"../boil/fact.h\" // what"), "core/boil/fact.h");
+    EXPECT_EQ(brings("#include <core/boil/fact.h>"), "core/boil/fact.h");
+    EXPECT_EQ(brings("#include <QtWidgets/QWidget>"), "QtWidgets/QWidget (theirs)");
+    EXPECT_EQ(brings("// #include \"core/boil/fact.h\""), "nothing");
 }
 
 TEST(Rooms, EachKnowsOnlyThoseBelowIt) {
@@ -77,9 +102,9 @@ TEST(Rooms, EachKnowsOnlyThoseBelowIt) {
         {"ui", core},
         {"app", all}};
     std::size_t judged = 0;
-    for (const auto& [file, name, quoted] : allIncludes()) {
+    for (const auto& [file, name, ours] : allIncludes()) {
         const auto from = roomOf(file), to = roomOf(name);
-        if (!quoted || to.empty() || from == to)
+        if (!ours || to.empty() || from == to)
             continue;
         ++judged;
         EXPECT_TRUE(mayKnow.at(from).contains(to)) << file << " includes " << name;
@@ -87,9 +112,42 @@ TEST(Rooms, EachKnowsOnlyThoseBelowIt) {
     EXPECT_GT(judged, 20u);
 }
 
+TEST(Rooms, NoFoldersOfTheConsoleKnowEachOtherInACircle) {
+    std::map<std::string, std::set<std::string>> knows;
+    const auto folderOf = [](const std::string& path) { return path.substr(0, path.find('/', 3)); };
+    for (const auto& [file, name, ours] : includesUnder("ui"))
+        if (ours && roomOf(name) == "ui" && folderOf(file) != folderOf(name))
+            knows[folderOf(file)].insert(folderOf(name));
+    EXPECT_GT(knows.size(), 10u);
+    std::set<std::string> done;
+    std::vector<std::string> way;
+    const std::function<void(const std::string&)> walk = [&](const std::string& folder) {
+        const auto met = std::find(way.begin(), way.end(), folder);
+        if (met != way.end()) {
+            std::string circle;
+            for (auto each = met; each != way.end(); ++each)
+                circle += *each + " -> ";
+            ADD_FAILURE() << circle << folder;
+            return;
+        }
+        if (done.contains(folder))
+            return;
+        way.push_back(folder);
+        for (const std::string& below : knows[folder])
+            walk(below);
+        way.pop_back();
+        done.insert(folder);
+    };
+    for (const auto& [folder, below] : std::map{knows})
+        walk(folder);
+}
+
 TEST(Rooms, CoreKnowsNoWidgetsAndOnlyTheProbeRoomKnowsQt) {
-    for (const auto& [file, name, quoted] : includesUnder("core")) {
-        if (quoted || name.size() < 2 || name[0] != 'Q' || name[1] < 'A' || name[1] > 'Z')
+    for (const auto& [file, name, ours] : includesUnder("core")) {
+        const auto header = name.substr(name.rfind('/') + 1);
+        const bool qt =
+            name.rfind("Qt", 0) == 0 || (header.size() > 1 && header[0] == 'Q' && header[1] >= 'A' && header[1] <= 'Z');
+        if (ours || !qt)
             continue;
         EXPECT_TRUE(roomOf(file) == "core/probe" || file == "core/shift/session.cpp") << file << " includes " << name;
         for (const auto* heavy :
@@ -99,7 +157,7 @@ TEST(Rooms, CoreKnowsNoWidgetsAndOnlyTheProbeRoomKnowsQt) {
 }
 
 TEST(Rooms, OnlyTheChartFolderKnowsQtCharts) {
-    for (const auto& [file, name, quoted] : allIncludes())
+    for (const auto& [file, name, ours] : allIncludes())
         if (name.find("QtCharts") != std::string::npos || name == "QChart" || name == "QChartView" ||
             name == "QLineSeries") {
             EXPECT_EQ(file.rfind("ui/chart/", 0), 0u) << file << " includes " << name;
@@ -107,7 +165,7 @@ TEST(Rooms, OnlyTheChartFolderKnowsQtCharts) {
 }
 
 TEST(Rooms, OnlyTheJournalKnowsTheDatabase) {
-    for (const auto& [file, name, quoted] : allIncludes())
+    for (const auto& [file, name, ours] : allIncludes())
         if (name.find("SQLiteCpp") != std::string::npos || name.find("sqlite3") != std::string::npos ||
             name.find("QSql") == 0) {
             EXPECT_EQ(roomOf(file), "core/journal") << file << " includes " << name;

@@ -6,9 +6,9 @@
 #include "ui/look/wall_clock.h"
 #include "ui/report/pdf_pages.h"
 #include "ui/review/alarm_lines.h"
-#include "ui/season/season_view.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
+#include "ui/words/season_words.h"
 
 #include <QCoreApplication>
 #include <fmt/format.h>

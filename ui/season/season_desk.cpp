@@ -3,8 +3,8 @@
 #include "core/files/places.h"
 #include "core/files/text_file.h"
 #include "core/shift/season_book.h"
-#include "ui/report/season_report.h"
 #include "ui/review/review_screen.h"
+#include "ui/season/season_report.h"
 #include "ui/season/season_screen.h"
 #include "ui/words/journal_words.h"
 

@@ -1,4 +1,5 @@
 #include "ui/season/season_screen.h"
+#include "ui/words/season_words.h"
 
 #include "ui/look/press.h"
 #include "ui/season/season_model.h"

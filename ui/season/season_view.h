@@ -52,12 +52,6 @@ SeasonTable seasonTable(const std::vector<SeasonShift>& shifts, const SeasonChoi
 std::vector<SeasonShift> chosenShifts(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice);
 std::vector<SeasonBar> seasonBars(const std::vector<SeasonShift>& chosen, SeasonFigure figure, Units units);
 
-QString headingOf(SeasonFigure figure);               // "syrup a cord"
-QString unitWordOf(SeasonFigure figure, Units units); // "L"; empty where there is none
-double inUnits(SeasonFigure figure, double si, Units units);
-QString numberOf(SeasonFigure figure, const Told& told, Units units); // "≥ 12.3", without the unit
-QString seasonShiftName(Instant shift);                               // "Sat 14 Mar 2026, 18:05"
-
 // Two shifts' accounts side by side: a line a figure, what the second has more or less of it.
 struct BesideLine {
     QString what, first, second, difference;

@@ -1,4 +1,5 @@
-#include "ui/report/season_report.h"
+#include "ui/season/season_report.h"
+#include "ui/words/season_words.h"
 
 #include "core/boil/shift_log.h"
 #include "core/season/tuning.h"

@@ -1,8 +1,9 @@
 #include "core/boil/shift_log.h"
 #include "core/files/text_file.h"
 #include "ui/look/wall_clock.h"
-#include "ui/report/season_report.h"
+#include "ui/season/season_report.h"
 #include "ui/words/fact_words.h"
+#include "ui/words/season_words.h"
 
 #include <QCoreApplication>
 #include <cstdio>
