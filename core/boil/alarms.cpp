@@ -2,6 +2,7 @@
 
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
+#include "core/quantity/enum_count.h"
 
 #include <algorithm>
 #include <array>
@@ -197,7 +198,9 @@ constexpr bool inOrder() {
             return false;
     return true;
 }
+static_assert(hasCount<Alarm, alarmCount>()); // an alarm without its row does not compile
 static_assert(inOrder());
+static_assert(seriesCount <= 16); // each reading has its bit in looksAt
 
 } // namespace
 

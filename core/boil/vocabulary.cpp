@@ -1,5 +1,6 @@
 #include "core/boil/vocabulary.h"
 
+#include "core/quantity/enum_count.h"
 #include "core/quantity/quantity.h"
 
 #include <array>
@@ -52,6 +53,9 @@ constexpr bool inOrder(const Rows& rows, auto key) {
             return false;
     return true;
 }
+// A reading or a setting without its row does not compile.
+static_assert(hasCount<Series, seriesCount>());
+static_assert(hasCount<Setting, settingCount>());
 static_assert(inOrder(readings, [](const ReadingRow& row) { return row.series; }));
 static_assert(inOrder(settings, [](const SettingRow& row) { return row.key; }));
 

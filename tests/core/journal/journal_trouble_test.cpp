@@ -315,6 +315,20 @@ TEST_F(JournalTroubles, AFileThatMayNotBeWrittenIsOpenedToRead) {
               0);
 }
 
+// There SQLite is given the place as a URI, in which these signs mean something.
+TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWhateverSignsItsNameHas) {
+    const auto odd = folder_ / "50%41 #1?mode=memory.journal";
+    { Journal::open(odd).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    ::chmod(odd.c_str(), 0444);
+    ::chmod(folder_.c_str(), 0555);
+    EXPECT_EQ(asAnybody([&] {
+                  const Journal journal = Journal::open(odd);
+                  return journal.readOnly() && journal.facts(journal.shifts().at(0).id).size() == 1;
+              }),
+              0);
+    ::chmod(folder_.c_str(), 0755);
+}
+
 TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWithAllThatACrashLeftBesideTheFile) {
     Child child{[&](int ready) {
         Journal journal = Journal::open(place());

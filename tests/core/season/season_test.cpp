@@ -61,6 +61,14 @@ TEST(Season, AHoleIsNoZero) {
     EXPECT_TRUE(totalOf(shifts, SeasonFigure::draws).told->atLeast);
 }
 
+TEST(Season, ATotalIsAtLeastSoMuchWhereOneNightIs) {
+    std::vector shifts{night("2026-03-01T18:00:00Z", 4, 20, 0.5), night("2026-03-02T18:00:00Z", 4, 20, 0.5)};
+    shifts[0].account->drawsMeasured = 3;
+    const auto total = totalOf(shifts, SeasonFigure::syrup);
+    EXPECT_EQ(total.known, total.all);
+    EXPECT_TRUE(total.told->atLeast);
+}
+
 TEST(Season, SyrupOfSomeDrawsIsAtLeastSoMuch) {
     auto shift = night("2026-03-01T18:00:00Z", 4, 20, 0.5);
     shift.account->drawsMeasured = 3;
