@@ -16,7 +16,7 @@ constexpr double usualWalk = 0.1; // per square root of an hour
 constexpr double answerFirst = 0.8, answerSd = 0.4, answerWalk = 0.1;
 constexpr double sugarWalk = 0.015; // brix per square root of a second: level, mixing
 // Before anything was seen: pans of all sizes climb by 0.1 to 0.6 brix a minute once they draw.
-constexpr double firstRate = 0.3 / 60, firstRateSd = 0.2 / 60, leastRate = 0.03 / 60;
+constexpr double firstRate = 0.35 / 60, firstRateSd = 0.25 / 60, leastRate = 0.03 / 60;
 constexpr double horizon = 4 * 3600;
 
 // Variance of the integral of a rate that comes and goes with a time constant; `left` is exp(-seconds / constant).

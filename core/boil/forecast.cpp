@@ -22,11 +22,17 @@ constexpr double recent = 60;                         // seconds: older readings
 constexpr std::chrono::seconds probeLag{16};
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
-constexpr double crest = 0.2;        // brix
-constexpr double followedWithin = 2; // standard deviations, faded over some readings
+constexpr double crest = 0.2;                       // brix
+constexpr double standsFor = 20, calledBack = 0.05; // seconds, K
+constexpr double notYet = 5;                        // seconds: what is not called is not now
+constexpr double watchWorth = 2.5;                  // waits: three of them are a forecast
+constexpr double followedWithin = 2;                // standard deviations, faded over some readings
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
-constexpr double otherWater = 0.15; // K
+constexpr double otherWater = 0.15;       // K
+constexpr double hours = 7200;            // seconds
+constexpr double fastestClimb = 1.2 / 60; // brix a second: steeper is a pan that comes to the boil
+constexpr int quietMinutes = 2;
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
 // The boil heaves a reading for some seconds on end, so that ten of them in ten seconds are worth two or three; spray
 // and the fire's own swing are in it too.
@@ -78,6 +84,7 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                        record_.forgetCycle();
                        unkeyed_ = {};
                        heard_ = {};
+                       below_ = {};
                    },
                    [](const auto&) {},
                },
@@ -148,7 +155,9 @@ void DrawForecast::close(const State& state, Instant at) {
     openAt_.reset();
     record_.forgetCycle();
     shutAt_ = at;
-    under_ = passed_ = false;
+    under_ = passed_ = called_ = false;
+    aboveSince_.reset();
+    below_ = {};
     unkeyed_ = {};
     heard_ = {}; // another liquid
     // What runs in after the last reading is thinner; one from before the draw says nothing of it.
@@ -163,6 +172,22 @@ void DrawForecast::close(const State& state, Instant at) {
     fire_.passTo(at);
     end_.start(at, sugar, sd);
     surprise_ = 0;
+}
+
+// As the pans come to the boil the reading climbs faster than any sugar does, and what a quiet minute ago was heat must
+// not be taken for a rate: until it climbs as sugar can, nothing is learned.
+bool DrawForecast::comesToBoil(Instant at, double sugar) {
+    if (shutAt_ || quiet_.minutes >= quietMinutes)
+        return true;
+    const double dt = quiet_.at ? secondsBetween(*quiet_.at, at) : 0;
+    if (quiet_.at && dt < 60)
+        return quiet_.minutes > 0;
+    quiet_.minutes = quiet_.at && (sugar - quiet_.sugar) < dt * fastestClimb ? quiet_.minutes + 1 : 0;
+    quiet_.at = at;
+    quiet_.sugar = sugar;
+    if (quiet_.minutes == 1)
+        end_ = DrawEnd{};
+    return quiet_.minutes > 1;
 }
 
 // The mark was passed so many seconds before it was seen.
@@ -180,6 +205,7 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
     const auto target = boilingRise(state.settings.targetDensity(), water->forModel);
     if (!target)
         return;
+    followCall(at, rise - target->kelvin(), unread > 2 * readEvery);
     if (openAt_) {
         if (!fallen_ && rise < target->kelvin() && secondsBetween(*openAt_, at) > settlesIn) {
             fallen_ = true;
@@ -197,6 +223,23 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
         happened(at, passedAgo(state, at, unread));
     else if (end_.sugar() > wanted - crest)
         happened(at);
+}
+
+// It is called when the reading has stood over the mark for a while, not at the first crest that touches it, and for
+// as long as it does not sink well under it again. Of few readings one is enough.
+void DrawForecast::followCall(Instant at, double over, bool slow) {
+    if (over >= 0)
+        aboveSince_ = aboveSince_.value_or(at);
+    else if (!called_ || over < -calledBack)
+        aboveSince_.reset();
+    called_ = aboveSince_ && (slow || called_ || secondsBetween(*aboveSince_, at) >= standsFor);
+}
+
+void DrawForecast::Under::take(double brix, Instant taken) {
+    const double dt = at ? secondsBetween(*at, taken) : 1e6;
+    at = taken;
+    fast += (brix - fast) * (1 - std::exp(-dt / 30));
+    slow += (brix - slow) * (1 - std::exp(-dt / 90));
 }
 
 void DrawForecast::readPan(const State& state, Instant at) {
@@ -225,11 +268,10 @@ void DrawForecast::readPan(const State& state, Instant at) {
         return;
     markSlope_ = *markSlope;
     fire_.passTo(at);
-    if (!end_.started()) {
-        if (sugar->degrees() < gradientBrix)
-            return;
+    if (!end_.started() && sugar->degrees() < gradientBrix)
+        return;
+    if (!end_.started() || !comesToBoil(at, sugar->degrees()))
         end_.start(at, sugar->degrees(), 1);
-    }
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
     const double noise = slow ? slowNoise : std::max(leastNoise, noiseOfMean * pan->noise);
     end_.passTo(at);
@@ -240,9 +282,11 @@ void DrawForecast::readPan(const State& state, Instant at) {
         end_.read(at, sugar->degrees(), variance);
     }
     end_.heat(excess(at, fire_));
+    if (since >= settlesIn)
+        below_.take(state.settings.targetDensity().degrees() - crest - sugar->degrees(), at);
     if (shutAt_ && !passed_ && record_.wants(since))
-        if (const auto foretold = byPan(state, at))
-            record_.keep(since, *foretold, byWaits(at), shown(state, at, *foretold));
+        if (const auto model = byPanAndWaits(state, at))
+            record_.keep(since, grounds(at, *model), shown(state, at, *model));
 }
 
 // An automatic valve, or a hand that forgot the key: what falls away is not how this pan boils, and must not be taken
@@ -320,7 +364,7 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
     if (!p10 || !p50)
         return std::nullopt;
     Quantiles q{*p10, *p50, p90};
-    if (late > 2 * fire.interval() + 300)
+    if (mayNeverCome(now))
         q.p90.reset();
     if (!shutAt_ && end.sugar() > gradientBrix && end.sugar() < wanted - 1) {
         const double ratio = wanted / end.sugar();
@@ -361,16 +405,52 @@ std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
     return shutAt_ ? waits_.rest(secondsBetween(*shutAt_, now)) : std::nullopt;
 }
 
+Grounds DrawForecast::grounds(Instant now, const Quantiles& pan) const {
+    Grounds out{pan, {}, {}};
+    if (const auto waits = byWaits(now))
+        out.waits = waits->p50;
+    if (below_.at)
+        out.under = std::max(0.0, (below_.fast + below_.slow) / 2);
+    return out;
+}
+
+// A load so late that it may have been forgotten for good.
+bool DrawForecast::mayNeverCome(Instant now) const {
+    return fire_.stopped() || fire_.overdue(now) > 2 * fire_.interval() + 300;
+}
+
 // How far the mark itself is uncertain widens the range last of all: what was learned of the waits was learned from
 // this same mark, and knows nothing of its error.
 Quantiles DrawForecast::shown(const State& state, Instant now, const Quantiles& pan) const {
-    Quantiles q = shutAt_ && !fire_.stopped() ? record_.weighed(pan, byWaits(now)) : pan;
+    Quantiles q = shutAt_ && !fire_.stopped() ? record_.weighed(grounds(now, pan)) : pan;
+    if (mayNeverCome(now))
+        q.p90.reset();
     const auto water = state.weather.boiling(now);
     const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water ? water->uncertainty.kelvin() : 0);
     const double tenth = 1.2816 * kelvin / markSlope_ / end_.usualRate();
     q.p10 = std::max(0.0, q.p50 - std::hypot(q.p50 - q.p10, tenth));
     if (q.p90)
         q.p90 = q.p50 + std::hypot(*q.p90 - q.p50, tenth);
+    return q;
+}
+
+// The model of the pan, or where it sees no end but the waits do, as if it saw one in hours.
+std::optional<Quantiles> DrawForecast::byPanAndWaits(const State& state, Instant now) const {
+    const auto pan = byPan(state, now);
+    if (pan || !end_.started() || !byWaits(now) || mayNeverCome(now))
+        return pan;
+    return Quantiles{hours, 2 * hours, {}};
+}
+
+// With no reading of the pan, or no boiling point to hold it against, a watch and some draws are ground enough.
+std::optional<Quantiles> DrawForecast::byWatch(const State& state, Instant now, Reason silent) const {
+    const bool blind = silent == Reason::noPanReading || silent == Reason::panReadingDoubtful ||
+                       (!state.weather.boiling(now) && silent == state.weather.why());
+    if (!blind || fire_.stopped() || waits_.counted() < watchWorth)
+        return std::nullopt;
+    auto q = byWaits(now);
+    if (q && mayNeverCome(now))
+        q->p90.reset();
     return q;
 }
 
@@ -410,17 +490,22 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
     showClose(state, now, picture);
     const Reason silent = silence(state, now);
     const bool drawn = shutAt_ && readAt_ && *readAt_ <= *shutAt_; // since it was read
-    const bool above = !openAt_ && !drawn && picture.rise && picture.targetRise && *picture.rise >= *picture.targetRise;
+    const bool above = !openAt_ && !drawn && called_ && picture.rise && picture.targetRise;
     if (above && (silent == Reason::none || silent == Reason::noGradient)) {
         picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
         return;
     }
-    if (silent != Reason::none) {
+    if (const auto watch = byWatch(state, now, silent)) {
+        picture.drawEta = rangeOf(*watch);
+    } else if (silent != Reason::none) {
         picture.why.push_back({"drawEta", silent});
         return;
-    }
-    if (const auto pan = byPan(state, now))
+    } else if (const auto pan = byPanAndWaits(state, now)) {
         picture.drawEta = rangeOf(shown(state, now, *pan));
+        picture.drawEta->p50 = std::max(picture.drawEta->p50, Duration{notYet});
+        if (picture.drawEta->p90)
+            picture.drawEta->p90 = std::max(*picture.drawEta->p90, picture.drawEta->p50);
+    }
     if (!picture.drawEta || !picture.drawEta->p90)
         picture.why.push_back({"drawEta", unreached(now)});
 }

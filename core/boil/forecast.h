@@ -50,12 +50,18 @@ private:
     void watchMark(const State& state, Instant at, double rise, double unread);
     double passedAgo(const State& state, Instant at, double unread) const;
     void followOffset(const State& state, Instant at);
+    void followCall(Instant at, double over, bool slow);
     void happened(Instant seen, double ago = 0);
     bool drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water);
     bool drawnByItself(Instant now) const;
 
+    bool comesToBoil(Instant at, double sugar);
     double excess(Instant now, const FireHeat& fire) const;
+    Grounds grounds(Instant now, const Quantiles& pan) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
+    std::optional<Quantiles> byPanAndWaits(const State& state, Instant now) const;
+    std::optional<Quantiles> byWatch(const State& state, Instant now, Reason silent) const;
+    bool mayNeverCome(Instant now) const;
     Reason silence(const State& state, Instant now) const;
     Reason unreached(Instant now) const;
     void showClose(const State& state, Instant now, Picture& picture) const;
@@ -90,6 +96,23 @@ private:
         void take(double kelvin, Instant at);
     };
     Heard heard_;
+    // How far the reading lay under the mark over the last minutes, brix: means that fade within half a minute and in
+    // one and a half.
+    struct Under {
+        std::optional<Instant> at;
+        double fast = 0, slow = 0;
+        void take(double brix, Instant at);
+    };
+    Under below_;
+    std::optional<Instant> aboveSince_; // the reading has stood over the mark
+    bool called_ = false;               // for as long as it takes to be called
+    // The first climb of a shift: minutes in a row in which it climbed no faster than sugar can.
+    struct Quiet {
+        std::optional<Instant> at;
+        double sugar = 0;
+        int minutes = 0;
+    };
+    Quiet quiet_;
     double markSlope_ = 0.23; // kelvin a brix at the density wanted
     double surprise_ = 0;     // standard deviations by which the last readings were off what was expected, faded
     double offset_ = 0;       // kelvin, in what end_ was told

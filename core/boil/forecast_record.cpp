@@ -1,18 +1,30 @@
 #include "core/boil/forecast_record.h"
 
+#include "core/boil/square.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace panside {
 namespace {
 
-constexpr double aMinute = 60; // seconds added before logarithms are taken: near the event a minute more is no error
-constexpr double lossForgets = 0.8;
-// Before any wait was judged: as if the pan had lost 100 and the waits 200 seconds.
-constexpr double firstPanLoss = 100, firstWaitsLoss = 200, sharpness = 3;
-// The range before the doubt of the mark is added, which these waits cannot show.
-constexpr double insideBefore = 0.72;
-constexpr double learnLean = 0.5, learnWidth = 0.25, furthestLean = 0.5, narrowest = -0.6, widest = 0.8;
+constexpr double aMinute = 60;   // seconds added before logarithms are taken: near the event a minute more is no error
+constexpr double longest = 5400; // a ninth that is missing
+// What holds on rigs of any kind before this one has shown its own: tried on four sorts of made-up plant. Near the mark
+// the pan alone says when; far off the distance with this shift's pace says more.
+constexpr std::array<double, 3> firstWeights = {0, 0.25, 0.55}, firstDoubts = {0.1, 0.15, 0.25};
+constexpr double farSeconds = 300; // so far off the distance counts half
+constexpr double disagree = 2.5;   // at most, in logarithms
+// A cycle counts as so many readings that err by `spread`; what errs by more than `wild` counts less and less.
+constexpr double worth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
+constexpr double paceForgets = 0.7;
+// Half ranges: of the pan's own, and where its grounds disagree; near the mark never less than a part of a minute.
+constexpr double lowerShare = 0.9, upperShare = 0.7, byWaits = 0.25, byDistance = 0.08;
+constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
+constexpr double learnWidth_ = 0.8, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
+
+double logOf(double seconds) { return std::log(seconds + aMinute); }
+double secondsOf(double log) { return std::max(0.0, std::exp(log) - aMinute); }
 
 std::array<float, 3> packed(const Quantiles& q) {
     return {static_cast<float>(q.p10), static_cast<float>(q.p50), static_cast<float>(q.p90.value_or(-1))};
@@ -20,37 +32,52 @@ std::array<float, 3> packed(const Quantiles& q) {
 Quantiles unpacked(const std::array<float, 3>& q) {
     return {q[0], q[1], q[2] < 0 ? std::nullopt : std::optional{double{q[2]}}};
 }
+float packed(const std::optional<double>& value) { return value ? static_cast<float>(*value) : -1.0F; }
+std::optional<double> unpacked(float value) { return value < 0 ? std::nullopt : std::optional{double{value}}; }
 
 } // namespace
 
-ForecastRecord::ForecastRecord() : panLoss_{firstPanLoss}, waitsLoss_{firstWaitsLoss} {}
-
-Quantiles ForecastRecord::mixed(const Quantiles& pan, const Quantiles& waits) const {
-    const double a = std::pow(panLoss_, sharpness), b = std::pow(waitsLoss_, sharpness), share = b / (a + b);
-    Quantiles mix{share * pan.p10 + (1 - share) * waits.p10, share * pan.p50 + (1 - share) * waits.p50, {}};
-    if (pan.p90 && waits.p90)
-        mix.p90 = share * *pan.p90 + (1 - share) * *waits.p90;
-    return mix;
+ForecastRecord::ForecastRecord() : weights_{firstWeights}, variance_{} {
+    for (std::size_t i = 0; i < terms; ++i)
+        variance_[i][i] = square(firstDoubts[i]);
 }
 
-Quantiles ForecastRecord::corrected(const Quantiles& forecast) const {
-    const auto middle = std::log(forecast.p50 + aMinute);
-    const auto moved = [&](double seconds) {
-        const double wider = (std::log(seconds + aMinute) - middle) * std::exp(width_);
-        return std::max(0.0, std::exp(middle + wider + lean_) - aMinute);
+ForecastRecord::Blend ForecastRecord::blend(const Grounds& grounds) const {
+    Blend b{};
+    b.pan = b.middle = logOf(grounds.pan.p50);
+    b.lower = b.pan - logOf(grounds.pan.p10);
+    b.upper = logOf(grounds.pan.p90.value_or(std::max(longest, 3 * grounds.pan.p50))) - b.pan;
+    if (grounds.waits) {
+        const double far = grounds.pan.p50 / (grounds.pan.p50 + farSeconds);
+        const double waits = std::clamp(logOf(*grounds.waits) - b.pan, -disagree, disagree);
+        double distance = 0;
+        if (grounds.under && paceWeight_ > 0)
+            distance = std::clamp(logOf(paceSum_ / paceWeight_ * *grounds.under) - b.pan, -disagree, disagree);
+        b.terms = {1, waits, far * distance};
+        for (std::size_t i = 0; i < terms; ++i)
+            b.middle += weights_[i] * b.terms[i];
+        const double wider = byWaits * std::abs(waits) + byDistance * std::abs(distance);
+        b.lower += wider;
+        b.upper += wider;
+    }
+    const double ahead = secondsOf(b.middle);
+    b.far = ahead / (ahead + nearSeconds);
+    b.lower += nearLower * (1 - b.far);
+    b.upper += nearUpper * (1 - b.far);
+    return b;
+}
+
+Quantiles ForecastRecord::quantilesOf(const Blend& b) const {
+    const auto wider = [&](std::size_t side) {
+        return std::exp((1 - b.far) * widths_[0][side] + b.far * widths_[1][side]);
     };
-    Quantiles out{moved(forecast.p10), moved(forecast.p50), {}};
-    if (forecast.p90)
-        out.p90 = moved(*forecast.p90);
-    return out;
+    return {secondsOf(b.middle - lowerShare * wider(0) * b.lower), secondsOf(b.middle),
+            secondsOf(b.middle + upperShare * wider(1) * b.upper)};
 }
 
-Quantiles ForecastRecord::weighed(const Quantiles& pan, const std::optional<Quantiles>& waits) const {
-    return corrected(waits ? mixed(pan, *waits) : pan);
-}
+Quantiles ForecastRecord::weighed(const Grounds& grounds) const { return quantilesOf(blend(grounds)); }
 
-void ForecastRecord::keep(double lasted, const Quantiles& pan, const std::optional<Quantiles>& waits,
-                          const Quantiles& shown) {
+void ForecastRecord::keep(double lasted, const Grounds& grounds, const Quantiles& shown) {
     if (!wants(lasted))
         return;
     if (count_ == size) {
@@ -59,12 +86,12 @@ void ForecastRecord::keep(double lasted, const Quantiles& pan, const std::option
         count_ = size / 2;
         spacing_ *= 2;
     }
-    waitsKnown_ = waits.has_value();
-    kept_[count_++] = {static_cast<float>(lasted), packed(pan), packed(waits.value_or(pan)), packed(shown)};
+    kept_[count_++] = {static_cast<float>(lasted), packed(grounds.waits), packed(grounds.under), packed(grounds.pan),
+                       packed(shown)};
 }
 
-Quantiles ForecastRecord::said(const Kept& kept) const {
-    return waitsKnown_ ? weighed(unpacked(kept.pan), unpacked(kept.waits)) : corrected(unpacked(kept.pan));
+Grounds ForecastRecord::groundsOf(const Kept& kept) {
+    return {unpacked(kept.pan), unpacked(kept.waits), unpacked(kept.under)};
 }
 
 void ForecastRecord::forgetCycle() {
@@ -72,22 +99,100 @@ void ForecastRecord::forgetCycle() {
     spacing_ = 20;
 }
 
+// How long a brix under the mark lasted, over the whole cycle: a standstill is in it, and no rate of the moment shows
+// that.
+void ForecastRecord::learnPace(double wait) {
+    double sum = 0, weight = 0;
+    int n = 0;
+    for (std::size_t i = 0; i < count_; ++i)
+        if (const double came = wait - kept_[i].lasted; came >= 0 && kept_[i].under >= 0) {
+            sum += came * kept_[i].under;
+            weight += square(double{kept_[i].under});
+            ++n;
+        }
+    if (n < 2 || weight <= 0)
+        return;
+    paceSum_ = paceForgets * paceSum_ + sum / n;
+    paceWeight_ = paceForgets * paceWeight_ + weight / n;
+}
+
+// Recursive least squares in logarithms; what was learned fades to what holds on any rig.
+void ForecastRecord::learnWeights(double wait) {
+    int n = 0;
+    for (std::size_t i = 0; i < count_; ++i)
+        n += wait >= kept_[i].lasted && kept_[i].waits >= 0 && kept_[i].under >= 0;
+    if (n < 2 || paceWeight_ <= 0)
+        return;
+    const Terms before = weights_;
+    for (std::size_t k = 0; k < count_; ++k) {
+        const double came = wait - kept_[k].lasted;
+        if (came < 0 || kept_[k].waits < 0 || kept_[k].under < 0)
+            continue;
+        const Blend b = blend(groundsOf(kept_[k]));
+        const double wanted = logOf(came) - b.pan;
+        double first = wanted, off = wanted, seen = 0;
+        Terms with{};
+        for (std::size_t i = 0; i < terms; ++i) {
+            first -= before[i] * b.terms[i];
+            off -= weights_[i] * b.terms[i];
+            for (std::size_t j = 0; j < terms; ++j)
+                with[i] += variance_[i][j] * b.terms[j];
+            seen += b.terms[i] * with[i];
+        }
+        seen += square(spread) * std::max(1.0, std::abs(first) / wild) * n / worth;
+        for (std::size_t i = 0; i < terms; ++i) {
+            weights_[i] += with[i] / seen * off;
+            for (std::size_t j = 0; j < terms; ++j)
+                variance_[i][j] -= with[i] * with[j] / seen;
+        }
+    }
+    for (std::size_t i = 0; i < terms; ++i) {
+        weights_[i] = firstWeights[i] + stays * (weights_[i] - firstWeights[i]);
+        for (std::size_t j = 0; j < terms; ++j)
+            variance_[i][j] *= square(stays);
+        variance_[i][i] += (1 - square(stays)) * square(firstDoubts[i]);
+    }
+}
+
+// Each side of the range by how often the event came beyond it, near the mark and far off apart.
+void ForecastRecord::learnWidth(double wait) {
+    std::array<std::array<double, 2>, 2> missed{};
+    std::array<double, 2> weight{};
+    int n = 0;
+    for (std::size_t i = 0; i < count_; ++i) {
+        const double came = wait - kept_[i].lasted;
+        if (came < 0)
+            continue;
+        const Blend b = blend(groundsOf(kept_[i]));
+        const Quantiles said = quantilesOf(b);
+        const std::array<double, 2> share = {1 - b.far, b.far};
+        for (std::size_t where = 0; where < 2; ++where) {
+            weight[where] += share[where];
+            missed[where][0] += came < said.p10 ? share[where] : 0;
+            missed[where][1] += came > *said.p90 ? share[where] : 0;
+        }
+        ++n;
+    }
+    for (std::size_t where = 0; where < 2; ++where)
+        for (std::size_t side = 0; side < 2; ++side)
+            if (weight[where] > 1e-6 * n) {
+                const double counts = std::min(1.0, 2 * weight[where] / n);
+                const double off = missed[where][side] / weight[where] - (side == 0 ? missBelow : missAbove);
+                widths_[where][side] = static_cast<float>(
+                    std::clamp(widths_[where][side] + learnWidth_ * counts * off, narrowest, widest));
+            }
+}
+
 DrawScore ForecastRecord::judge(double wait, Instant at) {
     DrawScore score;
     score.at = at;
-    double panLoss = 0, waitsLoss = 0, lean = 0, inside = 0;
     for (std::size_t i = 0; i < count_; ++i) {
         const Kept& kept = kept_[i];
         const double came = wait - kept.lasted;
         if (came < 0)
             continue;
-        const Quantiles pan = unpacked(kept.pan), waits = unpacked(kept.waits), said = this->said(kept);
         const Quantiles shown = unpacked(kept.shown);
-        panLoss += lossOf(pan, came);
-        waitsLoss += lossOf(waits, came);
-        lean += std::log((came + aMinute) / ((waitsKnown_ ? mixed(pan, waits) : pan).p50 + aMinute));
         ++score.forecasts;
-        inside += came >= said.p10 && (!said.p90 || came <= *said.p90);
         score.underP10 += came <= shown.p10;
         score.underP50 += came <= shown.p50;
         score.underP90 += !shown.p90 || came <= *shown.p90;
@@ -99,16 +204,11 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
     }
     if (score.forecasts < 2)
         return score;
-    const double n = score.forecasts;
     for (double* share : {&score.underP10, &score.underP50, &score.underP90, &score.inside})
-        *share /= n;
-    if (waitsKnown_) {
-        panLoss_ = lossForgets * panLoss_ + panLoss / n;
-        waitsLoss_ = lossForgets * waitsLoss_ + waitsLoss / n;
-    }
-    leanCount_ = 0.85 * leanCount_ + 1;
-    lean_ = std::clamp(lean_ + learnLean * (lean / n - lean_) / (leanCount_ + 1), -furthestLean, furthestLean);
-    width_ = std::clamp(width_ + learnWidth * (insideBefore - inside / n), narrowest, widest);
+        *share /= score.forecasts;
+    learnWidth(wait);
+    learnWeights(wait);
+    learnPace(wait);
     return score;
 }
 

@@ -17,6 +17,7 @@ class PastWaits {
 public:
     void add(double seconds);
     bool any() const { return count_ > 0; }
+    double counted() const { return count_; } // waits, the older ones counting for less
     std::optional<Quantiles> rest(double lasted) const;
 
 private:

@@ -146,11 +146,73 @@ TEST(DrawForecast, SaysNothingWhenTheShiftHasEnded) {
 
 TEST(DrawForecast, AProbeThatIsGoneIsBelievedForAMinuteAndAHalf) {
     Rows rows;
-    const double now = boil(rows, {}, 3, 600);
+    const double now = boil(rows, {}, 2, 600);
     EXPECT_TRUE(rows.at(now + 60).drawEta);
     const Picture later = rows.at(now + 200);
     EXPECT_FALSE(later.drawEta);
     EXPECT_TRUE(says(later, "drawEta", Reason::noPanReading));
+}
+
+// Four draws keyed, and not a reading: the waits are a forecast.
+TEST(DrawForecast, AWatchAloneForetellsFromTheFourthDrawOn) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    const auto draw = [&](double open) { rows.add(open, "draw_open,,,").add(open + 100, "draw_close,4,L,"); };
+    for (const double open : {3000.0, 4000.0, 5100.0})
+        draw(open);
+    EXPECT_TRUE(says(rows.at(5500), "drawEta", Reason::noPressure)); // two waits only
+    draw(6100);
+    const auto eta = rows.at(6500).drawEta; // 300 s of some 930 are gone
+    ASSERT_TRUE(eta && eta->p90);
+    EXPECT_NEAR(seconds(eta->p50), 630, 150);
+    EXPECT_LT(seconds(eta->p10), 630);
+    EXPECT_GT(seconds(*eta->p90), 630);
+    rows.add(6600, "shutdown,,,");
+    EXPECT_FALSE(rows.at(6700).drawEta);
+}
+
+TEST(DrawForecast, AProbeThatIsGoneLeavesTheWatch) {
+    Rows rows;
+    const double now = boil(rows, {}, 5, 400);
+    const auto eta = rows.at(now + 300).drawEta;
+    ASSERT_TRUE(eta && eta->p90);
+    EXPECT_NEAR(seconds(eta->p50), 500, 120);
+}
+
+// From a cold start it shoots up as it comes to the boil, then climbs by 0.3 brix a minute: 24 min to go from 59.5.
+// What is observed must beat the steep rise before.
+TEST(DrawForecast, HowItCameToTheBoilIsNoRateOfItsSugar) {
+    Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+    for (int t = 0; t < 420; ++t)
+        rows.read(t, "syrup_pan", 20 + t * 0.195, "degC");
+    double now = 420;
+    for (; now < 1320; ++now)
+        rows.read(now, "syrup_pan", reading(56 + (now - 420) * 0.23 / 60) + 0.02 * (std::fmod(now * 7, 5) - 2), "degC");
+    const auto eta = rows.at(now).drawEta;
+    ASSERT_TRUE(eta);
+    const double left = (66.9 - 59.45) / 0.23 * 60;
+    EXPECT_GT(seconds(eta->p50), 0.6 * left);
+    EXPECT_LT(seconds(eta->p50), 1.6 * left);
+    EXPECT_LT(seconds(eta->p10), left);
+    EXPECT_GT(eta->p90 ? seconds(*eta->p90) : INFINITY, left);
+}
+
+// A crest that touches the mark for some seconds calls nobody.
+TEST(DrawForecast, NowHasToStandBeforeItIsCalled) {
+    Rows rows;
+    double now = boil(rows, {}, 3, 1050);
+    for (int i = 0; i < 15; ++i, ++now)
+        rows.read(now + 1, "syrup_pan", reading(67.1), "degC");
+    const auto touched = rows.at(now).drawEta;
+    ASSERT_TRUE(touched);
+    EXPECT_GT(seconds(touched->p50), 0);
+    for (int i = 0; i < 30; ++i, ++now)
+        rows.read(now + 1, "syrup_pan", reading(67.1), "degC");
+    EXPECT_EQ(rows.at(now).drawEta, (Range{Duration{0}, Duration{0}, Duration{0}}));
+    for (int i = 0; i < 12; ++i, ++now) // nor does a trough call it off
+        rows.read(now + 1, "syrup_pan", reading(66.8), "degC");
+    EXPECT_EQ(rows.at(now).drawEta, (Range{Duration{0}, Duration{0}, Duration{0}}));
 }
 
 TEST(DrawForecast, AfterTheShutdownMoreThanOneFutureInTenNeverGetsThere) {
@@ -230,30 +292,71 @@ TEST(PastWaits, PinballLossByHand) {
     EXPECT_NEAR(lossOf({50, 120, 200}, 100), 5 + 10 + 10, 1e-9);
 }
 
-TEST(ForecastRecord, WidensWhereItWasTooSure) {
-    ForecastRecord record;
-    const Quantiles sure{590, 600, 610};
-    const double before = *record.weighed(sure, {}).p90 - record.weighed(sure, {}).p10;
-    for (int draw = 0; draw < 6; ++draw) {
-        for (double lasted = 0; lasted < 800; lasted += 20)
-            record.keep(lasted, {790 - lasted, 800 - lasted, 810 - lasted}, {}, sure);
-        record.judge(draw % 2 ? 860 : 760, noon);
-        record.forgetCycle();
+// A cycle in which the pan said `pan` and the waits `waits` of what came; `under` brix a second before it.
+void cycle(ForecastRecord& record, double came, double pan, double waits, double under = 0.005) {
+    for (double lasted = 0; lasted < came; lasted += 20) {
+        const double left = came - lasted;
+        const Quantiles q{0.98 * pan * left, pan * left, 1.02 * pan * left};
+        record.keep(lasted, {q, waits * left, under * left}, q);
     }
-    EXPECT_GT(*record.weighed(sure, {}).p90 - record.weighed(sure, {}).p10, 1.5 * before);
+    record.judge(came, noon);
+    record.forgetCycle();
+}
+
+TEST(ForecastRecord, WidensWhereItWasTooSureAndNarrowsWhereItNeverErred) {
+    ForecastRecord wild, tame;
+    const Grounds sure{{590, 600, 610}, 600, 3};
+    const auto width = [&](const ForecastRecord& record) {
+        const Quantiles q = record.weighed(sure);
+        return *q.p90 - q.p10;
+    };
+    const double before = width(wild);
+    for (int draw = 0; draw < 6; ++draw) {
+        cycle(wild, 800, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.008 : 0.003);
+        cycle(tame, 800, 1, 1);
+    }
+    EXPECT_GT(width(wild), 1.5 * before);
+    EXPECT_LT(width(tame), before);
+}
+
+// Each side by itself: what always comes later than it was said widens the upper half alone.
+TEST(ForecastRecord, WidensOnTheSideOnWhichItMissed) {
+    ForecastRecord record;
+    const Grounds sure{{590, 600, 610}, 600, 3};
+    const auto lower = [&] { return record.weighed(sure).p50 / (record.weighed(sure).p10 + 1); };
+    const auto upper = [&] { return *record.weighed(sure).p90 / record.weighed(sure).p50; };
+    const double lowerBefore = lower(), upperBefore = upper();
+    for (int draw = 0; draw < 4; ++draw)
+        cycle(record, 800, 0.6, 0.6, 0.005);
+    EXPECT_GT(upper(), upperBefore);
+    EXPECT_LE(lower(), lowerBefore);
 }
 
 TEST(ForecastRecord, LeansOnWhicheverLostLess) {
-    ForecastRecord record;
+    const Grounds asked{{900, 1200, 1500}, 400, {}};
+    ForecastRecord fresh, byWaits, byPan;
     for (int draw = 0; draw < 8; ++draw) {
-        for (double lasted = 0; lasted < 800; lasted += 20)
-            record.keep(lasted, {1500, 2000, 2500}, Quantiles{780 - lasted, 800 - lasted, 820 - lasted},
-                        {1500, 2000, 2500});
-        record.judge(800, noon);
-        record.forgetCycle();
+        cycle(byWaits, 800, draw % 2 ? 3 : 0.4, 1);
+        cycle(byPan, 800, 1, draw % 2 ? 3 : 0.4);
     }
-    EXPECT_LT(record.weighed({1500, 2000, 2500}, Quantiles{380, 400, 420}).p50, 700);
+    EXPECT_LT(byWaits.weighed(asked).p50, fresh.weighed(asked).p50 - 100);
+    EXPECT_GT(byPan.weighed(asked).p50, fresh.weighed(asked).p50 + 100);
 }
+
+// It hangs under the mark: the model of the pan sees no end, the distance and the pace of the shift do.
+TEST(ForecastRecord, TheWaitsBoundWhatAPanThatStandsStillSays) {
+    ForecastRecord record;
+    for (int draw = 0; draw < 4; ++draw)
+        cycle(record, 1200, 1, 1);
+    const Quantiles still = record.weighed({{7200, 14400, {}}, 500, 2.5});
+    EXPECT_LT(still.p50, 3600);
+    EXPECT_GT(still.p50, 500);
+    ASSERT_TRUE(still.p90);
+    EXPECT_GT(*still.p90, still.p50);
+}
+
+// Near the mark nobody knows the second: the range holds what has just passed as well.
+TEST(ForecastRecord, NearTheMarkItMayBeNow) { EXPECT_EQ(ForecastRecord{}.weighed({{20, 40, 60}, {}, {}}).p10, 0); }
 
 } // namespace
 } // namespace panside
