@@ -21,7 +21,7 @@ constexpr double brixPerKelvin = 4.4; // near the mark, what the old hands know 
 } // namespace
 
 CrewOnShift::CrewOnShift(const RehearsalOptions& options, std::uint64_t seed)
-    : options_{options}, fire_{options.fire}, crew_{options.crew}, dice_{seed, 41} {
+    : options_{options}, fire_{options.fire}, crew_{options.crew}, dice_{seed, 41}, keyDice_{seed, 42} {
     for (std::size_t i = 0; i < std::max<std::size_t>(1, crew_.names.size()); ++i)
         hands_.push_back(std::max(0.5, dice_.normal(1, fire_.handScatter)));
     on_ = std::min<std::size_t>(2, hands_.size());
@@ -94,6 +94,7 @@ void CrewOnShift::step(const Now& now, Plant& plant, std::vector<Fact>& facts, s
     if (ended_)
         return;
     look(now);
+    press(now.at, facts);
     if (std::fmod(now.since, 1800) < 0.5)
         followWeather(plant);
     tendSap(now, plant, facts);
@@ -177,11 +178,35 @@ void CrewOnShift::tendDraw(const Now& now, Plant& plant, std::vector<Fact>& fact
         open(now, plant, facts, deeds);
 }
 
+// A draw's key: pressed at once, or late, or by two of them, or by nobody.
+void CrewOnShift::key(const Now& now, Fact fact) {
+    if (!keyed_)
+        return;
+    const double late = seconds(crew_.keysLate);
+    if (late > 0)
+        fact.at = now.at + Duration{std::floor(std::min(240.0, -late * std::log(1 - keyDice_.uniform())))};
+    toKey_.push_back(fact);
+    if (!twice_)
+        return;
+    fact.at = fact.at + Duration{std::floor(keyDice_.uniform(2, 25))};
+    fact.by = crew_.names.empty() ? fact.by : crew_.names[(turn_ + 1) % crew_.names.size()];
+    toKey_.push_back(std::move(fact));
+}
+
+void CrewOnShift::press(Instant now, std::vector<Fact>& facts) {
+    const auto due = std::stable_partition(toKey_.begin(), toKey_.end(), [now](const Fact& f) { return f.at > now; });
+    facts.insert(facts.end(), due, toKey_.end());
+    toKey_.erase(due, toKey_.end());
+}
+
 void CrewOnShift::open(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds) {
     plant.openDraw();
     openAt_.reset();
     openedAt_ = now.since;
-    facts.push_back({now.at, DrawOpened{}, hand()});
+    keyed_ = crew_.drawsUnkeyed <= 0 || !keyDice_.chance(crew_.drawsUnkeyed);
+    twice_ = crew_.drawsTwice > 0 && keyDice_.chance(crew_.drawsTwice);
+    key(now, {now.at, DrawOpened{}, hand()});
+    press(now.at, facts);
     deeds.push_back({RehearsalDeed::Kind::opened, now.at});
     if (!cup_ && (draws_ == 0 || dice_.chance(crew_.checks))) {
         const double taken = now.since + std::floor(dice_.uniform(5, 25));
@@ -199,7 +224,8 @@ void CrewOnShift::close(const Now& now, Plant& plant, std::vector<Fact>& facts, 
     plant.closeDraw();
     closeAt_.reset();
     ++draws_;
-    facts.push_back({now.at, closed, hand()});
+    key(now, {now.at, closed, hand()});
+    press(now.at, facts);
     deeds.push_back({RehearsalDeed::Kind::closed, now.at});
 }
 
@@ -218,7 +244,8 @@ void CrewOnShift::tendCup(const Now& now, Plant& plant, std::vector<Fact>& facts
     check.cup = saidCelsius(cooled + dice_.normal(0, crew_.cupScatter), options_.us ? Unit::degF : Unit::degC,
                             options_.us ? 1 : 0.5);
     check.scale = Said<Temperature>{Temperature::fahrenheit(60), Unit::degF};
-    check.drawn = cup_->takenAt;
+    if (crew_.tellsDip)
+        check.drawn = cup_->takenAt;
     facts.push_back({now.at, check, hand()});
     // What they make of it: the chart's line, and most of the difference.
     const double brix = check.reading - hydrometerReads(0, check.cup->value.celsius());

@@ -33,6 +33,8 @@ private:
     void tendDraw(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
     void open(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
     void close(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
+    void key(const Now& now, Fact fact);
+    void press(Instant now, std::vector<Fact>& facts);
     void tendCup(const Now& now, Plant& plant, std::vector<Fact>& facts);
     void tendSap(const Now& now, Plant& plant, std::vector<Fact>& facts);
     void tendPan(const Now& now, Plant& plant, std::vector<Fact>& facts);
@@ -44,7 +46,7 @@ private:
     RehearsalOptions options_;
     RehearsalFire fire_;
     RehearsalCrew crew_;
-    Dice dice_;
+    Dice dice_, keyDice_;
     std::vector<double> hands_; // how each one loads
     std::size_t turn_ = 0, on_ = 2;
     double mark_ = 104, seen_ = 0, boiledAt_ = 100;
@@ -53,6 +55,8 @@ private:
     std::optional<double> openAt_, closeAt_;
     double openedAt_ = 0;
     int draws_ = 0;
+    bool keyed_ = true, twice_ = false; // this draw
+    std::vector<Fact> toKey_;           // what is still to be pressed
     std::size_t delivered_ = 0;
     struct Cup {
         double taken, read, brix, shown;

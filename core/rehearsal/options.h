@@ -46,6 +46,7 @@ struct RehearsalProbe {
     double spikesPerHour = 0.5; // electric, tens of degrees, one reading long
     double splashesPerHour = 2; // cool spray from the next section, a few tenths for some seconds
     double foamsPerHour = 0.3;  // probe in foam: reads steam for half a minute
+    double wander = 0;          // K, one standard deviation, of a slow noise: 20 s and 90 s
 };
 
 enum class ProbeTrouble : std::uint8_t { none, silent, stuck, spikes, otherUnit };
@@ -59,8 +60,20 @@ struct RehearsalSap {
         Volume volume;
         Brix sugar;
     };
+    // From then on the feed comes through a concentrator that makes it so many times sweeter.
+    double concentrates = 1;
+    Duration concentratesAfter{0};
     std::vector<Delivery> deliveries = {};
     double sweetLeft = 0.5; // 0: fresh sap in all pans; 1: yesterday's gradient, mixed and nearly syrup in front
+};
+
+// What a tidy pan does not; all nought: a tidy one.
+struct RehearsalUnrest {
+    Length floatSticks;       // the floats open only when so much is missing, and shut when nothing is
+    double heaves = 0;        // how much the boil stirs the last channels into each other; 1: half a Brix up and down
+    Duration heaveTakes{200}; // from crest to crest
+    double pullsPerHour = 0;  // thin liquid that runs forward past the channels between
+    double doorsPerHour = 0;  // a firing door left open for minutes
 };
 
 struct RehearsalWeather {
@@ -82,9 +95,13 @@ struct RehearsalCrew {
     double forgetsToClose = 0.01;                 // share of draws left open some minutes
     double noVolume = 0.1;                        // share of draws whose volume nobody measured
     bool waterCheck = true;
-    bool weighs = false;                          // every load goes over a scale
-    Duration boilFor = std::chrono::hours{6};     // from lighting to the last load
-    std::optional<Duration> burnOut = {};         // how long the fire boils on after the last load, if they know it
+    bool weighs = false;                      // every load goes over a scale
+    Duration boilFor = std::chrono::hours{6}; // from lighting to the last load
+    std::optional<Duration> burnOut = {};     // how long the fire boils on after the last load, if they know it
+    // Shares of draws that nobody keys, and that two of them key; by how much they key a draw late, on average.
+    double drawsUnkeyed = 0, drawsTwice = 0;
+    Duration keysLate{0};
+    bool tellsDip = true;                         // when the cup of a check was dipped
     Duration blindAfter = std::chrono::hours{99}; // from then on they only fire: no draw, no look at the pan
 };
 
@@ -93,6 +110,7 @@ struct RehearsalOptions {
     RehearsalFire fire;
     RehearsalProbe probe;
     RehearsalSap sap;
+    RehearsalUnrest unrest;
     RehearsalWeather weather;
     RehearsalCrew crew;
     // Which readings there are, and how far apart; `byHand`: typed in by the crew, as probe=hand.

@@ -114,10 +114,12 @@ void Pans::swap(std::size_t a, std::size_t b, double cubicMetre) {
     move(b, a, cubicMetre);
 }
 
-void Pans::flow(double dt, const Surroundings& around) {
+void Pans::feed(double dt, const Surroundings& around) {
     // The float: it opens with the fall of the level, never quite at once.
     const double lacks = wanted_ - flueDepth();
-    const double aim = around.floatOpen ? around.feedLimit : std::clamp(lacks / 0.006, 0.0, 1.0) * around.feedLimit;
+    feedOpen_ = lacks > (feedOpen_ ? 0 : around.floatSticks);
+    const double opens = around.floatSticks > 0 ? (feedOpen_ ? 0.8 : 0.0) : std::clamp(lacks / 0.006, 0.0, 1.0);
+    const double aim = (around.floatOpen ? 1.0 : opens) * around.feedLimit;
     feedFlow_ += (aim - feedFlow_) * std::min(1.0, dt / 6);
     if (around.feedLimit <= 0)
         feedFlow_ = 0;
@@ -129,6 +131,28 @@ void Pans::flow(double dt, const Surroundings& around) {
         first.water += mass * (1 - around.feedSugar);
         first.sugar += mass * around.feedSugar;
     }
+}
+
+// What runs from the flue pan into the syrup pan, m3/s.
+double Pans::pipe(const Surroundings& around) {
+    const double need = std::max(0.0, wanted_ - syrupDepth());
+    const double head = std::max(0.0, flueDepth() + 0.25 * wanted_);
+    pipeOpen_ = need > (pipeOpen_ ? 0 : around.floatSticks / 4);
+    const double opens = around.floatSticks > 0 ? (pipeOpen_ ? 1.0 : 0.0) : std::min(need / 0.004, 1.0);
+    return opens * std::min(1.0, head / (0.5 * wanted_)) * syrupArea_ * 0.0012;
+}
+
+void Pans::heave(double dt, const Surroundings& around) {
+    const std::size_t last = sections_.size() - 1;
+    if (around.heaves > 0 && last > flues_ + channelParts)
+        swap(last - channelParts, last - channelParts + 1, sections_[last].volume() * dt * around.heaves);
+    if (around.pulls > 0)
+        swap(std::max(flues_, last - std::min(last, 2 * channelParts - 1)), last,
+             sections_[last].volume() * dt * around.pulls);
+}
+
+void Pans::flow(double dt, const Surroundings& around) {
+    feed(dt, around);
     // The draw-off.
     auto& last = sections_.back();
     const double part = std::min(0.3, around.draw * dt / std::max(1e-9, last.volume()));
@@ -145,11 +169,8 @@ void Pans::flow(double dt, const Surroundings& around) {
         else
             move(i + 1, i, 0.5 * (next - mine));
     }
-    const double need = std::max(0.0, wanted_ - syrupDepth());
-    const double head = std::max(0.0, flueDepth() + 0.25 * wanted_);
-    const double pipe = std::min(need / 0.004, 1.0) * std::min(1.0, head / (0.5 * wanted_)) * syrupArea_ * 0.0012;
-    if (pipe > 0)
-        move(flues_ - 1, flues_, pipe * dt);
+    if (const double runs = pipe(around); runs > 0)
+        move(flues_ - 1, flues_, runs * dt);
     for (std::size_t i = flues_; i + 1 < sections_.size(); ++i) {
         const double mine = sections_[i].volume(), next = sections_[i + 1].volume();
         if (mine > next)
@@ -166,6 +187,7 @@ void Pans::flow(double dt, const Surroundings& around) {
             const double boil = channel ? (1 - 0.7 * calm) / mixes_ : 0.00006;
             swap(i, i + 1, sections_[i + 1].volume() * dt * (boil + 0.0006 * calm + 0.0008 * flood));
         }
+    heave(dt, around);
 }
 
 } // namespace panside::rehearsal

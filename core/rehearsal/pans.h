@@ -14,11 +14,12 @@ public:
 
     struct Surroundings {
         double pascal, airCelsius, feedCelsius, feedSugar;
-        double heat;        // W into all pans
-        double feedLimit;   // m3/s that the feed line can give at most; 0: shut
-        bool floatOpen;     // stuck open
-        double draw;        // m3/s leaving at the draw-off, hot
-        double risesFactor; // this sap's own boiling, against pure sucrose
+        double heat;                                   // W into all pans
+        double feedLimit;                              // m3/s that the feed line can give at most; 0: shut
+        bool floatOpen;                                // stuck open
+        double draw;                                   // m3/s leaving at the draw-off, hot
+        double risesFactor;                            // this sap's own boiling, against pure sucrose
+        double floatSticks = 0, heaves = 0, pulls = 0; // m; parts of a section a second
     };
     void step(double seconds, const Surroundings& around);
 
@@ -48,6 +49,9 @@ private:
     };
     void boil(double dt, const Surroundings& around);
     void flow(double dt, const Surroundings& around);
+    void feed(double dt, const Surroundings& around);
+    void heave(double dt, const Surroundings& around);
+    double pipe(const Surroundings& around);
     void move(std::size_t from, std::size_t to, double cubicMetre);
     void swap(std::size_t a, std::size_t b, double cubicMetre);
     double depthOf(std::size_t first, std::size_t last, double area) const;
@@ -57,6 +61,7 @@ private:
     std::size_t flues_;
     double mixes_, flueArea_, syrupArea_, belowFlues_, wanted_, nominal_;
     double feedFlow_ = 0;
+    bool feedOpen_ = false, pipeOpen_ = false; // of floats that stick
     double fed_ = 0, evaporated_ = 0, drawn_ = 0, drawnSugar_ = 0, flux_ = 0, boilsOff_ = 0, heatTaken_ = 0;
 };
 

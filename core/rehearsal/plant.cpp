@@ -16,6 +16,7 @@ constexpr double dryDepth = 0.005;
 Plant::Plant(const RehearsalOptions& options, std::uint64_t seed)
     : options_{options}, dice_{seed, 31}, sky_{options, seed}, fire_{options.rig, options.fire},
       pans_{options.rig, options.sap.sugar.massFraction(), options.sap.sweetLeft, feedCelsius}, probe_{options, seed},
+      unrest_{options.unrest, seed},
       // Minerals and invert sugar move a sap's boiling by a percent or two against pure sucrose.
       risesFactor_{dice_.normal(1.005, 0.015)}, superheat_{dice_.uniform(0.03, 0.15)},
       tank_{options.sap.atStart.litre()}, tankSugar_{options.sap.sugar.massFraction()} {}
@@ -62,6 +63,13 @@ double Plant::markCelsius() const {
 void Plant::step(double since) {
     sky_.step(1, since);
     fire_.step(1, sky_.airCelsius());
+    unrest_.step(1);
+    if (unrest_.door() > 0)
+        fire_.openDoor(unrest_.door());
+    if (!concentrating_ && options_.sap.concentrates > 1 && since >= seconds(options_.sap.concentratesAfter)) {
+        concentrating_ = true;
+        tankSugar_ *= options_.sap.concentrates;
+    }
     const bool fails = feedFails(since);
     const bool stopped = tank_ <= 0 || (fails && options_.feedFault == FeedFault::stops);
     pans_.step(1, {.pascal = sky_.pascal(),
@@ -72,7 +80,10 @@ void Plant::step(double since) {
                    .feedLimit = stopped ? 0 : 2.5 * options_.rig.rate.si(),
                    .floatOpen = fails && options_.feedFault == FeedFault::sticksOpen,
                    .draw = drawFlow_,
-                   .risesFactor = risesFactor_});
+                   .risesFactor = risesFactor_,
+                   .floatSticks = options_.unrest.floatSticks.metre(),
+                   .heaves = unrest_.heaves(),
+                   .pulls = unrest_.pulls()});
     const double fed = pans_.fed() / coldDensity(tankSugar_);
     tank_ = std::max(0.0, tank_ - fed);
     feedFlow_ += (fed * 3600 - feedFlow_) / 5;

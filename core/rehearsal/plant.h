@@ -4,6 +4,7 @@
 #include "core/rehearsal/pans.h"
 #include "core/rehearsal/probe.h"
 #include "core/rehearsal/rehearsal.h"
+#include "core/rehearsal/unrest.h"
 #include "core/rehearsal/weather.h"
 
 namespace panside::rehearsal {
@@ -44,8 +45,10 @@ private:
     Firebox fire_;
     Pans pans_;
     PanProbe probe_;
+    Unrest unrest_;
     double risesFactor_, superheat_;
     double tank_, tankSugar_;
+    bool concentrating_ = false;
     double drawFlow_ = 0, drawnLitres_ = 0, feedFlow_ = 0;
     bool feedMended_ = false;
     double boiledOff_ = 0, drawn_ = 0, sugarDrawn_ = 0, loaded_ = 0, heatTaken_ = 0, heatOfLoads_ = 0;

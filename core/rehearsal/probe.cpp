@@ -8,7 +8,7 @@ namespace panside::rehearsal {
 
 PanProbe::PanProbe(const RehearsalOptions& options, std::uint64_t seed)
     : probe_{options.probe}, fault_{options.probeFault}, faultFrom_{seconds(options.probeFaultAfter)},
-      faultTo_{seconds(options.probeFaultAfter + options.probeFaultLasts)}, dice_{seed, 21} {}
+      faultTo_{seconds(options.probeFaultAfter + options.probeFaultLasts)}, dice_{seed, 21}, slowDice_{seed, 22} {}
 
 bool PanProbe::faulty(double since) const {
     return fault_ != ProbeTrouble::none && since >= faultFrom_ && since < faultTo_;
@@ -23,6 +23,11 @@ void PanProbe::step(double dt, double since, double celsius, double superheat, d
 
     const double noise = boiling ? probe_.noise : 0.2 * probe_.noise;
     bubble_ += -bubble_ * dt / 4 + dice_.normal(0, noise) * std::sqrt(2 * dt / 4);
+    if (probe_.wander > 0) {
+        const double wander = (boiling ? 0.7 : 0.1) * probe_.wander;
+        ripple_ += -ripple_ * dt / 20 + slowDice_.normal(0, wander) * std::sqrt(2 * dt / 20);
+        roll_ += -roll_ * dt / 90 + slowDice_.normal(0, wander) * std::sqrt(2 * dt / 90);
+    }
     if (boiling && dice_.chance(probe_.splashesPerHour * dt / 3600))
         spray_ -= dice_.uniform(0.2, 0.9);
     spray_ -= spray_ * dt / 6;
@@ -35,7 +40,7 @@ void PanProbe::step(double dt, double since, double celsius, double superheat, d
 }
 
 std::optional<double> PanProbe::sent() {
-    double celsius = clean() + bubble_ + spray_ + foamTo_ + dice_.normal(0, 0.15 * probe_.noise);
+    double celsius = clean() + bubble_ + ripple_ + roll_ + spray_ + foamTo_ + dice_.normal(0, 0.15 * probe_.noise);
     const bool wrong = faulty(since_);
     if (dice_.chance(probe_.spikesPerHour / 3600) || (wrong && fault_ == ProbeTrouble::spikes && dice_.chance(0.15)))
         celsius += (dice_.chance(0.5) ? 1 : -1) * dice_.uniform(4, 60);

@@ -26,9 +26,9 @@ private:
     RehearsalProbe probe_;
     ProbeTrouble fault_;
     double faultFrom_, faultTo_;
-    Dice dice_;
+    Dice dice_, slowDice_;
     double slow_ = 4, offset_ = 0, scale_ = 0, since_ = 0;
-    double bubble_ = 0, spray_ = 0, foamFor_ = 0, foamTo_ = 0;
+    double bubble_ = 0, ripple_ = 0, roll_ = 0, spray_ = 0, foamFor_ = 0, foamTo_ = 0;
     std::optional<double> held_;
 };
 

@@ -17,5 +17,7 @@ struct Boiling {
 std::vector<Boiling> boils(int inEachGroup);
 // Seven more groups, of plants wider than those and never tuned on; seeds 50000 + 1000 * (group's number from 0) + i.
 std::vector<Boiling> otherBoils(int inEachGroup);
+// Ten groups with the unrest that the others lack; seeds 80000 + 1000 * (group's number from 0) + i.
+std::vector<Boiling> hardBoils(int inEachGroup);
 
 } // namespace panside::judge

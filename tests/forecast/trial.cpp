@@ -28,7 +28,10 @@ Showing showing(const std::vector<Moment>& moments, std::size_t who, double even
         if (!said)
             continue;
         spoke += 1;
-        result.inside += came >= p10 && came <= p90 ? 1 : 0;
+        const bool inside = came >= p10 && came <= p90;
+        result.inside += inside ? 1 : 0;
+        result.atLast += came <= 120 ? 1 : 0;
+        result.insideAtLast += came <= 120 && inside ? 1 : 0;
         result.width += p90 - p10;
         for (std::size_t i = 0; i < leads.size(); ++i)
             if (std::abs(came - leads[i]) < 5)
@@ -139,7 +142,7 @@ private:
     }
 
     void event(double at, Instant now, const RehearsalTruth& truth) {
-        Cycle cycle{number_, first_, at - shutAt_, {}, {}, {}};
+        Cycle cycle{number_, first_, at - shutAt_, static_cast<double>(moments_.size()), {}, {}, {}};
         for (std::size_t who = 0; who < forecasters_.size(); ++who)
             cycle.showings.push_back(showing(moments_, who, at));
         // What is shown at that very moment, not at the last full ten seconds.

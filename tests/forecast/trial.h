@@ -20,12 +20,14 @@ struct Showing {
     double inside = 0;                           // share of the moments with a forecast in which p10 <= truth <= p90
     double width = 0;                            // s: mean of p90 - p10 over the moments with a forecast
     double spoke = 0;                            // share of the moments with a forecast
+    double atLast = 0, insideAtLast = 0;         // moments of the last two minutes, and those inside
     std::array<std::optional<double>, 4> errors; // s: p50 less the truth, at each lead
 };
 struct Cycle {
     std::size_t boil;
     bool first;    // since the fire was lit; no draw before it
     double length; // s, from the draw shut to the event
+    double moments;
     std::vector<Showing> showings;
     std::optional<double> markError, brixError; // K, Brix: the engine's at the event, after three checks
 };
