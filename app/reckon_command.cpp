@@ -104,12 +104,12 @@ void writeForPeople(const Kind& kind, const Answer& answer, std::ostream& out) {
     for (const Figure& figure : answer.figures)
         widest = std::max(widest, figure.name.size());
     for (const Figure& figure : answer.figures)
-        out << "  " << figure.name << std::string(widest - figure.name.size() + 2, ' ') << english(figure.shown)
+        out << "  " << figure.name << std::string(widest - figure.name.size() + 2, ' ') << asRead(figure.shown)
             << '\n';
     out << '\n';
     for (const Sentence& step : answer.sum)
-        out << english(step) << '\n';
-    out << english(answer.uncertainty) << "\nSource: " << answer.source << ".\n" << answer.caution << '\n';
+        out << asRead(step) << '\n';
+    out << asRead(answer.uncertainty) << "\nSource: " << answer.source << ".\n" << answer.caution << '\n';
 }
 
 int writeRefusal(const Request& request, const Refusal& refusal, std::ostream& err) {
@@ -120,7 +120,7 @@ int writeRefusal(const Request& request, const Refusal& refusal, std::ostream& e
         err << ' ' << refusal.given;
     err << ":";
     for (const Sentence& sentence : refusal.why)
-        err << ' ' << english(sentence);
+        err << ' ' << asRead(sentence);
     err << '\n';
     return refusal.usage ? wrongUsage : refusedInput;
 }

@@ -71,7 +71,7 @@ void Tending::enter(std::vector<TypedRows::Row> rows) {
     const auto answers = session_.enter(std::move(facts));
     for (std::size_t i = 0; i < answers.size(); ++i)
         if (const auto* refused = std::get_if<Session::Refused>(&answers[i]))
-            err_ << source << ':' << lines[i] << ": " << refused->why << '\n';
+            err_ << source << ':' << lines[i] << ": " << english(refused->why) << '\n';
     err_.flush();
 }
 

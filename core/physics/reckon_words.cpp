@@ -24,20 +24,7 @@ std::string asDegrees(std::string text) {
 
 } // namespace
 
-std::string english(const Sentence& sentence) {
-    std::string text;
-    for (std::size_t i = 0; i < sentence.text.size(); ++i) {
-        const char c = sentence.text[i];
-        const std::size_t part =
-            i + 1 < sentence.text.size() ? static_cast<std::size_t>(sentence.text[i + 1] - '1') : 9;
-        if (c == '%' && part < sentence.parts.size()) {
-            text += sentence.parts[part];
-            ++i;
-        } else
-            text += c;
-    }
-    return asDegrees(std::move(text));
-}
+std::string asRead(const Sentence& sentence) { return asDegrees(panside::english(sentence)); }
 
 std::string number(double value, int decimals) {
     std::string text = written(value, std::chars_format::fixed, decimals);

@@ -2,6 +2,7 @@
 // Words of the sums. English with %1, %2 ... for the numbers, so that a screen can say the same in another language and
 // in other units. A temperature is written °C, a difference of temperatures C°.
 #include "core/quantity/quantity.h"
+#include "core/words/sentence.h"
 
 #include <string>
 #include <string_view>
@@ -9,12 +10,9 @@
 
 namespace panside::sums {
 
-struct Sentence {
-    std::string_view text;
-    std::vector<std::string> parts;
-};
-inline Sentence say(std::string_view text, std::vector<std::string> parts = {}) { return {text, std::move(parts)}; }
-std::string english(const Sentence& sentence);
+using panside::say;
+using panside::Sentence;
+std::string asRead(const Sentence& sentence); // in English, a difference of temperatures with °C as people read it
 
 // A number with so many decimals and a point; never "-0.00".
 std::string number(double value, int decimals);

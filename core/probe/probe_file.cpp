@@ -12,8 +12,6 @@
 namespace panside {
 namespace {
 
-using Want = ProbeWant::Kind;
-
 constexpr std::string_view portKeys =
     "name, device, protocol, encoding, baud, parity, stop_bits, checksum, every, field";
 constexpr std::string_view fieldKeys =
@@ -29,11 +27,11 @@ std::vector<std::string> namesOf(const std::vector<Unit>& units) {
     return names;
 }
 
-ProbeWant aReading() {
+Sentence aReading() {
     std::vector<std::string> names;
     for (const auto& row : allReadings())
         names.emplace_back('"' + std::string{row.name} + '"');
-    return {Want::oneOf, std::move(names)};
+    return sayOneOf(std::move(names));
 }
 
 // A name goes into the shift log as probe=NAME among pairs with semicolons between, and "hand" stands for no probe at
@@ -73,37 +71,37 @@ private:
         if (const auto is = table_.textOrNumber("is"))
             field_.is = *is;
         else if (!table_.has("is"))
-            table_.missing("is", {Want::fieldName});
+            table_.missing("is", say("a column's number from 1, or the name in the line, as in is = \"syrup\""));
         const auto column = numberIn(field_.is);
         const bool isColumn = column && *column >= 1 && *column <= static_cast<double>(LineFields::most) &&
                               *column == static_cast<int>(*column);
         if (table_.has("is") && port_.encoding == Encoding::columns && !isColumn)
-            table_.fault(ProbeSlip::notAllowed, "is", {Want::columnNumber});
+            table_.fault(ProbeSlip::notAllowed, "is", say("the number of a column, from 1 to 64"));
         else if (table_.has("is") && field_.is.empty())
-            table_.fault(ProbeSlip::notAllowed, "is", {Want::nameInLine});
+            table_.fault(ProbeSlip::notAllowed, "is", say("the name that stands in the line"));
         table_.unfit({"slave", "function", "register", "type", "word_order", "scale"}, "protocol = \"modbus-rtu\"");
     }
 
     void readPlace() {
         RegisterPlace place;
         field_.is = table_.textOrNumber("is").value_or("");
-        place.slave = demanded("slave", 1, 247, Want::slaveAddress).value_or(1);
-        place.function = demanded("function", 3, 4, Want::registerKind).value_or(4);
-        place.address = demanded("register", 0, 65535, Want::registerAddress).value_or(0);
+        place.slave = demanded("slave", 1, 247, say("the address set at the device, as in slave = 1")).value_or(1);
+        place.function = demanded("function", 3, 4, say("3 for holding registers, 4 for input registers")).value_or(4);
+        place.address = demanded("register", 0, 65535, say("the address as sent on the line, from 0")).value_or(0);
         place.type = table_.word("type", probe_words::types).value_or(RegisterType::int16);
         place.order = table_.word("word_order", probe_words::orders).value_or(WordOrder::big);
         place.scale = table_.number("scale", -widest, widest).value_or(1.0);
         const bool isPair = place.type != RegisterType::int16 && place.type != RegisterType::uint16;
         if (isPair && place.address == 65535)
-            table_.fault(ProbeSlip::outOfRange, "register", {Want::roomForTwo});
+            table_.fault(ProbeSlip::outOfRange, "register", say("at most 65534 for a number of two registers"));
         if (place.scale == 0)
-            table_.fault(ProbeSlip::outOfRange, "scale", {Want::notZero});
+            table_.fault(ProbeSlip::outOfRange, "scale", say("anything but 0, which would make every reading 0"));
         field_.place = place;
     }
 
-    std::optional<int> demanded(std::string_view key, int lowest, int highest, Want wanted) {
+    std::optional<int> demanded(std::string_view key, int lowest, int highest, Sentence wanted) {
         if (!table_.has(key))
-            table_.missing(key, {wanted});
+            table_.missing(key, std::move(wanted));
         return table_.whole(key, lowest, highest);
     }
 
@@ -117,11 +115,11 @@ private:
         if (const auto unit = table_.text("unit")) {
             const auto named = unitNamed(*unit);
             if (!named || std::ranges::find(wanted, *named) == wanted.end())
-                table_.fault(ProbeSlip::notAllowed, "unit", {Want::oneOf, namesOf(wanted)});
+                table_.fault(ProbeSlip::notAllowed, "unit", sayOneOf(namesOf(wanted)));
             else
                 field_.unit = *named;
         } else if (!table_.has("unit")) {
-            table_.missing("unit", {Want::oneOf, namesOf(wanted)});
+            table_.missing("unit", sayOneOf(namesOf(wanted)));
         }
         field_.offset = table_.number("offset", -widest, widest).value_or(0.0);
         readThermocouple();
@@ -133,24 +131,26 @@ private:
             return;
         }
         if (!table_.has("thermocouple"))
-            table_.missing("thermocouple", {Want::thermocoupleLetter});
+            table_.missing("thermocouple", say("the wire's letter, as in thermocouple = \"K\""));
         field_.thermocouple = table_.word("thermocouple", probe_words::thermocouples);
         if (!table_.has("junction"))
-            table_.missing("junction", {Want::junction});
+            table_.missing("junction",
+                           say("a temperature, as in junction = \"25degC\", or the name of the field that reads it"));
         const auto junction = table_.textOrNumber("junction");
         if (!junction)
             return;
         const auto fixed = writtenIn(*junction);
         if (!fixed) {
             if (junction->empty())
-                table_.fault(ProbeSlip::notAllowed, "junction", {Want::junctionFilled});
+                table_.fault(ProbeSlip::notAllowed, "junction",
+                             say("a temperature, as in \"25degC\", or a field's name"));
             field_.junction = *junction;
             return;
         }
         const auto lowest = Temperature::celsius(-40), highest = Temperature::celsius(125);
         const auto at = Temperature::kelvin(fixed->si());
         if (dimensionOf(fixed->unit) != Dimension::temperature || at < lowest || at > highest)
-            table_.fault(ProbeSlip::outOfRange, "junction", {Want::junctionRange});
+            table_.fault(ProbeSlip::outOfRange, "junction", say("a temperature from -40degC to 125degC"));
         else
             field_.junction = Said<Temperature>{at, fixed->unit};
     }
@@ -177,14 +177,15 @@ void checkAmong(const std::vector<FieldRule>& fields, const std::vector<const to
         ProbeTable table{*tables[i], faults};
         const auto sameName = [&](const FieldRule& f) { return !f.is.empty() && f.is == field.is; };
         if (std::any_of(fields.begin(), fields.begin() + static_cast<std::ptrdiff_t>(i), sameName))
-            table.fault(ProbeSlip::twice, "is", {Want::oneFieldEach});
+            table.fault(ProbeSlip::twice, "is", say("one [[port.field]] for each field of a port"));
         if (!table.has("reads") && !servesAsJunction(field.is))
             table.missing("reads", aReading());
         const auto* junction = field.junction ? std::get_if<std::string>(&*field.junction) : nullptr;
         if (junction && !junction->empty() && protocol == Protocol::modbusRtu && !isNamed(*junction))
-            table.fault(ProbeSlip::notAllowed, "junction", {Want::junctionField});
+            table.fault(ProbeSlip::notAllowed, "junction",
+                        say("a temperature, or the `is` of another [[port.field]] of this port"));
         if (junction && *junction == field.is && !field.is.empty())
-            table.fault(ProbeSlip::notAllowed, "junction", {Want::otherField});
+            table.fault(ProbeSlip::notAllowed, "junction", say("another field than the thermocouple itself"));
     }
 }
 
@@ -192,13 +193,13 @@ PortRule readPort(const toml::table& toml, std::vector<ProbeFault>& faults) {
     ProbeTable table{toml, faults};
     PortRule port;
     if (!table.has("device"))
-        table.missing("device", {Want::devicePath});
+        table.missing("device", say("the port's path, as in device = \"/dev/ttyUSB0\""));
     port.device = table.text("device").value_or("");
     if (table.has("device") && port.device.empty())
-        table.fault(ProbeSlip::notAllowed, "device", {Want::devicePathFilled});
+        table.fault(ProbeSlip::notAllowed, "device", say("the port's path, as in \"/dev/ttyUSB0\""));
     port.name = table.text("name").value_or(port.device.empty() ? "" : nameAfter(port.device));
     if (table.has("name") && !probe_words::isName(port.name))
-        table.fault(ProbeSlip::notAllowed, "name", {Want::shortName});
+        table.fault(ProbeSlip::notAllowed, "name", say("a short name without ; or quotes, and not \"hand\""));
     port.protocol = table.word("protocol", probe_words::protocols).value_or(Protocol::lines);
     port.baud = table.whole("baud", 50, 4'000'000).value_or(9600);
     port.parity = table.word("parity", probe_words::parities).value_or(Parity::none);
@@ -216,7 +217,7 @@ PortRule readPort(const toml::table& toml, std::vector<ProbeFault>& faults) {
         port.fields.push_back(FieldReader{*field, port, faults}.read());
     checkAmong(port.fields, fields, faults, port.protocol);
     if (!table.has("field"))
-        table.missing("field", {Want::someField});
+        table.missing("field", say("at least one heading [[port.field]] under the port, or nothing would be read"));
     table.finish(portKeys);
     return port;
 }
@@ -227,11 +228,11 @@ void checkPorts(const std::vector<PortRule>& ports, const std::vector<const toml
         for (std::size_t j = 0; j < i; ++j) {
             ProbeTable table{*tables[i], faults};
             if (table.has("device") && ports[i].device == ports[j].device)
-                table.fault(ProbeSlip::twice, "device", {Want::onePortEach});
+                table.fault(ProbeSlip::twice, "device", say("one [[port]] for each device"));
             else if (ports[i].name == ports[j].name && table.has("name"))
-                table.fault(ProbeSlip::twice, "name", {Want::ownName});
+                table.fault(ProbeSlip::twice, "name", say("a name of its own for each port"));
             else if (ports[i].name == ports[j].name && !ports[i].name.empty())
-                table.missing("name", {Want::ownNameBeside, {ports[j].name}});
+                table.missing("name", say("a name of its own, since another port is called \"%1\"", {ports[j].name}));
         }
 }
 
@@ -279,13 +280,14 @@ std::variant<ProbeFile, std::vector<ProbeFault>> readProbeFile(std::string_view 
 std::variant<ProbeFile, std::vector<ProbeFault>> loadProbeFile(const std::filesystem::path& path) {
     std::error_code error;
     if (!std::filesystem::is_regular_file(path, error)) {
-        return std::vector{
-            ProbeFault{.slip = ProbeSlip::unreadable, .given = error ? error.message() : "", .wanted = {Want::file}}};
+        return std::vector{ProbeFault{
+            .slip = ProbeSlip::unreadable, .given = error ? error.message() : "", .wanted = say("it is not a file")}};
     }
     std::ifstream stream{path, std::ios::binary};
     const std::string text{std::istreambuf_iterator<char>{stream}, {}};
     if (!stream)
-        return std::vector{ProbeFault{.slip = ProbeSlip::unreadable, .wanted = {Want::fileToRead}}};
+        return std::vector{
+            ProbeFault{.slip = ProbeSlip::unreadable, .wanted = say("it cannot be opened; may you read it?")}};
     return readProbeFile(text);
 }
 

@@ -8,8 +8,6 @@
 namespace panside {
 namespace {
 
-using Want = ProbeWant::Kind;
-
 // The value as it stands in the file, in short.
 std::string shown(const toml::node& node) {
     if (const auto* text = node.as_string())
@@ -35,7 +33,7 @@ std::optional<std::string> ProbeTable::text(std::string_view key) {
         return std::nullopt;
     if (const auto* text = value->as_string())
         return text->get();
-    fault(ProbeSlip::wrongKind, key, {Want::text});
+    fault(ProbeSlip::wrongKind, key, say("a text in quotes"));
     return std::nullopt;
 }
 
@@ -51,12 +49,13 @@ std::optional<double> ProbeTable::number(std::string_view key, double lowest, do
     if (!value)
         return std::nullopt;
     if (!value->is_number()) {
-        fault(ProbeSlip::wrongKind, key, {Want::numberUnquoted});
+        fault(ProbeSlip::wrongKind, key, say("a number without quotes"));
         return std::nullopt;
     }
     const auto number = *value->value<double>();
     if (!std::isfinite(number) || number < lowest || number > highest) {
-        fault(ProbeSlip::outOfRange, key, {Want::number, {fmt::format("{}", lowest), fmt::format("{}", highest)}});
+        fault(ProbeSlip::outOfRange, key,
+              say("a number from %1 to %2", {fmt::format("{}", lowest), fmt::format("{}", highest)}));
         return std::nullopt;
     }
     return number;
@@ -66,7 +65,7 @@ std::optional<int> ProbeTable::whole(std::string_view key, int lowest, int highe
     const auto* value = node(key);
     if (!value)
         return std::nullopt;
-    const ProbeWant wanted{Want::wholeNumber, {std::to_string(lowest), std::to_string(highest)}};
+    const Sentence wanted = say("a whole number from %1 to %2", {std::to_string(lowest), std::to_string(highest)});
     if (!value->is_integer()) {
         fault(ProbeSlip::wrongKind, key, wanted);
         return std::nullopt;
@@ -85,7 +84,7 @@ std::optional<bool> ProbeTable::flag(std::string_view key) {
         return std::nullopt;
     if (const auto* flag = value->as_boolean())
         return flag->get();
-    fault(ProbeSlip::wrongKind, key, {Want::flag});
+    fault(ProbeSlip::wrongKind, key, say("true or false, without quotes"));
     return std::nullopt;
 }
 
@@ -96,7 +95,8 @@ std::vector<const toml::table*> ProbeTable::tables(std::string_view key) {
         return found;
     const auto* array = value->as_array();
     if (!array || !array->is_array_of_tables()) {
-        fault(ProbeSlip::wrongKind, key, {Want::heading, {key == "field" ? "port.field" : std::string{key}}});
+        fault(ProbeSlip::wrongKind, key,
+              say("a heading [[%1]] before each of them", {key == "field" ? "port.field" : std::string{key}}));
         return found;
     }
     for (const auto& element : *array)
@@ -104,11 +104,11 @@ std::vector<const toml::table*> ProbeTable::tables(std::string_view key) {
     return found;
 }
 
-void ProbeTable::missing(std::string_view key, ProbeWant wanted) {
+void ProbeTable::missing(std::string_view key, Sentence wanted) {
     at(table_.source(), ProbeSlip::missingKey, key, {}, std::move(wanted));
 }
 
-void ProbeTable::fault(ProbeSlip slip, std::string_view key, ProbeWant wanted) {
+void ProbeTable::fault(ProbeSlip slip, std::string_view key, Sentence wanted) {
     const auto& value = *table_.get(key);
     at(value.source(), slip, key, shown(value), std::move(wanted));
 }
@@ -116,17 +116,17 @@ void ProbeTable::fault(ProbeSlip slip, std::string_view key, ProbeWant wanted) {
 void ProbeTable::unfit(std::initializer_list<std::string_view> keys, std::string_view belongsTo) {
     for (const auto key : keys)
         if (node(key))
-            fault(ProbeSlip::notFor, key, {Want::asWritten, {std::string{belongsTo}}});
+            fault(ProbeSlip::notFor, key, asWritten(std::string{belongsTo}));
 }
 
 void ProbeTable::finish(std::string_view known) {
     for (const auto& [key, value] : table_)
         if (asked_.find(key.str()) == asked_.end())
-            at(key.source(), ProbeSlip::unknownKey, key.str(), {}, {Want::asWritten, {std::string{known}}});
+            at(key.source(), ProbeSlip::unknownKey, key.str(), {}, asWritten(std::string{known}));
 }
 
 void ProbeTable::at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
-                    ProbeWant wanted) {
+                    Sentence wanted) {
     faults_.push_back(
         {slip, place.begin.line, place.begin.column, std::string{key}, std::move(given), std::move(wanted)});
 }

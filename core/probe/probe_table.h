@@ -23,9 +23,9 @@ public:
     // The tables of an array of tables; a fault for anything else under this name.
     std::vector<const toml::table*> tables(std::string_view key);
 
-    void missing(std::string_view key, ProbeWant wanted);
+    void missing(std::string_view key, Sentence wanted);
     // A fault at a key's value.
-    void fault(ProbeSlip slip, std::string_view key, ProbeWant wanted);
+    void fault(ProbeSlip slip, std::string_view key, Sentence wanted);
     // Keys of the other protocol, or of another unit: a fault for each that is there.
     void unfit(std::initializer_list<std::string_view> keys, std::string_view belongsTo);
     // Every key that nobody asked for is a fault.
@@ -33,8 +33,7 @@ public:
 
 private:
     const toml::node* node(std::string_view key);
-    void at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given,
-            ProbeWant wanted);
+    void at(const toml::source_region& place, ProbeSlip slip, std::string_view key, std::string given, Sentence wanted);
 
     const toml::table& table_;
     std::vector<ProbeFault>& faults_;
@@ -52,7 +51,7 @@ auto ProbeTable::word(std::string_view key, const Words& words) -> std::optional
             return word.meant;
         all.push_back('"' + std::string{word.text} + '"');
     }
-    fault(ProbeSlip::notAllowed, key, {ProbeWant::Kind::oneOf, std::move(all)});
+    fault(ProbeSlip::notAllowed, key, sayOneOf(std::move(all)));
     return std::nullopt;
 }
 

@@ -3,7 +3,6 @@
 #include "core/boil/loads.h"
 #include "core/shift/learned.h"
 
-#include <QtGlobal>
 #include <algorithm>
 
 namespace panside {
@@ -74,7 +73,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
 }
 
 void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& why) {
-    onlyWatches_ = why;
+    onlyWatches_ = asWritten(why);
     std::set<FactId> there;
     for (const auto& [id, fact] : facts) {
         there.insert(id);
@@ -145,7 +144,7 @@ bool Session::tooSoon(const Reading& reading, Instant at) {
 }
 
 void Session::read(Fact fact) {
-    if (!onlyWatches_.empty() || (!openShift() && watched_))
+    if (onlyWatches_ || (!openShift() && watched_))
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
         take(std::move(fact));
@@ -156,17 +155,15 @@ void Session::follow(std::vector<Fact> facts) {
         take(std::move(fact));
 }
 
-std::optional<std::string> Session::objection(const Fact& fact, Instant now) const {
-    if (!onlyWatches_.empty())
+std::optional<Sentence> Session::objection(const Fact& fact, Instant now) const {
+    if (onlyWatches_)
         return onlyWatches_;
     if (fact.at > now + furthestAhead)
-        return QT_TRANSLATE_NOOP(
-            "Session", "Its time lies in the future. Write the time it happened, or leave the time empty for now.");
+        return say("Its time lies in the future. Write the time it happened, or leave the time empty for now.");
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
-        return QT_TRANSLATE_NOOP(
-            "Session", "Its time lies more than a day before this shift began. Import it as a log of its own.");
+        return say("Its time lies more than a day before this shift began. Import it as a log of its own.");
     if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
-        return QT_TRANSLATE_NOOP("Session", "Its time lies within the shift that has ended. Take back its end first.");
+        return say("Its time lies within the shift that has ended. Take back its end first.");
     return std::nullopt;
 }
 
@@ -205,11 +202,12 @@ std::optional<Fact> Session::undo() {
 }
 
 Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact> instead) {
-    if (!onlyWatches_.empty())
-        return Refused{onlyWatches_};
+    if (onlyWatches_)
+        return Refused{*onlyWatches_};
     const Instant at = now();
     if (instead && instead->at > at + furthestAhead)
-        return Refused{"Its time lies in the future. Write the time it happened, or leave the time empty for now."};
+        return Refused{
+            say("Its time lies in the future. Write the time it happened, or leave the time empty for now.")};
     if (instead)
         instead->entered = at;
     const auto before = factOf(shift, fact);
@@ -261,7 +259,7 @@ std::optional<Fact> Session::factOf(ShiftId shift, FactId id) const {
 
 // Noticed by the engine, it is made a fact: board, report and woodpile count it, and a person can take it back.
 void Session::keepNoticed() {
-    if (!onlyWatches_.empty() || !openShift())
+    if (onlyWatches_ || !openShift())
         return;
     if (auto noticed = boil_.noticed())
         take(std::move(*noticed));
@@ -276,12 +274,12 @@ void Session::letGo() {
     lastRead_.clear();
     shift_.reset();
     watched_ = false;
-    onlyWatches_ = "The journal is being put back.";
+    onlyWatches_ = say("The journal is being put back.");
 }
 
 void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts) {
     keeper_ = std::move(keeper);
-    onlyWatches_.clear();
+    onlyWatches_.reset();
     clock_.startAtWall();
     resume(std::move(facts));
 }

@@ -4,6 +4,7 @@
 #include "core/boil/boil.h"
 #include "core/shift/keeper.h"
 #include "core/shift/shift_clock.h"
+#include "core/words/sentence.h"
 
 #include <map>
 #include <optional>
@@ -54,7 +55,7 @@ public:
         bool kept;
     };
     struct Refused {
-        std::string why;
+        Sentence why;
     };
     using Answer = std::variant<Entered, Refused>;
     Answer enter(Fact fact);
@@ -91,7 +92,7 @@ public:
     }
 
 private:
-    std::optional<std::string> objection(const Fact& fact, Instant now) const;
+    std::optional<Sentence> objection(const Fact& fact, Instant now) const;
     FactId take(Fact fact);
     void carryLearned();
     bool tooSoon(const Reading& reading, Instant at);
@@ -109,7 +110,7 @@ private:
     std::set<FactId> seen_;            // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
-    std::string onlyWatches_; // why nothing can be entered; empty: it can
+    std::optional<Sentence> onlyWatches_; // why nothing can be entered; none: it can
 };
 
 } // namespace panside

@@ -2033,6 +2033,10 @@
 <context>
     <name>Session</name>
     <message>
+        <source>The journal is being put back.</source>
+        <translation>Le journal est en train d'être remis.</translation>
+    </message>
+    <message>
         <source>Its time lies in the future. Write the time it happened, or leave the time empty for now.</source>
         <translation>Son heure est dans le futur. Écrivez l'heure où c'est arrivé, ou laissez l'heure vide pour maintenant.</translation>
     </message>

@@ -726,6 +726,13 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message>
+        <source> or </source>
+        <translation> ou </translation>
+    </message>
+</context>
+<context>
     <name>ProbeFaultWords</name>
     <message>
         <source>a text in quotes</source>
@@ -906,10 +913,6 @@
     <message>
         <source>no port is named. Write a heading [[port]] and under it the port's device.</source>
         <translation>aucun port n'est nommé. Écrivez un titre [[port]] et dessous le device du port.</translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> ou </translation>
     </message>
     <message>
         <source>%1: %2</source>

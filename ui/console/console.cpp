@@ -9,6 +9,7 @@
 #include "ui/page/page.h"
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
+#include "ui/words/said.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -25,11 +26,6 @@ using namespace std::chrono_literals;
 
 constexpr auto frame = 40ms;   // at most 25 pictures a second
 constexpr auto readable = 30s; // how long what was kept stands at the foot
-
-// The session marks its English for translation; what another program's journal says comes translated already.
-QString refusalWords(const Session::Refused& refused) {
-    return QCoreApplication::translate("Session", refused.why.c_str());
-}
 
 } // namespace
 
@@ -206,7 +202,7 @@ void Console::keep(const std::vector<Fact>& facts) {
     std::vector<Fact> taken;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         if (const auto* refused = std::get_if<Session::Refused>(&answers[i])) {
-            words = tr("Not kept: %1").arg(refusalWords(*refused));
+            words = tr("Not kept: %1").arg(said(refused->why, "Session"));
             continue;
         }
         taken.push_back(facts[i]);

@@ -14,7 +14,6 @@ namespace panside {
 namespace {
 
 using probe_words::Word;
-using Want = ProbeWant::Kind;
 constexpr std::array mappingDelimiters{Word{",", ','}, Word{";", ';'}, Word{"|", '|'}, Word{"tab", '\t'}};
 constexpr std::array mappingDecimals{Word{".", false}, Word{",", true}};
 constexpr std::array mappingTimes{Word{"year-first", TimeForm::yearFirst}, Word{"month-first", TimeForm::monthFirst},
@@ -39,11 +38,11 @@ public:
         map_.probe = root_.text("probe").value_or("");
         // A remembered map has | between its parts.
         if (root_.has("probe") && (!probe_words::isName(map_.probe) || map_.probe.find('|') != std::string::npos))
-            root_.fault(ProbeSlip::notAllowed, "probe", {Want::shortNameInMap});
+            root_.fault(ProbeSlip::notAllowed, "probe", say("a short name without ; | and quotes, and not \"hand\""));
         for (const auto* column : root_.tables("column"))
             readColumn(*column);
         if (!root_.has("column"))
-            root_.missing("column", {Want::someColumn});
+            root_.missing("column", say("a [[column]] for each reading, with is, reads and unit"));
         root_.finish("delimiter, decimal, heading, times, time, date, zone, probe, column");
         return map_;
     }
@@ -52,7 +51,7 @@ private:
     // By its name in the heading, or by its number from 1.
     std::optional<int> columnAt(ProbeTable& table, std::string_view key) {
         if (!table.has(key)) {
-            table.missing(key, {Want::columnOfTable});
+            table.missing(key, say("a column's name in the heading, or its number from 1"));
             return std::nullopt;
         }
         const auto said = table.textOrNumber(key);
@@ -66,24 +65,24 @@ private:
             *number == static_cast<int>(*number))
             return static_cast<int>(*number) - 1;
         if (count > 1) {
-            table.fault(ProbeSlip::twice, key, {Want::columnByNumber});
+            table.fault(ProbeSlip::twice, key, say("its number from 1: the heading has the name twice"));
             return std::nullopt;
         }
         std::vector<std::string> names;
         for (const std::string& name : heading_)
             names.push_back('"' + name + '"');
-        table.fault(ProbeSlip::notAllowed, key, {Want::columnNamed, std::move(names)});
+        table.fault(ProbeSlip::notAllowed, key, sayOneOf(std::move(names), "%1, as in the table, or a number from 1"));
         return std::nullopt;
     }
 
     void readZone() {
         map_.zone = root_.text("zone").value_or(QTimeZone::systemTimeZoneId().toStdString());
         if (!zoneNamed(QString::fromStdString(map_.zone)))
-            root_.fault(ProbeSlip::notAllowed, "zone", {Want::zone});
+            root_.fault(ProbeSlip::notAllowed, "zone", say("a zone's name as in \"America/New_York\""));
     }
 
     static void wanted(ProbeTable& table, std::string_view key, std::vector<std::string> names) {
-        ProbeWant one{Want::oneOf, std::move(names)};
+        Sentence one = sayOneOf(std::move(names));
         table.has(key) ? table.fault(ProbeSlip::notAllowed, key, std::move(one)) : table.missing(key, std::move(one));
     }
     static std::optional<Series> seriesIn(ProbeTable& table) {
@@ -123,7 +122,7 @@ private:
             return;
         const auto same = [&](const ForeignColumn& other) { return other.series == *series; };
         if (std::any_of(map_.columns.begin(), map_.columns.end(), same))
-            table.fault(ProbeSlip::twice, "reads", {Want::otherReading});
+            table.fault(ProbeSlip::twice, "reads", say("another reading: one column is to read each"));
         map_.columns.push_back({*column, *series, *unit});
     }
 

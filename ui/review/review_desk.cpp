@@ -9,8 +9,8 @@
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
 #include "ui/words/journal_words.h"
+#include "ui/words/said.h"
 
-#include <QCoreApplication>
 #include <QFileDialog>
 #include <fstream>
 #include <thread>
@@ -120,7 +120,7 @@ private:
     void correct(ShiftId shift, FactId fact, const std::optional<Fact>& instead) {
         const auto answer = session().correct(shift, fact, instead);
         if (const auto* refused = std::get_if<Session::Refused>(&answer))
-            return screen_->say(QCoreApplication::translate("Session", refused->why.c_str()));
+            return screen_->say(said(refused->why, "Session"));
         const bool kept = std::get<Session::Entered>(answer).kept;
         open();
         openShift(shift, false);

@@ -35,7 +35,7 @@ std::string refusal(const std::string& kind, const std::vector<std::string>& lis
     EXPECT_EQ(refused->usage, usage);
     std::string text = refused->argument + ":";
     for (const Sentence& sentence : refused->why)
-        text += " " + english(sentence);
+        text += " " + asRead(sentence);
     return text;
 }
 
@@ -181,9 +181,9 @@ TEST(Reckon, EveryAnswerHasItsSumUncertaintySourceAndCaution) {
         const auto* answer = std::get_if<Answer>(&outcome);
         ASSERT_TRUE(answer) << kind.name;
         EXPECT_FALSE(answer->sum.empty() || answer->source.empty() || answer->caution.empty()) << kind.name;
-        EXPECT_FALSE(english(answer->uncertainty).empty()) << kind.name;
+        EXPECT_FALSE(asRead(answer->uncertainty).empty()) << kind.name;
         for (const Sentence& step : answer->sum)
-            EXPECT_EQ(english(step).find('%'), std::string::npos) << english(step);
+            EXPECT_EQ(asRead(step).find('%'), std::string::npos) << asRead(step);
     }
 }
 

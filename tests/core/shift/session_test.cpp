@@ -227,7 +227,7 @@ TEST_F(SessionTest, RefusesWhatLiesInTheFuture) {
     s.enter(Fact{s.now(), Lit{}});
     const auto answer = s.enter(Fact{s.now() + 3600s, Fired{}});
     ASSERT_TRUE(std::holds_alternative<Session::Refused>(answer));
-    EXPECT_THAT(std::get<Session::Refused>(answer).why, testing::HasSubstr("lies in the future"));
+    EXPECT_THAT(english(std::get<Session::Refused>(answer).why), testing::HasSubstr("lies in the future"));
     EXPECT_EQ(disk.shifts[0].size(), 1U);
 }
 
@@ -381,7 +381,7 @@ TEST_F(SessionTest, OnlyShowsAShiftThatAnotherWrites) {
     s.watch({{1, {now - 60s, Lit{}}}, {4, {now - 10s, Fired{}}}}, "Another console writes.");
     ASSERT_EQ(s.boil().facts().size(), 2U);
     EXPECT_EQ(s.boil().facts()[1].id, 4);
-    EXPECT_EQ(std::get<Session::Refused>(s.enter(Fact{now, Fired{}})).why, "Another console writes.");
+    EXPECT_EQ(english(std::get<Session::Refused>(s.enter(Fact{now, Fired{}})).why), "Another console writes.");
     s.read(syrup(s, 100));
     EXPECT_EQ(s.boil().facts().size(), 2U);
 }

@@ -79,7 +79,7 @@ TEST(ReckonerWords, ADifferenceIsNotShiftedBy32) {
         sums::say("Water at %1 °C, syrup %2 C° above it, %3 L, %4 mm.", {"100.00", "4.00", "3.785", "51"});
     EXPECT_EQ(inWords(sentence, Units::us), "Water at 212.0 °F, syrup 7.20 °F above it, 1.000 gal, 2.0 in.");
     EXPECT_EQ(inWords(sentence, Units::metric), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
-    EXPECT_EQ(sums::english(sentence), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
+    EXPECT_EQ(sums::asRead(sentence), "Water at 100.00 °C, syrup 4.00 °C above it, 3.785 L, 51 mm.");
     EXPECT_EQ(figureInWords(sums::say("%1 °C (%2 °F)", {"100.00", "212.0"}), Units::us), "212.0 °F (100.00 °C)");
 }
 

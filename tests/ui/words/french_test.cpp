@@ -26,6 +26,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QLabel>
 #include <QRegularExpression>
 #include <QTextBrowser>
@@ -175,23 +176,30 @@ TEST_F(French, IsThereForEveryTextTheSourcesMark) {
             << '"';
 }
 
-// The sums of core have English only: they are said in French by the text.
-TEST_F(French, IsThereForEverySentenceOfTheSums) {
-    static const QRegularExpression said{QStringLiteral(R"re(\bsay\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+))re")};
+// Core says its sentences in English: they are said in French by the text.
+TEST_F(French, IsThereForEverySentenceOfCore) {
+    static const QRegularExpression said{
+        QStringLiteral(R"re(\b(?:say|sayOneOf)\([^;"]*((?:"(?:[^"\\]|\\.)*"\s*)+))re")};
     static const QRegularExpression literal{QStringLiteral(R"re("((?:[^"\\]|\\.)*)")re")};
     int count = 0;
-    const QDir physics{QStringLiteral(PANSIDE_SOURCE "/core/physics")};
-    for (const QString& name : physics.entryList({QStringLiteral("reckon*.cpp")})) {
-        QFile file{physics.filePath(name)};
-        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-        const QString source = QString::fromUtf8(file.readAll());
-        for (auto found = said.globalMatch(source); found.hasNext(); ++count) {
-            QString text;
-            const QString literals = found.next().captured(1);
-            for (auto piece = literal.globalMatch(literals); piece.hasNext();)
-                text += piece.next().captured(1);
-            EXPECT_FALSE(of(QStringLiteral("reckon"), text).isEmpty())
-                << name.toStdString() << ": " << text.toStdString();
+    for (const auto& [files, context] : {std::pair{"core/physics", "reckon"},
+                                         {"core/probe", "ProbeFaultWords"},
+                                         {"core/shift", "Session"},
+                                         {"ui/importing/mapping_file.cpp", "ProbeFaultWords"}}) {
+        const QFileInfo place{QStringLiteral(PANSIDE_SOURCE "/%1").arg(QLatin1String{files})};
+        const QDir folder{place.isDir() ? place.filePath() : place.path()};
+        for (const QString& name : folder.entryList({place.isDir() ? QStringLiteral("*.cpp") : place.fileName()})) {
+            QFile file{folder.filePath(name)};
+            ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+            const QString source = QString::fromUtf8(file.readAll());
+            for (auto found = said.globalMatch(source); found.hasNext(); ++count) {
+                QString text;
+                const QString literals = found.next().captured(1);
+                for (auto piece = literal.globalMatch(literals); piece.hasNext();)
+                    text += piece.next().captured(1).replace(QLatin1String{"\\\""}, QLatin1String{"\""});
+                EXPECT_FALSE(of(QString::fromLatin1(context), text).isEmpty())
+                    << name.toStdString() << ": " << text.toStdString();
+            }
         }
     }
     EXPECT_GT(count, 50);

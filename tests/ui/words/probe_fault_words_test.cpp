@@ -8,25 +8,21 @@
 namespace panside {
 namespace {
 
-// One of every slip and of everything that may be wanted.
+// One of every slip, with what may stand there in each of its forms.
 std::vector<ProbeFault> everyProbeFault() {
     std::vector<ProbeFault> all;
-    const std::vector<std::string> words{"\"one\"", "%1", "\"three\""};
+    const std::vector<Sentence> wants{sayOneOf({"\"one\"", "%1", "\"three\""}),
+                                      sayOneOf({"\"one\""}, "%1, as in the table, or a number from 1"),
+                                      say("a whole number from %1 to %2", {"%2", "9"}), asWritten("50 %")};
     for (int slip = 0; slip <= static_cast<int>(ProbeSlip::nothing); ++slip)
-        all.push_back({.slip = static_cast<ProbeSlip>(slip),
-                       .line = slip % 3U,
-                       .column = 7,
-                       .key = "is %2",
-                       .given = "%3",
-                       .wanted = {ProbeWant::Kind::oneOf, words}});
-    for (int kind = 0; kind <= static_cast<int>(ProbeWant::Kind::otherReading); ++kind)
-        all.push_back({.slip = ProbeSlip::notAllowed,
-                       .line = 12,
-                       .column = 3,
-                       .key = "is",
-                       .given = "x",
-                       .wanted = {static_cast<ProbeWant::Kind>(kind), words}});
-    all.push_back({.slip = ProbeSlip::unreadable, .wanted = {ProbeWant::Kind::file}});
+        for (const Sentence& wanted : wants)
+            all.push_back({.slip = static_cast<ProbeSlip>(slip),
+                           .line = slip % 3U,
+                           .column = 7,
+                           .key = "is %2",
+                           .given = "%3",
+                           .wanted = wanted});
+    all.push_back({.slip = ProbeSlip::unreadable, .wanted = say("it is not a file")});
     return all;
 }
 

@@ -1,0 +1,28 @@
+#include "ui/words/said.h"
+
+#include <QCoreApplication>
+
+namespace panside {
+
+QString said(std::string_view text, const QStringList& parts, const char* context) {
+    const std::string literal{text};
+    const QString marked = literal == "%1" || literal.empty() ? QString::fromStdString(literal)
+                                                              : QCoreApplication::translate(context, literal.c_str());
+    std::vector<std::string> utf8;
+    for (const QString& part : parts)
+        utf8.push_back(part.toStdString());
+    return QString::fromStdString(filled(marked.toStdString(), utf8));
+}
+
+QString said(const Sentence& sentence, const char* context) {
+    QStringList parts;
+    for (const std::string& part : sentence.parts)
+        parts << QString::fromStdString(part);
+    if (sentence.oneOf && parts.size() > 1) {
+        const QString last = parts.takeLast();
+        parts = {parts.join(QStringLiteral(", ")) + QCoreApplication::translate("Words", " or ") + last};
+    }
+    return said(sentence.text, parts, context);
+}
+
+} // namespace panside

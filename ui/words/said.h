@@ -1,0 +1,14 @@
+#pragma once
+// Core's sentences in the person's language: translated by their English text, then filled.
+#include "core/words/sentence.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace panside {
+
+// `context`: where in the translations the room's texts stand.
+QString said(const Sentence& sentence, const char* context);
+QString said(std::string_view text, const QStringList& parts, const char* context);
+
+} // namespace panside
