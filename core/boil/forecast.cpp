@@ -22,11 +22,11 @@ constexpr double recent = 60;                         // seconds: older readings
 constexpr std::chrono::seconds probeLag{16};
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
-constexpr double crest = 0.2;                       // brix
-constexpr double standsFor = 20, calledBack = 0.05; // seconds, K
-constexpr double notYet = 5;                        // seconds: what is not called is not now
-constexpr double watchWorth = 2.5;                  // waits: three of them are a forecast
-constexpr double followedWithin = 2;                // standard deviations, faded over some readings
+constexpr double crest = 0.2;                  // brix
+constexpr double standsFor = 20, about = 0.05; // seconds, K
+constexpr double notYet = 5;                   // seconds: what is not called is not now
+constexpr double watchWorth = 2.5;             // waits: three of them are a forecast
+constexpr double followedWithin = 2;           // standard deviations, faded over some readings
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double otherWater = 0.15;       // K
@@ -156,7 +156,7 @@ void DrawForecast::close(const State& state, Instant at) {
     record_.forgetCycle();
     shutAt_ = at;
     under_ = passed_ = called_ = false;
-    aboveSince_.reset();
+    aboutSince_.reset();
     below_ = {};
     unkeyed_ = {};
     heard_ = {}; // another liquid
@@ -225,14 +225,16 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
         happened(at);
 }
 
-// It is called when the reading has stood over the mark for a while, not at the first crest that touches it, and for
-// as long as it does not sink well under it again. Of few readings one is enough.
+// It is called when the reading is over the mark and has stood about it for a while, not at the first crest that
+// touches it, and for as long as it does not sink well under it again. Of few readings one is enough.
 void DrawForecast::followCall(Instant at, double over, bool slow) {
-    if (over >= 0)
-        aboveSince_ = aboveSince_.value_or(at);
-    else if (!called_ || over < -calledBack)
-        aboveSince_.reset();
-    called_ = aboveSince_ && (slow || called_ || secondsBetween(*aboveSince_, at) >= standsFor);
+    if (over < -about) {
+        aboutSince_.reset();
+        called_ = false;
+        return;
+    }
+    aboutSince_ = aboutSince_.value_or(at);
+    called_ = called_ || (over >= 0 && (slow || secondsBetween(*aboutSince_, at) >= standsFor));
 }
 
 void DrawForecast::Under::take(double brix, Instant taken) {

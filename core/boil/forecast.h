@@ -104,8 +104,8 @@ private:
         void take(double brix, Instant at);
     };
     Under below_;
-    std::optional<Instant> aboveSince_; // the reading has stood over the mark
-    bool called_ = false;               // for as long as it takes to be called
+    std::optional<Instant> aboutSince_; // the reading stands about the mark
+    bool called_ = false;               // and has passed it
     // The first climb of a shift: minutes in a row in which it climbed no faster than sugar can.
     struct Quiet {
         std::optional<Instant> at;

@@ -19,7 +19,7 @@ constexpr double disagree = 2.5;   // at most, in logarithms
 constexpr double worth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
 constexpr double paceForgets = 0.7;
 // Half ranges: of the pan's own, and where its grounds disagree; near the mark never less than a part of a minute.
-constexpr double lowerShare = 0.9, upperShare = 0.7, byWaits = 0.25, byDistance = 0.08;
+constexpr double lowerShare = 0.85, upperShare = 0.7, byWaits = 0.25, byDistance = 0.08;
 constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
 constexpr double learnWidth_ = 0.8, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
 

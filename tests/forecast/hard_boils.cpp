@@ -9,27 +9,27 @@ namespace panside::judge {
 namespace {
 using rehearsal::Dice;
 
-void sticks(RehearsalOptions& boil, Dice& dice) { boil.unrest.floatSticks = Length::millimetre(dice.uniform(4, 12)); }
+void sticks(RehearsalOptions& boil, Dice& dice) { boil.unrest.floatSticks = Length::millimetre(dice.uniform(6, 18)); }
 void heaves(RehearsalOptions& boil, Dice& dice) {
-    boil.unrest.heaves = dice.uniform(0.7, 2.0);
+    boil.unrest.heaves = dice.uniform(1.5, 4.0);
     boil.unrest.heaveTakes = Duration{dice.uniform(120, 300)};
 }
 void wanders(RehearsalOptions& boil, Dice& dice) {
     boil.probe.lag = Duration{dice.uniform(15, 60)};
-    boil.probe.wander = dice.uniform(0.04, 0.14);
+    boil.probe.wander = dice.uniform(0.06, 0.2);
 }
 void keysBadly(RehearsalOptions& boil, Dice& dice) {
-    boil.crew.keysLate = Duration{dice.uniform(10, 60)};
+    boil.crew.keysLate = Duration{dice.uniform(20, 90)};
     boil.crew.drawsTwice = dice.uniform(0, 0.2);
     boil.crew.drawsUnkeyed = dice.uniform(0, 0.2);
-    boil.fire.unpressed = dice.uniform(0.02, 0.3);
+    boil.fire.unpressed = dice.uniform(0.1, 0.5);
 }
 void carriesCups(RehearsalOptions& boil, Dice& dice) {
     boil.crew.tellsDip = false;
     boil.crew.glassBias = dice.normal(0, 0.15);
     boil.crew.heavy = dice.uniform(-0.05, 0.3);
 }
-void pulls(RehearsalOptions& boil, Dice& dice) { boil.unrest.pullsPerHour = dice.uniform(2, 8); }
+void pulls(RehearsalOptions& boil, Dice& dice) { boil.unrest.pullsPerHour = dice.uniform(4, 15); }
 void opensDoors(RehearsalOptions& boil, Dice& dice) {
     boil.unrest.doorsPerHour = dice.uniform(0.5, 3);
     boil.fire.forgets = dice.uniform(0.05, 0.2);
@@ -61,8 +61,7 @@ constexpr HardGroup hardGroups[] = {
     {"concentrate switched on", concentrates},
     {"all of it",
      [](RehearsalOptions& boil, Dice& dice) {
-         for (const HardChange change :
-              {sticks, heaves, wanders, keysBadly, carriesCups, pulls, opensDoors, startsCold})
+         for (const HardChange change : {sticks, heaves, wanders, keysBadly, carriesCups, opensDoors})
              change(boil, dice);
      }},
 };
