@@ -23,6 +23,8 @@ enum class Reason : std::uint8_t {
     inSteamOrFoam,
     wrongUnit,
     touchingPan,
+    outOfPan,    // far under boiling water while the rig boils
+    otherHeight, // a pressure that no weather makes at the height that is set
     notYetRead,
     // a figure
     noPressure,   // no barometer, and no water check
@@ -45,8 +47,10 @@ enum class Reason : std::uint8_t {
     noSapSugar,
     notBoiling,
     shiftEnded,
-    notReached, // more than one future in ten never gets there
-    tankRises   // and no sap was entered
+    notReached,   // more than one future in ten never gets there
+    tankRises,    // and no sap was entered
+    nearWater,    // so little over boiling water that it may be plain water
+    moreThanBoils // the tank falls faster than pans of that area can boil off
 };
 struct Why {
     std::string_view field; // the JSON name of the figure, or of the reading
@@ -205,6 +209,12 @@ enum class CheckFate : std::uint8_t {
     unplaced,  // no pan reading, or no boiling point of water, to hold it against
     unreadable // no sugar stands at such a figure: mistyped, or the wrong unit
 };
+// What makes a check worth less than it seems.
+enum class CheckRemark : std::uint8_t {
+    none,
+    hotPrism,   // a refractometer further from 20 degC than its correction is known
+    cupNotTaken // the glass stood in a cup whose heat nobody noted
+};
 struct CheckPicture {
     Instant at{};
     std::optional<Brix> sugar = {}; // of the syrup, the cup's heat taken out; none if unreadable
@@ -212,6 +222,7 @@ struct CheckPicture {
     CheckWeight weight = CheckWeight::right;
     CheckFate fate = CheckFate::learnt;
     TemperatureDifference moved{}; // the mark, by this check
+    CheckRemark remark = CheckRemark::none;
     bool operator==(const CheckPicture&) const = default;
 };
 
@@ -220,8 +231,9 @@ struct Picture {
 
     std::optional<Pressure> pressure; // station pressure in use
     std::optional<Temperature> waterBoils;
-    Duration waterBoilsAge{0};           // age of what it rests on
-    std::optional<Temperature> syrupPan; // filtered, on the probe's own scale
+    std::optional<Temperature> usuallyBoils; // at the height that is set; weather moves it by boilingBand()
+    Duration waterBoilsAge{0};               // age of what it rests on
+    std::optional<Temperature> syrupPan;     // filtered, on the probe's own scale
     TemperatureDifference probeOffset{};
     std::optional<TemperatureDifference> rise, targetRise;
     std::optional<TemperatureDifference> legalRise, heavyRise; // the band's lower and upper edge

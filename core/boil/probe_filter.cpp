@@ -9,8 +9,7 @@
 namespace panside {
 namespace {
 
-constexpr float longEnough = 1200; // seconds of boil after which the last digit's habit is known
-constexpr double shortestSilence = 10, implausibleFor = 5, stuckFor = 60;
+constexpr double shortestSilence = 10, implausibleFor = 5;
 
 // How a reading behaves: below which step nothing is called a spike, how fast it may move on its own (SI/s), how
 // quickly its slope can bend (SI/s2), and after how many seconds what was typed in is doubtful. Sizes are common
@@ -82,36 +81,14 @@ void Probe::countGap(Instant at) {
     last_ = at;
 }
 
-void Probe::watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
-    const double tenths = fromSi(si, unit) * 10;
-    fine_ = fine_ || std::abs(tenths - std::round(tenths)) > 1e-6;
-    if (unchanged_ == 0 || si != lastSi_) {
-        if (unchanged_ > 0 && around.boiling && !stuck_)
-            longestHold_ = std::max(longestHold_, static_cast<float>(secondsBetween(unchangedSince_, at)));
-        unchangedSince_ = at;
-        unchanged_ = 0;
-        lastSi_ = si;
-    }
-    ++unchanged_;
-    const bool hasDigits =
-        row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
-    if (!around.boiling)
-        unchangedSince_ = at;
-    // With coarse steps a true reading may hold for long: five times as long as it ever did, once that is known.
-    if (boilingFor_ < longEnough && around.boiling && unchanged_ > 1)
-        boilingFor_ += static_cast<float>(std::min(60.0, spacing()));
-    const double coarse = boilingFor_ < longEnough ? 5 * stuckFor : std::max(stuckFor, 5.0 * longestHold_);
-    const double limit = fine_ ? stuckFor : coarse;
-    const double held = secondsBetween(unchangedSince_, at);
-    constexpr std::uint32_t fewest = 6;
-    stuck_ = hasDigits && !byHand() && around.boiling && unchanged_ >= fewest && held >= limit &&
-             (fine_ || (around.othersMove && around.firing));
-}
-
 void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
     const bool gap = last_ && !byHand() && at >= silentAt();
     countGap(at);
-    watchDigits(row, si, unit, at, around);
+    const bool hasDigits =
+        row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
+    if (hasDigits && !byHand())
+        digit_.take(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
+    otherHeightSince_ = around.otherHeight ? std::optional{otherHeightSince_.value_or(at)} : std::nullopt;
     if (si < row.lowest || si > row.highest) {
         refuse(wrongUnitLikely(row, si, unit) ? Reason::wrongUnit : Reason::outsidePhysics, si, at);
         return;
@@ -123,6 +100,7 @@ void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const 
     }
     if (!started_ || gap || byHand()) {
         start(row, si, 0, at);
+        watchPan(row, unit, at, around);
         return;
     }
     const Manner manner = mannerOf(row.series);
@@ -139,6 +117,15 @@ void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const 
     else
         follow(row, si, at);
     watchSteam(row, at, around);
+    watchPan(row, unit, at, around);
+}
+
+// What stands in a pan over a fire cannot be far under boiling water.
+void Probe::watchPan(const ReadingRow& row, Unit unit, Instant at, const Around& around) {
+    if (believedAt_ != at || (row.series != Series::syrup_pan && row.series != Series::flue_pan))
+        return;
+    const Unit other = unit == Unit::degC ? Unit::degF : Unit::degC;
+    underBoiling_.take(x_, toSi(fromSi(x_, unit), other), at, implausibleSince_.has_value(), around.pan);
 }
 
 // A probe that stands in foam or above the liquid reads steam, which is boiling water; one that touches the pan reads
@@ -203,7 +190,8 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
     if (pendings_ < 2 || since < implausibleFor)
         return;
     // Out of foam it comes back up from steam to where it was: that is no metal.
-    if (row.series == Series::syrup_pan && !steamSince_ && si - x_ > 2.5 && si > high_ + 1.2 && std::abs(v_) < 0.05) {
+    if (row.series == Series::syrup_pan && !steamSince_ && !underBoiling_.stands() && si - x_ > 2.5 &&
+        si > high_ + 1.2 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;
     }
@@ -282,10 +270,16 @@ Reason Probe::reason(Instant now) const {
         return Reason::notYetRead;
     if (silent(now))
         return Reason::silent;
-    if (implausibleSince_ && refusal_ != Reason::none && secondsBetween(*implausibleSince_, now) >= implausibleFor)
+    const bool nowhere = refusal_ == Reason::outsidePhysics || refusal_ == Reason::wrongUnit;
+    if (implausibleSince_ && refusal_ != Reason::none && (nowhere || !underBoiling_.stands()) &&
+        secondsBetween(*implausibleSince_, now) >= implausibleFor)
         return refusal_;
-    if (stuck_)
+    if (underBoiling_.stands())
+        return underBoiling_.otherUnit() ? Reason::wrongUnit : Reason::outOfPan;
+    if (stuck())
         return Reason::stuck;
+    if (otherHeightSince_)
+        return Reason::otherHeight;
     if (jumping_)
         return Reason::jumping;
     if (touchingSince_)
@@ -317,15 +311,20 @@ Instant Probe::reasonSince(Instant now) const {
     case Reason::silent:
         return *last_;
     case Reason::stuck:
-        return unchangedSince_;
+        return unchangedSince();
+    case Reason::outOfPan:
+        return *underBoiling_.since();
+    case Reason::otherHeight:
+        return *otherHeightSince_;
     case Reason::jumping:
         return jumpingSince_;
     case Reason::touchingPan:
         return *touchingSince_;
     case Reason::inSteamOrFoam:
         return *steamSince_;
-    case Reason::outsidePhysics:
     case Reason::wrongUnit:
+        return underBoiling_.stands() ? *underBoiling_.since() : *implausibleSince_;
+    case Reason::outsidePhysics:
     case Reason::tooFast:
         return *implausibleSince_;
     default:

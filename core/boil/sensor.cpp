@@ -1,10 +1,28 @@
 #include "core/boil/sensor.h"
 
+#include "core/boil/height.h"
 #include "core/boil/state.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace panside {
+namespace {
+
+// Where nothing tells where water boils: high up, under a deep low.
+constexpr Temperature lowestBoil = Temperature::celsius(96);
+
+// A pressure reduced to sea level that was taken for one read here, or the other way round.
+bool isOfOtherHeight(const Settings& settings, const Reading& reading) {
+    const auto elevation = settings.elevation();
+    if (!elevation)
+        return false;
+    if (reading.series == Series::pressure)
+        return looksReduced(reading.pressure() - settings.pressureOffset(), *elevation, doubtedFrom);
+    return reading.series == Series::sea_level_pressure && looksUnreduced(reading.pressure(), *elevation, doubtedFrom);
+}
+
+} // namespace
 
 Probe& Sensor::probe(const std::string& name, Series series) {
     for (Probe& probe : probes_)
@@ -66,7 +84,7 @@ bool Sensor::byHand(Instant now) const {
 
 bool Sensors::boiling(const State& state, Instant now) const {
     const auto water = state.weather.boiling(now);
-    const double boils = water ? water->waterBoils.kelvin() : Temperature::celsius(96).kelvin();
+    const double boils = water ? water->waterBoils.kelvin() : lowestBoil.kelvin();
     for (const Series series : {Series::syrup_pan, Series::flue_pan})
         for (const Probe& probe : of(series).probes())
             if (probe.hasValue() && probe.value() > boils - 3 && !probe.silent(now))
@@ -82,6 +100,47 @@ bool Sensors::otherMoved(const Probe& probe) const {
     return false;
 }
 
+// A fed fire's stack stands far over the boiling pan; loads tell it where there is no probe.
+PanDoubt::Fire Sensors::fire(const State& state, double boils, Instant at) const {
+    constexpr double burns = 0.5, out = 0.3; // of the usual height of the stack over boiling water
+    constexpr double stackStale = 120, lateFor = 1.5, outFor = 3;
+    const auto usual = state.fire.usualStack();
+    const auto stack = of(Series::stack).value(at);
+    if (usual && stack && usual->kelvin() > boils + 50 && secondsBetween(stack->at, at) < stackStale &&
+        of(Series::stack).trust(at) == Trust::good) {
+        const double share = (stack->si - boils) / (usual->kelvin() - boils);
+        return share > burns ? PanDoubt::Fire::burns : share < out ? PanDoubt::Fire::out : PanDoubt::Fire::unknown;
+    }
+    const auto fed = state.fire.lastFired();
+    if (!fed)
+        return PanDoubt::Fire::unknown;
+    const double since = secondsBetween(*fed, at) / seconds(state.fire.interval(state));
+    return since < lateFor ? PanDoubt::Fire::burns : since > outFor ? PanDoubt::Fire::out : PanDoubt::Fire::unknown;
+}
+
+PanDoubt::Around Sensors::aroundPan(const State& state, const Probe& probe, Series series, Instant at) const {
+    // Within the least of these no pan is doubted; where water's boiling point is not known, by much more. A flue pan
+    // is fed cold, and its probe may stand by the feed.
+    constexpr double least = 1.5, surely = 4, nothingKnown = 6, fluePan = 8;
+    PanDoubt::Around around;
+    if (const auto water = state.weather.boiling(at)) {
+        const bool syrup = series == Series::syrup_pan;
+        const double offset = syrup ? state.mark.offset(at).kelvin() : 0;
+        const double sd = std::hypot(water->uncertainty.kelvin(), syrup ? state.mark.offsetSd(at).kelvin() : 0.3);
+        around.boils = water->waterBoils.kelvin() + offset;
+        around.margin = std::max(least, surely * sd);
+    } else {
+        around.boils = lowestBoil.kelvin();
+        around.margin = nothingKnown;
+    }
+    if (series == Series::flue_pan)
+        around.margin = std::max(around.margin, fluePan);
+    around.firing = !state.course.shutdownAt && !state.course.endedAt;
+    if (probe.hasValue() && probe.value() < around.boils)
+        around.fire = fire(state, around.boils, at);
+    return around;
+}
+
 void Sensors::take(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading)
@@ -95,6 +154,9 @@ void Sensors::take(const State& state, const Fact& fact) {
     if (reading->series == Series::syrup_pan)
         if (const auto water = state.weather.boiling(fact.at))
             around.waterBoils = (water->waterBoils + state.mark.offset(fact.at)).kelvin();
+    if (reading->series == Series::syrup_pan || reading->series == Series::flue_pan)
+        around.pan = aroundPan(state, probe, reading->series, fact.at);
+    around.otherHeight = isOfOtherHeight(state.settings, *reading);
     if (probe.last() && secondsBetween(probe.unchangedSince(), fact.at) > 30)
         around.othersMove = otherMoved(probe);
     probe.take(rowOf(reading->series), reading->si, reading->unit, fact.at, around);

@@ -1,5 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
+#include "core/boil/last_digit.h"
+#include "core/boil/pan_doubt.h"
 #include "core/boil/picture.h"
 #include "core/boil/vocabulary.h"
 
@@ -22,6 +24,8 @@ public:
         bool othersMove = false; // other thermometers have moved since this one last did
         bool drawing = false, firing = false;
         std::optional<double> waterBoils; // kelvin, on this probe's scale
+        PanDoubt::Around pan;             // of a pan's probe
+        bool otherHeight = false;         // no weather makes this pressure at the height that is set
     };
     void take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
 
@@ -31,10 +35,12 @@ public:
     double spacing() const { return spacing_; } // seconds between its samples, usually; 0: not known yet
     Instant silentAt() const;                   // when it will have been silent for too long
     bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
-    bool stuck() const { return stuck_; }
-    // Since when it has been outside physics, or changed faster than it can; nullopt: it is not.
-    std::optional<Instant> implausibleSince() const { return implausibleSince_; }
-    Instant unchangedSince() const { return unchangedSince_; }
+    bool stuck() const { return digit_.stuck(); }
+    // Since when it has been outside physics, changed faster than it can, or read what no pan can; nullopt: it is not.
+    std::optional<Instant> implausibleSince() const {
+        return implausibleSince_ ? implausibleSince_ : underBoiling_.surelySince();
+    }
+    Instant unchangedSince() const { return digit_.unchangedSince(); }
 
     Trust trust(Instant now) const;
     Reason reason(Instant now) const;
@@ -52,8 +58,8 @@ public:
 
 private:
     void countGap(Instant at);
-    void watchDigits(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
     void watchSteam(const ReadingRow& row, Instant at, const Around& around);
+    void watchPan(const ReadingRow& row, Unit unit, Instant at, const Around& around);
     void refuse(Reason reason, double si, Instant at);
     void pend(const ReadingRow& row, double si, Instant at, double gate);
     void start(const ReadingRow& row, double si, double slope, Instant at);
@@ -92,13 +98,9 @@ private:
     Instant highFrom_{};
     std::optional<Instant> steamSince_, touchingSince_;
     double touchedFrom_ = 0;
-    // the last digit
-    double lastSi_ = 0;
-    Instant unchangedSince_{};
-    std::uint32_t unchanged_ = 0;
-    float longestHold_ = 0, boilingFor_ = 0;
-    bool fine_ = false; // steps finer than 0.1 were seen
-    bool stuck_ = false;
+    PanDoubt underBoiling_;
+    LastDigit digit_;
+    std::optional<Instant> otherHeightSince_;
 };
 
 // One reading: the probe that gives it, and those that stand in for it.
@@ -140,6 +142,8 @@ public:
 
 private:
     bool otherMoved(const Probe& probe) const;
+    PanDoubt::Around aroundPan(const State& state, const Probe& probe, Series series, Instant at) const;
+    PanDoubt::Fire fire(const State& state, double boils, Instant at) const;
 
     std::array<Sensor, seriesCount> sensors_;
 };

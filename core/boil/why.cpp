@@ -33,7 +33,11 @@ std::string whyText(const Why& why) {
     case Reason::inSteamOrFoam:
         return "seems to stand in steam or foam";
     case Reason::wrongUnit:
-        return "seems to come in another unit";
+        return "seems to come in another unit: degrees F or C?";
+    case Reason::outOfPan:
+        return "far under boiling water while the pan boils: probe out of the pan, or wet?";
+    case Reason::otherHeight:
+        return "no weather makes that pressure at this height: is it reduced to sea level?";
     case Reason::touchingPan:
         return "seems to touch the pan";
     case Reason::notYetRead:
@@ -80,6 +84,10 @@ std::string whyText(const Why& why) {
         return "the shift has ended";
     case Reason::notReached:
         return "more than one future in ten never gets there";
+    case Reason::nearWater:
+        return "too near boiling water to tell its sugar";
+    case Reason::moreThanBoils:
+        return "the tank falls faster than pans of that size can boil: a leak, or sap let out?";
     case Reason::tankRises:
         return "the tank rises and no sap was entered";
     }

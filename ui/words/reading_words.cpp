@@ -70,9 +70,13 @@ QString reasonWords(const Why& why) {
     case Reason::inSteamOrFoam:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "in steam or foam"));
     case Reason::wrongUnit:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "wrong unit?"));
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "°F or °C? The unit looks wrong."));
     case Reason::touchingPan:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "touching the pan?"));
+    case Reason::outOfPan:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "out of the pan, or wet?"));
+    case Reason::otherHeight:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "reduced to sea level?"));
     case Reason::notYetRead:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "not read yet"));
     case Reason::noPressure:
@@ -118,6 +122,10 @@ QString reasonWords(const Why& why) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "the shift is over"));
     case Reason::notReached:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "may never get there"));
+    case Reason::nearWater:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water"));
+    case Reason::moreThanBoils:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?"));
     case Reason::tankRises:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered"));
     }

@@ -1,0 +1,42 @@
+#include "core/boil/height.h"
+
+#include "core/physics/air.h"
+#include "core/physics/water.h"
+
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// No weather moves the pressure further from the standard atmosphere: core/physics/air.h.
+constexpr Pressure weather = Pressure::kilopascal(4);
+
+Pressure apart(Pressure a, Pressure b) { return Pressure::pascal(std::abs(a.pascal() - b.pascal())); }
+
+bool isOther(Pressure pressure, std::optional<Pressure> usual, std::optional<Pressure> elsewhere, Pressure far) {
+    if (!usual || !elsewhere)
+        return false;
+    const Pressure from = apart(pressure, *usual), fromOther = apart(pressure, *elsewhere);
+    return from >= far && fromOther <= weather && fromOther <= from;
+}
+
+} // namespace
+
+bool looksReduced(Pressure station, Length elevation, Pressure far) {
+    return isOther(station, standardAtmosphere(elevation), standardAtmosphere(Length::metre(0)), far);
+}
+
+bool looksUnreduced(Pressure seaLevel, Length elevation, Pressure far) {
+    return isOther(seaLevel, standardAtmosphere(Length::metre(0)), standardAtmosphere(elevation), far);
+}
+
+std::optional<BoilingBand> boilingBand(Length elevation) {
+    const auto usual = standardAtmosphere(elevation);
+    if (!usual)
+        return std::nullopt;
+    const auto low = waterBoilingPoint(*usual - doubtedFrom), middle = waterBoilingPoint(*usual),
+               high = waterBoilingPoint(*usual + doubtedFrom);
+    return low && middle && high ? std::optional{BoilingBand{*low, *middle, *high}} : std::nullopt;
+}
+
+} // namespace panside

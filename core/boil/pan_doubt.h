@@ -1,0 +1,48 @@
+#pragma once
+// Can what a probe reads be in a pan? What boiled a minute ago over a burning fire does not stand far under boiling
+// water: cold sap that was let in warms again within minutes, and a pan whose fire goes out cools slowly. What does
+// neither is a probe on the bench, a wet lead or a meter that was switched to the other unit, and the doubt stands
+// until the reading is again what a pan can be.
+#include "core/quantity/quantity.h"
+
+#include <cstdint>
+#include <optional>
+
+namespace panside {
+
+class PanDoubt {
+public:
+    enum class Fire : std::uint8_t { unknown, burns, out };
+    struct Around {
+        double boils = 0;  // water, on this probe's scale, kelvin
+        double margin = 0; // so far under it nothing in this pan can be, kelvin
+        Fire fire = Fire::unknown;
+        bool firing = false; // the crew has not stopped
+    };
+    // `kelvin` as believed, `inOtherUnit` the same number in the other unit of temperature. `leapt`: it came there
+    // faster than anything in a pan can.
+    void take(double kelvin, double inOtherUnit, Instant at, bool leapt, const Around& around);
+
+    bool stands() const { return since_.has_value(); }
+    std::optional<Instant> since() const { return since_; }
+    // From when on it is no cold sap either; nullopt: it may be.
+    std::optional<Instant> surelySince() const { return surelySince_; }
+    bool otherUnit() const { return otherUnit_; }
+
+private:
+    void begin(Instant at, double kelvin);
+    void follow(double kelvin, double inOtherUnit, Instant at, bool leapt, const Around& around);
+    bool wasThereTooSoon(double kelvin, Instant at) const;
+    bool standsCold(double kelvin, Instant at, const Around& around);
+
+    double boiledAt_ = 0; // kelvin, when it last boiled; 0: it has not, or has cooled since as pans cool
+    Instant boiled_{};
+    std::uint8_t boilings_ = 0; // readings of a boil on end
+    Instant heardAt_{};
+    double lowest_ = 0; // since it fell
+    Instant lowestAt_{};
+    std::optional<Instant> underSince_, since_, surelySince_, outSince_;
+    bool otherUnit_ = false;
+};
+
+} // namespace panside

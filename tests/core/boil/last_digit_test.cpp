@@ -1,0 +1,90 @@
+// A probe that has frozen, by its steps: what it may hold for, and what hides it.
+#include "tests/core/boil/boil_log.h"
+
+namespace panside {
+namespace {
+
+using test::BoilLog;
+using test::Rows;
+using test::stands;
+using test::stood;
+
+// The last digit as the probe writes it.
+double inSteps(double celsius, double step) { return step * std::round(celsius / step); }
+
+// What an evening's syrup pan does: up to the mark in a quarter of an hour, down in a draw, and a boil that heaves it.
+double evening(const BoilLog& log, int t) {
+    const int phase = t % 900;
+    const double brix = phase < 800 ? 61 + 6 * phase / 800.0 : 67 - 6 * (phase - 800) / 100.0;
+    return log.boils(brix) + 0.06 * std::sin(t / 23.0) + test::noise(t, 0.05);
+}
+
+Rows written(double step, int seconds, const std::function<bool(int)>& silent, const std::function<int(int)>& heldAt) {
+    const BoilLog log;
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t < seconds; ++t) {
+        if (t % 30 == 0)
+            rows.read(t, "pressure", log.kilopascal, "kPa");
+        if (t % 480 == 0)
+            rows.add(t, "fired,,,");
+        rows.read(t, "stack", 350 + 30 * std::sin(t / 76.0) + test::noise(t, 4), "degC");
+        if (!silent(t))
+            rows.add(t, fmt::format("syrup_pan,{:.4f},degC,", inSteps(evening(log, heldAt(t)), step)));
+    }
+    return rows;
+}
+
+// 60 s at steps of 0.01; coarser steps stand still for long in truth.
+TEST(LastDigit, NoStepIsCalledFrozenWhileThePanBoilsAsEver) {
+    for (const double step : {0.01, 0.05, 0.0625, 0.1, 0.25}) {
+        const auto log = written(
+            step, 3 * 3600, [](int) { return false; }, [](int t) { return t; });
+        EXPECT_EQ(stood(log, Alarm::probe_stuck).times, 0) << step;
+    }
+}
+
+// A minute's silence is no hold of the last digit.
+TEST(LastDigit, ASilenceHidesNoFreeze) {
+    static constexpr int silence = 2400, freeze = 3600;
+    for (const double step : {0.01, 0.1}) {
+        const auto log = written(
+            step, freeze + 200, [](int t) { return t >= silence && t < silence + 60; },
+            [](int t) { return std::min(t, freeze); });
+        const auto stuck = stood(log, Alarm::probe_stuck);
+        EXPECT_GE(stuck.first, freeze + 55) << step;
+        EXPECT_LE(stuck.first, freeze + 120) << step;
+    }
+}
+
+// Nor does a freeze that was over before it was noticed hide the next.
+TEST(LastDigit, AShortFreezeHidesNoLongerOne) {
+    static constexpr int first = 2400, second = 4200;
+    const auto log = written(
+        0.1, second + 200, [](int) { return false; },
+        [](int t) { return t >= first && t < first + 50 ? first : std::min(t, second); });
+    const auto stuck = stood(log, Alarm::probe_stuck);
+    EXPECT_GE(stuck.first, second + 55);
+    EXPECT_LE(stuck.first, second + 100);
+}
+
+TEST(LastDigit, AFreezeIsFoundAtQuarterDegreesToo) {
+    static constexpr int freeze = 5000;
+    const auto log = written(
+        0.25, freeze + 900, [](int) { return false; }, [](int t) { return std::min(t, freeze); });
+    const auto stuck = stood(log, Alarm::probe_stuck);
+    EXPECT_GE(stuck.first, freeze);
+    EXPECT_LE(stuck.first, freeze + 600);
+}
+
+// It falls silent and comes back with the same figure: the doubt goes on.
+TEST(LastDigit, AFrozenProbeThatWasSilentIsFrozenStill) {
+    static constexpr int freeze = 3600;
+    const auto log = written(
+        0.1, freeze + 300, [](int t) { return t >= freeze + 150 && t < freeze + 200; },
+        [](int t) { return std::min(t, freeze); });
+    EXPECT_TRUE(stands(log.at(freeze + 205), Alarm::probe_stuck));
+}
+
+} // namespace
+} // namespace panside
