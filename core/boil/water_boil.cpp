@@ -117,7 +117,10 @@ WaterLook lookAtWater(std::span<const WaterSample> samples, Instant now, const s
         look.verdict = WaterVerdict::stillWarming;
     else if (line.scatter > std::max(rolling, 0.55 * digit(last)))
         look.verdict = WaterVerdict::restless;
-    else if (expected)
+    else if (expected && expected->byHeight) {
+        const auto verdict = judge(look.off->kelvin(), sure * expected->sd.kelvin());
+        look.verdict = verdict == WaterVerdict::fits ? WaterVerdict::givesBoiling : verdict;
+    } else if (expected)
         look.verdict = judge(look.off->kelvin(), std::max(slightlyOff, sure * expected->sd.kelvin()));
     else
         look.verdict = judgeAlone(line.mean);

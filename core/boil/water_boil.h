@@ -43,6 +43,7 @@ inline constexpr Temperature coldestBoil = Temperature::celsius(92), hottestBoil
 struct ExpectedBoil {
     Temperature at;
     TemperatureDifference sd;
+    bool byHeight = false; // no barometer: only the height tells, and weather moves it
 };
 
 struct WaterSample {

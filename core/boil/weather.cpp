@@ -1,5 +1,6 @@
 #include "core/boil/weather.h"
 
+#include "core/boil/height.h"
 #include "core/boil/state.h"
 #include "core/boil/water_boil.h"
 #include "core/physics/air.h"
@@ -17,6 +18,9 @@ constexpr double kelvinPerHour = 0.03;
 constexpr double barometerPascal = 30, checkKelvin = 0.1;
 // From the deepest low to the highest high at one place the boiling point moves by some 2 K, over weeks.
 constexpr double leap = 2, sameAgain = 0.5;
+// What a fair probe may read wrong beside the weather, kelvin; and what a pressure that no weather makes at its height
+// is worth beside a look at boiling water.
+constexpr double probeWrong = 0.3, doubtedKelvin = 1;
 
 double aged(const Weather::Boiling& boiling, Instant now) {
     const double hours = std::max(0.0, secondsBetween(boiling.from, now)) / 3600;
@@ -46,6 +50,7 @@ void Weather::takeBarometer(const State& state, Instant at) {
     const Pressure pressure = Pressure::pascal(read->si) - state.settings.pressureOffset();
     if (auto boiling = boilingAt(pressure, Pressure::pascal(barometerPascal), read->at))
         barometer_ = boiling;
+    barometerDoubted_ = state.sensors.of(Series::pressure).reason(at) == Reason::otherHeight;
 }
 
 void Weather::takeReport(const State& state) {
@@ -60,9 +65,23 @@ void Weather::takeReport(const State& state) {
     const auto uncertainty = stationFromSeaLevelUncertainty(*reported_, *elevation, air);
     if (station && uncertainty)
         report_ = boilingAt(*station, *uncertainty, reportedAt_);
+    reportDoubted_ = looksUnreduced(*reported_, *elevation, doubtedFrom);
 }
 
-void Weather::takeCheck(const WaterCheck& check, Instant at) {
+// The height made known after the check.
+void Weather::takeHeight(const State& state) {
+    const auto elevation = state.settings.elevation();
+    const auto band = elevation ? boilingBand(*elevation) : std::nullopt;
+    if (!band || !check_ || checkBorneOut_)
+        return;
+    const auto wrong = TemperatureDifference::kelvin(probeWrong);
+    if (check_->waterBoils < band->lowest - wrong || check_->waterBoils > band->highest + wrong) {
+        doubted_ = check_->waterBoils;
+        check_.reset();
+    }
+}
+
+void Weather::takeCheck(const State& state, const WaterCheck& check, Instant at) {
     const Temperature boiled = check.boiledAt.value;
     // Water that did not boil, a probe in the steam or on the metal: one look may be wrong, two that agree are not.
     const auto known = boiling(at);
@@ -71,7 +90,12 @@ void Weather::takeCheck(const WaterCheck& check, Instant at) {
     const bool again = doubted_ && std::abs((boiled - *doubted_).kelvin()) <= sameAgain;
     // Of two looks that nothing else bears out, either may be the slip: then the last one counts.
     const bool alone = known && !known->pressure && !checkBorneOut_;
-    if (((leaps && !alone) || boiled < coldestBoil || boiled > hottestBoil) && !again) {
+    // Without a barometer the height bounds what the weather can do.
+    const auto elevation = state.settings.elevation();
+    const auto band = elevation && !(known && known->pressure) ? boilingBand(*elevation) : std::nullopt;
+    const auto wrong = TemperatureDifference::kelvin(probeWrong);
+    const bool outside = band && (boiled < band->lowest - wrong || boiled > band->highest + wrong);
+    if (((leaps && !alone) || outside || boiled < coldestBoil || boiled > hottestBoil) && !again) {
         doubted_ = boiled;
         return;
     }
@@ -96,11 +120,13 @@ void Weather::take(const State& state, const Fact& fact) {
             takeReport(state);
         }
     } else if (const auto* check = std::get_if<WaterCheck>(&fact.what)) {
-        takeCheck(*check, fact.at);
+        takeCheck(state, *check, fact.at);
     } else if (const auto* set = std::get_if<Set>(&fact.what)) {
         // The rig made known later makes what was read before count.
-        if (set->key == Setting::elevation)
+        if (set->key == Setting::elevation) {
             takeReport(state);
+            takeHeight(state);
+        }
         if (set->key == Setting::pressure_offset)
             takeBarometer(state, fact.at);
     } else {
@@ -113,8 +139,12 @@ void Weather::take(const State& state, const Fact& fact) {
 
 std::optional<Weather::Boiling> Weather::boiling(Instant now) const {
     const std::optional<Boiling>* best = nullptr;
+    const auto worth = [&](const std::optional<Boiling>& source) {
+        const bool doubted = (&source == &barometer_ && barometerDoubted_) || (&source == &report_ && reportDoubted_);
+        return aged(*source, now) + (doubted ? doubtedKelvin : 0);
+    };
     for (const auto* source : {&barometer_, &report_, &check_})
-        if (*source && (!best || aged(**source, now) < aged(**best, now)))
+        if (*source && (!best || worth(*source) < worth(*best)))
             best = source;
     if (!best)
         return std::nullopt;
@@ -123,7 +153,10 @@ std::optional<Weather::Boiling> Weather::boiling(Instant now) const {
     return boiling;
 }
 
-void Weather::show(const State&, Instant now, Picture& picture) const {
+void Weather::show(const State& state, Instant now, Picture& picture) const {
+    if (const auto elevation = state.settings.elevation())
+        if (const auto band = boilingBand(*elevation))
+            picture.usuallyBoils = band->usual;
     const auto water = boiling(now);
     if (!water) {
         picture.why.push_back({"pressureKPa", why_});

@@ -28,14 +28,16 @@ public:
 private:
     void takeBarometer(const State& state, Instant at);
     void takeReport(const State& state);
-    void takeCheck(const WaterCheck& check, Instant at);
+    void takeCheck(const State& state, const WaterCheck& check, Instant at);
+    void takeHeight(const State& state);
 
     // A source's word, its uncertainty as it was when given.
     std::optional<Boiling> barometer_, report_, check_;
     std::optional<Pressure> reported_; // at sea level, as the report gave it
     Instant reportedAt_{};
-    bool checkBorneOut_ = false;         // by another check or by the weather
-    std::optional<Temperature> doubted_; // what a check said that could not be believed yet
+    bool checkBorneOut_ = false;                            // by another check or by the weather
+    bool barometerDoubted_ = false, reportDoubted_ = false; // no weather makes them at this height
+    std::optional<Temperature> doubted_;                    // what a check said that could not be believed yet
     Reason why_ = Reason::noPressure;
 };
 

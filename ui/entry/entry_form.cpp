@@ -1,5 +1,6 @@
 #include "ui/entry/entry_form.h"
 
+#include "core/boil/height.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 #include "core/physics/air.h"
@@ -19,12 +20,6 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("EntryForm", text); }
 
 using Kind = EntryField::Kind;
-
-// A typed pressure is asked about from here on. Weather moves it by less most nights (common practice, no source), and
-// below some 160 m of height the two are too near to each other to be told apart.
-constexpr double farKilopascal = 2;
-// What the weather makes of the pressure at sea level: core/physics/air.h.
-constexpr double weatherKilopascal = 4;
 
 EntryField number(const char* name, const QString& label, Unit unit, bool needed = false) {
     return {.kind = Kind::number,
@@ -361,13 +356,8 @@ std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units)
         return std::nullopt;
     const Pressure typed = reading->pressure();
     const auto usualHere = standardAtmosphere(*form.elevation);
-    const auto usualAtSea = standardAtmosphere(Length::metre(0));
     const auto meant = stationFromSeaLevel(typed, *form.elevation, form.air);
-    if (!usualHere || !usualAtSea || !meant)
-        return std::nullopt;
-    const double fromHere = std::abs(typed.kilopascal() - usualHere->kilopascal());
-    const double fromSea = std::abs(typed.kilopascal() - usualAtSea->kilopascal());
-    if (fromHere < farKilopascal || fromSea > weatherKilopascal || fromSea > fromHere)
+    if (!usualHere || !meant || !looksReduced(typed, *form.elevation, askedAbout))
         return std::nullopt;
     const QString shown = figure(typed, units).text(), station = figure(*meant, units).text();
     return SeaLevelQuestion{

@@ -33,7 +33,7 @@ QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expe
                         .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
                         .arg(std::lround(look.watched.count()))
                         .arg(std::lround(waterWatch.count()));
-    if (expected)
+    if (expected && !expected->byHeight)
         words += tr(QT_TRANSLATE_NOOP("panside::WaterSheet", " · today this probe should read %1"))
                      .arg(figure(expected->at, units, 2).text());
     return words;
@@ -133,6 +133,9 @@ WaterSheetView waterSheetView(const WaterLook& look, const std::optional<Expecte
 }
 
 std::optional<ExpectedBoil> expectedBoil(const Picture& picture) {
+    // Weather and a fair probe together are within 1.15 K of what is usual at a height: three of these.
+    if (!picture.pressure && picture.usuallyBoils)
+        return ExpectedBoil{*picture.usuallyBoils, TemperatureDifference::kelvin(0.38), true};
     if (!picture.pressure || !picture.waterBoils)
         return std::nullopt;
     return ExpectedBoil{*picture.waterBoils + picture.probeOffset,
