@@ -12,6 +12,7 @@ namespace {
 
 constexpr double readingBrix = 0.12;       // the eye at the line, from one check to the next
 constexpr double carelessBrix = 0.4;       // nobody noted the cup's temperature
+constexpr double hotPrismBrix = 2;         // off the pan: nothing is known of it (extension advises against it)
 constexpr double refractometerBrix = 0.25; // a hot, cloudy drop on the prism
 
 std::optional<Brix> byScale(const DensityCheck& check, Temperature scale) {
@@ -34,13 +35,20 @@ std::optional<CheckedSugar> byRefractometer(Brix shown, const std::optional<Said
         return CheckedSugar{shown, Brix::degrees(std::hypot(refractometerBrix, carelessBrix))};
     const auto correction = refractometerCorrection(shown, sample->value);
     if (!correction)
-        return CheckedSugar{shown, Brix::degrees(1)};
+        return CheckedSugar{shown, Brix::degrees(hotPrismBrix), CheckRemark::hotPrism};
     return CheckedSugar{shown + *correction, Brix::degrees(refractometerBrix)};
 }
 
 } // namespace
 
+bool mayBeSyrup(const DensityCheck& check) {
+    return check.unit == Unit::baume ? check.reading >= 11 && check.reading <= 43
+                                     : check.reading >= 20 && check.reading <= 80;
+}
+
 std::optional<CheckedSugar> sugarOf(const DensityCheck& check, Brix wanted) {
+    if (!mayBeSyrup(check))
+        return std::nullopt;
     const Temperature scale = check.scale ? check.scale->value : Temperature::fahrenheit(60);
     const auto shown = byScale(check, scale);
     if (!shown)
@@ -50,8 +58,11 @@ std::optional<CheckedSugar> sugarOf(const DensityCheck& check, Brix wanted) {
     if (check.cup)
         return byHydrometer(*shown, check.cup->value, scale, 1);
     if (std::abs((*shown - wanted).degrees()) < 4)
-        return CheckedSugar{*shown, Brix::degrees(carelessBrix)};
-    return byHydrometer(*shown, Temperature::celsius(93), scale, 8);
+        return CheckedSugar{*shown, Brix::degrees(carelessBrix), CheckRemark::cupNotTaken};
+    auto hot = byHydrometer(*shown, Temperature::celsius(93), scale, 8);
+    if (hot)
+        hot->remark = CheckRemark::cupNotTaken;
+    return hot;
 }
 
 } // namespace panside

@@ -1,6 +1,7 @@
 #pragma once
 // What a density check says: the sugar behind what was read, and how well.
 #include "core/boil/fact.h"
+#include "core/boil/picture.h"
 
 #include <optional>
 
@@ -12,7 +13,12 @@ inline constexpr double glassBrix = 0.15;
 struct CheckedSugar {
     Brix sugar;
     Brix scatter; // standard deviation from one check to the next, beside what the glass is always off by
+    CheckRemark remark = CheckRemark::none;
 };
+
+// Can this be read in syrup at all? Hot syrup reads a hydrometer 7 to 8 brix low, so the lower limit is far below syrup
+// (common practice, no source). What cannot is kept, and nothing is learned from it.
+bool mayBeSyrup(const DensityCheck& check);
 
 // nullopt for what no syrup and no hydrometer can be (a reading outside its scale, a cup at 200 degC). Where the cup's
 // temperature was not noted, a reading near the density wanted is taken as corrected already and one that is a hot

@@ -1,10 +1,12 @@
 #include "core/boil/mark.h"
 
+#include "core/boil/height.h"
 #include "core/boil/square.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -19,6 +21,13 @@ constexpr double slow = 20;           // seconds between readings
 constexpr double drifts = 0.003;      // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;     // between the moment noted and the one the sample was taken in
 constexpr double readingSd = 0.045;   // K, of the smoothed reading that a check is held against
+// A cup is dipped, carried, read and typed: where nobody said when it was dipped, so many seconds before (common
+// practice, no source), and how likely.
+struct Age {
+    double seconds, share;
+};
+constexpr std::array<Age, 5> ages{{{25, 0.15}, {45, 0.25}, {65, 0.25}, {85, 0.2}, {110, 0.15}}};
+constexpr double leastRise = 0.15; // K over boiling water: under it what boils may be plain water
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
 constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
@@ -55,6 +64,8 @@ void Mark::take(const State& state, const Fact& fact) {
     lastAged_ = fact.at;
     creep(fact.at);
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        if (reading->series == Series::pressure || reading->series == Series::sea_level_pressure)
+            watchHeight(state, fact.at);
         if (reading->series == Series::syrup_pan)
             if (const auto water = state.weather.boiling(fact.at))
                 if (const auto pan = state.sensors.of(Series::syrup_pan).value(fact.at); pan && pan->at == fact.at)
@@ -79,6 +90,23 @@ void Mark::take(const State& state, const Fact& fact) {
             creep_.forget();
         onWaterCheck_ = !water->pressure;
     }
+}
+
+// A pressure that no weather makes here puts water's boiling point off by as much as the height is worth, and the mark
+// with it, until a check tells.
+void Mark::watchHeight(const State& state, Instant at) {
+    const bool was = otherHeight_;
+    const auto water = state.weather.boiling(at);
+    otherHeight_ = water && water->pressure &&
+                   (state.sensors.of(Series::pressure).reason(at) == Reason::otherHeight ||
+                    (!state.sensors.of(Series::pressure).lastRead() &&
+                     state.sensors.of(Series::sea_level_pressure).reason(at) == Reason::otherHeight));
+    const auto elevation = state.settings.elevation();
+    if (!otherHeight_ || was || !elevation)
+        return;
+    const auto here = boilingBand(*elevation), atSea = boilingBand(Length::metre(0));
+    if (here && atSea)
+        belief_.widen(std::abs((atSea->usual - here->usual).kelvin()) / 2);
 }
 
 // In steps, so that not every reading moves the mark by a hair.
@@ -129,10 +157,29 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
     if (away > slow)
         if (const auto expected = state.forecast.expected(taken, pressure))
             return Read{expected->kelvin, std::hypot(expected->sd, readingSd)};
-    const auto read = trace_.smooth(taken);
+    const auto read = trace_.smooth(taken, state.course.openedAt);
     if (!read)
         return std::nullopt;
     return Read{*read, std::hypot(drifts * away, readingSd)};
+}
+
+// The sample is older than its row, nobody knows by how much: the mean of what it may have been, and how far apart.
+std::optional<Mark::Read> Mark::readBefore(const State& state, Instant at, Pressure pressure) const {
+    double share = 0, mean = 0, square2 = 0, variance = 0;
+    for (const Age& age : ages) {
+        const auto read =
+            readAt(state, at - std::chrono::round<std::chrono::microseconds>(Duration{age.seconds}), pressure);
+        if (!read)
+            continue;
+        share += age.share;
+        mean += age.share * read->kelvin;
+        square2 += age.share * square(read->kelvin);
+        variance += age.share * square(read->sd);
+    }
+    if (share <= 0)
+        return readAt(state, at, pressure);
+    mean /= share;
+    return Read{mean, std::sqrt(variance / share + std::max(0.0, square2 / share - square(mean)))};
 }
 
 void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
@@ -144,6 +191,7 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         const double before = belief_.offset(onWaterCheck_);
         came_->sugar = sugar->sugar;
         came_->error = Brix::degrees(std::hypot(glassBrix, sugar->scatter.degrees()));
+        came_->remark = sugar->remark;
         came_->weight = weightOf(state.settings, sugar->sugar.degrees(), came_->error.degrees());
         came_->fate = learn(state, check, *sugar, at);
         came_->moved = TemperatureDifference::kelvin(belief_.offset(onWaterCheck_) - before);
@@ -154,17 +202,17 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
 
 CheckFate Mark::learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at) {
     const auto water = state.weather.boiling(at);
-    const Instant taken = std::min(at, check.drawn.value_or(at));
     if (!water)
         return CheckFate::unplaced;
-    const auto read = readAt(state, taken, water->forModel);
+    const Instant taken = std::min(at, check.drawn.value_or(at));
+    const auto read = check.drawn ? readAt(state, taken, water->forModel) : readBefore(state, at, water->forModel);
     if (!read)
         return CheckFate::unplaced;
     const auto rise = boilingRise(sugar.sugar, water->forModel);
     if (!rise)
         return CheckFate::unreadable;
     const double seen = read->kelvin - rise->kelvin();
-    const double lag = trace_.moved(taken) * dipSeconds / 60 + (check.drawn ? 0 : 0.5 * trace_.moved(at));
+    const double lag = check.drawn ? trace_.moved(taken) * dipSeconds / 60 : 0;
     double variance =
         square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(lag) + square(read->sd);
     const auto weights = weightsOf(!water->pressure, check.with);
@@ -173,11 +221,17 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
         // A second one that says the same is no slip: then the belief was wrong.
         if (!doubted_ || std::abs(*doubted_ - seen) > same) {
             doubted_ = seen;
+            // Two that contradict each other: either may be the slip, the more so the fewer there were before.
+            belief_.widen(std::abs(belief_.off(weights, seen)) / 2 / std::sqrt(std::max(1, checks_)));
             return CheckFate::doubted;
         }
         belief_.doubt();
     } else if (surprise > far) {
-        variance *= square(surprise / far);
+        // Half way to a contradiction: what it is over counts against the check, and against those few before it.
+        const double over = square(belief_.off(weights, seen) / far) * (1 - square(far / surprise));
+        const double before = checks_ > 0 ? over / (1 + checks_) : 0;
+        belief_.widen(std::sqrt(before));
+        variance += over - before;
     }
     doubted_.reset();
     belief_.learn(weights, seen, variance);
@@ -226,11 +280,21 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
         picture.targetUncertainty = with(offsetSd(now).kelvin());
         picture.targetUncertaintyAfterCheck = with(sdAfterCheck(now));
     }
-    if (picture.syrupPan) {
+    // What is read on the bench has no rise; and so near boiling water none says how sweet it is.
+    if (state.sensors.of(Series::syrup_pan).reason(now) == Reason::outOfPan) {
+        for (const auto* field : {"riseC", "brix"})
+            picture.why.push_back({field, Reason::panReadingDoubtful});
+    } else if (picture.syrupPan) {
         picture.rise = *picture.syrupPan - picture.probeOffset - water->waterBoils;
         picture.brix = sugarAtRise(*picture.rise, water->forModel);
         if (const auto followed = state.forecast.sugar(now); followed && picture.brix)
             picture.brix = followed;
+        const double least = std::max(leastRise, state.mark.offsetSd(now).kelvin());
+        if (picture.brix && picture.rise->kelvin() < least) {
+            picture.brix.reset();
+            picture.why.push_back({"brix", Reason::nearWater});
+            return;
+        }
         if (!picture.brix)
             picture.why.push_back({"brix", Reason::notBoiling});
     } else {

@@ -27,11 +27,13 @@ private:
         double kelvin, sd; // over water's boiling point, as read
     };
     std::optional<Read> readAt(const State& state, Instant taken, Pressure pressure) const;
+    std::optional<Read> readBefore(const State& state, Instant at, Pressure pressure) const;
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     bool entersTwice(const DensityCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
+    void watchHeight(const State& state, Instant at);
     void creep(Instant at);
 
     MarkBelief belief_;
@@ -44,6 +46,7 @@ private:
     int checks_ = 0, questioned_ = 0;
     std::optional<Instant> lastAged_, creptAt_;
     std::optional<double> doubted_; // what the last questioned check said, K
+    bool otherHeight_ = false;      // the pressure that it rests on is one that no weather makes here
 };
 
 } // namespace panside

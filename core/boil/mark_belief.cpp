@@ -86,11 +86,13 @@ void MarkBelief::learn(const Weights& of, double seen, double variance) {
     }
 }
 
-void MarkBelief::doubt() {
-    variance_[total][total] += square(doubtSd);
-    variance_[total][pan] += square(doubtSd);
-    variance_[pan][total] += square(doubtSd);
-    variance_[pan][pan] += square(doubtSd);
+void MarkBelief::doubt() { widen(doubtSd); }
+
+void MarkBelief::widen(double sd) {
+    variance_[total][total] += square(sd);
+    variance_[total][pan] += square(sd);
+    variance_[pan][total] += square(sd);
+    variance_[pan][pan] += square(sd);
 }
 
 } // namespace panside

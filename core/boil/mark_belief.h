@@ -27,11 +27,14 @@ public:
 
     double offset(bool onWaterCheck) const { return mean_[onWaterCheck ? pan : total]; }
     double variance(bool onWaterCheck) const { return variance_[part(onWaterCheck)][part(onWaterCheck)]; }
-    // How many standard deviations an observation of weights' sum lies off.
+    // How many standard deviations an observation of weights' sum lies off; by how many kelvin.
     double surprise(const Weights& of, double seen, double variance) const;
+    double off(const Weights& of, double seen) const { return seen - expected(of); }
     void learn(const Weights& of, double seen, double variance);
     // The belief was wrong, and is to follow what comes.
     void doubt();
+    // It may be off by so many kelvin more than was thought, one standard deviation.
+    void widen(double sd);
 
 private:
     static Part part(bool onWaterCheck) { return onWaterCheck ? pan : total; }

@@ -7,7 +7,8 @@ namespace panside {
 namespace {
 
 constexpr double spacing = 10, furthest = 300, before = 60, after = 10;
-constexpr double falls = 0.3; // K: so far off the line it is another liquid
+constexpr double turnedBefore = 25; // s: so long after the turn what came before it is another line
+constexpr double falls = 0.3;       // K: so far off the line it is another liquid
 
 } // namespace
 
@@ -49,8 +50,10 @@ std::optional<double> PanTrace::at(Instant time) const {
     return before.kelvin + share * (after.kelvin - before.kelvin);
 }
 
-std::optional<double> PanTrace::smooth(Instant time) const {
+std::optional<double> PanTrace::smooth(Instant time, std::optional<Instant> turned) const {
     const double when = start_ ? secondsBetween(*start_, time) : 0;
+    const double turn = turned ? secondsBetween(*turned, time) : before;
+    const double from = turn > turnedBefore ? std::min(before, turn) : before;
     struct Line {
         double n = 0, t = 0, x = 0, tt = 0, tx = 0;
         void add(double off, double kelvin) {
@@ -64,7 +67,7 @@ std::optional<double> PanTrace::smooth(Instant time) const {
         double now() const { return (x * tt - t * tx) / (n * tt - t * t); }
     } line;
     std::optional<Entry> next;
-    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - before; ++back) {
+    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - from; ++back) {
         const double off = entry(back).seconds - when;
         if (off <= 0)
             line.add(off, entry(back).kelvin);

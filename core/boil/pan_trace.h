@@ -16,8 +16,8 @@ public:
     std::optional<double> at(Instant time) const;
     // The same freed of its noise: what a straight line through the 60 s before and the 10 s after is at that time; as
     // `at` where less than three were kept before it. Once a draw runs the reading turns: what comes later, or lies off
-    // the line, is left out.
-    std::optional<double> smooth(Instant time) const;
+    // the line, is left out, and so is what came before `turned`, where it turned well before that time.
+    std::optional<double> smooth(Instant time, std::optional<Instant> turned = {}) const;
     // Seconds from that time to the nearest that was kept.
     double away(Instant time) const;
     // How much it moved in the minute up to that time, kelvin.

@@ -28,6 +28,19 @@ QString weightWords(CheckWeight weight) {
     return tr(QT_TRANSLATE_NOOP("CheckWords", "right"));
 }
 
+QString remarkWords(CheckRemark remark) {
+    switch (remark) {
+    case CheckRemark::none:
+        break;
+    case CheckRemark::hotPrism:
+        return tr(
+            QT_TRANSLATE_NOOP("CheckWords", " Too hot for a refractometer: let the sample cool, or use a glass."));
+    case CheckRemark::cupNotTaken:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", " Take the cup's temperature: it counts for more."));
+    }
+    return {};
+}
+
 QString fateWords(const Picture& picture, Units units) {
     const CheckPicture& check = *picture.check;
     if (check.fate == CheckFate::doubted)
@@ -54,9 +67,12 @@ QString checkWords(const Picture& picture, Units units) {
     // What is not believed is not judged by: nobody is to boil on towards a scorch for it.
     if (picture.check->fate == CheckFate::doubted)
         return tr(QT_TRANSLATE_NOOP("CheckWords", "%1? %2"))
-            .arg(figure(*picture.check->sugar).text(), fateWords(picture, units));
+                   .arg(figure(*picture.check->sugar).text(), fateWords(picture, units)) +
+               remarkWords(picture.check->remark);
     return tr(QT_TRANSLATE_NOOP("CheckWords", "%1: %2. %3"))
-        .arg(figure(*picture.check->sugar).text(), weightWords(picture.check->weight), fateWords(picture, units));
+               .arg(figure(*picture.check->sugar).text(), weightWords(picture.check->weight),
+                    fateWords(picture, units)) +
+           remarkWords(picture.check->remark);
 }
 
 } // namespace panside

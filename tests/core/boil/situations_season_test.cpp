@@ -201,7 +201,8 @@ TEST(SituationReading, AHydrometerThatIsAlwaysWrongIsFollowedAndIsNoNiter) {
     BoilLog log;
     for (int draws = 0; draws < 8; ++draws) {
         log.climb(61, 67.5, 800);
-        log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF");
+        log.rows.add(log.now, "density_check,66.9,brix,temp=60degF;cal=60degF;drawn=" +
+                                  textOf(test::noon + Duration{static_cast<double>(log.now)}));
         log.cycle(61, 60);
     }
     const Picture picture = log.picture();

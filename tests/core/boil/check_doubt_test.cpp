@@ -1,0 +1,138 @@
+// Density checks as they are: dipped a while before they are typed, misread, in the midst of a fast draw, off a hot
+// prism.
+#include "tests/core/boil/boil_log.h"
+
+namespace panside {
+namespace {
+
+using test::BoilLog;
+using test::Rows;
+
+// A draw a quarter of an hour: the cup is dipped in it and typed `late` seconds later. Its glass is exact.
+Picture afterChecks(int checks, int late, bool told, const std::function<double(int)>& misread) {
+    BoilLog log;
+    log.probeHigh = 0.2;
+    for (int i = 0; i < checks + 1; ++i) {
+        log.climb(61, 67.0, 800);
+        const int opened = log.now;
+        log.rows.add(opened, "draw_open,,,");
+        log.climb(67.0, 65, 80);
+        log.climb(65, 61, 60);
+        log.rows.add(log.now, "draw_close,3,L,");
+        if (i == 0)
+            continue;
+        const int dipped = opened + 20;
+        const double brix = 67.0 - 2.0 * 20 / 80 + misread(i);
+        log.rows.add(dipped + late, fmt::format("density_check,{:.2f},brix,temp=20degC;cal=20degC{}", brix,
+                                                told ? ";drawn=" + textOf(test::noon + Duration{dipped}) : ""));
+    }
+    log.climb(61, 64, 200);
+    return log.picture();
+}
+
+TEST(ACheck, ThatIsTypedAMinuteAfterItsCupTeachesTheSameMark) {
+    const auto right = [](int) { return 0.0; };
+    for (const int late : {40, 65, 90}) {
+        const Picture told = afterChecks(3, late, true, right), untold = afterChecks(3, late, false, right);
+        EXPECT_NEAR(told.probeOffset.kelvin(), 0.2, 0.08) << late;
+        EXPECT_NEAR(untold.probeOffset.kelvin(), 0.2, 2 * untold.targetUncertainty->kelvin()) << late;
+        EXPECT_NEAR(untold.probeOffset.kelvin(), 0.2, 0.16) << late;
+        EXPECT_GT(untold.targetUncertainty->kelvin(), told.targetUncertainty->kelvin()) << late;
+    }
+}
+
+// The first glass is read two Brix too high; the next two are right.
+TEST(ACheck, ThatWasMisreadFirstIsMendedByTheNextTwo) {
+    for (const double by : {2.0, -2.0, 3.0}) {
+        const Picture after = afterChecks(3, 0, true, [by](int i) { return i == 1 ? by : 0.0; });
+        EXPECT_NEAR(after.probeOffset.kelvin(), 0.2, 0.15) << by;
+        EXPECT_LT(std::abs(after.probeOffset.kelvin() - 0.2), 2 * after.targetUncertainty->kelvin()) << by;
+    }
+}
+
+TEST(ACheck, ThatIsDisbelievedWidensTheDoubt) {
+    const auto with = [](double slip) {
+        return afterChecks(2, 0, true, [slip](int i) { return i == 2 ? slip : 0.0; });
+    };
+    const Picture agree = with(0), contradict = with(3);
+    EXPECT_EQ(contradict.check->fate, CheckFate::doubted);
+    EXPECT_GT(contradict.targetUncertainty->kelvin(), 2 * agree.targetUncertainty->kelvin());
+}
+
+// A refractometer is corrected from 10 to 30 degC and no further; off the pan it is no measure (extension's advice).
+TEST(ACheck, OffAHotPrismIsSaidToBeOne) {
+    const auto with = [](const char* detail) {
+        BoilLog log;
+        log.hold(66.9, 600);
+        log.rows.add(500, fmt::format("density_check,66.9,brix,with=refractometer;{}", detail));
+        return log.picture();
+    };
+    const Picture hot = with("temp=190degF"), cool = with("temp=70degF");
+    EXPECT_EQ(hot.check->remark, CheckRemark::hotPrism);
+    EXPECT_EQ(cool.check->remark, CheckRemark::none);
+    EXPECT_GT(hot.check->error.degrees(), 3 * cool.check->error.degrees());
+    EXPECT_GT(hot.targetUncertainty->kelvin(), cool.targetUncertainty->kelvin());
+}
+
+TEST(ACheck, OfAHotGlassAsksForItsCupsHeat) {
+    const auto with = [](const char* row) {
+        BoilLog log;
+        log.hold(66.9, 600);
+        log.rows.add(500, row);
+        return log.picture();
+    };
+    EXPECT_EQ(with("density_check,59.1,brix,").check->remark, CheckRemark::cupNotTaken);
+    EXPECT_EQ(with("density_check,66.9,brix,").check->remark, CheckRemark::cupNotTaken);
+    EXPECT_EQ(with("density_check,59.1,brix,temp=211degF").check->remark, CheckRemark::none);
+}
+
+// What no syrup can be is no reason to refuse a night.
+TEST(ACheck, OfSixPointSevenBrixIsKeptAndTeachesNothing) {
+    BoilLog log;
+    log.hold(66.9, 600);
+    log.rows.add(500, "density_check,6.7,brix,");
+    const Picture after = log.picture();
+    EXPECT_NE(after.check->fate, CheckFate::learnt);
+    EXPECT_EQ(after.probeOffset.kelvin(), 0);
+}
+
+TEST(AnEmptyReading, IsNoReadingAndComesBackAsItWasWritten) {
+    const std::string row = "2025-03-14T12:00:01Z,syrup_pan,,degC,probe=box";
+    const auto fact = factOfLine(row);
+    ASSERT_TRUE(std::holds_alternative<Fact>(fact));
+    EXPECT_EQ(rowOf(std::get<Fact>(fact)), row);
+    Rows rows;
+    for (int t = 0; t < 60; ++t) {
+        rows.read(t, "syrup_pan", 103, "degC", "probe=box");
+        rows.add(t, "flue_pan,,degC,");
+    }
+    EXPECT_FALSE(rows.at(60).reading(Series::flue_pan));
+    const auto log = readLog(std::string{logHeader} + "\n" + row + "\n");
+    EXPECT_TRUE(log.faults.empty());
+    EXPECT_TRUE(log.warnings.empty());
+}
+
+// 9.9 L for 7.8: one draw told by two hands four minutes apart.
+TEST(ADrawToldByTwoHands, CountsOnceWithAMark) {
+    const std::string text = std::string{logHeader} +
+                             "\n2025-03-14T12:00:00Z,draw_open,,,"
+                             "\n2025-03-14T12:02:00Z,draw_close,2.1,L,to=pail;by=Ann"
+                             "\n2025-03-14T12:06:00Z,draw_close,2.1,L,to=pail;by=Ben;entered=2025-03-14T13:00:00Z\n";
+    const auto log = readLog(text);
+    EXPECT_TRUE(log.faults.empty());
+    ASSERT_EQ(log.warnings.size(), 1);
+    EXPECT_EQ(log.warnings[0].slip, Slip::toldTwice);
+    EXPECT_EQ(log.warnings[0].line, 4);
+    Rows rows;
+    rows.facts = log.facts;
+    EXPECT_NEAR(rows.at(1000).syrupOut.value().litre(), 2.1, 1e-9);
+}
+
+TEST(ADrawToldByTwoHands, IsTwoWhereNobodyWroteItDownLater) {
+    Rows rows;
+    rows.add(0, "draw_close,2.1,L,to=pail").add(240, "draw_close,2.1,L,to=pail");
+    EXPECT_NEAR(rows.at(1000).syrupOut.value().litre(), 4.2, 1e-9);
+}
+
+} // namespace
+} // namespace panside
