@@ -28,6 +28,7 @@ void Balance::take(const State& state, const Fact& fact) {
         const double litre = sap->volume.value.litre();
         sapIn_ += litre;
         sapCameAt_ = fact.at;
+        tank_.came(sap->volume.value);
         roseAt_.reset();
         if (sap->sugar) {
             sugarKnown_ += litre;
@@ -103,7 +104,10 @@ void Balance::noteBoiling(const State& state, Temperature pan, Instant at) {
 void Balance::noteEvaporation(const State& state, Instant now) {
     if (notedAt_ && secondsBetween(*notedAt_, now) < 60)
         return;
-    const auto rate = evaporation(state, sapUse(now), now);
+    const Use use = sapUse(now);
+    auto rate = evaporation(state, use, now);
+    if (rate && moreThanBoils(state, use, *rate, now))
+        rate.reset();
     const double passed = notedAt_ ? secondsBetween(*notedAt_, now) : 0;
     if (rate && passed < 900) {
         boiledOff_ += rate->steam.litrePerHour * passed / 3600;
@@ -192,6 +196,25 @@ std::optional<Reconciled> Balance::evaporation(const State& state, const Use& us
     return known.sap || known.syrup ? reconcile(known) : std::nullopt;
 }
 
+// Does more leave the tank than pans of that size can boil off? At most 5.6 gal/h a square foot were ever timed, with
+// forced air; 2 to 2.5 are usual on natural draft, 3 or more with a good stack (makers' and producers' figures). Where
+// the wood says less too, a little over the usual is too much already.
+bool Balance::moreThanBoils(const State& state, const Use& use, const Reconciled& all, Instant now) const {
+    constexpr double litrePerGallonFoot = 3.785411784 / 0.09290304; // a square metre
+    constexpr double most = 5.6 * litrePerGallonFoot, mostOfWood = 3.5 * litrePerGallonFoot;
+    const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
+    const bool onePan =
+        syrup && !state.sensors.of(Series::flue_pan).lastRead() && !state.sensors.of(Series::flue_level).lastRead();
+    const Flows known = flows(state, use, now);
+    if (!known.sap || !(flue || onePan))
+        return false;
+    const double area = (flue.value_or(Area{}) + syrup.value_or(Area{})).squareMetre();
+    const double away = known.sap->litrePerHour * (1 - known.syrupShare);
+    const bool woodSaysLess =
+        known.steam && away - known.steam->litrePerHour > 2 * std::hypot(known.sap->sd, known.steam->sd);
+    return std::max(away, all.steam.litrePerHour) > (woodSaysLess ? mostOfWood : most) * area;
+}
+
 void Balance::show(const State& state, Instant now, Picture& picture) const {
     if (sapIn_ > 0)
         picture.sapIn = Volume::litre(sapIn_);
@@ -202,12 +225,14 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     const auto use = sapUse(now);
     const auto rate = evaporation(state, use, now);
     showWays(state, flows(state, use, now), rate, now, picture);
-    if (rate)
+    const bool withheld = rate && moreThanBoils(state, use, *rate, now);
+    if (rate && !withheld)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else
-        picture.why.push_back({"evaporationLph", picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
-                                                 : measured                                    ? Reason::tooShort
-                                                                                               : Reason::noTankLevel});
+        picture.why.push_back({"evaporationLph", withheld                                        ? Reason::moreThanBoils
+                                                 : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
+                                                 : measured                                      ? Reason::tooShort
+                                                            : Reason::noTankLevel});
     showEnd(state, now, sapUse(now, Outflow::longestWindow).rate, rate ? std::optional{rate->steam} : std::nullopt,
             picture);
     showEfficiency(state, now, picture);

@@ -10,6 +10,9 @@ constexpr double leastSpan = 10 * 60;
 constexpr double longestSpan = 3 * 3600;
 // A rise over this is sap coming in: a mark on a tank is read to about a gallon (common practice, no source).
 constexpr double leastJump = 4;
+constexpr int fewestGaps = 2; // without sap in them, that tell the outflow by themselves
+// A level that is read or dipped is old when none has come for so many of its usual gaps, and ten minutes.
+constexpr double missedDips = 2.5, staleAfter = 600;
 constexpr double readingError = 2; // litres, of one bin, where the readings themselves cannot tell
 
 } // namespace
@@ -27,17 +30,42 @@ void Outflow::take(Instant at, Volume level) {
         }
     }
     const bool jumped = count_ > 0 && litre - back(0).litre > leastJump;
-    bins_[count_ % kept] = {.at = at, .litre = litre, .samples = 1, .jumped = jumped};
+    // Poured in before the last level and entered after it: it made that one rise.
+    if (came_ > 0 && !jumped && count_ > 0 && back(0).jumped && back(0).came <= 0) {
+        bins_[(count_ - 1) % kept].came = came_;
+        came_ = 0;
+    }
+    bins_[count_ % kept] = {.at = at, .litre = litre, .samples = 1, .jumped = jumped, .came = came_};
+    came_ = 0;
     ++count_;
     begun_ = at;
 }
 
+void Outflow::came(Volume sap) { came_ += sap.litre(); }
+
 void Outflow::forget() {
     count_ = 0;
     begun_.reset();
+    came_ = 0;
+}
+
+bool Outflow::stale(Instant now) const {
+    const std::size_t gaps = std::min<std::size_t>(count_, 4);
+    const double usual = gaps < 2 ? 0 : secondsBetween(back(gaps - 1).at, back(0).at) / static_cast<double>(gaps - 1);
+    return !last_ || secondsBetween(*last_, now) > std::max(staleAfter, missedDips * usual);
 }
 
 std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {
+    if (stale(now))
+        return std::nullopt;
+    const auto clear = fall(now, window, false);
+    if (clear && clear->gaps >= fewestGaps)
+        return clear->rate;
+    const auto all = fall(now, window, true);
+    return all ? std::optional{all->rate} : std::nullopt;
+}
+
+std::optional<Outflow::Fall> Outflow::fall(Instant now, double window, bool reckonIn) const {
     // Sums about each stretch's own mean: a stretch ends where sap came in, all share one slope.
     double xx = 0, xy = 0, yy = 0;
     int bins = 0, stretches = 0;
@@ -45,7 +73,7 @@ std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {
     const std::size_t reach = std::min(count_, kept);
     std::size_t i = 0;
     while (i < reach) {
-        double n = 0, meanX = 0, meanY = 0, sxx = 0, sxy = 0, syy = 0;
+        double n = 0, meanX = 0, meanY = 0, sxx = 0, sxy = 0, syy = 0, came = 0;
         bool more = true;
         while (more && i < reach) {
             const Bin& bin = back(i);
@@ -56,14 +84,18 @@ std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {
                 break;
             }
             ++n;
-            const double dx = x - meanX, dy = bin.litre - meanY;
+            // As it would have stood with what was poured in later in it already.
+            const double litre = bin.litre + came;
+            const double dx = x - meanX, dy = litre - meanY;
             meanX += dx / n;
             meanY += dy / n;
             sxx += dx * (x - meanX);
-            sxy += dx * (bin.litre - meanY);
-            syy += dy * (bin.litre - meanY);
+            sxy += dx * (litre - meanY);
+            syy += dy * (litre - meanY);
             from = bin.at;
-            more = !bin.jumped;
+            // Sap that nobody entered ends a stretch, and so does what was entered, unless it is reckoned in.
+            more = !(bin.jumped || bin.came > 0) || (reckonIn && bin.came > 0);
+            came += bin.came;
             ++i;
         }
         xx += sxx;
@@ -79,7 +111,7 @@ std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {
     const double scatter = freedom > 2 ? std::sqrt(std::max(yy - slope * xy, 0.0) / freedom) : readingError;
     // Neighbouring bins share the float's cycle and the fire's, so they are not independent: twice the plain error.
     const double sd = 2 * std::max(scatter, 0.2) / std::sqrt(xx);
-    return Rate{.litrePerHour = slope * 3600, .sd = sd * 3600, .from = from};
+    return Fall{{.litrePerHour = slope * 3600, .sd = sd * 3600, .from = from}, bins - stretches};
 }
 
 } // namespace panside
