@@ -23,12 +23,14 @@ void Course::take(const Fact& fact) {
                            litAt = fact.at;
                    },
                    [&](const DrawOpened&) {
+                       shutUnkeyed = false;
                        if (!openedAt)
                            openedAt = fact.at;
                    },
                    [&](const DrawClosed&) {
                        openedAt.reset();
-                       closedAt = fact.at;
+                       if (!shutUnkeyed)
+                           closedAt = fact.at;
                    },
                    [&](const PanSwapped&) { swappedAt = fact.at; },
                    [&](const Crew& change) {
@@ -43,6 +45,15 @@ void Course::take(const Fact& fact) {
                    [](const auto&) {},
                },
                fact.what);
+}
+
+void Course::seenShut(Instant at) {
+    if (!openedAt)
+        return;
+    ++draws;
+    openedAt.reset();
+    closedAt = at;
+    shutUnkeyed = true;
 }
 
 void Course::show(const State&, Instant, Picture& picture) const {

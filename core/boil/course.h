@@ -20,6 +20,9 @@ public:
     int draws = 0;                 // closed ones
     std::vector<std::string> crew; // in the order they came on
     bool drawing() const { return openedAt.has_value(); }
+    // Nobody keyed that the draw was shut, and the pan shows that it was.
+    void seenShut(Instant at);
+    bool shutUnkeyed = false; // the last draw was, and no key has told of it yet
     bool firing() const { return litAt && !shutdownAt && !endedAt; }
 
 private:

@@ -5,6 +5,17 @@
 
 namespace panside {
 
+namespace {
+
+void shutUnkeyed(State& state) {
+    const Fact shut{state.now, DrawClosed{}};
+    state.course.seenShut(state.now);
+    state.climb.take(state, shut);
+    state.forecast.take(state, shut);
+}
+
+} // namespace
+
 void absorb(State& state, const Fact& fact) {
     // What the clock brings at the very moment of the fact waits for the fact: it may be what was missed.
     state.watch.pass(state, fact.at - std::chrono::microseconds{1});
@@ -25,11 +36,17 @@ void absorbUnwatched(State& state, const Fact& fact) {
     state.weather.take(state, fact);
     state.trends.take(state, fact);
     state.mark.take(state, fact);
-    state.climb.take(state, fact);
+    if (state.drawWatch.seesShut(state, fact))
+        shutUnkeyed(state);
+    // A key that comes after the pan has told of it brings the volume and no more.
+    const bool late = std::holds_alternative<DrawClosed>(fact.what) && state.course.shutUnkeyed;
+    if (!late)
+        state.climb.take(state, fact);
     state.fire.take(state, fact);
     state.balance.take(state, fact);
     state.store.take(state, fact);
-    state.forecast.take(state, fact);
+    if (!late)
+        state.forecast.take(state, fact);
 }
 
 State apply(State state, const Fact& fact) {

@@ -7,6 +7,7 @@
 #include "core/boil/balance.h"
 #include "core/boil/climb.h"
 #include "core/boil/course.h"
+#include "core/boil/draw_watch.h"
 #include "core/boil/fact.h"
 #include "core/boil/fire.h"
 #include "core/boil/forecast.h"
@@ -21,17 +22,18 @@
 namespace panside {
 
 struct State {
-    Instant now{};     // time of the last fact
-    Settings settings; // the rig and the day's choices
-    Course course;     // what happened: lit, draws, crew, shutdown
-    Sensors sensors;   // each reading: filtered, and how far it is trusted
-    Weather weather;   // station pressure, boiling water
-    Trends trends;     // how fast pan, levels and feed really move
-    Mark mark;         // what the probe reads too high in this pan; target
-    Climb climb;       // how fast the draw-off thickens, against this shift's usual
-    Fire fire;         // loads and their rhythm
-    Balance balance;   // water, sap, heat
-    SapStore store;    // what stands in the tank
+    Instant now{};       // time of the last fact
+    Settings settings;   // the rig and the day's choices
+    Course course;       // what happened: lit, draws, crew, shutdown
+    Sensors sensors;     // each reading: filtered, and how far it is trusted
+    Weather weather;     // station pressure, boiling water
+    Trends trends;       // how fast pan, levels and feed really move
+    Mark mark;           // what the probe reads too high in this pan; target
+    DrawWatch drawWatch; // draws that nobody keyed as shut
+    Climb climb;         // how fast the draw-off thickens, against this shift's usual
+    Fire fire;           // loads and their rhythm
+    Balance balance;     // water, sap, heat
+    SapStore store;      // what stands in the tank
     DrawForecast forecast;
     Watch watch; // alarms and their states
 };

@@ -1,0 +1,58 @@
+#include "core/boil/draw_watch.h"
+
+#include "core/boil/state.h"
+#include "core/physics/sugar.h"
+
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+// Common practice, no source: while a draw runs the reading heaves and a surge of the feed lifts it by tenths.
+constexpr double climbed = 0.6;     // K over the lowest
+constexpr double climbsFor = 90;    // s since the lowest
+constexpr double standsFor = 30;    // s that it has stood so far up,
+constexpr std::uint16_t fewest = 2; // in so many readings at the least
+constexpr double wellUnder = 0.5;   // K under the mark: nobody draws that
+constexpr double wellOver = 0.2;    // K over the mark: drawing would have ended that
+
+} // namespace
+
+void DrawWatch::begin(Instant at) {
+    *this = {};
+    openedAt_ = at;
+}
+
+bool DrawWatch::seesShut(const State& state, const Fact& fact) {
+    if (!state.course.openedAt) {
+        openedAt_.reset();
+        return false;
+    }
+    if (openedAt_ != state.course.openedAt)
+        begin(*state.course.openedAt);
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    if (!reading || reading->series != Series::syrup_pan || fact.at <= *openedAt_)
+        return false;
+    const auto pan = sensor.value(fact.at);
+    const auto water = state.weather.boiling(fact.at);
+    const auto mark = water ? boilingRise(state.settings.targetDensity(), water->forModel) : std::nullopt;
+    if (!pan || !mark || pan->at != fact.at || sensor.trust(fact.at) != Trust::good)
+        return false;
+    const double rise = pan->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin();
+    if (lowAt_ == Instant{} || rise < low_) {
+        low_ = rise;
+        lowAt_ = fact.at;
+    }
+    const bool thinnedOrOver = low_ < mark->kelvin() - wellUnder || rise > mark->kelvin() + wellOver;
+    if (rise < low_ + climbed || !thinnedOrOver || secondsBetween(lowAt_, fact.at) < climbsFor) {
+        climbsSince_.reset();
+        higher_ = 0;
+        return false;
+    }
+    climbsSince_ = climbsSince_.value_or(fact.at);
+    higher_ = static_cast<std::uint16_t>(std::min(higher_ + 1, 1000));
+    return higher_ >= fewest && secondsBetween(*climbsSince_, fact.at) >= standsFor;
+}
+
+} // namespace panside
