@@ -106,6 +106,8 @@ std::string what(const Fault& fault) {
     case Slip::implausible:
         return fmt::format("{} {} cannot be true; kept, and not believed.{}", wanted, given,
                            meant.empty() ? "" : fmt::format(" Was {} meant?", meant));
+    case Slip::toldTwice:
+        return "this draw is told twice; kept, and counted once.";
     }
     return {};
 }
@@ -119,6 +121,7 @@ bool isWarning(const Fault& fault) {
     case Slip::detailUnknown:
     case Slip::alarmUnknown:
     case Slip::implausible:
+    case Slip::toldTwice:
         return true;
     default:
         return false;

@@ -115,12 +115,8 @@ std::optional<Unit> RowReader::unit(auto takes, const FaultWant& wanted) {
     return std::nullopt;
 }
 
-// What was probably meant by a number that cannot be: the same in another of the units that may stand there, or, for a
-// density, a ten that was lost (7 for 67).
+// What was probably meant by a number that cannot be: the same in another of the units that may stand there.
 std::string probablyMeant(std::string_view given, double number, Unit unit, const Form& form) {
-    if (unit == Unit::brix && number >= 0 && number < 10 && toSi(number + 60, unit) <= form.highest &&
-        form.lowest > toSi(10, Unit::brix))
-        return fmt::format("{:.4g} brix", number + 60);
     for (const Unit other : form.units)
         if (other != unit && other != Unit::none && toSi(number, other) >= form.lowest &&
             toSi(number, other) <= form.highest)
@@ -199,10 +195,6 @@ std::optional<double> RowReader::plainOrIn(std::string_view key, Unit unit, doub
 
 What RowReader::reading(Series series) {
     const auto written = number("value", row_.value);
-    if (row_.value.empty()) {
-        fault_.reset();
-        fail(Slip::valueMissing, "value", "", {Want::number});
-    }
     const auto takes = [series](Unit unit) { return takesUnit(series, unit); };
     const auto wanted = [series] {
         std::vector<Unit> units;
@@ -246,17 +238,14 @@ What RowReader::fired() {
 }
 
 What RowReader::densityCheck() {
-    // Hot syrup reads a hydrometer 7 to 8 brix low, so the lower limit is far below syrup (common practice, no source).
     const bool baume = row_.unit == "baume";
-    const Form brix{{Unit::brix, Unit::baume}, 0.20, 0.80};
-    const Form degreesBaume{only(Unit::baume), 11, 43};
+    // What no syrup can be is kept too, and the engine does not learn from it: a log is refused for no slip of a glass.
+    const Form brix{{Unit::brix, Unit::baume}, 0, 1};
+    const Form degreesBaume{only(Unit::baume), 0, 80};
     const auto written = value(baume ? degreesBaume : brix, true);
     DensityCheck check{};
     check.reading = written ? written->number : 0;
     check.unit = written ? written->unit : Unit::brix;
-    if (baume && fault_ && fault_->slip == Slip::outOfRange && written && written->number >= 20 &&
-        written->number <= 80)
-        fault_->meant = fmt::format("{} brix", row_.value);
     if (const auto with = detail_.take("with")) {
         if (*with == "refractometer")
             check.with = Instrument::refractometer;
@@ -399,6 +388,13 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         // Of a row that this version does not know the detail is none of our business.
         if (const auto bad = detail_.read(row_.detail))
             fail(Slip::detailPair, "detail", *bad, {Want::pairs});
+    }
+    if (series && row_.value.empty()) {
+        // The probe was asked and gave nothing: no reading, kept as it was written.
+        fact.what = asUnknown();
+        if (fault_)
+            return std::move(*fault_);
+        return fact;
     }
     if (series) {
         fact.what = reading(*series);

@@ -1,8 +1,12 @@
 // The shift log as a whole: RFC 4180 records into rows. Written to be quick, since a night is a quarter of a million
 // rows.
+#include "core/boil/density_check.h"
 #include "core/boil/picture.h"
+#include "core/boil/repeated_draw.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -212,6 +216,7 @@ private:
     std::vector<Field> fields_;
     ReadLog log_;
     std::bitset<seriesCount> doubted_;
+    RepeatedDraw repeatedDraw_;
 };
 
 // A reading outside what can be is kept, since a broken probe's night is a night too; said once for each reading.
@@ -230,11 +235,18 @@ void Reader::doubt(const Reading& reading) {
          std::move(meant));
 }
 
+// A ten that was lost (7 for 67), or brix written as Baumé.
+std::string probablyMeant(const DensityCheck& check, std::string_view given) {
+    if (check.unit == Unit::brix && check.reading < 10)
+        return fmt::format("{:.4g} brix", check.reading + 60);
+    return check.unit == Unit::baume && check.reading <= 80 ? fmt::format("{} brix", given) : "";
+}
+
 void Reader::warnings(const Fact& fact) {
     if (const auto* unknown = std::get_if<Unknown>(&fact.what)) {
         if (unknown->what == "set")
             warn(Slip::settingUnknown, "detail", unknown->detail);
-        else
+        else if (!seriesNamed(unknown->what)) // one without a value is no reading
             warn(Slip::whatUnknown, "what", unknown->what);
     }
     if (!fact.extra.empty())
@@ -243,6 +255,11 @@ void Reader::warnings(const Fact& fact) {
         if (!alarmNamed(name))
             warn(Slip::alarmUnknown, "name", name);
     };
+    if (const auto* check = std::get_if<DensityCheck>(&fact.what); check && !mayBeSyrup(*check))
+        warn(Slip::implausible, "value", std::string{fields_[2].text}, {FaultWant::Kind::asWritten, "density_check"},
+             probablyMeant(*check, fields_[2].text));
+    if (repeatedDraw_.hear(fact) == RepeatedDraw::Telling::again)
+        warn(Slip::toldTwice, "what", std::string{fields_[2].text});
     if (const auto* seen = std::get_if<AlarmSeen>(&fact.what))
         alarm(seen->name);
     if (const auto* shelved = std::get_if<AlarmShelved>(&fact.what))

@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
 
+#include <cmath>
 #include <optional>
 
 namespace panside {
@@ -15,15 +16,22 @@ public:
     static constexpr bool counts(Telling telling) { return telling == Telling::first || telling == Telling::measured; }
 
     // To be given the facts by time. One draw is told again where it is shut again within a minute, without one opened
-    // between, and either tells no volume, or both the same into the same vessel.
+    // between, and either tells no volume, or both the same into the same vessel. Two hands, one of which wrote it down
+    // later, have five minutes for the same volume and vessel.
     Telling hear(const Fact& fact) {
-        if (std::holds_alternative<DrawOpened>(fact.what))
+        if (std::holds_alternative<DrawOpened>(fact.what) && !fact.entered)
             counted_.reset();
         const auto* closed = std::get_if<DrawClosed>(&fact.what);
         if (!closed)
             return Telling::none;
-        constexpr double within = 60; // seconds
-        const bool soon = counted_ && secondsBetween(at_, fact.at) <= within;
+        constexpr double within = 60, byTwoHands = 300; // seconds
+        const double apart = std::abs(secondsBetween(at_, fact.at));
+        const bool twoHands = counted_ && apart > within && apart <= byTwoHands && (fact.entered || entered_) &&
+                              closed->volume && *closed == *counted_;
+        entered_ = fact.entered.has_value();
+        if (twoHands)
+            return Telling::again;
+        const bool soon = counted_ && apart <= within;
         at_ = fact.at;
         if (soon && (!closed->volume || isSame(*closed))) {
             if (closed->to.empty() || !draw_.to.empty())
@@ -50,6 +58,7 @@ private:
     std::optional<DrawClosed> counted_; // the last telling that counted since a draw was opened
     DrawClosed draw_;
     Instant at_{};
+    bool entered_ = false; // the last telling was written down later than it happened
 };
 
 } // namespace panside

@@ -36,7 +36,8 @@ enum class Slip : std::uint8_t {
     empty,          // no row at all
     detailUnknown,  // a warning: a key this version does not know, kept
     alarmUnknown,   // a warning: an alarm of another version, kept
-    implausible     // a warning: a reading that cannot be true here; kept, and doubted by the engine
+    implausible,    // a warning: a reading that cannot be true here; kept, and doubted by the engine
+    toldTwice       // a mark: a draw that an earlier row tells of already; it counts once
 };
 // What may stand there. Data: sentence() makes the English words of it, ui/words those of the person.
 struct FaultWant {

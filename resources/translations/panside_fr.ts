@@ -4,6 +4,14 @@
 <context>
     <name>CheckWords</name>
     <message>
+        <source> Too hot for a refractometer: let the sample cool, or use a glass.</source>
+        <translation> Trop chaud pour un réfractomètre : laissez refroidir l'échantillon, ou prenez un densimètre.</translation>
+    </message>
+    <message>
+        <source> Take the cup's temperature: it counts for more.</source>
+        <translation> Prenez la température du godet : la mesure comptera davantage.</translation>
+    </message>
+    <message>
         <source>perhaps too light to sell</source>
         <translation>peut-être trop léger pour la vente</translation>
     </message>
@@ -857,6 +865,10 @@
 <context>
     <name>FaultWords</name>
     <message>
+        <source>this draw is told twice. It is kept and counts once.</source>
+        <translation>cette coulée est dite deux fois. Elle est gardée et compte une fois.</translation>
+    </message>
+    <message>
         <source>row</source>
         <translation>ligne</translation>
     </message>
@@ -1256,8 +1268,24 @@
         <translation>dans la vapeur ou la mousse</translation>
     </message>
     <message>
-        <source>wrong unit?</source>
-        <translation>mauvaise unité?</translation>
+        <source>°F or °C? The unit looks wrong.</source>
+        <translation>°F ou °C? L'unité semble fausse.</translation>
+    </message>
+    <message>
+        <source>out of the pan, or wet?</source>
+        <translation>hors de la casserole, ou mouillée?</translation>
+    </message>
+    <message>
+        <source>reduced to sea level?</source>
+        <translation>ramenée au niveau de la mer?</translation>
+    </message>
+    <message>
+        <source>too near boiling water</source>
+        <translation>trop près de l'eau bouillante</translation>
+    </message>
+    <message>
+        <source>more than the pans can boil: a leak?</source>
+        <translation>plus que les casseroles ne peuvent bouillir : une fuite?</translation>
     </message>
     <message>
         <source>touching the pan?</source>

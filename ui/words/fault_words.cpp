@@ -61,6 +61,8 @@ QString said(const Fault& fault) {
         return tr(QT_TRANSLATE_NOOP("FaultWords", "no alarm is called “%2”. The row is kept and changes nothing."));
     case Slip::implausible:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%3 %2 cannot be true. It is kept and not believed."));
+    case Slip::toldTwice:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "this draw is told twice. It is kept and counts once."));
     case Slip::empty:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
     }

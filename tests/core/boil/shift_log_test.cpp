@@ -75,8 +75,11 @@ TEST(ShiftLog, NamesTheLikelySlip) {
     const auto meant = [](std::string_view row) {
         return readLog(log("2025-03-14T12:00:00Z," + std::string{row})).faults.at(0).meant;
     };
-    EXPECT_EQ(meant("density_check,7,brix,"), "67 brix");
-    EXPECT_EQ(meant("density_check,67,baume,"), "67 brix");
+    const auto likely = [](std::string_view row) {
+        return readLog(log("2025-03-14T12:00:00Z," + std::string{row})).warnings.at(0).meant;
+    };
+    EXPECT_EQ(likely("density_check,7,brix,"), "67 brix");
+    EXPECT_EQ(likely("density_check,67,baume,"), "67 brix");
     EXPECT_EQ(meant("water_check,211.2,degC,"), "211.2 degF");
     EXPECT_EQ(meant("fired,900,lb,"), "90 lb");
     EXPECT_EQ(readLog(log("2025-03-14T12:00:00Z,pressure,29.9,kPa,")).warnings.at(0).meant, "29.9 inHg");

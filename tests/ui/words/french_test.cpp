@@ -339,7 +339,7 @@ TEST_F(French, SaysWhatToDoInFrench) {
                                  "2026-03-14T18:42:00Z,syrup_pan,103,,",
                                  "2026-03-14T18:42:00Z,syrup_pan,103,degX,",
                                  "2026-03-14T18:42:00Z,syrup_pan,103,kPa,",
-                                 "2026-03-14T18:42:00Z,syrup_pan,,degC,",
+                                 "2026-03-14T18:42:00Z,density_check,,brix,",
                                  "2026-03-14T18:42:00Z,pressure,-4,kPa,",
                                  "2026-03-14T18:42:00Z,lit,4,,",
                                  "2026-03-14T18:42:00Z,fired,12,kg,moisture=wet",
