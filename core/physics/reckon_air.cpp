@@ -12,6 +12,7 @@ namespace {
 
 constexpr double leastKilopascal = 50;
 constexpr double mostKilopascal = 110;
+constexpr double mostBoiled = 78;                    // brix: as far as boilingRise reaches
 constexpr Pressure barometer = Pressure::pascal(50); // standard uncertainty of one that was set with care
 constexpr std::string_view hydrometerDecides =
     "A temperature is advice: the hydrometer decides. Boiling syrup and steam burn.";
@@ -137,7 +138,7 @@ Outcome reckonTarget(Reader& in) {
     const Sentence waterStep =
         say("At %1 kPa water boils at %2 °C.", {number(station->pressure.kilopascal(), 2), number(water.celsius(), 2)});
     if (in.has("density")) {
-        const auto sugar = in.sugar("density", Temperature::celsius(20));
+        const auto sugar = in.sugar("density", Temperature::celsius(20), mostBoiled);
         if (in.refused())
             return in.refusal();
         const auto rise = *boilingRise(*sugar, station->pressure);
@@ -146,7 +147,7 @@ Outcome reckonTarget(Reader& in) {
                              say("%1 °Brix boils %2 C° above water at that pressure.",
                                  {number(sugar->degrees(), 2), number(rise.kelvin(), 2)})});
     }
-    const auto most = *boilingRise(Brix::degrees(75), station->pressure);
+    const auto most = *boilingRise(Brix::degrees(mostBoiled), station->pressure);
     const auto rise = in.difference("rise", most.kelvin());
     if (in.refused())
         return in.refusal();

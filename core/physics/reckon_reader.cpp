@@ -193,12 +193,14 @@ std::optional<TemperatureDifference> Reader::difference(std::string_view name, d
     return std::nullopt;
 }
 
-std::optional<Brix> Reader::sugar(std::string_view name, Temperature scale) { return sugarIn(name, text(name), scale); }
+std::optional<Brix> Reader::sugar(std::string_view name, Temperature scale, double most) {
+    return sugarIn(name, text(name), scale, most);
+}
 
-std::optional<Brix> Reader::sugarIn(std::string_view name, std::string_view given, Temperature scale) {
+std::optional<Brix> Reader::sugarIn(std::string_view name, std::string_view given, Temperature scale, double most) {
     if (refused())
         return std::nullopt;
-    const auto written = writtenAmount(name, given, {0, 75, Unit::brix});
+    const auto written = writtenAmount(name, given, {0, most, Unit::brix});
     if (!written)
         return std::nullopt;
     if (written->unit == Unit::baume) {
@@ -208,7 +210,7 @@ std::optional<Brix> Reader::sugarIn(std::string_view name, std::string_view give
                    {say("it must lie from 0 to %1 baume.", {number(baumeOf(Brix::degrees(75), scale)->degrees, 1)})});
         return sugar;
     }
-    const auto si = siOf(name, given, {0, 75, Unit::brix});
+    const auto si = siOf(name, given, {0, most, Unit::brix});
     return si ? std::optional{Brix::ofSi(*si)} : std::nullopt;
 }
 

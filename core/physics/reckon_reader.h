@@ -26,8 +26,8 @@ public:
     std::optional<TemperatureDifference> difference(std::string_view name, double highKelvin);
     std::optional<Pressure> pressure(std::string_view name, double lowKilopascal, double highKilopascal);
     // brix or baume; the latter on a scale made for that temperature.
-    std::optional<Brix> sugar(std::string_view name, Temperature scale);
-    std::optional<Brix> sugarIn(std::string_view name, std::string_view written, Temperature scale);
+    std::optional<Brix> sugar(std::string_view name, Temperature scale, double most = 75); // brix
+    std::optional<Brix> sugarIn(std::string_view name, std::string_view written, Temperature scale, double most = 75);
     template <class Quantity>
     std::optional<Quantity> amount(std::string_view name, Span span) {
         const auto si = siOf(name, text(name), span);

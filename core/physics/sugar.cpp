@@ -8,7 +8,7 @@
 namespace panside {
 namespace {
 
-constexpr double mostSugar = 0.75;   // mass fraction
+constexpr double mostSugar = 0.78;   // mass fraction
 constexpr double leastPressure = 60; // kPa
 constexpr double mostPressure = 110;
 

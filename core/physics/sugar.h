@@ -7,7 +7,7 @@
 namespace panside {
 
 // How far above boiling water a solution boils, at the pressure over it. 0 brix rises by exactly 0 K.
-// Range      0 to 75 brix, 60 to 110 kPa
+// Range      0 to 78 brix, 60 to 110 kPa; over 75 no published boiling point stands beside it here
 // Outside    nullopt
 // Accuracy   0.001 K of the source's equation; as a description of syrup boilingRiseUncertainty. Credible published
 //            values lie from 0.25 K below it to 0.06 K above it at 66 to 67 brix (66.9 brix: 4.20 K here; trade charts
@@ -19,7 +19,7 @@ namespace panside {
 [[nodiscard]] std::optional<TemperatureDifference> boilingRise(Brix sugar, Pressure pressure);
 
 // The sugar of a solution that boils so far above water: the inverse of boilingRise.
-// Range      rise from 0 K (0 brix) to that of 75 brix, 60 to 110 kPa
+// Range      rise from 0 K (0 brix) to that of 78 brix, 60 to 110 kPa
 // Outside    nullopt, and so for any rise below 0 K: a probe's noise about 0 is for the caller to judge
 // Accuracy   1e-6 brix against boilingRise; as a description of syrup boilingRiseUncertainty over the slope, 0.6 brix
 //            near 66
@@ -27,7 +27,7 @@ namespace panside {
 [[nodiscard]] std::optional<Brix> sugarAtRise(TemperatureDifference rise, Pressure pressure);
 
 // Standard uncertainty of boilingRise for real syrup before any hydrometer has trimmed it.
-// Range      0 to 75 brix
+// Range      0 to 78 brix
 // Outside    nullopt
 // Accuracy   an estimate: 0.02 K and 2.6 percent of the rise at sea level; 0.13 K at 66.9 brix, so that twice it covers
 //            the published values. Late syrup, with much invert sugar, boils up to 0.3 K hotter than this says

@@ -139,7 +139,7 @@ TEST(Reckon, NamesTheLikelySlip) {
     EXPECT_THAT(refusal("cup", {"reading", "75brix", "temp", "16degC", "cal", "60degF"}), HasSubstr("more than 75"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "rise", "219degF"}), HasSubstr("what the thermometer reads"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "rise", "39.2degF"}), HasSubstr("shifted by 32"));
-    EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "density", "80brix"}), HasSubstr("0 to 75 brix"));
+    EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "density", "80brix"}), HasSubstr("0 to 78 brix"));
     EXPECT_THAT(refusal("thermocouple", {"type", "K", "mv", "4096mV"}), HasSubstr("open or reversed"));
     EXPECT_THAT(refusal("thermocouple", {"type", "N", "mv", "4mV"}), HasSubstr("K, J and T"));
     EXPECT_THAT(refusal("sap", {"sap", "66.9brix", "density", "2brix"}), HasSubstr("right way round"));

@@ -36,12 +36,13 @@ TEST(BoilingRise, IsZeroForWaterAndNotKnownBelowIt) {
 
 TEST(BoilingRise, IsNotKnownOutsideItsRange) {
     const auto sea = Pressure::kilopascal(101.325);
-    EXPECT_EQ(boilingRise(Brix::degrees(75.1), sea), std::nullopt);
+    EXPECT_EQ(boilingRise(Brix::degrees(78.1), sea), std::nullopt);
     EXPECT_EQ(boilingRise(Brix::degrees(-0.1), sea), std::nullopt);
     EXPECT_EQ(boilingRise(Brix::degrees(66), Pressure::kilopascal(59)), std::nullopt);
     EXPECT_EQ(boilingRise(Brix::degrees(66), Pressure::kilopascal(111)), std::nullopt);
-    EXPECT_EQ(sugarAtRise(TemperatureDifference::kelvin(6.9), sea), std::nullopt);
+    EXPECT_EQ(sugarAtRise(TemperatureDifference::kelvin(8.5), sea), std::nullopt);
     EXPECT_EQ(boilingRiseUncertainty(Brix::degrees(80)), std::nullopt);
+    EXPECT_GT(boilingRise(Brix::degrees(77.1), sea).value(), boilingRise(Brix::degrees(75), sea).value());
 }
 
 TEST(BoilingRise, TwiceItsUncertaintyCoversThePublishedValues) {
