@@ -104,9 +104,9 @@ void Balance::noteBoiling(const State& state, Temperature pan, Instant at) {
 void Balance::noteEvaporation(const State& state, Instant now) {
     if (notedAt_ && secondsBetween(*notedAt_, now) < 60)
         return;
-    const Use use = sapUse(now);
-    auto rate = evaporation(state, use, now);
-    if (rate && moreThanBoils(state, use, *rate, now))
+    const Flows known = flows(state, sapUse(now), now);
+    auto rate = evaporation(known);
+    if (moreThanBoils(state, known, rate))
         rate.reset();
     const double passed = notedAt_ ? secondsBetween(*notedAt_, now) : 0;
     if (rate && passed < 900) {
@@ -191,28 +191,26 @@ Flows Balance::flows(const State& state, const Use& use, Instant now) const {
     return flows;
 }
 
-std::optional<Reconciled> Balance::evaporation(const State& state, const Use& use, Instant now) const {
-    const Flows known = flows(state, use, now);
+std::optional<Reconciled> Balance::evaporation(const Flows& known) {
     return known.sap || known.syrup ? reconcile(known) : std::nullopt;
 }
 
 // Does more leave the tank than pans of that size can boil off? At most 5.6 gal/h a square foot were ever timed, with
 // forced air; 2 to 2.5 are usual on natural draft, 3 or more with a good stack (makers' and producers' figures). Where
 // the wood says less too, a little over the usual is too much already.
-bool Balance::moreThanBoils(const State& state, const Use& use, const Reconciled& all, Instant now) const {
+bool Balance::moreThanBoils(const State& state, const Flows& known, const std::optional<Reconciled>& all) {
     constexpr double litrePerGallonFoot = 3.785411784 / 0.09290304; // a square metre
     constexpr double most = 5.6 * litrePerGallonFoot, mostOfWood = 3.5 * litrePerGallonFoot;
     const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
     const bool onePan =
         syrup && !state.sensors.of(Series::flue_pan).lastRead() && !state.sensors.of(Series::flue_level).lastRead();
-    const Flows known = flows(state, use, now);
-    if (!known.sap || !(flue || onePan))
+    if (!all || !known.sap || !(flue || onePan))
         return false;
     const double area = (flue.value_or(Area{}) + syrup.value_or(Area{})).squareMetre();
     const double away = known.sap->litrePerHour * (1 - known.syrupShare);
     const bool woodSaysLess =
         known.steam && away - known.steam->litrePerHour > 2 * std::hypot(known.sap->sd, known.steam->sd);
-    return std::max(away, all.steam.litrePerHour) > (woodSaysLess ? mostOfWood : most) * area;
+    return std::max(away, all->steam.litrePerHour) > (woodSaysLess ? mostOfWood : most) * area;
 }
 
 void Balance::show(const State& state, Instant now, Picture& picture) const {
@@ -223,9 +221,10 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
 
     const bool measured = tank_.last() || feed_.last();
     const auto use = sapUse(now);
-    const auto rate = evaporation(state, use, now);
-    showWays(state, flows(state, use, now), rate, now, picture);
-    const bool withheld = rate && moreThanBoils(state, use, *rate, now);
+    const Flows known = flows(state, use, now);
+    const auto rate = evaporation(known);
+    showWays(state, known, rate, now, picture);
+    const bool withheld = moreThanBoils(state, known, rate);
     if (rate && !withheld)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else

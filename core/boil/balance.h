@@ -53,8 +53,8 @@ private:
     std::optional<Rate> syrupDrawn(const Use& use, Instant now) const;
     std::optional<Rate> steamByHeat(const State& state, Instant now) const;
     Flows flows(const State& state, const Use& use, Instant now) const;
-    std::optional<Reconciled> evaporation(const State& state, const Use& use, Instant now) const;
-    bool moreThanBoils(const State& state, const Use& use, const Reconciled& all, Instant now) const;
+    static std::optional<Reconciled> evaporation(const Flows& known);
+    static bool moreThanBoils(const State& state, const Flows& known, const std::optional<Reconciled>& all);
     void showWays(const State& state, const Flows& flows, const std::optional<Reconciled>& all, Instant now,
                   Picture& picture) const;
     std::optional<SpecificEnergy> heatPerKilogram(const State& state, Instant now) const;

@@ -8,16 +8,16 @@
 namespace panside {
 namespace {
 
-// No weather moves the pressure further from the standard atmosphere: core/physics/air.h.
-constexpr Pressure weather = Pressure::kilopascal(4);
+// No mostWeather moves the pressure further from the standard atmosphere: core/physics/air.h.
+constexpr Pressure mostWeather = Pressure::kilopascal(4);
 
-Pressure apart(Pressure a, Pressure b) { return Pressure::pascal(std::abs(a.pascal() - b.pascal())); }
+Pressure gapBetween(Pressure a, Pressure b) { return Pressure::pascal(std::abs(a.pascal() - b.pascal())); }
 
 bool isOther(Pressure pressure, std::optional<Pressure> usual, std::optional<Pressure> elsewhere, Pressure far) {
     if (!usual || !elsewhere)
         return false;
-    const Pressure from = apart(pressure, *usual), fromOther = apart(pressure, *elsewhere);
-    return from >= far && fromOther <= weather && fromOther <= from;
+    const Pressure from = gapBetween(pressure, *usual), fromOther = gapBetween(pressure, *elsewhere);
+    return from >= far && fromOther <= mostWeather && fromOther <= from;
 }
 
 } // namespace

@@ -6,22 +6,22 @@
 namespace panside {
 namespace {
 
-constexpr double stuckFor = 60;     // seconds, by fine steps or where nothing else is known of coarse ones
-constexpr double unknownHabit = 5;  // times that, until the habit of coarse steps is known
-constexpr double fine = 0.025;      // degrees: the boil itself moves more in any second
-constexpr std::uint32_t enough = 6; // moves that tell the step; samples that a hold is made of
-constexpr double blockFor = 300;    // seconds of boil
-constexpr std::uint16_t fewest = 4; // blocks that tell a habit
-constexpr double overHabit = 4;     // a hold so many times as long as is usual for the longest of a block is none
-constexpr double missed = 3;        // usual spacings without a sample: a silence, and no hold
+constexpr double stuckFor = 60;           // seconds, by fineStep steps or where nothing else is known of coarse ones
+constexpr double unknownHabit = 5;        // times that, until the habit of coarse steps is known
+constexpr double fineStep = 0.025;        // degrees: the boil itself moves more in any second
+constexpr std::uint32_t enoughMoves = 6;  // moves that tell the step; samples that a hold is made of
+constexpr double blockFor = 300;          // seconds of boil
+constexpr std::uint16_t fewestBlocks = 4; // blocks that tell a habit
+constexpr double overHabit = 4;           // a hold so many times as long as is usual for the longest of a block is none
+constexpr double missedSamples = 3;       // usual spacings without a sample: a silence, and no hold
 
 } // namespace
 
 // The middle one of the longest holds: a freeze that was too short to be noticed lengthens one of them and no more.
 double LastDigit::limit() const {
-    if (moves_ >= enough && step_ <= fine)
+    if (moves_ >= enoughMoves && step_ <= fineStep)
         return stuckFor;
-    if (blocks_ < fewest)
+    if (blocks_ < fewestBlocks)
         return unknownHabit * stuckFor;
     auto sorted = longest_;
     const std::size_t count = std::min<std::size_t>(blocks_, blocksKept);
@@ -41,7 +41,7 @@ void LastDigit::holdEnds(double held, Instant at) {
 }
 
 void LastDigit::take(double shown, Instant at, double spacing, const Around& around) {
-    const bool silence = unchanged_ > 0 && secondsBetween(heardAt_, at) > std::max(5.0, missed * spacing);
+    const bool silence = unchanged_ > 0 && secondsBetween(heardAt_, at) > std::max(5.0, missedSamples * spacing);
     heardAt_ = at;
     const bool frozenOn = stuck_ && shown == last_ && silence; // it speaks again, and says the same
     if (unchanged_ == 0 || ((silence || !around.boiling) && !frozenOn)) {
@@ -65,8 +65,8 @@ void LastDigit::take(double shown, Instant at, double spacing, const Around& aro
         last_ = shown;
     }
     ++unchanged_;
-    const bool byFineSteps = moves_ >= enough && step_ <= fine;
-    stuck_ = unchanged_ >= enough && secondsBetween(since_, at) >= limit() && (byFineSteps || around.othersMove);
+    const bool byFineSteps = moves_ >= enoughMoves && step_ <= fineStep;
+    stuck_ = unchanged_ >= enoughMoves && secondsBetween(since_, at) >= limit() && (byFineSteps || around.othersMove);
 }
 
 } // namespace panside

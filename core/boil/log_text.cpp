@@ -236,7 +236,7 @@ void Reader::doubt(const Reading& reading) {
 }
 
 // A ten that was lost (7 for 67), or brix written as Baumé.
-std::string probablyMeant(const DensityCheck& check, std::string_view given) {
+std::string densityMeant(const DensityCheck& check, std::string_view given) {
     if (check.unit == Unit::brix && check.reading < 10)
         return fmt::format("{:.4g} brix", check.reading + 60);
     return check.unit == Unit::baume && check.reading <= 80 ? fmt::format("{} brix", given) : "";
@@ -257,7 +257,7 @@ void Reader::warnings(const Fact& fact) {
     };
     if (const auto* check = std::get_if<DensityCheck>(&fact.what); check && !mayBeSyrup(*check))
         warn(Slip::implausible, "value", std::string{fields_[2].text}, {FaultWant::Kind::asWritten, "density_check"},
-             probablyMeant(*check, fields_[2].text));
+             densityMeant(*check, fields_[2].text));
     if (repeatedDraw_.hear(fact) == RepeatedDraw::Telling::again)
         warn(Slip::toldTwice, "what", std::string{fields_[2].text});
     if (const auto* seen = std::get_if<AlarmSeen>(&fact.what))

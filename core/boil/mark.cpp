@@ -23,11 +23,11 @@ constexpr double dipSeconds = 15;     // between the moment noted and the one th
 constexpr double readingSd = 0.045;   // K, of the smoothed reading that a check is held against
 // A cup is dipped, carried, read and typed: where nobody said when it was dipped, so many seconds before (common
 // practice, no source), and how likely.
-struct Age {
+struct SampleAge {
     double seconds, share;
 };
-constexpr std::array<Age, 5> ages{{{25, 0.15}, {45, 0.25}, {65, 0.25}, {85, 0.2}, {110, 0.15}}};
-constexpr double leastRise = 0.15; // K over boiling water: under it what boils may be plain water
+constexpr std::array<SampleAge, 5> sampleAges{{{25, 0.15}, {45, 0.25}, {65, 0.25}, {85, 0.2}, {110, 0.15}}};
+constexpr double leastTold = 0.15; // K over boiling water: under it what boils may be plain water
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
 constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
@@ -59,7 +59,7 @@ CheckWeight weightOf(const Settings& settings, double brix, double deviation) {
 } // namespace
 
 void Mark::take(const State& state, const Fact& fact) {
-    // Belief ages by the clock of the facts.
+    // Belief sampleAges by the clock of the facts.
     belief_.age(lastAged_ ? secondsBetween(*lastAged_, fact.at) : 0);
     lastAged_ = fact.at;
     creep(fact.at);
@@ -166,7 +166,7 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
 // The sample is older than its row, nobody knows by how much: the mean of what it may have been, and how far apart.
 std::optional<Mark::Read> Mark::readBefore(const State& state, Instant at, Pressure pressure) const {
     double share = 0, mean = 0, square2 = 0, variance = 0;
-    for (const Age& age : ages) {
+    for (const SampleAge& age : sampleAges) {
         const auto read =
             readAt(state, at - std::chrono::round<std::chrono::microseconds>(Duration{age.seconds}), pressure);
         if (!read)
@@ -289,7 +289,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
         picture.brix = sugarAtRise(*picture.rise, water->forModel);
         if (const auto followed = state.forecast.sugar(now); followed && picture.brix)
             picture.brix = followed;
-        const double least = std::max(leastRise, state.mark.offsetSd(now).kelvin());
+        const double least = std::max(leastTold, state.mark.offsetSd(now).kelvin());
         if (picture.brix && picture.rise->kelvin() < least) {
             picture.brix.reset();
             picture.why.push_back({"brix", Reason::nearWater});

@@ -12,7 +12,7 @@ constexpr double longestSpan = 3 * 3600;
 constexpr double leastJump = 4;
 constexpr int fewestGaps = 2; // without sap in them, that tell the outflow by themselves
 // A level that is read or dipped is old when none has come for so many of its usual gaps, and ten minutes.
-constexpr double missedDips = 2.5, staleAfter = 600;
+constexpr double missedDips = 2.5, levelStale = 600;
 constexpr double readingError = 2; // litres, of one bin, where the readings themselves cannot tell
 
 } // namespace
@@ -52,7 +52,7 @@ void Outflow::forget() {
 bool Outflow::stale(Instant now) const {
     const std::size_t gaps = std::min<std::size_t>(count_, 4);
     const double usual = gaps < 2 ? 0 : secondsBetween(back(gaps - 1).at, back(0).at) / static_cast<double>(gaps - 1);
-    return !last_ || secondsBetween(*last_, now) > std::max(staleAfter, missedDips * usual);
+    return !last_ || secondsBetween(*last_, now) > std::max(levelStale, missedDips * usual);
 }
 
 std::optional<Outflow::Rate> Outflow::rate(Instant now, double window) const {

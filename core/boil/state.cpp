@@ -7,7 +7,7 @@ namespace panside {
 
 namespace {
 
-void shutUnkeyed(State& state) {
+void shutByThePan(State& state) {
     const Fact shut{state.now, DrawClosed{}};
     state.course.seenShut(state.now);
     state.climb.take(state, shut);
@@ -37,7 +37,7 @@ void absorbUnwatched(State& state, const Fact& fact) {
     state.trends.take(state, fact);
     state.mark.take(state, fact);
     if (state.drawWatch.seesShut(state, fact))
-        shutUnkeyed(state);
+        shutByThePan(state);
     // A key that comes after the pan has told of it brings the volume and no more.
     const bool late = std::holds_alternative<DrawClosed>(fact.what) && state.course.shutUnkeyed;
     if (!late)

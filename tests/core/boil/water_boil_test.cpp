@@ -130,8 +130,14 @@ TEST(WaterBoil, TakesTheReadingsOfItsOwnProbeSinceItBegan) {
 // No barometer: the height tells where water can boil. 820 ft: 99.2 degC usually (ISO 2533:1975, IAPWS R7-97(2012)).
 TEST(WaterWatch, GoesByTheHeightWhereThereIsNoBarometer) {
     const ExpectedBoil byHeight{Temperature::celsius(99.2), TemperatureDifference::kelvin(0.38), true};
-    EXPECT_EQ(watching(40, [](double) { return 98.8; }, byHeight).verdict, WaterVerdict::givesBoiling);
-    EXPECT_EQ(watching(40, [](double) { return 96.1; }, byHeight).verdict, WaterVerdict::tooShallow);
+    EXPECT_EQ(watching(
+                  40, [](double) { return 98.8; }, byHeight)
+                  .verdict,
+              WaterVerdict::givesBoiling);
+    EXPECT_EQ(watching(
+                  40, [](double) { return 96.1; }, byHeight)
+                  .verdict,
+              WaterVerdict::tooShallow);
 }
 
 } // namespace
