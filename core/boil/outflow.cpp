@@ -32,10 +32,11 @@ void Outflow::take(Instant at, Volume level) {
     const bool jumped = count_ > 0 && litre - back(0).litre > leastJump;
     // Poured in before the last level and entered after it: it made that one rise.
     if (came_ > 0 && !jumped && count_ > 0 && back(0).jumped && back(0).came <= 0) {
-        bins_[(count_ - 1) % kept].came = came_;
+        bins_[(count_ - 1) % kept].came = static_cast<float>(came_);
         came_ = 0;
     }
-    bins_[count_ % kept] = {.at = at, .litre = litre, .samples = 1, .jumped = jumped, .came = came_};
+    bins_[count_ % kept] = {
+        .at = at, .litre = litre, .came = static_cast<float>(came_), .samples = 1, .jumped = jumped};
     came_ = 0;
     ++count_;
     begun_ = at;

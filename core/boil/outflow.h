@@ -2,6 +2,7 @@
 #include "core/quantity/quantity.h"
 
 #include <array>
+#include <cstdint>
 #include <optional>
 
 namespace panside {
@@ -30,9 +31,9 @@ private:
     struct Bin {
         Instant at;       // mean time
         double litre = 0; // mean level
-        int samples = 0;
+        float came = 0;   // litres entered as poured in between the bin before and this one
+        std::uint16_t samples = 0;
         bool jumped = false; // it stands higher than the bin before
-        double came = 0;     // litres entered as poured in between that one and this
     };
     struct Fall {
         Rate rate;
