@@ -7,7 +7,8 @@
 namespace panside {
 
 void Course::take(const Fact& fact) {
-    draws += repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first;
+    // A key that comes after the pan has told of it tells of no other draw.
+    draws += repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first && !shutUnkeyed;
     if (!begun)
         begun = fact.at;
     std::visit(Overloaded{
