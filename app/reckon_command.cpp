@@ -93,7 +93,11 @@ void writeWoods(bool json, std::ostream& out) {
 void writeJson(const Answer& answer, std::ostream& out) {
     nlohmann::ordered_json object;
     for (const Figure& figure : answer.figures)
-        if (!figure.field.empty())
+        if (!figure.list.empty())
+            object[std::string{figure.field}] = figure.list;
+        else if (!figure.word.empty())
+            object[std::string{figure.field}] = figure.word;
+        else if (!figure.field.empty())
             object[std::string{figure.field}] = figure.value ? nlohmann::ordered_json(*figure.value) : nullptr;
     out << object.dump() << '\n';
 }

@@ -80,6 +80,11 @@ constexpr bool tableHas(Dimension dimension, Unit exported, Unit unit) {
         return dimension == Dimension::area;
     case Unit::L:
     case Unit::gal:
+    case Unit::impgal:
+    case Unit::qt:
+    case Unit::pt:
+    case Unit::cup:
+    case Unit::mL:
         return dimension == Dimension::volume;
     case Unit::Lph:
     case Unit::galph:

@@ -191,7 +191,7 @@ std::optional<Header> headerIn(Bytes& bytes) {
         const auto unit = bytes.number();
         const auto scale = bytes.number();
         const auto probe = bytes.take(bytes.number());
-        if (series >= seriesCount || unit > static_cast<std::uint64_t>(Unit::ohm) || scale > finestScale)
+        if (series >= seriesCount || unit >= unitCount || scale > finestScale)
             return std::nullopt;
         header.channels.push_back({static_cast<Series>(series), static_cast<Unit>(unit), std::string{probe}});
         header.scales.push_back(static_cast<int>(scale));

@@ -52,6 +52,19 @@ constexpr std::array shutdownParameters{Parameter{"area", "area of the pans", "2
                                         Parameter{"depth", "depth to add before the fire is left", "2in", true},
                                         Parameter{"rate", "water boiled off at full fire", "60gal/h", true},
                                         Parameter{"burn-out", "from the last load to a dead fire", "45min", true}};
+constexpr std::array fillParameters{Parameter{"size", "what the container is to hold", "1pt", true},
+                                    Parameter{"density", "density of the syrup", "66.9brix", true},
+                                    Parameter{"at", "temperature the size is meant at (20degC if left out)", "20degC"}};
+constexpr std::array containersParameters{Parameter{"volume", "how much syrup there is, at 20 degC", "37gal", true},
+                                          Parameter{"density", "density of the syrup", "66.9brix", true},
+                                          Parameter{"size", "a size of container", "1pt", true, true}};
+constexpr std::array colourParameters{
+    Parameter{"part", "volume of a part and the light it lets through", "10gal@62percent", true, true}};
+constexpr std::array concentrateParameters{Parameter{"sap", "volume and sugar of the sap", "800gal@2brix", true},
+                                           Parameter{"to", "sugar of the concentrate", "8brix", true}};
+constexpr std::array sapScaleParameters{Parameter{"reading", "what the sap hydrometer shows", "2.3brix", true},
+                                        Parameter{"temp", "temperature of the sap", "60degF", true},
+                                        Parameter{"cal", "temperature that its scale was made for", "38degF", true}};
 
 constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters},
                            Kind{"target", "Where syrup boils", targetParameters},
@@ -64,11 +77,17 @@ constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameter
                            Kind{"wood", "Firewood", woodParameters},
                            Kind{"shutdown", "Sap to keep back", shutdownParameters},
                            Kind{"thermocouple", "Thermocouple", thermocoupleParameters},
-                           Kind{"rtd", "Platinum probe", platinumParameters}};
+                           Kind{"rtd", "Platinum probe", platinumParameters},
+                           Kind{"fill", "Weight to fill", fillParameters},
+                           Kind{"containers", "What a drum gives", containersParameters},
+                           Kind{"colour", "Colour of a blend", colourParameters},
+                           Kind{"concentrate", "Concentrating sap", concentrateParameters},
+                           Kind{"sapscale", "Sap hydrometer", sapScaleParameters}};
 using Sum = Outcome (*)(Reader&);
-constexpr std::array<Sum, kinds.size()> sums{reckonBoiling, reckonTarget,   reckonCup,          reckonSap,
-                                             reckonBlend,   reckonDensity,  reckonRefraction,   reckonBaume,
-                                             reckonWood,    reckonShutdown, reckonThermocouple, reckonPlatinum};
+constexpr std::array<Sum, kinds.size()> sums{
+    reckonBoiling,    reckonTarget,     reckonCup,    reckonSap,         reckonBlend,        reckonDensity,
+    reckonRefraction, reckonBaume,      reckonWood,   reckonShutdown,    reckonThermocouple, reckonPlatinum,
+    reckonFill,       reckonContainers, reckonColour, reckonConcentrate, reckonSapScale};
 
 } // namespace
 

@@ -18,6 +18,8 @@ struct Figure {
     std::optional<double> value; // in the unit that the field's name says
     std::string_view name;
     Sentence shown;
+    std::vector<double> list = {}; // an array in JSON, in the place of the value
+    std::string_view word = {};    // a word in JSON, in the place of the value
 };
 
 struct Answer {

@@ -16,5 +16,10 @@ Outcome reckonThermocouple(Reader& in);
 Outcome reckonPlatinum(Reader& in);
 Outcome reckonWood(Reader& in);
 Outcome reckonShutdown(Reader& in);
+Outcome reckonFill(Reader& in);
+Outcome reckonContainers(Reader& in);
+Outcome reckonColour(Reader& in);
+Outcome reckonConcentrate(Reader& in);
+Outcome reckonSapScale(Reader& in);
 
 } // namespace panside::sums

@@ -10,7 +10,7 @@ namespace {
 
 std::vector<Unit> unitsLike(Unit like) {
     std::vector<Unit> units;
-    for (int i = 1; i <= static_cast<int>(Unit::ohm); ++i)
+    for (int i = 1; i < unitCount; ++i)
         if (dimensionOf(static_cast<Unit>(i)) == dimensionOf(like))
             units.push_back(static_cast<Unit>(i));
     return units;

@@ -44,7 +44,16 @@ Sentence sayDifference(TemperatureDifference d) {
 Sentence sayPressure(Pressure p) {
     return say("%1 kPa (%2 inHg)", {number(p.kilopascal(), 2), number(p.inchesOfMercury(), 2)});
 }
-Sentence sayVolume(Volume v) { return say("%1 L (%2 gal)", {number(v.litre(), 2), number(v.gallon(), 2)}); }
+Sentence sayVolume(Volume v) {
+    const double litre = v.litre(), gallon = v.gallon();
+    if (gallon >= 1 || gallon <= 0)
+        return say("%1 L (%2 gal)", {number(litre, 2), number(gallon, 2)});
+    if (gallon >= 0.25)
+        return say("%1 L (%2 qt)", {number(litre, 2), number(gallon * 4, 2)});
+    if (gallon >= 0.125)
+        return say("%1 mL (%2 pt)", {number(litre * 1e3, 0), number(gallon * 8, 2)});
+    return say("%1 mL (%2 cups)", {number(litre * 1e3, 0), number(gallon * 16, 2)});
+}
 Sentence sayMass(Mass m) { return say("%1 kg (%2 lb)", {number(m.kilogram(), 0), number(m.pound(), 0)}); }
 Sentence saySugar(Brix b) { return say("%1 °Brix", {number(b.degrees(), 2)}); }
 

@@ -23,7 +23,7 @@ std::string plain(double value, int digits = 6);
 Sentence sayTemperature(Temperature t);
 Sentence sayDifference(TemperatureDifference d);
 Sentence sayPressure(Pressure p);
-Sentence sayVolume(Volume v);
+Sentence sayVolume(Volume v); // under a gallon in quarts, pints or cups, and under a quart in millilitres
 Sentence sayMass(Mass m);
 Sentence saySugar(Brix b);
 

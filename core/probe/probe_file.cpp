@@ -245,7 +245,7 @@ bool probe_words::isName(std::string_view name) {
 
 std::vector<Unit> unitsFor(Series series) {
     std::vector<Unit> units;
-    for (int i = 1; i <= static_cast<int>(Unit::ohm); ++i)
+    for (int i = 1; i < unitCount; ++i)
         if (takesUnit(series, static_cast<Unit>(i)))
             units.push_back(static_cast<Unit>(i));
     if (rowOf(series).dimension == Dimension::temperature)

@@ -105,7 +105,8 @@ public:
 
 class Volume : public Amount<Volume> {
 public:
-    static constexpr double litresPerGallon = 3.785411784; // US liquid gallon, exact
+    static constexpr double litresPerGallon = 3.785411784;     // US liquid gallon, exact
+    static constexpr double litresPerImperialGallon = 4.54609; // exact
     static constexpr Volume cubicMetre(double m3) { return ofSi(m3); }
     static constexpr Volume litre(double l) { return ofSi(l / 1e3); }
     static constexpr Volume gallon(double gal) { return ofSi(gal * litresPerGallon / 1e3); }

@@ -17,7 +17,7 @@ struct Row {
     Conversion conversion;
 };
 
-constexpr std::array<Row, 27> table{{
+constexpr std::array<Row, unitCount> table{{
     {Unit::none, "", Dimension::none, {1}},
     {Unit::degC, "degC", Dimension::temperature, {1, 1, 273.15}},
     {Unit::degF, "degF", Dimension::temperature, {1, 1.8, 459.67}},
@@ -45,6 +45,13 @@ constexpr std::array<Row, 27> table{{
     {Unit::s, "s", Dimension::time, {1}},
     {Unit::mV, "mV", Dimension::voltage, {1, 1e3}},
     {Unit::ohm, "ohm", Dimension::resistance, {1}},
+    {Unit::impgal, "impgal", Dimension::volume, {Volume::litresPerImperialGallon, 1e3}},
+    {Unit::qt, "qt", Dimension::volume, {Volume::litresPerGallon, 4e3}},
+    {Unit::pt, "pt", Dimension::volume, {Volume::litresPerGallon, 8e3}},
+    {Unit::cup, "cup", Dimension::volume, {Volume::litresPerGallon, 16e3}},
+    {Unit::mL, "mL", Dimension::volume, {1, 1e6}},
+    {Unit::ppb, "ppb", Dimension::trace, {1, 1e9}},
+    {Unit::years, "years", Dimension::age, {31557600}},
 }};
 
 constexpr const Row& rowOf(Unit unit) { return table[static_cast<std::size_t>(unit)]; }

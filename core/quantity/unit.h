@@ -20,7 +20,9 @@ enum class Dimension : std::uint8_t {
     share,
     time,
     voltage,
-    resistance
+    resistance,
+    trace, // a mass in a mass, of what is hardly there: lead
+    age    // a time in years (of 365.25 days)
 };
 
 // Values are kept on disk: never renumber, only append.
@@ -51,8 +53,16 @@ enum class Unit : std::uint8_t {
     min = 23,
     s = 24,
     mV = 25,
-    ohm = 26
+    ohm = 26,
+    impgal = 27,
+    qt = 28,
+    pt = 29,
+    cup = 30,
+    mL = 31,
+    ppb = 32,
+    years = 33
 };
+inline constexpr int unitCount = 34;
 
 // The unit a person writes so ("degC", "gal/h"); nullopt for a word that is none of ours. Case counts.
 std::optional<Unit> unitNamed(std::string_view name);

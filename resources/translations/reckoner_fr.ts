@@ -595,6 +595,214 @@
         <source>%1 kg (%2 lb)</source>
         <translation>%1 kg (%2 lb)</translation>
     </message>
+    <message>
+        <source>Weight to fill</source>
+        <translation>Poids à verser</translation>
+    </message>
+    <message>
+        <source>What a drum gives</source>
+        <translation>Ce que donne un baril</translation>
+    </message>
+    <message>
+        <source>Colour of a blend</source>
+        <translation>Couleur d'un mélange</translation>
+    </message>
+    <message>
+        <source>Concentrating sap</source>
+        <translation>Concentrer l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>Sap hydrometer</source>
+        <translation>Densimètre à eau d'érable</translation>
+    </message>
+    <message>
+        <source>what the container is to hold</source>
+        <translation>ce que le contenant doit tenir</translation>
+    </message>
+    <message>
+        <source>temperature the size is meant at (20degC if left out)</source>
+        <translation>température à laquelle le format s'entend (20degC si omise)</translation>
+    </message>
+    <message>
+        <source>how much syrup there is, at 20 degC</source>
+        <translation>combien il y a de sirop, à 20 degC</translation>
+    </message>
+    <message>
+        <source>a size of container</source>
+        <translation>un format de contenant</translation>
+    </message>
+    <message>
+        <source>volume of a part and the light it lets through</source>
+        <translation>volume d'une part et lumière qu'elle laisse passer</translation>
+    </message>
+    <message>
+        <source>volume and sugar of the sap</source>
+        <translation>volume et sucre de l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>sugar of the concentrate</source>
+        <translation>sucre du concentré</translation>
+    </message>
+    <message>
+        <source>what the sap hydrometer shows</source>
+        <translation>ce que marque le densimètre à eau</translation>
+    </message>
+    <message>
+        <source>temperature of the sap</source>
+        <translation>température de l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>golden</source>
+        <translation>doré</translation>
+    </message>
+    <message>
+        <source>amber</source>
+        <translation>ambré</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>foncé</translation>
+    </message>
+    <message>
+        <source>very dark</source>
+        <translation>très foncé</translation>
+    </message>
+    <message>
+        <source>No scale here is legal for trade: sell by one that is inspected. Take off the empty container's own weight. Hot syrup burns deeply: carry it covered.</source>
+        <translation>Aucune balance n'est ici légale pour le commerce : vendez avec une balance vérifiée. Retranchez le poids du contenant vide. Le sirop chaud brûle profondément : portez-le couvert.</translation>
+    </message>
+    <message>
+        <source>An estimate: measure before it is labelled.</source>
+        <translation>Une estimation : mesurez avant d'étiqueter.</translation>
+    </message>
+    <message>
+        <source>Weight of the content</source>
+        <translation>Poids du contenu</translation>
+    </message>
+    <message>
+        <source>A litre of %1 °Brix weighs %2 kg at %3 °C.</source>
+        <translation>Un litre à %1 °Brix pèse %2 kg à %3 °C.</translation>
+    </message>
+    <message>
+        <source>The same content fills %1 percent more at 85 °C: a container that is brim-full of hot syrup is so much short when it is cold.</source>
+        <translation>Le même contenu occupe %1 pour cent de plus à 85 °C : il en manque autant, une fois froid, à un contenant rempli à ras bord de sirop chaud.</translation>
+    </message>
+    <message>
+        <source>0.1 °Brix wrong in the syrup is 0.05 percent of the weight.</source>
+        <translation>0,1 °Brix d'erreur sur le sirop fait 0,05 pour cent du poids.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 L, each to be filled to %3 kg.</source>
+        <translation>%1 de %2 L, chacun à remplir jusqu'à %3 kg.</translation>
+    </message>
+    <message>
+        <source>Containers</source>
+        <translation>Contenants</translation>
+    </message>
+    <message>
+        <source>Left over</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>At 20 °C, with nothing broken, tasted or left in the filler.</source>
+        <translation>À 20 °C, sans rien de cassé, de goûté ni de resté dans la remplisseuse.</translation>
+    </message>
+    <message>
+        <source>a part is a volume and its light with @ between them, as in %1.</source>
+        <translation>une part est un volume et sa lumière séparés par @, comme %1.</translation>
+    </message>
+    <message>
+        <source>%1 L that lets %2 percent of light through.</source>
+        <translation>%1 L qui laissent passer %2 pour cent de la lumière.</translation>
+    </message>
+    <message>
+        <source>What each takes away adds up by volume: %1 percent is left.</source>
+        <translation>Ce que chacun retient s'additionne selon le volume : il reste %1 pour cent.</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Lumière</translation>
+    </message>
+    <message>
+        <source>Class by light</source>
+        <translation>Classe selon la lumière</translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>%1 pour cent</translation>
+    </message>
+    <message>
+        <source>About 3 percent of light either way; clouded or unfiltered syrup is not covered.</source>
+        <translation>Environ 3 pour cent de lumière de part et d'autre ; ne vaut pas pour un sirop trouble ou non filtré.</translation>
+    </message>
+    <message>
+        <source>Concentrate spoils sooner than sap: boil it first. Rinse after every cleaner.</source>
+        <translation>Le concentré se gâte plus vite que l'eau d'érable : bouillez-le d'abord. Rincez après chaque nettoyant.</translation>
+    </message>
+    <message>
+        <source>A hydrometer shows all that is dissolved as sugar; ice in a tank makes what is left sweeter.</source>
+        <translation>Un densimètre montre tout ce qui est dissous comme du sucre ; la glace dans une cuve rend plus sucré ce qui reste.</translation>
+    </message>
+    <message>
+        <source>sap is a volume and its sugar with @ between them, as in %1.</source>
+        <translation>l'eau d'érable est un volume et son sucre séparés par @, comme %1.</translation>
+    </message>
+    <message>
+        <source>concentrate must be sweeter than the sap. Are the two the right way round?</source>
+        <translation>le concentré doit être plus sucré que l'eau d'érable. Les deux sont-ils dans le bon sens ?</translation>
+    </message>
+    <message>
+        <source>All the sugar stays: %1 L of %2 °Brix becomes %3 L of %4 °Brix.</source>
+        <translation>Tout le sucre reste : %1 L à %2 °Brix donnent %3 L à %4 °Brix.</translation>
+    </message>
+    <message>
+        <source>For a litre of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the boil and of the wood is saved.</source>
+        <translation>Pour un litre de sirop, les casseroles évaporent maintenant %1 L d'eau au lieu de %2 L : %3 pour cent de la bouillée et du bois est épargné.</translation>
+    </message>
+    <message>
+        <source>As good as the readings: 0.1 °Brix wrong in the sap is %1 percent of the volume.</source>
+        <translation>Vaut ce que valent les lectures : 0,1 °Brix d'erreur sur l'eau fait %1 pour cent du volume.</translation>
+    </message>
+    <message>
+        <source>Concentrate</source>
+        <translation>Concentré</translation>
+    </message>
+    <message>
+        <source>Water taken out</source>
+        <translation>Eau retirée</translation>
+    </message>
+    <message>
+        <source>at that temperature it would be less than no sugar. Is the temperature that of the sap?</source>
+        <translation>à cette température, ce serait moins que pas de sucre. Est-ce la température de l'eau d'érable ?</translation>
+    </message>
+    <message>
+        <source>Sugar of the sap</source>
+        <translation>Sucre de l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>The scale was made for %1 °C; the sap is at %2 °C.</source>
+        <translation>L'échelle est faite pour %1 °C ; l'eau d'érable est à %2 °C.</translation>
+    </message>
+    <message>
+        <source>%1 °Brix as read means %2 °Brix.</source>
+        <translation>%1 °Brix lus valent %2 °Brix.</translation>
+    </message>
+    <message>
+        <source>A sap hydrometer is read to 0.1 °Brix; 5 °C wrong in the sap's temperature is up to 0.2 °Brix near 20 °C.</source>
+        <translation>Un densimètre à eau se lit à 0,1 °Brix près ; 5 °C d'erreur sur la température de l'eau font jusqu'à 0,2 °Brix vers 20 °C.</translation>
+    </message>
+    <message>
+        <source>%1 L (%2 qt)</source>
+        <translation>%1 L (%2 pinte US)</translation>
+    </message>
+    <message>
+        <source>%1 mL (%2 pt)</source>
+        <translation>%1 mL (%2 chopine US)</translation>
+    </message>
+    <message>
+        <source>%1 mL (%2 cups)</source>
+        <translation>%1 mL (%2 tasse)</translation>
+    </message>
 </context>
 <context>
     <name>Reckoner</name>
@@ -765,6 +973,38 @@
     <message>
         <source>Type: %1.</source>
         <translation>Tapez : %1.</translation>
+    </message>
+    <message>
+        <source>Size of the container</source>
+        <translation>Format du contenant</translation>
+    </message>
+    <message>
+        <source>Meant at</source>
+        <translation>S'entend à</translation>
+    </message>
+    <message>
+        <source>Another size</source>
+        <translation>Autre format</translation>
+    </message>
+    <message>
+        <source>Its light</source>
+        <translation>Sa lumière</translation>
+    </message>
+    <message>
+        <source>How much sap</source>
+        <translation>Combien d'eau d'érable</translation>
+    </message>
+    <message>
+        <source>Its sugar</source>
+        <translation>Son sucre</translation>
+    </message>
+    <message>
+        <source>Concentrate</source>
+        <translation>Concentré</translation>
+    </message>
+    <message>
+        <source>In the sap</source>
+        <translation>Dans l'eau d'érable</translation>
     </message>
 </context>
 <context>

@@ -52,6 +52,15 @@ TEST(ReckonCommand, GivesTheFieldsThatOtherProgramsLeanOn) {
                 UnorderedElementsAre("lowerMJPerKg", "higherMJPerKg", "kgPerCord"));
     EXPECT_THAT(fieldsOf({"shutdown", "--area", "24ft2", "--depth", "2in", "--rate", "60gal/h", "--burn-out", "45min"}),
                 UnorderedElementsAre("keepBackL"));
+    EXPECT_THAT(fieldsOf({"fill", "--size", "1pt", "--density", "66.9brix"}), UnorderedElementsAre("kg"));
+    EXPECT_THAT(
+        fieldsOf({"containers", "--volume", "37gal", "--density", "66.9brix", "--size", "1pt", "--size", "1gal"}),
+        UnorderedElementsAre("counts", "leftL"));
+    EXPECT_THAT(fieldsOf({"colour", "--part", "1L@64percent"}), UnorderedElementsAre("percent", "class"));
+    EXPECT_THAT(fieldsOf({"concentrate", "--sap", "800gal@2brix", "--to", "8brix"}),
+                UnorderedElementsAre("concentrateL", "waterL"));
+    EXPECT_THAT(fieldsOf({"sapscale", "--reading", "2.3brix", "--temp", "60degF", "--cal", "38degF"}),
+                UnorderedElementsAre("brix"));
 }
 
 TEST(ReckonCommand, TakesAColdTemperatureAndAnEqualsSign) {

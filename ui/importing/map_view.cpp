@@ -49,7 +49,7 @@ QString roleWord(const ColumnRole& role) {
 
 std::vector<Unit> logUnits(Series series) {
     std::vector<Unit> units;
-    for (int i = 0; i <= static_cast<int>(Unit::ohm); ++i)
+    for (int i = 0; i < unitCount; ++i)
         if (takesUnit(series, static_cast<Unit>(i)))
             units.push_back(static_cast<Unit>(i));
     return units;

@@ -99,7 +99,7 @@ private:
     static std::optional<Unit> unitIn(ProbeTable& table, Series series) {
         const auto given = table.text("unit");
         std::vector<std::string> names;
-        for (int i = 1; i <= static_cast<int>(Unit::ohm); ++i) {
+        for (int i = 1; i < unitCount; ++i) {
             if (!takesUnit(series, static_cast<Unit>(i)))
                 continue;
             names.push_back('"' + std::string{nameOf(static_cast<Unit>(i))} + '"');

@@ -90,6 +90,10 @@ Unit unitOf(Dimension dimension, Units units) {
         return Unit::mV;
     case Dimension::resistance:
         return Unit::ohm;
+    case Dimension::trace:
+        return Unit::ppb;
+    case Dimension::age:
+        return Unit::years;
     case Dimension::none:
         break;
     }

@@ -19,6 +19,7 @@ enum class Asks {
     depth,
     area,
     volume,
+    smallVolume,
     flow,
     sugar,
     time,
@@ -107,7 +108,34 @@ const std::vector<SumRow>& sumRows() {
             {"junction", WORD("Its other end"), Asks::temperature, true}}}}},
         {"rtd",
          {{WORD("From the resistance"), {{"ohm", WORD("Resistance"), Asks::resistance}}},
-          {WORD("From the temperature"), {{"temp", WORD("Temperature"), Asks::temperature}}}}}};
+          {WORD("From the temperature"), {{"temp", WORD("Temperature"), Asks::temperature}}}}},
+        {"fill",
+         {{"",
+           {{"size", WORD("Size of the container"), Asks::smallVolume},
+            syrup,
+            {"at", WORD("Meant at"), Asks::temperature, true}}}}},
+        {"containers",
+         {{"",
+           {{"volume", WORD("How much syrup"), Asks::volume},
+            syrup,
+            {"size", WORD("Size of the container"), Asks::smallVolume},
+            {"size", WORD("Another size"), Asks::smallVolume, true}}}}},
+        {"colour",
+         {{"",
+           {{"volume1", WORD("First part"), Asks::volume},
+            {"light1", WORD("Its light"), Asks::share},
+            {"volume2", WORD("Second part"), Asks::volume},
+            {"light2", WORD("Its light"), Asks::share}}}}},
+        {"concentrate",
+         {{"",
+           {{"volume1", WORD("How much sap"), Asks::volume},
+            {"sugar1", WORD("Its sugar"), Asks::sugar},
+            {"to", WORD("Concentrate"), Asks::sugar}}}}},
+        {"sapscale",
+         {{"",
+           {{"reading", WORD("Hydrometer shows"), Asks::sugar},
+            {"temp", WORD("In the sap"), Asks::temperature},
+            {"cal", WORD("Scale made for"), Asks::temperature}}}}}};
     return rows;
 }
 
@@ -137,6 +165,9 @@ std::vector<Unit> unitsFor(Asks asks, Units units) {
         return order(Unit::ft2, Unit::m2);
     case Asks::volume:
         return order(Unit::gal, Unit::L);
+    case Asks::smallVolume:
+        return units == Units::us ? std::vector{Unit::pt, Unit::qt, Unit::gal, Unit::cup, Unit::mL, Unit::L}
+                                  : std::vector{Unit::mL, Unit::L, Unit::pt, Unit::qt, Unit::gal, Unit::cup};
     case Asks::flow:
         return order(Unit::galph, Unit::Lph);
     case Asks::sugar:
@@ -181,7 +212,10 @@ std::string written(const ReckonerField& field) {
 }
 
 sums::Arguments argumentsOf(const ReckonerForm& form) {
-    if (sums::reckonKinds()[form.sum].name == "blend")
+    const auto kind = sums::reckonKinds()[form.sum].name;
+    if (kind == "concentrate")
+        return {{"sap", written(form.fields[0]) + "@" + written(form.fields[1])}, {"to", written(form.fields[2])}};
+    if (kind == "blend" || kind == "colour")
         return {{"part", written(form.fields[0]) + "@" + written(form.fields[1])},
                 {"part", written(form.fields[2]) + "@" + written(form.fields[3])}};
     sums::Arguments arguments;

@@ -169,7 +169,7 @@ RC_GTEST_PROP(PhysicsProperty, WetterWoodGivesLessAndAHotterStackLosesMore, ()) 
 }
 
 RC_GTEST_PROP(PhysicsProperty, UnitsRoundTrip, ()) {
-    const auto unit = static_cast<Unit>(*rc::gen::inRange(1, static_cast<int>(Unit::ohm) + 1));
+    const auto unit = static_cast<Unit>(*rc::gen::inRange(1, unitCount));
     const double value = between(-1000, 1000);
     RC_ASSERT(near(fromSi(toSi(value, unit), unit), value, 1e-9 * (1 + std::abs(value)) + 1e-9));
 }

@@ -210,5 +210,54 @@ RC_GTEST_PROP(ReckonProperty, NeverAnswersNonsenseWithNumbers, ()) {
         RC_ASSERT(!std::get<Refusal>(outcome).why.empty());
 }
 
+// ICUMSA SPS-4: 1328.19 kg/m3 for 66.9 brix at 20 degC. A US pint is 28.875 cubic inches, 0.473176473 L.
+TEST(Reckon, FillsByWeight) {
+    EXPECT_NEAR(figure("fill", {"size", "1pt", "density", "66.9brix"}, "kg"), 0.473176473 * 1.32819, 1e-5);
+    EXPECT_NEAR(figure("fill", {"size", "250mL", "density", "66.9brix", "at", "60degF"}, "kg"), 0.25 * 1.33044, 1e-5);
+    EXPECT_THAT(refusal("fill", {"size", "1", "density", "66.9brix"}), HasSubstr("no unit"));
+}
+
+// A drum of 37 gal: 37 jugs of a gallon or 296 pints; by arithmetic.
+TEST(Reckon, CountsContainersTheLargestFirst) {
+    const Outcome outcome =
+        reckon("containers", words({"volume", "37.3gal", "density", "66.9brix", "size", "1pt", "size", "0.5gal"}));
+    const auto& figures = std::get<Answer>(outcome).figures;
+    EXPECT_EQ(figures[0].list, (std::vector<double>{2, 74}));
+    EXPECT_NEAR(*figures[1].value, 0.05 * 3.785411784, 1e-6);
+    EXPECT_NEAR(figure("containers", {"volume", "1gal", "density", "66brix", "size", "1qt"}, "leftL"), 0, 1e-9);
+}
+
+// Absorbances add up by volume: equal parts of 64 and 36 percent let the root of their product through, 48.
+TEST(Reckon, BlendsColour) {
+    EXPECT_NEAR(figure("colour", {"part", "1L@64percent", "part", "1L@36percent"}, "percent"), 48, 1e-9);
+    const auto answer = std::get<Answer>(reckon("colour", words({"part", "1gal@75percent"})));
+    EXPECT_EQ(answer.figures[1].word, "golden");
+    EXPECT_THAT(refusal("colour", {"part", "1L@640percent"}), HasSubstr("from 0.1 to 100"));
+}
+
+// Sugar is kept: 1000 L at 2 brix hold 20.11 kg (ICUMSA 1005.9 kg/m3 at 20 degC); at 8 brix a litre holds 82.5 g
+// (1030.0 kg/m3).
+TEST(Reckon, ConcentratesSap) {
+    const double concentrate = figure("concentrate", {"sap", "1000L@2brix", "to", "8brix"}, "concentrateL");
+    EXPECT_NEAR(concentrate, 1000 * 2 * 1006.0 / (8 * 1030.0), 0.1);
+    EXPECT_NEAR(figure("concentrate", {"sap", "1000L@2brix", "to", "8brix"}, "waterL"), (1006.0 - 1006.0 / 4) / 0.9982,
+                0.3);
+    EXPECT_THAT(refusal("concentrate", {"sap", "1000L@8brix", "to", "2brix"}), HasSubstr("right way round"));
+}
+
+// A sap hydrometer made for 38 degF that shows 2.3 at 60 degF means 2.5 (practice of the trade, worked by float
+// balance).
+TEST(Reckon, CorrectsTheSapHydrometer) {
+    EXPECT_NEAR(figure("sapscale", {"reading", "2.3brix", "temp", "60degF", "cal", "38degF"}, "brix"), 2.5, 0.03);
+    EXPECT_NEAR(figure("sapscale", {"reading", "2.0brix", "temp", "38degF", "cal", "38degF"}, "brix"), 2.0, 1e-6);
+}
+
+TEST(Reckon, SaysSmallAmountsInCupsPintsAndQuarts) {
+    EXPECT_EQ(english(sayVolume(Volume::gallon(1.5))), "5.68 L (1.50 gal)");
+    EXPECT_EQ(english(sayVolume(Volume::gallon(0.5))), "1.89 L (2.00 qt)");
+    EXPECT_EQ(english(sayVolume(Volume::gallon(0.125))), "473 mL (1.00 pt)");
+    EXPECT_EQ(english(sayVolume(Volume::gallon(0.0625))), "237 mL (1.00 cups)");
+}
+
 } // namespace
 } // namespace panside::sums
