@@ -2,6 +2,7 @@
 // A fact: what was read or done, and when. Facts are all that enters the engine, all that the journal keeps and all
 // that a shift log holds. Values are SI, typed; the unit they were written in stays beside them, so that a log comes
 // back to its owner as it was written.
+#include "core/boil/day_row.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/unit.h"
 
@@ -69,8 +70,9 @@ struct DrawOpened {
     bool operator==(const DrawOpened&) const = default;
 };
 struct DrawClosed {
-    std::optional<Said<Volume>> volume;
+    std::optional<Said<Volume>> volume; // as it was measured, at `temperature`
     std::string to;
+    std::optional<Said<Temperature>> temperature = {}; // of what was drawn; 104 degC where nobody said
     bool operator==(const DrawClosed&) const = default;
 };
 enum class Instrument : std::uint8_t { hydrometer, refractometer };
@@ -90,9 +92,11 @@ struct WaterCheck {
 };
 struct SapIn {
     Said<Volume> volume;
-    std::optional<Brix> sugar;
+    std::optional<Brix> sugar; // as read, on the scale `scale`
     std::optional<Said<Temperature>> temperature;
     std::string from;
+    std::optional<Said<Temperature>> scale = {}; // temperature that the hydrometer's scale was made for
+    bool all = false;                            // all that stood in `from`; the volume was not told and is nothing
     bool operator==(const SapIn&) const = default;
 };
 struct PanSwapped {
@@ -100,6 +104,7 @@ struct PanSwapped {
 };
 struct Defoamer {
     std::optional<double> drops;
+    std::string kind = {}; // what it is: butter, cream and milk are an allergen
     bool operator==(const Defoamer&) const = default;
 };
 struct Crew {
@@ -147,14 +152,19 @@ enum class Setting : std::uint8_t {
     filter_limit = 12,
     pressure_offset = 13,
     probe_offset = 14,
-    probe_offset_sd = 15
+    probe_offset_sd = 15,
+    place = 16,        // a name; `si` is its number in the table of places
+    lot_scheme = 17,   // words
+    capped_least = 18, // the coolest a container may be when it is closed
+    kept_for = 19      // how long records are kept
 };
-inline constexpr std::size_t settingCount = 16;
+inline constexpr std::size_t settingCount = 20;
 
 struct Set {
     Setting key;
     double si;
     Unit unit;
+    std::string text = {}; // of a setting that is words
     bool operator==(const Set&) const = default;
 };
 
@@ -164,8 +174,9 @@ struct Unknown {
     bool operator==(const Unknown&) const = default;
 };
 
-using What = std::variant<Reading, Lit, Fired, DrawOpened, DrawClosed, DensityCheck, WaterCheck, SapIn, PanSwapped,
-                          Defoamer, Crew, Shutdown, ShiftEnd, AlarmSeen, AlarmShelved, ClockStep, Note, Set, Unknown>;
+using What =
+    std::variant<Reading, Lit, Fired, DrawOpened, DrawClosed, DensityCheck, WaterCheck, SapIn, PanSwapped, Defoamer,
+                 Crew, Shutdown, ShiftEnd, AlarmSeen, AlarmShelved, ClockStep, Note, Set, Unknown, DayRow>;
 
 struct Fact {
     Instant at;

@@ -103,6 +103,24 @@ std::string what(const Fault& fault) {
         return fmt::format("\"{}\" is not known here; kept, and without effect.", given);
     case Slip::alarmUnknown:
         return fmt::format("there is no alarm \"{}\"; kept, and without effect.", given);
+    case Slip::detailMissing:
+        return fmt::format("{} is missing from the detail. Write {}.", field, wanted);
+    case Slip::wordUnknown:
+        return fmt::format("{}=\"{}\" is none of the words for it ({}); kept as it stands.", field, given, wanted);
+    case Slip::placeUnknown:
+        return fmt::format("there is no place \"{}\". Write a state or province in English, or US or Canada. Was {} "
+                           "meant?",
+                           given, wanted);
+    case Slip::intoItself:
+        return fmt::format("{}=\"{}\" is the vessel it comes from. Name two vessels.", field, given);
+    case Slip::vesselUnknown:
+        return fmt::format("{}=\"{}\" is a vessel nobody named. {}Name it in a vessel row.", field, given,
+                           wanted.empty() ? "" : fmt::format("Was \"{}\" meant? ", wanted));
+    case Slip::codeTwice:
+        return fmt::format(
+            "lot \"{}\" is a code twice: it stands for another vessel or another day. The next free code "
+            "is \"{}\".",
+            given, wanted);
     case Slip::implausible:
         return fmt::format("{} {} cannot be true; kept, and not believed.{}", wanted, given,
                            meant.empty() ? "" : fmt::format(" Was {} meant?", meant));
@@ -122,6 +140,7 @@ bool isWarning(const Fault& fault) {
     case Slip::alarmUnknown:
     case Slip::implausible:
     case Slip::toldTwice:
+    case Slip::wordUnknown:
         return true;
     default:
         return false;

@@ -1,6 +1,9 @@
 // One row of the shift log into a fact, or what is wrong with it.
+#include "core/boil/day_vocabulary.h"
 #include "core/boil/detail.h"
 #include "core/boil/picture.h"
+#include "core/boil/place.h"
+#include "core/boil/row_reader.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 
@@ -10,86 +13,6 @@
 #include <vector>
 
 namespace panside {
-namespace {
-
-struct Row {
-    std::string_view time, what, value, unit, detail;
-};
-
-// An event's value: the one or two units it may have and between which values it is taken (SI; Baumé as written).
-struct Form {
-    std::array<Unit, 2> units;
-    double lowest, highest;
-};
-constexpr std::array<Unit, 2> only(Unit unit) { return {unit, unit}; }
-
-using Want = FaultWant::Kind;
-
-// Of three units at most.
-FaultWant oneOf(const auto& units) {
-    FaultWant want{Want::either};
-    for (const Unit unit : units)
-        if (want.first.empty())
-            want.first = nameOf(unit);
-        else if (want.first != nameOf(unit))
-            (want.second.empty() ? want.second : want.third) = nameOf(unit);
-    return want;
-}
-
-FaultWant rangeBetween(double lowest, double highest, Unit unit) {
-    return {Want::range, fmt::format("{:.5g}", fromSi(lowest, unit)), fmt::format("{:.5g}", fromSi(highest, unit)),
-            unit == Unit::none ? "" : std::string{nameOf(unit)}};
-}
-FaultWant timeLike() { return {Want::time, "2025-03-14T18:00:00Z"}; }
-
-// Reads one row; the first fault met is kept and all that follows comes to nothing.
-class RowReader {
-public:
-    explicit RowReader(const Row& row) : row_{row} {}
-    std::variant<Fact, Fault> read(std::optional<Instant> now);
-
-private:
-    void fail(Slip slip, std::string_view field, std::string_view given, FaultWant wanted = {},
-              std::string meant = {}) {
-        if (!fault_)
-            fault_ = Fault{slip, 0, 0, std::string{field}, std::string{given}, std::move(wanted), std::move(meant)};
-    }
-    std::optional<double> number(std::string_view field, std::string_view text);
-    std::optional<Unit> unit(auto takes, const FaultWant& wanted);
-    void checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form);
-    std::optional<Written> value(const Form& form, bool required);
-    void noValue();
-
-    template <class Q>
-    std::optional<Said<Q>> said(const std::optional<Written>& written) {
-        if (!written)
-            return std::nullopt;
-        if constexpr (std::is_same_v<Q, Temperature>)
-            return Said<Q>{Temperature::kelvin(written->si()), written->unit};
-        else
-            return Said<Q>{Q::ofSi(written->si()), written->unit};
-    }
-    std::optional<Said<Temperature>> temperature(std::string_view key, double lowest, double highest);
-    std::optional<double> plainOrIn(std::string_view key, Unit unit, double lowest, double highest);
-    std::string text(std::string_view key) { return detail_.take(key).value_or(""); }
-
-    std::optional<What> what();
-    What reading(Series series);
-    What fired();
-    What densityCheck();
-    What sapIn();
-    What crew();
-    What alarm(bool shelved);
-    What set();
-    What asUnknown() const {
-        return Unknown{std::string{row_.what}, std::string{row_.value}, std::string{row_.unit},
-                       std::string{row_.detail}};
-    }
-
-    const Row& row_;
-    Detail detail_;
-    std::optional<Fault> fault_;
-};
 
 std::optional<double> RowReader::number(std::string_view field, std::string_view text) {
     const auto number = numberIn(text);
@@ -115,9 +38,11 @@ std::optional<Unit> RowReader::unit(auto takes, const FaultWant& wanted) {
     return std::nullopt;
 }
 
+namespace {
+
 // What was probably meant by a number that cannot be: the same in another of the units that may stand there.
 std::string probablyMeant(std::string_view given, double number, Unit unit, const Form& form) {
-    for (const Unit other : form.units)
+    for (const Unit other : form.units())
         if (other != unit && other != Unit::none && toSi(number, other) >= form.lowest &&
             toSi(number, other) <= form.highest)
             return fmt::format("{} {}", given, nameOf(other));
@@ -125,6 +50,8 @@ std::string probablyMeant(std::string_view given, double number, Unit unit, cons
         return fmt::format("{:.6g} {}", number / 10, nameOf(unit));
     return {};
 }
+
+} // namespace
 
 void RowReader::checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form) {
     const double si = toSi(value, unit);
@@ -138,17 +65,17 @@ void RowReader::checkRange(std::string_view field, std::string_view given, doubl
 std::optional<Written> RowReader::value(const Form& form, bool required) {
     if (row_.value.empty()) {
         if (required)
-            fail(Slip::valueMissing, "value", "", oneOf(form.units));
+            fail(Slip::valueMissing, "value", "", oneOf(form.units()));
         return std::nullopt;
     }
     const auto written = number("value", row_.value);
     const auto takes = [&form](Unit unit) {
-        for (const Unit one : form.units)
+        for (const Unit one : form.units())
             if (one == unit)
                 return true;
         return false;
     };
-    const auto in = written ? unit(takes, oneOf(form.units)) : std::nullopt;
+    const auto in = written ? unit(takes, oneOf(form.units())) : std::nullopt;
     if (!in)
         return std::nullopt;
     checkRange("value", row_.value, *written, *in, form);
@@ -264,12 +191,18 @@ What RowReader::densityCheck() {
 
 What RowReader::sapIn() {
     SapIn sap{};
-    if (const auto volume = said<Volume>(value({{Unit::L, Unit::gal}, 0, 100}, true)))
+    if (const auto volume = said<Volume>(value({volumeUnits, 0, 100}, false)))
         sap.volume = *volume;
+    else if (row_.value.empty())
+        sap.all = true;
     if (const auto sugar = plainOrIn("brix", Unit::brix, 0, 0.50))
         sap.sugar = Brix::ofSi(*sugar);
     sap.temperature = temperature("temp", -10, 100);
+    sap.scale = temperature("cal", 0, 105);
     sap.from = text("from");
+    // Nobody can know how much all of it is where nobody says of what.
+    if (sap.all && sap.from.empty())
+        fail(Slip::valueMissing, "value", "", oneOf(volumeUnits));
     return sap;
 }
 
@@ -299,23 +232,41 @@ What RowReader::set() {
     const auto key = settingNamed(name);
     if (!key)
         return asUnknown();
+    if (isWords(*key))
+        return setWords(*key);
     const SettingRow& setting = panside::rowOf(*key);
     const auto takes = [key](Unit unit) { return takesUnit(*key, unit); };
     Form form{only(setting.exported), setting.lowest, setting.highest};
-    for (int i = 0; i <= static_cast<int>(Unit::ohm); ++i)
+    for (int i = 0; i < unitCount; ++i)
         if (const auto one = static_cast<Unit>(i); one != setting.exported && takes(one))
-            form.units[1] = one;
-    const FaultWant wanted = oneOf(form.units);
+            form.add(one);
+    const FaultWant wanted = oneOf(form.units());
     if (row_.value.empty()) {
         fail(Slip::valueMissing, "value", "", wanted);
         return Set{};
     }
     const auto written = number("value", row_.value);
-    const auto in = written ? unit(takes, wanted) : std::nullopt;
+    const bool years = *key == Setting::kept_for && row_.unit.empty();
+    const auto in = !written ? std::nullopt : years ? std::optional{Unit::years} : unit(takes, wanted);
     if (!in)
         return Set{};
     checkRange("value", row_.value, *written, *in, form);
     return Set{*key, toSi(*written, *in), *in};
+}
+
+What RowReader::setWords(Setting key) {
+    if (row_.value.empty())
+        fail(Slip::valueMissing, "value", "", {Want::asWritten, key == Setting::place ? "Vermont" : "words"});
+    else if (!row_.unit.empty())
+        fail(Slip::unitWrong, "unit", row_.unit);
+    Set set{key, 0, Unit::none, std::string{row_.value}};
+    if (key == Setting::place) {
+        const auto place = placeNamed(row_.value);
+        if (!place && !fault_)
+            fail(Slip::placeUnknown, "value", row_.value, {Want::asWritten, std::string{placeLike(row_.value)}});
+        set.si = static_cast<double>(place.value_or(0));
+    }
+    return set;
 }
 
 std::optional<What> RowReader::what() {
@@ -331,8 +282,10 @@ std::optional<What> RowReader::what() {
     if (name == "draw_open")
         return plain(DrawOpened{});
     if (name == "draw_close") {
-        const auto volume = said<Volume>(value({{Unit::L, Unit::gal}, 0, 2}, false));
-        return DrawClosed{volume, text("to")};
+        const auto volume = said<Volume>(value({volumeUnits, 0, 2}, false));
+        DrawClosed closed{volume, text("to")};
+        closed.temperature = temperature("temp", -5, 115);
+        return closed;
     }
     if (name == "density_check")
         return densityCheck();
@@ -347,7 +300,7 @@ std::optional<What> RowReader::what() {
         return plain(PanSwapped{});
     if (name == "defoamer") {
         const auto drops = value({only(Unit::none), 0, 10000}, false);
-        return Defoamer{drops ? std::optional{drops->number} : std::nullopt};
+        return Defoamer{drops ? std::optional{drops->number} : std::nullopt, text("kind")};
     }
     if (name == "crew")
         return crew();
@@ -363,6 +316,8 @@ std::optional<What> RowReader::what() {
     }
     if (name == "set")
         return set();
+    if (const auto deed = deedNamed(name))
+        return day(*deed);
     return std::nullopt;
 }
 
@@ -422,11 +377,9 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
     return fact;
 }
 
-} // namespace
-
 std::variant<Fact, Fault> factOf(std::string_view time, std::string_view what, std::string_view value,
                                  std::string_view unit, std::string_view detail, std::optional<Instant> now) {
-    const Row row{time, what, value, unit, detail};
+    const LogFields row{time, what, value, unit, detail};
     return RowReader{row}.read(now);
 }
 

@@ -1,5 +1,6 @@
 // The shift log as a whole: RFC 4180 records into rows. Written to be quick, since a night is a quarter of a million
 // rows.
+#include "core/boil/day_vocabulary.h"
 #include "core/boil/density_check.h"
 #include "core/boil/picture.h"
 #include "core/boil/repeated_draw.h"
@@ -14,6 +15,7 @@
 #include <cstdint>
 #include <cstring>
 #include <memory>
+#include <numeric>
 
 namespace panside {
 namespace {
@@ -201,6 +203,7 @@ public:
 private:
     bool header();
     void row();
+    void sortByTime();
     void fault(Slip slip, std::size_t line, std::size_t column, std::string field, std::string given) {
         log_.faults.push_back({slip, line, column, std::move(field), std::move(given)});
     }
@@ -251,6 +254,12 @@ void Reader::warnings(const Fact& fact) {
     }
     if (!fact.extra.empty())
         warn(Slip::detailUnknown, "detail", fact.extra);
+    if (const auto* day = std::get_if<DayRow>(&fact.what))
+        for (const DayPair& pair : day->pairs)
+            if (const DayKeyRow its = keyOf(day->deed, pair.key);
+                its.text == DayText::choice && !isChoice(its.choices, pair.text))
+                warn(Slip::wordUnknown, std::string{its.name}, pair.text,
+                     {FaultWant::Kind::asWritten, std::string{its.choices}});
     const auto alarm = [this](const std::string& name) {
         if (!alarmNamed(name))
             warn(Slip::alarmUnknown, "name", name);
@@ -301,7 +310,29 @@ void Reader::row() {
         doubt(*reading);
     if (!good.extra.empty() || !std::holds_alternative<Reading>(good.what))
         warnings(good);
+    const bool day = std::holds_alternative<DayRow>(good.what);
+    log_.dayRows += day;
+    log_.shiftRows += !day && !std::holds_alternative<Note>(good.what) && !std::holds_alternative<Set>(good.what) &&
+                      !std::holds_alternative<Unknown>(good.what);
     log_.facts.push_back(std::move(good));
+    log_.lines.push_back(static_cast<std::uint32_t>(line));
+}
+
+void Reader::sortByTime() {
+    std::vector<std::size_t> order(log_.facts.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(),
+                     [this](std::size_t a, std::size_t b) { return log_.facts[a].at < log_.facts[b].at; });
+    std::vector<Fact> facts;
+    std::vector<std::uint32_t> lines;
+    facts.reserve(order.size());
+    lines.reserve(order.size());
+    for (const std::size_t i : order) {
+        facts.push_back(std::move(log_.facts[i]));
+        lines.push_back(log_.lines[i]);
+    }
+    log_.facts = std::move(facts);
+    log_.lines = std::move(lines);
 }
 
 ReadLog Reader::read() {
@@ -314,12 +345,14 @@ ReadLog Reader::read() {
     }
     if (!header())
         return std::move(log_);
-    log_.facts.reserve(static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) + 1);
+    const auto rows = static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) + 1;
+    log_.facts.reserve(rows);
+    log_.lines.reserve(rows);
     while (!cutter_.atEnd())
         row();
     const auto earlier = [](const Fact& a, const Fact& b) { return a.at < b.at; };
     if (!std::is_sorted(log_.facts.begin(), log_.facts.end(), earlier))
-        std::stable_sort(log_.facts.begin(), log_.facts.end(), earlier);
+        sortByTime();
     if (log_.facts.empty() && log_.faults.empty())
         fault(Slip::empty, 0, 0, "", "");
     return std::move(log_);

@@ -1,4 +1,5 @@
 // A fact as a row of the shift log: what reading it again turns back into the same fact, to the last bit.
+#include "core/boil/day_vocabulary.h"
 #include "core/boil/detail.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
@@ -80,6 +81,7 @@ Fields fieldsOf(const What& what) {
                        row.what = "draw_close";
                        row.putSaid(closed.volume);
                        row.pair("to", closed.to);
+                       row.temperature("temp", closed.temperature);
                    },
                    [&](const DensityCheck& check) {
                        row.what = "density_check";
@@ -98,10 +100,12 @@ Fields fieldsOf(const What& what) {
                    },
                    [&](const SapIn& sap) {
                        row.what = "sap_in";
-                       row.put(sap.volume.value.si(), sap.volume.unit);
+                       if (!sap.all)
+                           row.put(sap.volume.value.si(), sap.volume.unit);
                        if (sap.sugar)
                            row.pair("brix", numberFor(sap.sugar->si(), Unit::brix));
                        row.temperature("temp", sap.temperature);
+                       row.temperature("cal", sap.scale);
                        row.pair("from", sap.from);
                    },
                    [&](const PanSwapped&) { row.what = "pan_swapped"; },
@@ -109,6 +113,7 @@ Fields fieldsOf(const What& what) {
                        row.what = "defoamer";
                        if (defoamer.drops)
                            row.put(*defoamer.drops, Unit::none);
+                       row.pair("kind", defoamer.kind);
                    },
                    [&](const Crew& crew) {
                        row.what = "crew";
@@ -132,8 +137,19 @@ Fields fieldsOf(const What& what) {
                    [&](const Note&) { row.what = "note"; },
                    [&](const Set& set) {
                        row.what = "set";
-                       row.put(set.si, set.unit);
+                       if (isWords(set.key))
+                           row.value = set.text;
+                       else
+                           row.put(set.si, set.unit);
                        row.pair("key", rowOf(set.key).name);
+                   },
+                   [&](const DayRow& day) {
+                       row.what = rowOf(day.deed).name;
+                       row.value = day.words;
+                       if (day.value)
+                           row.put(day.value->si, day.value->unit);
+                       for (const DayPair& pair : day.pairs)
+                           row.pair(nameOf(pair.key), pair.text);
                    },
                    [&](const Unknown& unknown) {
                        row = {unknown.what, unknown.value, unknown.unit, unknown.detail};

@@ -2,6 +2,11 @@
 
 namespace panside {
 
+const PlaceLaw* Settings::law() const {
+    const auto& number = si_[static_cast<std::size_t>(Setting::place)];
+    return number ? &allPlaces()[static_cast<std::size_t>(*number)] : nullptr;
+}
+
 std::optional<double> Settings::si(Setting key) const {
     if (const auto& set = si_[static_cast<std::size_t>(key)])
         return set;
@@ -9,9 +14,9 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::target_density:
         return 0.669;
     case Setting::legal_minimum:
-        return 0.660;
+        return law() ? law()->least().si() : 0.660;
     case Setting::too_heavy:
-        return 0.689;
+        return law() && law()->most() ? law()->most()->si() : 0.689;
     case Setting::wood_moisture:
         return 0.20;
     case Setting::pressure_offset:
@@ -28,6 +33,12 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::fire_interval:
     case Setting::burn_out:
     case Setting::filter_limit:
+    case Setting::place:
+    case Setting::lot_scheme:
+        return std::nullopt;
+    case Setting::capped_least:
+        return Temperature::fahrenheit(180).kelvin();
+    case Setting::kept_for:
         return std::nullopt;
     }
     return std::nullopt;

@@ -1,5 +1,6 @@
 #pragma once
 #include "core/boil/fact.h"
+#include "core/boil/place.h"
 
 #include <array>
 
@@ -12,6 +13,9 @@ public:
     // SI, if it was set or has a default.
     std::optional<double> si(Setting key) const;
     bool wasSet(Setting key) const { return si_[static_cast<std::size_t>(key)].has_value(); }
+
+    // Where the syrup is sold, if it was said: the legal densities that stand until they are set are its.
+    const PlaceLaw* law() const;
 
     Brix targetDensity() const { return Brix::ofSi(*si(Setting::target_density)); }
     Brix legalMinimum() const { return Brix::ofSi(*si(Setting::legal_minimum)); }

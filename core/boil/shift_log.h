@@ -37,7 +37,13 @@ enum class Slip : std::uint8_t {
     detailUnknown,  // a warning: a key this version does not know, kept
     alarmUnknown,   // a warning: an alarm of another version, kept
     implausible,    // a warning: a reading that cannot be true here; kept, and doubted by the engine
-    toldTwice       // a mark: a draw that an earlier row tells of already; it counts once
+    toldTwice,      // a mark: a draw that an earlier row tells of already; it counts once
+    detailMissing,  // a detail that the row needs; `wanted` says which
+    wordUnknown,    // a warning: a word that is none of those a key has; kept
+    placeUnknown,   // a place that the program carries no law of; `wanted` is the one most like it
+    intoItself,     // moved from a vessel into the same
+    vesselUnknown,  // a vessel nobody named; `wanted` is the one most like it, if any
+    codeTwice       // a lot code that stands for another packing already; `wanted` is the next free one
 };
 // What may stand there. Data: sentence() makes the English words of it, ui/words those of the person.
 struct FaultWant {
@@ -94,9 +100,13 @@ std::string rowOf(const Fact& fact);
 inline constexpr std::string_view logHeader = "time,what,value,unit,detail";
 
 struct ReadLog {
-    std::vector<Fact> facts;     // by time, equal times in the order of the file
-    std::vector<Fault> faults;   // what makes the log unfit; facts then holds the good rows
-    std::vector<Fault> warnings; // unknown names, kept
+    std::vector<Fact> facts;                // by time, equal times in the order of the file
+    std::vector<Fault> faults;              // what makes the log unfit; facts then holds the good rows
+    std::vector<Fault> warnings;            // unknown names, kept
+    std::vector<std::uint32_t> lines;       // of each fact, where it stands in the file
+    std::size_t dayRows = 0, shiftRows = 0; // rows of the day book alone, and of a shift alone
+    // All its rows are of the day book, whatever the file is called.
+    bool isDayBook() const { return dayRows > 0 && shiftRows == 0; }
 };
 // A whole log. Every fault is found, not only the first.
 ReadLog readLog(std::string_view text);

@@ -44,6 +44,10 @@ constexpr std::array<SettingRow, settingCount> settings{{
     {Setting::pressure_offset, "pressure_offset", Dimension::pressure, Unit::kPa, -10e3, 10e3},
     {Setting::probe_offset, "probe_offset", Dimension::temperatureDifference, Unit::K, -30, 30},
     {Setting::probe_offset_sd, "probe_offset_sd", Dimension::temperatureDifference, Unit::K, 0, 10},
+    {Setting::place, "place", Dimension::none, Unit::none, 0, 0},
+    {Setting::lot_scheme, "lot_scheme", Dimension::none, Unit::none, 0, 0},
+    {Setting::capped_least, "capped_least", Dimension::temperature, Unit::degC, c0 + 50, c0 + 100},
+    {Setting::kept_for, "kept_for", Dimension::age, Unit::years, 0, 100 * 31557600.0},
 }};
 
 template <class Rows>
@@ -98,6 +102,8 @@ constexpr bool tableHas(Dimension dimension, Unit exported, Unit unit) {
         return dimension == Dimension::share;
     case Unit::min:
         return dimension == Dimension::time;
+    case Unit::years:
+        return dimension == Dimension::age;
     default:
         return false;
     }

@@ -36,5 +36,9 @@ const SettingRow& rowOf(Setting key);
 std::span<const SettingRow> allSettings();
 std::optional<Setting> settingNamed(std::string_view name);
 bool takesUnit(Setting key, Unit unit);
+// A setting that is words: it has no unit, and its value is the fact's text.
+inline bool isWords(Setting key) { return rowOf(key).dimension == Dimension::none; }
+// A setting of the house and not of the rig: what stands before and after the boil.
+inline bool isOfTheHouse(Setting key) { return key >= Setting::place && key <= Setting::kept_for; }
 
 } // namespace panside

@@ -1036,6 +1036,30 @@
         <source>Was %1 meant?</source>
         <translation>Vouliez-vous dire %1?</translation>
     </message>
+    <message>
+        <source>%1 is missing from the detail. Write %3.</source>
+        <translation>%1 manque dans le détail. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>“%2” is none of the words for %1 (%3). It is kept as it stands.</source>
+        <translation>« %2 » n'est pas un des mots de %1 (%3). Gardé tel quel.</translation>
+    </message>
+    <message>
+        <source>there is no place “%2”. Write a state or province in English, or US or Canada. Was %3 meant?</source>
+        <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Était-ce %3 ?</translation>
+    </message>
+    <message>
+        <source>“%2” is the vessel it comes from. Name two vessels.</source>
+        <translation>« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
+    </message>
+    <message>
+        <source>“%2” is a vessel nobody named (nearest: %3). Name it first.</source>
+        <translation>« %2 » est un récipient que personne n'a nommé (le plus proche : %3). Nommez-le d'abord.</translation>
+    </message>
+    <message>
+        <source>lot “%2” is a code twice: it stands for another vessel or another day. The next free one is %3.</source>
+        <translation>le lot « %2 » est un code en double : il désigne un autre récipient ou un autre jour. Le prochain libre est %3.</translation>
+    </message>
 </context>
 <context>
     <name>FireCard</name>
@@ -1532,6 +1556,22 @@
     <message>
         <source>unknown</source>
         <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>where the syrup is sold</source>
+        <translation>où le sirop est vendu</translation>
+    </message>
+    <message>
+        <source>how lot codes are made</source>
+        <translation>comment se font les codes de lot</translation>
+    </message>
+    <message>
+        <source>coolest when capped</source>
+        <translation>le plus froid au bouchage</translation>
+    </message>
+    <message>
+        <source>records are kept for</source>
+        <translation>les registres sont gardés</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include <QLocale>
 #include <cmath>
 #include <fmt/format.h>
+#include <ranges>
 
 namespace panside {
 namespace {
@@ -70,7 +71,8 @@ Unit settingUnit(Setting key, Units units) {
 
 std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) {
     std::vector<RigRow> rows;
-    for (const SettingRow& setting : allSettings())
+    for (const SettingRow& setting :
+         allSettings() | std::views::filter([](const SettingRow& row) { return !isOfTheHouse(row.key); }))
         rows.push_back({.key = setting.key,
                         .label = settingName(setting.key),
                         .answer = {},

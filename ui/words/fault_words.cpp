@@ -63,6 +63,20 @@ QString said(const Fault& fault) {
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%3 %2 cannot be true. It is kept and not believed."));
     case Slip::toldTwice:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "this draw is told twice. It is kept and counts once."));
+    case Slip::detailMissing:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 is missing from the detail. Write %3."));
+    case Slip::wordUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is none of the words for %1 (%3). It is kept as it stands."));
+    case Slip::placeUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no place “%2”. Write a state or province in English, or US "
+                                                  "or Canada. Was %3 meant?"));
+    case Slip::intoItself:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is the vessel it comes from. Name two vessels."));
+    case Slip::vesselUnknown:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is a vessel nobody named (nearest: %3). Name it first."));
+    case Slip::codeTwice:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "lot “%2” is a code twice: it stands for another vessel or another "
+                                                  "day. The next free one is %3."));
     case Slip::empty:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
     }

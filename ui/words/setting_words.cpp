@@ -41,6 +41,14 @@ QString settingName(Setting key) {
         return tr(QT_TRANSLATE_NOOP("Rig", "pan probe reads too high by"));
     case Setting::probe_offset_sd:
         return tr(QT_TRANSLATE_NOOP("Rig", "that error is known to within"));
+    case Setting::place:
+        return tr(QT_TRANSLATE_NOOP("Rig", "where the syrup is sold"));
+    case Setting::lot_scheme:
+        return tr(QT_TRANSLATE_NOOP("Rig", "how lot codes are made"));
+    case Setting::capped_least:
+        return tr(QT_TRANSLATE_NOOP("Rig", "coolest when capped"));
+    case Setting::kept_for:
+        return tr(QT_TRANSLATE_NOOP("Rig", "records are kept for"));
     }
     return {};
 }

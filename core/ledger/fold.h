@@ -1,0 +1,128 @@
+#pragma once
+// The fold itself; no one outside this room includes it.
+#include "core/boil/day_vocabulary.h"
+#include "core/ledger/ledger.h"
+#include "core/ledger/shift_aid.h"
+
+namespace panside {
+
+struct Ledger::Fold {
+    explicit Fold(LedgerInput given);
+    void run();
+
+    // What leaves a vessel: the liquid, and the strands that lead back.
+    struct Taken {
+        Liquid liquid;
+        std::vector<Strand> strands;
+        Taint taint;
+        std::optional<Instant> oldest;
+        std::optional<Temperature> temperature;
+        Duration over40F{0}, over50F{0};
+        bool sugarAssumed = false;
+    };
+    // A volume is at 20 degC; none: all of it.
+    Taken take(std::size_t vessel, std::optional<Volume> volume);
+    Taken takeShare(Vessel& vessel, double share);
+    void put(std::size_t vessel, const Taken& what, int night = -1);
+    void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
+    void empty(Vessel& vessel);
+    void warm(Vessel& vessel, Instant at);
+    Taken source(GatheredRow row, KnotKind kind);
+    Taken unwritten(const Vessel& vessel, const Liquid& liquid);
+    std::size_t vessel(std::string_view name, bool declare = true);
+    std::optional<std::size_t> known(std::string_view name) const;
+    std::size_t feed();
+    // A row's volume at 20 degC, for liquid of a sugar.
+    Volume at20(const DayRow& row, Brix sugar) const;
+
+    // shift rows
+    void shiftRow(const Fact& fact);
+    void night(int shift);
+    void sync();
+    void intoPans(Volume volume);
+    void sapIn(const SapIn& sap);
+    void drawClosed();
+    void defoamer(const Defoamer& drops);
+    void tiePans(std::span<const Strand> strands, double sugar);
+    std::pair<Brix, Brix> densityOf(const ShiftAid::Draw& draw) const;
+
+    // day book rows
+    void dayRow(const DayRow& row);
+    void declare(const DayRow& row);
+    void gathered(const DayRow& row);
+    void moved(const DayRow& row);
+    void dipped(const DayRow& row);
+    void concentrated(const DayRow& row);
+    void bought(const DayRow& row);
+    void sold(const DayRow& row);
+    void lost(const DayRow& row);
+    void pansEmptied(const DayRow& row);
+    void pressOn(const DayRow& row);
+    void pressOff(const DayRow& row);
+    void graded(const DayRow& row);
+    void packed(const DayRow& row);
+    void shipped(const DayRow& row);
+    void cleaned(const DayRow& row);
+    void tested(const DayRow& row);
+    void set(const Set& set);
+    LotSize* sizeOf(Lot& lot, const DayRow& row);
+    void judge(Lot& lot, const DayRow& row);
+    void lose(std::string why, std::string from, const Liquid& liquid, std::span<const Strand> strands);
+    void mark(MarkKind kind, std::string name = {}, std::optional<double> amount = {}, std::optional<double> limit = {},
+              std::optional<Instant> before = {}, std::string more = {});
+    void markTaint(const std::string& name, const Taint& taint);
+    void offComesIn(std::size_t to, const Taken& what);
+
+    bool isTold(std::size_t index) const;
+    void prepare();
+    void silentStretches();
+    void finish();
+
+    LedgerInput in;
+    std::size_t line = 0; // of its rows, that is being folded
+    Instant now{};
+    std::vector<ShiftAid> aids;
+    std::vector<std::size_t> ends; // of each shift's rows, the last one
+    Thread thread;
+    std::vector<Vessel> vessels;
+    std::unordered_map<std::string, std::size_t> names;
+    std::vector<Lot> lots;
+    std::unordered_map<std::string, std::size_t> codes;
+    std::vector<Night> nights;
+    std::vector<int> nightOf; // by shift; -1: none yet
+    LedgerTables tables;
+    std::vector<LedgerMark> marks;
+    Balance20 balance;
+    double closeVariance = 0;
+    std::optional<Brix> leastSet, mostSet;
+
+    std::optional<std::size_t> feedVessel;
+    int current = -1; // shift whose rows are folded
+    bool feedDipped = false;
+    Volume flowed; // of the shift, that has entered the pans
+
+    Liquid pans;
+    Knot pansKnot = noKnot;
+    Taint pansTaint;
+    std::vector<std::size_t> inPans; // defoamers that are in them
+    std::optional<Instant> pansOldest;
+    bool pansShort = false; // more sugar was drawn than the book had in them
+    struct Drained {
+        Instant at{};
+        double sugar = 0, volume = 0;
+        Knot knot = noKnot;
+        bool short_ = false;
+    };
+    std::optional<Drained> draining;
+
+    struct Press {
+        bool open = false;
+        PressRow run;
+        Liquid heel;
+        bool heelKnown = true;
+        Knot last = noKnot;
+        Taint taint;
+    } press;
+};
+
+} // namespace panside

@@ -1,0 +1,265 @@
+// The rows of the day book that move sap and syrup.
+#include "core/ledger/fold.h"
+#include "core/ledger/shape.h"
+#include "core/physics/hydrometer.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr Brix usualSapBrix = Brix::degrees(2), usualSyrupBrix = Brix::degrees(66.9);
+constexpr double readSapSd = 0.001, readSyrupSd = 0.003, notReadSd = 0.01; // mass fraction
+constexpr Brix sweetestSap = Brix::degrees(12); // of any tree (trade practice: 1 to 5, rarely more)
+
+bool isYes(std::string_view word) { return word == "yes" || word == "true" || word == "1"; }
+
+// As read, on its own scale.
+std::optional<Brix> sapRead(const DayRow& row) {
+    const auto read = row.brix();
+    const auto temp = row.temperature(), cal = row.temperature(Key::cal);
+    if (!read || !temp || !cal)
+        return read;
+    return sugarByHydrometer(*read, *temp, *cal).value_or(*read);
+}
+
+} // namespace
+
+Volume Ledger::Fold::at20(const DayRow& row, Brix sugar) const {
+    const Volume said = row.volume().value_or(Volume{});
+    const auto temp = row.temperature();
+    return temp ? liquidOf(said, sugar, *temp).volume() : said;
+}
+
+Ledger::Fold::Taken Ledger::Fold::source(GatheredRow told, KnotKind kind) {
+    Taken taken;
+    taken.liquid = told.liquid;
+    taken.oldest = told.at;
+    taken.sugarAssumed = told.sugarAssumed;
+    taken.taint.ropy = told.clear == "ropy";
+    (told.bought ? balance.bought : balance.gathered) += told.liquid.sugar;
+    closeVariance += std::pow(told.liquid.mass * told.liquid.sd, 2);
+    const Knot knot = thread.tie(kind, static_cast<std::uint32_t>(tables.gathered.size()), now, told.liquid.sugar, {});
+    taken.strands = {strandOf(knot, told.liquid.sugar)};
+    tables.gathered.push_back(std::move(told));
+    return taken;
+}
+
+void Ledger::Fold::declare(const DayRow& row) {
+    Vessel& vessel = vessels[this->vessel(row.text(Key::name))];
+    if (const auto capacity = row.volume())
+        vessel.capacity = capacity;
+    if (row.of(Key::kind))
+        vessel.kind = vesselKindNamed(row.text(Key::kind));
+    if (row.of(Key::shape))
+        vessel.shape = shapeIn(row.text(Key::shape));
+    if (row.of(Key::material))
+        vessel.material = row.text(Key::material);
+    if (row.of(Key::lead))
+        vessel.lead = row.text(Key::lead);
+    if (row.of(Key::out))
+        vessel.out = isYes(row.text(Key::out));
+}
+
+void Ledger::Fold::gathered(const DayRow& row) {
+    const auto read = sapRead(row);
+    if (read && *read > sweetestSap)
+        mark(MarkKind::sugarOdd, {}, read->degrees());
+    const std::size_t to = vessel(row.text(Key::to), false);
+    GatheredRow told;
+    told.name = row.of(Key::from) ? std::string{row.text(Key::from)} : vessels[to].name;
+    told.to = vessels[to].name;
+    told.by = in.rows[line].fact->by;
+    told.at = now;
+    told.clear = row.text(Key::clear);
+    told.sugarAssumed = !read;
+    told.liquid = liquidOf(*row.volume(), read.value_or(usualSapBrix), row.temperature().value_or(bookTemperature),
+                           read ? readSapSd : notReadSd);
+    Taken taken = source(std::move(told), KnotKind::gathered);
+    taken.temperature = row.temperature();
+    put(to, taken);
+    markTaint(vessels[to].name, taken.taint);
+}
+
+// An off-flavour keeps a vessel apart.
+void Ledger::Fold::offComesIn(std::size_t to, const Taken& what) {
+    const Vessel& vessel = vessels[to];
+    const std::string& mine = vessel.taint.off;
+    if (!what.taint.off.empty() && mine != what.taint.off)
+        mark(MarkKind::offFlavour, vessel.name, {}, {}, {}, what.taint.off);
+    else if (!mine.empty() && what.taint.off != mine)
+        mark(MarkKind::offFlavour, vessel.name, {}, {}, {}, mine);
+}
+
+void Ledger::Fold::moved(const DayRow& row) {
+    const std::size_t from = vessel(row.text(Key::from), false), to = vessel(row.text(Key::to), false);
+    const auto volume = row.value ? std::optional{at20(row, vessels[from].content.brix())} : std::nullopt;
+    const Taken taken = take(from, volume);
+    if (taken.liquid.isEmpty())
+        return;
+    if (!vessels[to].content.isEmpty())
+        offComesIn(to, taken);
+    put(to, taken);
+    markTaint(vessels[to].name, taken.taint);
+}
+
+void Ledger::Fold::dipped(const DayRow& row) {
+    const std::size_t where = vessel(row.text(Key::in), false);
+    std::optional<Volume> volume = row.volume();
+    if (const auto depth = row.value_as(Dimension::length)) {
+        const auto& shape = vessels[where].shape;
+        volume = shape ? tankVolume(*shape, Length::ofSi(*depth)) : std::nullopt;
+        if (!volume) {
+            mark(MarkKind::depthNoShape, vessels[where].name);
+            return;
+        }
+    }
+    auto read = sapRead(row);
+    if (const auto temp = row.temperature(); temp && volume)
+        volume = liquidOf(*volume, read.value_or(vessels[where].content.brix()), *temp).volume();
+    dip(where, *volume, read, now);
+    if (row.temperature())
+        vessels[where].temperature = row.temperature();
+}
+
+void Ledger::Fold::concentrated(const DayRow& row) {
+    const std::size_t from = vessel(row.text(Key::from), false), to = vessel(row.text(Key::to), false);
+    const Brix out = *row.brix();
+    const Liquid made = liquidOf(*row.volume(), out, row.temperature().value_or(bookTemperature), readSapSd);
+    Vessel& tank = vessels[from];
+    const auto readIn = row.si(Key::brix_in);
+    if (readIn && tank.sugarAssumed && !tank.content.isEmpty())
+        dip(from, tank.content.volume(), Brix::ofSi(*readIn), now);
+    const Brix before = tank.content.isEmpty() ? Brix::ofSi(readIn.value_or(usualSapBrix.si())) : tank.content.brix();
+    if (out < (readIn ? Brix::ofSi(*readIn) : before))
+        mark(MarkKind::thinner, {}, out.degrees(), readIn ? *readIn * 100 : before.degrees());
+    // All the sugar stays on this side of the membrane: it tells how much went in.
+    const double share = std::max(1e-6, before.si());
+    const Volume needed = liquidOf(Mass::ofSi(made.sugar / share), before).volume();
+    Taken taken = take(from, needed);
+    for (Strand& strand : taken.strands)
+        strand.sugar *= taken.liquid.sugar > 0 ? made.sugar / taken.liquid.sugar : 1;
+    balance.doesNotClose += made.sugar - taken.liquid.sugar;
+    taken.liquid = made;
+    put(to, taken);
+}
+
+void Ledger::Fold::bought(const DayRow& row) {
+    const std::string_view what = row.text(Key::what);
+    const bool syrup = what.empty() ? row.brix().value_or(usualSyrupBrix) > Brix::degrees(40) : what == "syrup";
+    const auto read = row.brix();
+    const Brix sugar = read.value_or(syrup ? usualSyrupBrix : usualSapBrix);
+    const double sd = !read ? notReadSd : syrup ? readSyrupSd : readSapSd;
+    GatheredRow told;
+    told.bought = true;
+    told.name = row.of(Key::from) ? std::string{row.text(Key::from)} : std::string{row.text(Key::to)};
+    told.by = in.rows[line].fact->by;
+    told.at = now;
+    told.sugarAssumed = !read;
+    if (const auto mass = row.value_as(Dimension::mass))
+        told.liquid = liquidOf(Mass::ofSi(*mass), sugar, sd);
+    else
+        told.liquid = liquidOf(*row.volume(), sugar, row.temperature().value_or(bookTemperature), sd);
+    std::optional<std::size_t> to =
+        row.of(Key::vessel) ? std::optional{vessel(row.text(Key::vessel), false)} : std::nullopt;
+    if (!to && row.of(Key::to))
+        to = known(row.text(Key::to));
+    if (to)
+        told.to = vessels[*to].name;
+    const Taken taken = source(std::move(told), KnotKind::gathered);
+    if (to)
+        put(*to, taken);
+}
+
+void Ledger::Fold::sold(const DayRow& row) {
+    std::optional<std::size_t> from =
+        row.of(Key::vessel) ? std::optional{vessel(row.text(Key::vessel), false)} : std::nullopt;
+    if (!from && row.of(Key::from))
+        from = known(row.text(Key::from));
+    if (!from)
+        return;
+    const Brix sugar =
+        vessels[*from].content.isEmpty() ? row.brix().value_or(usualSyrupBrix) : vessels[*from].content.brix();
+    std::optional<Volume> volume;
+    if (const auto mass = row.value_as(Dimension::mass))
+        volume = liquidOf(Mass::ofSi(*mass), sugar).volume();
+    else if (row.value)
+        volume = at20(row, sugar);
+    const Taken taken = take(*from, volume);
+    SoldRow told{std::string{row.text(Key::to)}, now, taken.liquid, noKnot};
+    told.knot = thread.tie(KnotKind::sold, static_cast<std::uint32_t>(tables.sold.size()), now, taken.liquid.sugar,
+                           taken.strands);
+    tables.sold.push_back(std::move(told));
+    balance.sold += taken.liquid.sugar;
+}
+
+void Ledger::Fold::lose(std::string why, std::string from, const Liquid& liquid, std::span<const Strand> strands) {
+    thread.tie(KnotKind::lost, static_cast<std::uint32_t>(tables.lost.size()), now, liquid.sugar, strands);
+    balance.lost[why.empty() ? "no cause told" : why] += liquid.sugar;
+    tables.lost.push_back({std::move(why), std::move(from), now, liquid});
+}
+
+void Ledger::Fold::lost(const DayRow& row) {
+    const std::string_view name = row.text(Key::from);
+    if (nameKey(name) == "pans" && !known(name)) {
+        const Liquid gone = row.value ? liquidOf(at20(row, pans.brix()), pans.brix(), bookTemperature) : pans;
+        const double share = pans.sugar > 0 ? std::min(1.0, gone.sugar / pans.sugar) : 0;
+        const std::array<Strand, 1> strand{strandOf(pansKnot, pans.sugar * share)};
+        lose(std::string{row.text(Key::why)}, "pans", pans.part(share), strand);
+        pans = pans.part(1 - share);
+        return;
+    }
+    const std::size_t from = vessel(name, false);
+    const auto volume = row.value ? std::optional{at20(row, vessels[from].content.brix())} : std::nullopt;
+    const Taken taken = take(from, volume);
+    lose(std::string{row.text(Key::why)}, vessels[from].name, taken.liquid, taken.strands);
+}
+
+// Pails filled from one draining are several rows of one time: the pans count as one mixed vessel, so they share its
+// sugar by volume, and only then the thread is cut.
+void Ledger::Fold::pansEmptied(const DayRow& row) {
+    if (!draining || draining->at != now) {
+        sync();
+        double volume = 0;
+        for (std::size_t i = line; i < in.rows.size() && in.rows[i].fact->at == now; ++i)
+            if (const auto* other = std::get_if<DayRow>(&in.rows[i].fact->what);
+                other && other->deed == Deed::pans_emptied)
+                volume += other->volume().value_or(Volume{}).si();
+        draining = Drained{now, std::max(0.0, pans.sugar), volume, pansKnot, pansShort};
+        pans = {};
+        pansKnot = noKnot;
+        pansShort = false;
+        pansOldest.reset();
+        const bool washed = row.of(Key::washed) && row.text(Key::washed) != "no";
+        if (washed)
+            pansTaint = {};
+        std::erase_if(inPans, [&](std::size_t drop) { return washed || !tables.defoamers[drop].milk; });
+    }
+    const Volume volume = row.volume().value_or(Volume{});
+    const double share = draining->volume > 0 ? volume.si() / draining->volume : 1;
+    double sugar = draining->sugar * share;
+    Liquid liquid = volume.si() > 0 ? liquidHolding(volume, sugar) : Liquid{sugar, sugar, 0.1};
+    if (const auto read = row.brix(); read && volume.si() > 0)
+        liquid = liquidOf(volume, *read, row.temperature().value_or(bookTemperature), readSyrupSd);
+    balance.doesNotClose += liquid.sugar - sugar;
+    const std::string_view to = row.text(Key::to);
+    std::array<Strand, 1> strand{draining->short_ || sugar <= 0 ? unmeasured(draining->knot)
+                                                                : Strand{draining->knot, false, liquid.sugar, sugar}};
+    const std::span<const Strand> strands =
+        draining->knot == noKnot ? std::span<const Strand>{} : std::span<const Strand>{strand};
+    if (to.empty() || nameKey(to) == "gone") {
+        lose("pans emptied", "pans", liquid, strands);
+        return;
+    }
+    Taken taken;
+    taken.liquid = liquid;
+    const Knot knot = thread.tie(KnotKind::drained, 0, now, liquid.sugar, strands);
+    taken.strands = {liquid.sugar > 0 ? strandOf(knot, liquid.sugar) : unmeasured(knot)};
+    taken.taint = pansTaint;
+    taken.oldest = now;
+    put(vessel(to), taken);
+}
+
+} // namespace panside

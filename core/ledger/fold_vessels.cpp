@@ -1,0 +1,258 @@
+// Vessels: what is put in, taken out, dipped, and how warm it stood.
+#include "core/ledger/fold.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// Less than this is nothing: a drop, and the last bits of sums.
+constexpr double dropLitres = 0.002;
+// A measure may be wrong by so much of what is there before sugar is thought to have come that nobody wrote down
+// (common practice, no source: a dip stick and a pail's ring).
+constexpr double measureShare = 0.25;
+constexpr double rimSlack = 0.005;
+constexpr std::array<std::string_view, 10> kindWords{"",     "gather", "truck", "hold",  "feed", "concentrate",
+                                                     "pail", "filter", "drum",  "canner"};
+
+} // namespace
+
+bool isTankKind(VesselKind kind) { return kind >= VesselKind::gather && kind <= VesselKind::concentrate; }
+
+VesselKind vesselKindNamed(std::string_view word) {
+    for (std::size_t i = 1; i < kindWords.size(); ++i)
+        if (kindWords[i] == word)
+            return static_cast<VesselKind>(i);
+    return VesselKind::unknown;
+}
+
+Taint& Taint::operator|=(const Taint& other) {
+    milk |= other.milk;
+    lead |= other.lead;
+    ropy |= other.ropy;
+    if (milkOf.empty())
+        milkOf = other.milkOf;
+    if (off.empty())
+        off = other.off;
+    return *this;
+}
+
+std::optional<std::size_t> Ledger::Fold::known(std::string_view name) const {
+    const auto found = names.find(nameKey(name));
+    return found == names.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::size_t Ledger::Fold::vessel(std::string_view name, bool declare) {
+    if (const auto there = known(name)) {
+        Vessel& old = vessels[*there];
+        if (old.since == Instant{}) {
+            old.since = now;
+            old.touched = now;
+        }
+        return *there;
+    }
+    if (!declare)
+        mark(MarkKind::vesselUnknown, std::string{name});
+    names.emplace(nameKey(name), vessels.size());
+    Vessel made;
+    made.name = name;
+    made.since = made.touched = now;
+    vessels.push_back(std::move(made));
+    return vessels.size() - 1;
+}
+
+std::size_t Ledger::Fold::feed() {
+    if (!feedVessel) {
+        const std::size_t made = vessel("feed tank");
+        vessels[made].kind = VesselKind::feed;
+        feedVessel = made;
+    }
+    return *feedVessel;
+}
+
+void Ledger::Fold::warm(Vessel& vessel, Instant at) {
+    if (vessel.temperature && !vessel.content.isEmpty()) {
+        const Duration span{std::max(0.0, secondsBetween(vessel.touched, at))};
+        if (*vessel.temperature > Temperature::fahrenheit(40))
+            vessel.over40F += span;
+        if (*vessel.temperature > Temperature::fahrenheit(50))
+            vessel.over50F += span;
+    }
+    vessel.touched = at;
+}
+
+void Ledger::Fold::empty(Vessel& vessel) {
+    if (!vessel.content.isEmpty())
+        vessel.lastVolume = vessel.content.volume();
+    if (vessel.knot != noKnot)
+        vessel.last = vessel.knot;
+    vessel.content = {};
+    vessel.knot = noKnot;
+    vessel.taint = {};
+    vessel.taint.lead = vessel.leadOver;
+    vessel.oldest.reset();
+    vessel.temperature.reset();
+    vessel.over40F = vessel.over50F = Duration{0};
+    vessel.light.reset();
+    vessel.lightClass.clear();
+    vessel.flavour.clear();
+    vessel.sugarAssumed = false;
+}
+
+Ledger::Fold::Taken Ledger::Fold::takeShare(Vessel& vessel, double share) {
+    Taken taken;
+    taken.liquid = vessel.content.part(share);
+    taken.strands = {strandOf(vessel.knot, taken.liquid.sugar)};
+    taken.taint = vessel.taint;
+    taken.oldest = vessel.oldest;
+    taken.temperature = vessel.temperature;
+    taken.over40F = vessel.over40F;
+    taken.over50F = vessel.over50F;
+    taken.sugarAssumed = vessel.sugarAssumed;
+    return taken;
+}
+
+Ledger::Fold::Taken Ledger::Fold::unwritten(const Vessel& vessel, const Liquid& liquid) {
+    tables.holes.push_back({vessel.touched, now, true, vessel.name});
+    const Knot knot =
+        thread.tie(KnotKind::unwritten, static_cast<std::uint32_t>(tables.holes.size() - 1), now, liquid.sugar, {});
+    Taken taken;
+    taken.liquid = liquid;
+    taken.strands = {strandOf(knot, liquid.sugar)};
+    balance.doesNotClose += liquid.sugar;
+    closeVariance += liquid.sugar * liquid.sugar / 12;
+    return taken;
+}
+
+Ledger::Fold::Taken Ledger::Fold::take(std::size_t index, std::optional<Volume> volume) {
+    const Instant before = vessels[index].touched;
+    warm(vessels[index], now);
+    Vessel& vessel = vessels[index];
+    const double have = vessel.content.volume().litre();
+    const double want = volume ? volume->litre() : have;
+    if (want <= have + dropLitres) {
+        const bool whole = want >= have - dropLitres;
+        Taken taken = takeShare(vessel, have > 0 ? (whole ? 1 : want / have) : 0);
+        if (whole) {
+            if (have > 0)
+                empty(vessel);
+        } else {
+            vessel.content = vessel.content.part(1 - want / have);
+        }
+        return taken;
+    }
+    mark(MarkKind::belowEmpty, vessel.name, want - have, {}, before);
+    Taken taken;
+    if (have > 0 && want <= have * (1 + measureShare)) {
+        // The measures disagree: there was more of the same.
+        const double more = vessel.content.sugar * (want / have - 1);
+        balance.doesNotClose += more;
+        closeVariance += more * more;
+        taken = takeShare(vessel, 1);
+        taken.liquid = taken.liquid.part(want / have);
+        taken.strands[0].sugar = taken.liquid.sugar;
+    } else {
+        const Liquid missing = liquidOf(Volume::litre(want - have),
+                                        have > 0                  ? vessel.content.brix()
+                                        : isTankKind(vessel.kind) ? Brix::degrees(2)
+                                                                  : Brix::degrees(66.9),
+                                        bookTemperature, 0.01);
+        const Taken hole = unwritten(vessel, missing);
+        if (have > 0)
+            taken = takeShare(vessel, 1);
+        else if (vessel.last != noKnot)
+            taken.strands.push_back(unmeasured(vessel.last));
+        taken.liquid += hole.liquid;
+        taken.strands.insert(taken.strands.end(), hole.strands.begin(), hole.strands.end());
+        taken.sugarAssumed = true;
+    }
+    empty(vessel);
+    vessel.joinsLast = vessel.last != noKnot;
+    return taken;
+}
+
+void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
+    warm(vessels[index], now);
+    Vessel& vessel = vessels[index];
+    if (vessel.out)
+        mark(MarkKind::vesselOut, vessel.name);
+    const bool fresh = vessel.content.isEmpty();
+    std::vector<Strand> strands = what.strands;
+    if (!fresh)
+        strands.push_back(strandOf(vessel.knot, vessel.content.sugar));
+    else if (vessel.joinsLast)
+        strands.push_back(unmeasured(vessel.last));
+    if (fresh) {
+        vessel.shifts.clear();
+    }
+    vessel.joinsLast = false;
+    const double old = vessel.content.mass;
+    vessel.content += what.liquid;
+    vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, vessel.content.sugar, strands);
+    vessel.filling.emplace_back(vessel.knot, what.liquid.sugar);
+    vessel.taken += what.liquid.volume();
+    if (night >= 0 && (vessel.shifts.empty() || vessel.shifts.back() != night))
+        vessel.shifts.push_back(night);
+    vessel.taint |= what.taint;
+    vessel.taint.lead |= vessel.leadOver;
+    vessel.sugarAssumed |= what.sugarAssumed;
+    if (what.oldest)
+        vessel.oldest = vessel.oldest ? std::min(*vessel.oldest, *what.oldest) : what.oldest;
+    vessel.over40F = std::max(fresh ? Duration{0} : vessel.over40F, what.over40F);
+    vessel.over50F = std::max(fresh ? Duration{0} : vessel.over50F, what.over50F);
+    if (what.temperature)
+        vessel.temperature = vessel.temperature && old > 0
+                                 ? Temperature::kelvin((vessel.temperature->kelvin() * old +
+                                                        what.temperature->kelvin() * what.liquid.mass) /
+                                                       std::max(1e-9, old + what.liquid.mass))
+                                 : what.temperature;
+    if (!fresh) {
+        vessel.light.reset(); // a blend's colour is not measured
+        vessel.lightClass.clear();
+    }
+    const Volume now20 = vessel.content.volume();
+    if (vessel.capacity && now20 > *vessel.capacity * (1 + rimSlack))
+        mark(MarkKind::overRim, vessel.name, (now20 - *vessel.capacity).litre(), vessel.capacity->litre());
+}
+
+void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sugar, Instant at) {
+    warm(vessels[index], at);
+    Vessel& vessel = vessels[index];
+    const double have = vessel.content.volume().litre(), found = volume.litre(), before = vessel.content.sugar;
+    if (vessel.capacity && volume > *vessel.capacity * (1 + rimSlack))
+        mark(MarkKind::overRim, vessel.name, (volume - *vessel.capacity).litre(), vessel.capacity->litre());
+    if (found < dropLitres) {
+        balance.doesNotClose -= before;
+        closeVariance += before * before * 1e-4;
+        empty(vessel);
+        vessel.joinsLast = false;
+        return;
+    }
+    if (have <= 0) {
+        // Nobody wrote how it came in.
+        const Brix guess = isTankKind(vessel.kind) ? Brix::degrees(2) : Brix::degrees(66.9);
+        Taken hole = unwritten(vessel, liquidOf(volume, sugar.value_or(guess), bookTemperature, sugar ? 0.002 : 0.01));
+        hole.sugarAssumed = !sugar;
+        if (vessel.last != noKnot)
+            hole.strands.push_back(unmeasured(vessel.last));
+        put(index, hole);
+        return;
+    }
+    Liquid now20 = vessel.content.part(found / have);
+    if (sugar) {
+        now20 = liquidOf(volume, *sugar, bookTemperature, 0.002);
+        vessel.sugarAssumed = false;
+    }
+    balance.doesNotClose += now20.sugar - before;
+    closeVariance += std::pow(now20.sugar - before, 2) / 4;
+    vessel.content = now20;
+    if (now20.sugar <= before)
+        return;
+    // Scaled up: its parts keep their shares of it. A knot is never changed, so it is a new one of the same threads.
+    const std::array<Strand, 1> same{Strand{vessel.knot, false, now20.sugar, before}};
+    vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), at, now20.sugar, same);
+}
+
+} // namespace panside

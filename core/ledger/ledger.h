@@ -1,0 +1,62 @@
+#pragma once
+// The ledger: what stands before and after the boil, folded over the day book and all shifts together, by time. Facts
+// in, picture out: no clock, no file. How each row is read stands in the manual (day_book.md).
+#include "core/boil/boil.h"
+#include "core/ledger/ledger_parts.h"
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <span>
+#include <unordered_map>
+
+namespace panside {
+
+// A row with where it is from: which shift, or the day book.
+struct LedgerRow {
+    const Fact* fact = nullptr;
+    int shift = -1; // into LedgerInput::shifts; -1: the day book
+    FactId id = 0;
+};
+
+// The density of a draw, as the boil engine knows it.
+struct DrawDensity {
+    Brix sugar;
+    Brix sd;
+};
+
+struct LedgerInput {
+    std::vector<LedgerRow> rows; // by time; those of equal times in the order of their files
+    std::vector<Instant> shifts; // their IDs
+    std::function<std::optional<DrawDensity>(int shift, Instant closed)> densityOf; // none: the checks decide
+    std::function<std::chrono::year_month_day(Instant)> dateOf;                     // local; none: UTC
+};
+
+class Ledger {
+public:
+    explicit Ledger(LedgerInput input);
+    ~Ledger();
+    Ledger(Ledger&&) noexcept;
+    Ledger& operator=(Ledger&&) noexcept;
+
+    const Thread& thread() const;
+    const std::vector<Vessel>& vessels() const;
+    const std::vector<Lot>& lots() const;
+    const std::vector<Night>& nights() const;
+    const LedgerTables& tables() const;
+    const std::vector<LedgerMark>& marks() const; // by row
+    const Balance20& balance() const;
+
+    std::optional<std::size_t> vesselNamed(std::string_view name) const;
+    std::optional<std::size_t> lotNamed(std::string_view code) const;
+
+private:
+    struct Fold;
+    std::unique_ptr<Fold> fold_;
+};
+
+// All rows of a day book and of shifts put together by time; the facts must outlive it.
+LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
+                        std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts);
+
+} // namespace panside

@@ -1,0 +1,32 @@
+#pragma once
+// Sap or syrup as the ledger keeps it: its mass and its sugar. Mass and sugar add up; volumes do not quite.
+#include "core/quantity/quantity.h"
+
+#include <optional>
+
+namespace panside {
+
+struct Liquid {
+    double mass = 0;  // kg
+    double sugar = 0; // kg
+    double sd = 0;    // standard uncertainty of the sugar's share, a mass fraction; of one glass, so it adds up
+
+    bool isEmpty() const { return mass <= 0; }
+    Brix brix() const { return Brix::ofSi(mass > 0 ? sugar / mass : 0); }
+    // At 20 degC.
+    Volume volume() const;
+    // The same liquid, so much of it.
+    Liquid part(double share) const { return {mass * share, sugar * share, sd}; }
+    Liquid& operator+=(const Liquid& more);
+};
+
+// A volume measured at a temperature (0 to 105 degC; hotter is taken as 105: the difference is a third of a percent).
+Liquid liquidOf(Volume volume, Brix sugar, Temperature at, double sd = 0);
+Liquid liquidOf(Mass mass, Brix sugar, double sd = 0);
+// A volume at 20 degC that holds so much sugar; no denser than 75 brix, whose sugar is then less than asked.
+Liquid liquidHolding(Volume volume, double sugar);
+
+inline constexpr Temperature bookTemperature = Temperature::celsius(20);
+inline constexpr Temperature drawTemperature = Temperature::celsius(104); // syrup in the pail, where nobody said
+
+} // namespace panside

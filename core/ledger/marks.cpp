@@ -1,0 +1,67 @@
+#include "core/ledger/marks.h"
+
+#include "core/boil/shift_log.h"
+
+#include <fmt/format.h>
+
+namespace panside {
+
+std::string sentence(const LedgerMark& mark) {
+    const auto amount = [&mark](int decimals) { return fmt::format("{:.{}f}", mark.amount.value_or(0), decimals); };
+    const auto limit = [&mark](int decimals) { return fmt::format("{:.{}f}", mark.limit.value_or(0), decimals); };
+    const std::string since =
+        mark.before ? fmt::format(" The entry before it, of {}, does not fit.", textOf(*mark.before)) : "";
+    switch (mark.kind) {
+    case MarkKind::belowEmpty:
+        return fmt::format("{}: {} L more were taken out than the book had in it.{} Dip it.", mark.name, amount(1),
+                           since);
+    case MarkKind::overRim:
+        return fmt::format("{}: {} L over its rim of {} L.{} Dip it.", mark.name, amount(1), limit(1), since);
+    case MarkKind::vesselOut:
+        return fmt::format("{} was retired before this.", mark.name);
+    case MarkKind::vesselUnknown:
+        return fmt::format("{} is a vessel nobody named any more.", mark.name);
+    case MarkKind::packedTooCool:
+        return fmt::format("lot {} was capped at {} °C, under the least of {} °C: it is held.", mark.name, amount(1),
+                           limit(1));
+    case MarkKind::underDensity:
+        return fmt::format("lot {} is {} °Brix, under the {} of this place: it is held.", mark.name, amount(1),
+                           limit(1));
+    case MarkKind::overDensity:
+        return fmt::format("lot {} is {} °Brix, over the {} of this place: it is held.", mark.name, amount(1),
+                           limit(1));
+    case MarkKind::shippedTooMany:
+        return fmt::format("lot {}: {} more left than were made.", mark.name, amount(0));
+    case MarkKind::lotUnknown:
+        return fmt::format("lot {} was never packed by any row.", mark.name);
+    case MarkKind::codeTwice:
+        return fmt::format("lot {} is a code twice.", mark.name);
+    case MarkKind::drawTwice:
+        return fmt::format("a draw into {} was told twice and counts once.",
+                           mark.name.empty() ? "no vessel" : mark.name);
+    case MarkKind::noVessel:
+        return "a draw without a vessel: where to?";
+    case MarkKind::noVolume:
+        return "a press run of which nobody said how much went through.";
+    case MarkKind::thinner:
+        return fmt::format("a concentrate of {} °Brix is thinner than the {} that went in.", amount(1), limit(1));
+    case MarkKind::sugarOdd:
+        return fmt::format("sap of {} °Brix: was {:.1f} meant?", amount(1), mark.amount.value_or(0) / 10);
+    case MarkKind::milk:
+        return fmt::format("{}: milk in it, by {} against foam. It belongs on the label.", mark.name, mark.more);
+    case MarkKind::lead:
+        return fmt::format("{}: lead over the limit of {} ppb.", mark.name, limit(0));
+    case MarkKind::ropy:
+        return fmt::format("{}: ropy sap is in it.", mark.name);
+    case MarkKind::offFlavour:
+        return fmt::format("{}: an off-flavour ({}); processing only.", mark.name, mark.more);
+    case MarkKind::depthNoShape:
+        return fmt::format("{}: a depth tells no volume while its shape is not known. Tell shape= in its vessel row.",
+                           mark.name);
+    case MarkKind::pressNotOpen:
+        return "a press run ends here that nobody began.";
+    }
+    return {};
+}
+
+} // namespace panside

@@ -1,0 +1,133 @@
+#include "core/ledger/shift_aid.h"
+
+#include "core/boil/repeated_draw.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double levelWindow = 30;      // seconds either side over which a noisy gauge is meant
+constexpr double longestFlowGap = 1800; // seconds for which a flow that was read is believed
+constexpr double checkAfter = 2400;     // seconds after a draw in which a check is of it, common practice, no source
+
+} // namespace
+
+void ShiftAid::take(const Fact& fact, std::size_t row) {
+    if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+        if (reading->series == Series::tank_level && reading->si >= 0)
+            levels_.push_back({fact.at, reading->si});
+        if (reading->series == Series::feed_flow && reading->si >= 0) {
+            double sum = flowSum_.empty() ? 0 : flowSum_.back();
+            if (!flows_.empty())
+                sum += (flows_.back().value + reading->si) / 2 *
+                       std::min(longestFlowGap, secondsBetween(flows_.back().at, fact.at));
+            flows_.push_back({fact.at, reading->si});
+            flowSum_.push_back(sum);
+        }
+    } else if (std::holds_alternative<DrawOpened>(fact.what)) {
+        opened_ = fact.at;
+        closes_.emplace_back(row, fact);
+        closesOpened_.push_back(opened_);
+    } else if (std::holds_alternative<DrawClosed>(fact.what)) {
+        closes_.emplace_back(row, fact);
+        closesOpened_.push_back(opened_);
+        opened_.reset();
+    } else if (const auto* check = std::get_if<DensityCheck>(&fact.what)) {
+        checks_.push_back({check->drawn.value_or(fact.at), row, sugarOf(*check, wanted_)});
+    } else if (const auto* set = std::get_if<Set>(&fact.what); set && set->key == Setting::target_density) {
+        wanted_ = Brix::ofSi(set->si);
+    }
+}
+
+void ShiftAid::finish() {
+    RepeatedDraw repeated;
+    for (std::size_t i = 0; i < closes_.size(); ++i) {
+        const auto& [row, fact] = closes_[i];
+        const auto told = repeated.hear(fact);
+        using Telling = RepeatedDraw::Telling;
+        if (told == Telling::none)
+            continue;
+        if (told == Telling::first) {
+            draws_.push_back({row, repeated.draw(), closesOpened_[i], {}});
+            closedAt_.push_back(fact.at);
+        } else if (!draws_.empty()) {
+            draws_.back().told = repeated.draw();
+            twice_.push_back(row);
+        }
+    }
+    for (const Check& check : checks_) {
+        // Of the draw that was open then; or of the last one before it that is not long past.
+        std::size_t of = SIZE_MAX;
+        for (std::size_t i = 0; i < draws_.size(); ++i) {
+            const double after = secondsBetween(closedAt_[i], check.at);
+            const bool during = after <= 0 && draws_[i].opened && secondsBetween(*draws_[i].opened, check.at) >= 0;
+            if (during || (after > 0 && after <= checkAfter))
+                of = i;
+        }
+        if (of == SIZE_MAX)
+            continue;
+        drawOf_[check.row] = draws_[of].row;
+        if (check.sugar)
+            draws_[of].checks.push_back(*check.sugar);
+    }
+    closes_.clear();
+    closesOpened_.clear();
+}
+
+const ShiftAid::Draw* ShiftAid::drawAt(std::size_t row) const {
+    const auto found = std::lower_bound(draws_.begin(), draws_.end(), row,
+                                        [](const Draw& draw, std::size_t r) { return draw.row < r; });
+    return found != draws_.end() && found->row == row ? &*found : nullptr;
+}
+bool ShiftAid::isTwice(std::size_t row) const { return std::find(twice_.begin(), twice_.end(), row) != twice_.end(); }
+std::optional<std::size_t> ShiftAid::drawOfCheck(std::size_t row) const {
+    const auto found = drawOf_.find(row);
+    return found == drawOf_.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::optional<Volume> ShiftAid::levelAt(Instant at) const {
+    if (levels_.empty())
+        return std::nullopt;
+    const auto earlier = [](const Point& point, Instant t) { return point.at < t; };
+    const auto from = std::lower_bound(levels_.begin(), levels_.end(), at + Duration{-levelWindow}, earlier);
+    auto to = from;
+    std::vector<double> near;
+    for (; to != levels_.end() && to->at <= at + Duration{levelWindow}; ++to)
+        near.push_back(to->value);
+    if (near.size() >= 5) { // a gauge: the middle one
+        std::nth_element(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2), near.end());
+        return Volume::ofSi(near[near.size() / 2]);
+    }
+    const auto next = std::upper_bound(levels_.begin(), levels_.end(), at,
+                                       [](Instant t, const Point& point) { return t < point.at; });
+    if (next == levels_.begin())
+        return Volume::ofSi(levels_.front().value);
+    const Point& before = *(next - 1);
+    if (next == levels_.end() || before.at == at)
+        return Volume::ofSi(before.value);
+    // Between two dips what came in stands at its own time, and what left is spread evenly.
+    double until = 0, all = 0;
+    for (const Point& came : came_)
+        if (came.at > before.at && came.at <= next->at) {
+            all += came.value;
+            until += came.at <= at ? came.value : 0;
+        }
+    const double share = secondsBetween(before.at, at) / secondsBetween(before.at, next->at);
+    const double left = before.value + all - next->value;
+    return Volume::ofSi(left >= 0 ? std::max(0.0, before.value + until - share * left)
+                                  : before.value + share * (next->value - before.value));
+}
+
+Volume ShiftAid::flowed(Instant to) const {
+    const auto next =
+        std::upper_bound(flows_.begin(), flows_.end(), to, [](Instant t, const Point& point) { return t < point.at; });
+    if (next == flows_.begin())
+        return Volume{};
+    const auto i = static_cast<std::size_t>(next - flows_.begin()) - 1;
+    const double since = std::min(longestFlowGap, secondsBetween(flows_[i].at, to));
+    return Volume::ofSi(flowSum_[i] + flows_[i].value * since);
+}
+
+} // namespace panside

@@ -1,0 +1,63 @@
+#pragma once
+// What the ledger must know of a shift as a whole before it folds its rows: the feed tank's level through the night,
+// which tellings of a draw count, and which check was taken of which draw.
+#include "core/boil/density_check.h"
+#include "core/boil/fact.h"
+
+#include <map>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace panside {
+
+class ShiftAid {
+public:
+    // A draw as all its tellings say it; `twice` are rows that only told it again.
+    struct Draw {
+        std::size_t row; // the telling that counts
+        DrawClosed told;
+        std::optional<Instant> opened;
+        std::vector<CheckedSugar> checks;
+    };
+    void take(const Fact& fact, std::size_t row);
+    // So much came into the feed tank, by a row of the shift or of the day book.
+    void came(Instant at, Volume volume) { came_.push_back({at, volume.si()}); }
+    void finish();
+
+    const Draw* drawAt(std::size_t row) const;
+    bool isTwice(std::size_t row) const;
+    std::optional<std::size_t> drawOfCheck(std::size_t row) const; // the row of its draw
+    // Of the feed tank at a moment; nullopt where its level was never read.
+    std::optional<Volume> levelAt(Instant at) const;
+    bool hasLevel() const { return !levels_.empty(); }
+    Instant firstLevel() const { return levels_.front().at; } // where there is one
+    bool hasFlow() const { return !flows_.empty(); }
+    // What the feed meter let through from the shift's begin to a moment.
+    Volume flowed(Instant to) const;
+    Brix wanted() const { return wanted_; }
+
+private:
+    struct Point {
+        Instant at;
+        double value;
+    };
+    struct Check {
+        Instant at;
+        std::size_t row;
+        std::optional<CheckedSugar> sugar;
+    };
+    std::vector<Point> levels_, flows_, came_;
+    std::vector<double> flowSum_; // m3 until each
+    std::vector<Draw> draws_;
+    std::vector<Instant> closedAt_;
+    std::vector<std::size_t> twice_;
+    std::vector<Check> checks_;
+    std::map<std::size_t, std::size_t> drawOf_; // rows of checks to rows of draws
+    std::optional<Instant> opened_;
+    Brix wanted_ = Brix::degrees(66.9);
+    std::vector<std::pair<std::size_t, Fact>> closes_; // until finish
+    std::vector<std::optional<Instant>> closesOpened_;
+};
+
+} // namespace panside
