@@ -1,4 +1,6 @@
+#include "app/book_marks.h"
 #include "app/commands.h"
+#include "app/exit_status.h"
 #include "core/boil/shift_log.h"
 #include "core/files/text_file.h"
 
@@ -26,14 +28,33 @@ std::string count(std::size_t number, const std::string& thing) {
 
 } // namespace
 
-int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream&) {
+int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& err) {
     const auto place = calledPlace(request.log);
-    const auto log = readLog(readText(request.log));
+    auto log = readLog(readText(request.log));
+    std::vector<LineMark> marks;
+    try {
+        std::optional<Journal> journal;
+        if (!request.journal.empty())
+            journal = Journal::open(request.journal, Journal::Access::read);
+        if (log.isDayBook()) {
+            auto judged = judgedBook(log, journal ? &*journal : nullptr);
+            log.faults = std::move(judged.faults);
+            marks = std::move(judged.marks);
+        }
+    } catch (const JournalError& trouble) {
+        err << trouble.what() << '\n';
+        return statusOf(trouble.trouble());
+    }
     if (request.json) {
-        const nlohmann::json answer{{"log", place},
-                                    {"facts", log.facts.size()},
-                                    {"faults", listOf(log.faults, place)},
-                                    {"warnings", listOf(log.warnings, place)}};
+        nlohmann::json answer{{"log", place},
+                              {"facts", log.facts.size()},
+                              {"faults", listOf(log.faults, place)},
+                              {"warnings", listOf(log.warnings, place)}};
+        if (log.isDayBook()) {
+            answer["marks"] = nlohmann::json::array();
+            for (const LineMark& mark : marks)
+                answer["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
+        }
         // What stood in the file may not be UTF-8; that is one of the faults.
         out << answer.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
     } else {
@@ -41,8 +62,13 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream&) 
             out << sentence(fault, place) << '\n';
         for (const auto& warning : log.warnings)
             out << sentence(warning, place) << '\n';
+        for (const LineMark& mark : marks)
+            out << place << ':' << mark.line << ": " << mark.says << '\n';
         out << place << ": " << count(log.facts.size(), "good row") << ", " << count(log.faults.size(), "fault") << ", "
-            << count(log.warnings.size(), "warning") << '\n';
+            << count(log.warnings.size(), "warning");
+        if (log.isDayBook())
+            out << ", " << count(marks.size(), "mark");
+        out << '\n';
     }
     return log.faults.empty() ? status::done : status::refused;
 }

@@ -58,6 +58,7 @@ public:
         addImport();
         addExport();
         addReport();
+        addTrace();
         addReckon();
     }
 
@@ -149,6 +150,7 @@ private:
         auto* command = add("check", "Say every fault of a log with its line; change nothing", check_,
                             "  panside check night.csv\nExit status 1 if there is a fault; a warning alone is none.");
         command->add_option("LOG", check_.log, "The shift log; - reads it from standard input")->required();
+        command->add_option("--journal", check_.journal, "Judge a day book together with what this journal holds");
         command->add_flag("--json", check_.json, "The same as one JSON object");
     }
     void addImport() {
@@ -198,6 +200,16 @@ private:
         command->add_option("--units", report_.units, "us or metric; otherwise as in the console")
             ->check(CLI::IsMember({"us", "metric"}));
     }
+    void addTrace() {
+        auto* command = add("trace", "What a lot, a vessel or a night came from, and what it went into", trace_,
+                            "  panside trace 27-073 --journal season.db\n"
+                            "  panside trace \"drum 7\" --journal season.db --forward\n"
+                            "A night is named by its local date, or as its shift. Shares are of sugar.");
+        command->add_option("NAME", trace_.name, "The lot, vessel or night")->required();
+        command->add_option("--journal", trace_.journal, "The journal")->required();
+        command->add_flag("--forward", trace_.forward, "What it went into, down to the buyers");
+        command->add_flag("--json", trace_.json, "Both ways, as one JSON object");
+    }
     void addReckon() { app_.add_subcommand("reckon", "The sums of the trade: `panside reckon --help` lists them"); }
 
     CLI::App app_{about, "panside"};
@@ -211,6 +223,7 @@ private:
     ImportRequest import_;
     ExportRequest export_;
     ReportRequest report_;
+    TraceRequest trace_;
     Command command_ = Answered{0};
 };
 

@@ -40,6 +40,7 @@ struct RehearseRequest {
 };
 struct CheckRequest {
     std::string log;
+    std::string journal = {}; // what a day book is judged with; empty: by itself
     bool json = false;
 };
 struct ImportRequest {
@@ -58,6 +59,10 @@ struct ReportRequest {
     std::optional<int> year;     // of the season; none: all
     std::string language, units; // as of the console
 };
+struct TraceRequest {
+    std::string name, journal;
+    bool forward = false, json = false;
+};
 struct ReckonRequest {
     std::vector<std::string> words; // the kind and its own options, read by reckonCommand
 };
@@ -67,7 +72,7 @@ struct Answered {
     int status;
 };
 using Command = std::variant<Answered, ConsoleRequest, ReplayRequest, TendRequest, RehearseRequest, CheckRequest,
-                             ImportRequest, ExportRequest, ReportRequest, ReckonRequest>;
+                             ImportRequest, ExportRequest, ReportRequest, TraceRequest, ReckonRequest>;
 
 // `words` without the program's name. Help and version go to `out`, what is wrong to `err`.
 Command commandIn(const std::vector<std::string>& words, std::ostream& out, std::ostream& err);

@@ -20,6 +20,7 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
 int importCommand(const ImportRequest& request, std::ostream& out, std::ostream& err);
 int exportCommand(const ExportRequest& request, std::ostream& out, std::ostream& err);
 int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream& err);
+int traceCommand(const TraceRequest& request, std::ostream& out, std::ostream& err);
 int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostream& err);
 
 } // namespace panside

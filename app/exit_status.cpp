@@ -2,6 +2,8 @@
 
 #include "app/commands.h"
 
+#include "core/journal/day_books.h"
+
 #include <nlohmann/json.hpp>
 #include <ostream>
 
@@ -51,6 +53,8 @@ std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name,
         auto list = nlohmann::json::array();
         for (const auto& shift : shifts)
             list.push_back({{"shift", shift.name()}, {"open", shift.open}, {"imported", shift.imported}});
+        for (const int year : bookYears(journal))
+            list.push_back({{"shift", std::to_string(year)}, {"open", false}, {"book", true}});
         out << nlohmann::json{{"shifts", list}}.dump() << '\n';
     }
     if (shifts.empty()) {
@@ -60,7 +64,19 @@ std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name,
             << " shifts. Say which with --shift and one of these (its beginning is enough where only one has it):\n";
         for (const auto& shift : shifts)
             err << "  " << shift.name() << (shift.open ? "  still open" : "") << '\n';
+        for (const int year : bookYears(journal))
+            err << "  " << year << "  the day book\n";
     }
+    return std::nullopt;
+}
+
+std::optional<int> bookAsked(const Journal& journal, const std::string& name) {
+    const auto years = bookYears(journal);
+    for (const int year : years)
+        if (name == std::to_string(year))
+            return year;
+    if (name.empty() && years.size() == 1 && journal.shifts().empty())
+        return years.front();
     return std::nullopt;
 }
 

@@ -15,4 +15,7 @@ Journal journalToWrite(const std::filesystem::path& place);
 std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name, bool json, std::ostream& out,
                                 std::ostream& err);
 
+// The year of the day book that was named, or the only one where there is no shift.
+std::optional<int> bookAsked(const Journal& journal, const std::string& name);
+
 } // namespace panside

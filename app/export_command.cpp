@@ -1,6 +1,8 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "core/boil/shift_log.h"
 #include "core/files/text_file.h"
+#include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
 
 #include <ostream>
@@ -10,6 +12,16 @@ namespace panside {
 int exportCommand(const ExportRequest& request, std::ostream& out, std::ostream& err) {
     try {
         const auto journal = Journal::open(request.journal, Journal::Access::read);
+        if (const auto year = bookAsked(journal, request.shift)) {
+            std::vector<Fact> facts;
+            for (auto& entry : bookFacts(journal, year))
+                facts.push_back(std::move(entry.fact));
+            if (request.out.empty())
+                out << writeLog(facts);
+            else
+                writeText(request.out, writeLog(facts));
+            return status::done;
+        }
         const auto shift = shiftAsked(journal, request.shift, request.json, out, err);
         if (!shift)
             return status::refused;

@@ -1,11 +1,14 @@
+#include "app/book_marks.h"
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/files/text_file.h"
+#include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
 #include "ui/importing/map_view.h"
 #include "ui/importing/table_maps.h"
 
 #include <QTimeZone>
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
@@ -105,6 +108,60 @@ nlohmann::json answerFor(const Imported& imported, const std::string& place) {
     return answer;
 }
 
+constexpr std::size_t beginningSize = 1U << 16;
+
+// The text of a file that is a day book; nullopt for all else, which is read as a stream.
+std::optional<std::string> bookText(const std::string& place) {
+    if (std::error_code none; place == "-" || !std::filesystem::is_regular_file(place, none))
+        return std::nullopt;
+    std::ifstream file{place, std::ios::binary};
+    std::string begin(beginningSize, '\0');
+    file.read(begin.data(), static_cast<std::streamsize>(begin.size()));
+    begin.resize(static_cast<std::size_t>(file.gcount()));
+    return beginsAsBook(begin) ? std::optional{readText(place)} : std::nullopt;
+}
+
+// A day book: refused whole with its lines, or taken in with its marks. False if it is no day book after all.
+bool importAsBook(Journal& journal, const std::string& text, const std::string& place, bool json,
+                  nlohmann::json& answers, int& result, std::ostream& out, std::ostream& err) {
+    const ReadLog book = readLog(text);
+    if (book.shiftRows > 0)
+        return false;
+    const BookJudged judged = judgedBook(book, &journal);
+    for (const auto& fault : judged.faults)
+        err << sentence(fault, place) << '\n';
+    for (const auto& warning : book.warnings)
+        err << sentence(warning, place) << '\n';
+    nlohmann::json answer{{"log", place},
+                          {"facts", book.facts.size()},
+                          {"faults", judged.faults.size()},
+                          {"warnings", book.warnings.size()},
+                          {"marks", nlohmann::json::array()},
+                          {"outcome", "faulty"},
+                          {"shift", nullptr}};
+    for (const LineMark& mark : judged.marks) {
+        (json ? err : out) << place << ':' << mark.line << ": " << mark.says << '\n';
+        answer["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
+    }
+    if (!judged.faults.empty()) {
+        err << place << ": " << judged.faults.size() << " fault" << (judged.faults.size() == 1 ? "" : "s")
+            << ", nothing was imported.\n";
+        result = std::max(result, status::refused);
+    } else {
+        const BookImported imported = importBook(journal, book.facts);
+        const int year = yearOf(book.facts.front().at);
+        answer["outcome"] = imported.added > 0 ? "added" : "alreadyThere";
+        answer["shift"] = std::to_string(year);
+        if (!json && imported.added > 0)
+            out << place << ": added to the day book of " << year << ", " << imported.added << " of " << imported.rows
+                << " rows.\n";
+        else if (!json)
+            out << place << ": already there in the day book of " << year << "; nothing was added.\n";
+    }
+    answers.push_back(std::move(answer));
+    return true;
+}
+
 } // namespace
 
 // Each log stands for itself: a faulty one does not keep the others out.
@@ -113,9 +170,16 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
     auto answers = nlohmann::json::array();
     try {
         auto journal = journalToWrite(request.journal);
-        for (const auto& log : request.logs) {
+        // A day book may name vessels that only a shift named: the shifts come first.
+        std::vector<std::pair<std::string, std::optional<std::string>>> logs;
+        for (const auto& log : request.logs)
+            logs.emplace_back(log, request.mapping.empty() ? bookText(log) : std::nullopt);
+        std::stable_partition(logs.begin(), logs.end(), [](const auto& log) { return !log.second; });
+        for (const auto& [log, book] : logs) {
             const auto place = calledPlace(log);
             try {
+                if (book && importAsBook(journal, *book, place, request.json, answers, result, out, err))
+                    continue;
                 const auto [imported, blanks] = importFrom(journal, log, request.mapping);
                 if (!isGood(imported))
                     result = std::max(result, status::refused);

@@ -20,6 +20,7 @@ int perform(const Command& command, std::ostream& out, std::ostream& err) {
                           [&](const ImportRequest& import) { return importCommand(import, out, err); },
                           [&](const ExportRequest& exporting) { return exportCommand(exporting, out, err); },
                           [&](const ReportRequest& report) { return reportCommand(report, out, err); },
+                          [&](const TraceRequest& trace) { return traceCommand(trace, out, err); },
                           [&](const ReckonRequest& reckon) { return reckonCommand(reckon.words, out, err); },
                       },
                       command);

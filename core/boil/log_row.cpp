@@ -41,11 +41,11 @@ std::optional<Unit> RowReader::unit(auto takes, const FaultWant& wanted) {
 namespace {
 
 // What was probably meant by a number that cannot be: the same in another of the units that may stand there.
-std::string probablyMeant(std::string_view given, double number, Unit unit, const Form& form) {
+std::string probablyMeant(double number, Unit unit, const Form& form) {
     for (const Unit other : form.units())
         if (other != unit && other != Unit::none && toSi(number, other) >= form.lowest &&
             toSi(number, other) <= form.highest)
-            return fmt::format("{} {}", given, nameOf(other));
+            return fmt::format("{:.6g} {}", number, nameOf(other));
     if (toSi(number / 10, unit) >= form.lowest && toSi(number / 10, unit) <= form.highest)
         return fmt::format("{:.6g} {}", number / 10, nameOf(unit));
     return {};
@@ -59,7 +59,7 @@ void RowReader::checkRange(std::string_view field, std::string_view given, doubl
     const double slack = 1e-9 * (form.highest - form.lowest);
     if (si < form.lowest - slack || si > form.highest + slack)
         fail(Slip::outOfRange, field, given, rangeBetween(form.lowest, form.highest, unit),
-             probablyMeant(given, value, unit, form));
+             probablyMeant(value, unit, form));
 }
 
 std::optional<Written> RowReader::value(const Form& form, bool required) {

@@ -1,4 +1,5 @@
 #pragma once
+#include "core/boil/day_vocabulary.h"
 #include "core/boil/fact.h"
 
 #include <cmath>
@@ -27,7 +28,8 @@ public:
         constexpr double within = 60, byTwoHands = 300; // seconds
         const double apart = std::abs(secondsBetween(at_, fact.at));
         const bool twoHands = counted_ && apart > within && apart <= byTwoHands && (fact.entered || entered_) &&
-                              closed->volume && *closed == *counted_;
+                              closed->volume && closed->volume == counted_->volume &&
+                              nameKey(closed->to) == nameKey(counted_->to);
         entered_ = fact.entered.has_value();
         if (twoHands)
             return Telling::again;
@@ -52,7 +54,8 @@ public:
 
 private:
     bool isSame(const DrawClosed& closed) const {
-        return closed.volume == counted_->volume && (closed.to == draw_.to || closed.to.empty() || draw_.to.empty());
+        return closed.volume == counted_->volume &&
+               (nameKey(closed.to) == nameKey(draw_.to) || closed.to.empty() || draw_.to.empty());
     }
 
     std::optional<DrawClosed> counted_; // the last telling that counted since a draw was opened

@@ -13,8 +13,9 @@ using ShiftId = Instant;
 
 struct BeginShift {
     ShiftId shift;
-    bool live;   // begun here, not imported: the next one goes on from its settings
-    int opening; // how many of its first facts are the settings that were in force when it began
+    bool live;         // begun here, not imported: the next one goes on from its settings
+    int opening;       // how many of its first facts are the settings that were in force when it began
+    bool book = false; // a day book: kept like a shift that is over, and no shift
 };
 struct KeepFact {
     ShiftId shift;

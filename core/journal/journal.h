@@ -48,6 +48,7 @@ public:
     const std::optional<JournalError>& readOnly() const;
 
     std::vector<Shift> shifts() const; // by time
+    std::vector<Shift> books() const;  // day books (day_books.h), by time
     std::optional<Shift> openShift() const;
     // The shift that a person named: its whole name, or as much of its beginning as only one shift has. Throws
     // noSuchShift.

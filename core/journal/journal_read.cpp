@@ -37,24 +37,28 @@ namespace {
 
 constexpr const char* shiftQuery =
     "SELECT id, live, (SELECT open FROM turn WHERE shift=shift.id ORDER BY number DESC LIMIT 1)"
-    " FROM shift ORDER BY id";
+    " FROM shift WHERE (live=2)=? ORDER BY id";
 
 Shift shiftIn(const SQLite::Statement& query) {
     return {instantOf(query.getColumn(0).getInt64()), query.getColumn(2).getInt() != 0,
             query.getColumn(1).getInt() == 0};
 }
 
-} // namespace
-
-std::vector<Shift> Journal::shifts() const {
-    return guarded(place(), [&] {
-        SQLite::Statement query{*inside_->db, shiftQuery};
+std::vector<Shift> begunAs(const Journal::Inside& inside, bool book) {
+    return guarded(inside.place, [&] {
+        SQLite::Statement query{*inside.db, shiftQuery};
+        query.bind(1, book ? 1 : 0);
         std::vector<Shift> shifts;
         while (query.executeStep())
             shifts.push_back(shiftIn(query));
         return shifts;
     });
 }
+
+} // namespace
+
+std::vector<Shift> Journal::shifts() const { return begunAs(*inside_, false); }
+std::vector<Shift> Journal::books() const { return begunAs(*inside_, true); }
 
 std::optional<Shift> Journal::openShift() const {
     std::optional<Shift> open;
@@ -149,6 +153,8 @@ Standing Journal::standing() const {
     return guarded(place(), [&] {
         const Snapshot snapshot{*inside_->db};
         Standing standing;
+        for (const Shift& book : books())
+            standing.taken.push_back(book.id);
         for (const Shift& shift : shifts()) {
             standing.taken.push_back(shift.id);
             if (!shift.imported) {

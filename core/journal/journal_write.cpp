@@ -102,7 +102,7 @@ public:
 
     void add(const BeginShift& begin) {
         SQLite::Statement insert{db_, "INSERT INTO shift(id, live, opening) VALUES(?,?,?)"};
-        SQLite::bind(insert, microsOf(begin.shift), begin.live ? 1 : 0, begin.opening);
+        SQLite::bind(insert, microsOf(begin.shift), begin.book ? 2 : begin.live ? 1 : 0, begin.opening);
         insert.exec();
         add(TurnShift{begin.shift, true});
     }

@@ -95,7 +95,9 @@ std::optional<ShiftId> twinOf(const Journal& journal, Instant first) {
 }
 
 ShiftId freeName(const Journal& journal, Instant first) {
-    const auto shifts = journal.shifts();
+    auto shifts = journal.shifts();
+    const auto books = journal.books();
+    shifts.insert(shifts.end(), books.begin(), books.end());
     ShiftId name = first;
     while (std::any_of(shifts.begin(), shifts.end(), [&](const Shift& shift) { return shift.id == name; }))
         name += std::chrono::microseconds{1};

@@ -91,22 +91,21 @@ void Ledger::Fold::sync() {
 }
 
 void Ledger::Fold::sapIn(const SapIn& sap) {
-    const auto from = sap.from.empty() ? std::nullopt : known(sap.from);
+    const std::size_t from = sap.from.empty() ? SIZE_MAX : known(sap.from).value_or(SIZE_MAX);
     const std::size_t tank = feed();
     std::optional<Brix> read = sap.sugar;
     if (read && sap.scale && sap.temperature)
         read = sugarByHydrometer(*read, sap.temperature->value, sap.scale->value).value_or(*read);
-    if (from && *from != tank) {
+    if (from != SIZE_MAX && from != tank) {
         std::optional<Volume> volume;
         if (!sap.all) {
-            const Brix sugar =
-                vessels[*from].content.isEmpty() ? read.value_or(usualSap) : vessels[*from].content.brix();
+            const Brix sugar = vessels[from].content.isEmpty() ? read.value_or(usualSap) : vessels[from].content.brix();
             volume =
                 sap.temperature ? liquidOf(sap.volume.value, sugar, sap.temperature->value).volume() : sap.volume.value;
         }
-        if (read && vessels[*from].sugarAssumed && !vessels[*from].content.isEmpty())
-            dip(*from, vessels[*from].content.volume(), read, now);
-        Taken taken = take(*from, volume);
+        if (read && vessels[from].sugarAssumed && !vessels[from].content.isEmpty())
+            dip(from, vessels[from].content.volume(), read, now);
+        Taken taken = take(from, volume);
         if (sap.temperature)
             taken.temperature = sap.temperature->value;
         put(tank, taken);

@@ -159,14 +159,13 @@ Ledger::Fold::Taken Ledger::Fold::take(std::size_t index, std::optional<Volume> 
                                         : isTankKind(vessel.kind) ? Brix::degrees(2)
                                                                   : Brix::degrees(66.9),
                                         bookTemperature, 0.01);
-        const Taken hole = unwritten(vessel, missing);
-        if (have > 0)
-            taken = takeShare(vessel, 1);
-        else if (vessel.last != noKnot)
-            taken.strands.push_back(unmeasured(vessel.last));
-        taken.liquid += hole.liquid;
-        taken.strands.insert(taken.strands.end(), hole.strands.begin(), hole.strands.end());
-        taken.sugarAssumed = true;
+        // It must have been in there: nobody wrote how it came.
+        Taken hole = unwritten(vessel, missing);
+        hole.sugarAssumed = true;
+        if (have <= 0 && vessel.last != noKnot)
+            hole.strands.push_back(unmeasured(vessel.last));
+        put(index, hole);
+        taken = takeShare(vessel, 1);
     }
     empty(vessel);
     vessel.joinsLast = vessel.last != noKnot;

@@ -1,0 +1,87 @@
+#include "core/ledger/draw_density.h"
+
+#include "core/boil/state.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+constexpr double sampleEvery = 5;      // seconds
+constexpr double leastKnown = 1.0 / 3; // of the samples
+constexpr double pathSd = 0.15;        // brix: the pail is not quite the mean of what the probe saw
+constexpr double brixPerKelvin = 5;    // near the finish, where the mark's band is not known
+
+} // namespace
+
+struct DrawWatch::Inside {
+    struct Open {
+        Instant at{}, next{};
+        double sum = 0, sd = 0, offset = 0, slope = brixPerKelvin;
+        int samples = 0, known = 0;
+    };
+    struct Past {
+        Instant closed{};
+        double brix, sd, offset, slope;
+    };
+    State state;
+    std::optional<Open> open;
+    std::vector<Past> past;
+    Instant last{};
+    double offset = 0;
+
+    void sample(Instant now) {
+        const Picture seen = picture(state, now);
+        ++open->samples;
+        if (!seen.brix)
+            return;
+        ++open->known;
+        open->sum += seen.brix->degrees();
+        if (seen.legalRise && seen.heavyRise && *seen.heavyRise > *seen.legalRise)
+            open->slope = (state.settings.tooHeavy() - state.settings.legalMinimum()).degrees() /
+                          (*seen.heavyRise - *seen.legalRise).kelvin();
+        open->sd += seen.targetUncertainty ? seen.targetUncertainty->kelvin() * open->slope : 1;
+        open->offset += seen.probeOffset.kelvin();
+    }
+};
+
+DrawWatch::DrawWatch() : inside_{std::make_unique<Inside>()} {}
+DrawWatch::~DrawWatch() = default;
+DrawWatch::DrawWatch(DrawWatch&&) noexcept = default;
+DrawWatch& DrawWatch::operator=(DrawWatch&&) noexcept = default;
+
+void DrawWatch::take(const Fact& fact) {
+    Inside& in = *inside_;
+    while (in.open && in.open->next <= fact.at) {
+        in.sample(std::max(in.open->next, in.last));
+        in.open->next = in.open->next + Duration{sampleEvery};
+    }
+    if (std::holds_alternative<DrawClosed>(fact.what) && in.open) {
+        const auto& open = *in.open;
+        if (open.known > 0 && open.known >= leastKnown * open.samples) {
+            const auto n = static_cast<double>(open.known);
+            in.past.push_back({fact.at, open.sum / n, open.sd / n, open.offset / n, open.slope});
+        }
+        in.open.reset();
+    }
+    absorbUnwatched(in.state, fact);
+    in.last = fact.at;
+    in.offset = in.state.mark.offset(fact.at).kelvin();
+    if (std::holds_alternative<DrawOpened>(fact.what) && !in.open) {
+        in.open = Inside::Open{};
+        in.open->at = in.open->next = fact.at;
+    }
+}
+
+std::vector<DrawWatch::Found> DrawWatch::found() const {
+    std::vector<Found> found;
+    for (const auto& past : inside_->past) {
+        // What the mark learned afterwards: a probe that reads higher than was thought showed less sugar.
+        const double brix = past.brix - (inside_->offset - past.offset) * past.slope;
+        found.push_back({past.closed, {Brix::degrees(brix), Brix::degrees(std::hypot(past.sd, pathSd))}});
+    }
+    return found;
+}
+
+} // namespace panside
