@@ -138,13 +138,25 @@ private:
     void addRehearse() {
         auto* command = add("rehearse", "Make up a boil as a shift log", rehearse_,
                             "The same seed gives the same bytes. Names and numbers are invented.\n"
-                            "  panside rehearse --hours 8 --seed 3 --out night.csv");
-        command->add_option("--hours", rehearse_.hours, "How long it boils")->required()->check(CLI::Range(0.01, 48.0));
+                            "  panside rehearse --hours 8 --seed 3 --out night.csv\n"
+                            "  panside rehearse --season --seed 3 --out season   day books, shift logs, truth.json");
+        auto* hours =
+            command->add_option("--hours", rehearse_.hours, "How long it boils")->check(CLI::Range(0.01, 48.0));
+        auto* season = command->add_flag("--season", rehearse_.season,
+                                         "The season of a small and a large house instead, each with its truth");
+        hours->excludes(season);
         command->add_option("--seed", rehearse_.seed, "Which boil")->capture_default_str();
         command->add_option("--every", rehearse_.every, "Seconds from one reading of a kind to the next")
             ->capture_default_str()
             ->check(CLI::Range(1.0, 600.0));
-        command->add_option("--out", rehearse_.out, "Write it to this file instead of the terminal");
+        auto* out = command->add_option("--out", rehearse_.out,
+                                        "Write it to this file instead of the terminal; a season to this folder");
+        season->needs(out);
+        command->final_callback([this, hours] {
+            if (!rehearse_.season && hours->count() == 0)
+                throw CLI::RequiredError("--hours");
+            command_ = rehearse_;
+        });
     }
     void addCheck() {
         auto* command = add("check", "Say every fault of a log with its line; change nothing", check_,
@@ -179,7 +191,10 @@ private:
                             "  panside report --journal season.db --shift 3 --out night.pdf\n"
                             "  panside report --journal season.db --season 2026 --out season.xlsx\n"
                             "The ending of --out says which: .pdf, .csv or .xlsx. Without --out, CSV on the terminal.\n"
-                            "A season is named by its spring: 2026 is July 2025 to June 2026.");
+                            "A season is named by its spring: 2026 is July 2025 to June 2026.\n"
+                            "  panside report --journal season.db --lots\n"
+                            "  panside report --journal season.db --book --out inspector.pdf\n"
+                            "  panside report --journal season.db --recall 27-073 --out recall.xlsx");
         command->add_option("--journal", report_.journal, "The journal")->required();
         auto* shift = command->add_option("--shift", report_.shift, "Which shift");
         command->add_option("--out", report_.out, "Write it to this file: .pdf, .csv or .xlsx");
@@ -195,6 +210,13 @@ private:
             ->expected(0, 1)
             ->check(CLI::Range(1900, 9999) | CLI::IsMember({""}))
             ->excludes(shift);
+        auto* lots = command->add_flag("--lots", report_.lots, "Every lot: sizes, counts, grade, what was found");
+        auto* book = command->add_flag("--book", report_.book, "The inspector's book")->excludes(lots);
+        auto* recall = command->add_option("--recall", report_.recall, "A mock recall of this lot")
+                           ->excludes(lots)
+                           ->excludes(book);
+        for (auto* one : {lots, book, recall})
+            one->excludes(shift)->excludes("--season");
         command->add_option("--language", report_.language, "en or fr, of .pdf and .xlsx; otherwise as in the console")
             ->check(CLI::IsMember({"en", "fr"}));
         command->add_option("--units", report_.units, "us or metric; otherwise as in the console")

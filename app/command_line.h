@@ -35,8 +35,9 @@ struct TendRequest {
 struct RehearseRequest {
     double hours = 0;
     std::uint64_t seed = 1;
-    double every = 1; // seconds between readings of a kind
-    std::string out;  // empty: the terminal
+    double every = 1;    // seconds between readings of a kind
+    std::string out;     // empty: the terminal
+    bool season = false; // two houses' seasons with their truth, into the folder `out`
 };
 struct CheckRequest {
     std::string log;
@@ -56,8 +57,10 @@ struct ExportRequest {
 struct ReportRequest {
     std::string journal, shift, out;
     bool season = false;
-    std::optional<int> year;     // of the season; none: all
-    std::string language, units; // as of the console
+    bool lots = false, book = false; // of the ledger
+    std::string recall = {};         // a lot; empty: none
+    std::optional<int> year;         // of the season; none: all
+    std::string language, units;     // as of the console
 };
 struct TraceRequest {
     std::string name, journal;

@@ -2,10 +2,12 @@
 #include "app/exit_status.h"
 #include "core/files/text_file.h"
 #include "core/journal/shift_summary.h"
+#include "core/shift/house_ledger.h"
 #include "core/shift/season_book.h"
 #include "ui/frame/choices.h"
-#include "ui/season/season_report.h"
+#include "ui/report/ledger_paper.h"
 #include "ui/report/shift_report.h"
+#include "ui/season/season_report.h"
 
 #include <QApplication>
 #include <QTranslator>
@@ -106,6 +108,32 @@ int reportSeason(Journal& journal, const ReportRequest& request, Form form, std:
     return status::done;
 }
 
+int reportLedger(Journal& journal, const ReportRequest& request, Form form, std::ostream& out, std::ostream& err) {
+    const HouseLedger house{&journal};
+    const Ledger& ledger = house.ledger();
+    std::optional<std::size_t> lot;
+    if (!request.recall.empty() && !(lot = ledger.lotNamed(request.recall))) {
+        err << "\"" << request.recall << "\": no lot has this code.";
+        const auto names = namesLike(ledger, request.recall);
+        for (const auto& name : names)
+            err << (&name == &names.front() ? " Was one of these meant? " : ", ") << name;
+        err << (names.empty() ? "\n" : ".\n");
+        return status::refused;
+    }
+    const auto paper = [&](Units units) {
+        return lot            ? recallOnPaper(ledger, *lot, units)
+               : request.lots ? lotsOnPaper(ledger, units)
+                              : bookOnPaper(ledger, units);
+    };
+    if (form == Form::csv) {
+        writeCsv(paperAsCsv(paper(request.units == "us" ? Units::us : Units::metric)), request.out, out);
+        return status::done;
+    }
+    const Letters letters{request};
+    (form == Form::pdf ? paperAsPdf : paperAsSheet)(paper(letters.units()), request.out);
+    return status::done;
+}
+
 } // namespace
 
 int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream& err) {
@@ -116,6 +144,8 @@ int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream&
     }
     try {
         auto journal = Journal::open(request.journal, Journal::Access::read);
+        if (request.lots || request.book || !request.recall.empty())
+            return reportLedger(journal, request, *form, out, err);
         return request.season ? reportSeason(journal, request, *form, out, err)
                               : reportShift(journal, request, *form, out, err);
     } catch (const JournalError& trouble) {

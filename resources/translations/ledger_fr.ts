@@ -1,0 +1,279 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr_CA" sourcelanguage="en">
+<context>
+    <name>LedgerPaper</name>
+    <message>
+        <source>held</source>
+        <translation>retenu</translation>
+    </message>
+    <message>
+        <source>milk: belongs on the label</source>
+        <translation>lait : à mettre sur l'étiquette</translation>
+    </message>
+    <message>
+        <source>lead over the limit</source>
+        <translation>plomb au-dessus de la limite</translation>
+    </message>
+    <message>
+        <source>ropy sap</source>
+        <translation>eau filante</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lots</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation>emballé</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>format</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>faits</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>cassés</translation>
+    </message>
+    <message>
+        <source>sold</source>
+        <translation>vendus</translation>
+    </message>
+    <message>
+        <source>came back</source>
+        <translation>revenus</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation>détruits</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>°Brix</source>
+        <translation>°Brix</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <translation>classe</translation>
+    </message>
+    <message>
+        <source>coolest when capped</source>
+        <translation>plus froid au bouchage</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>qui</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>constaté</translation>
+    </message>
+    <message>
+        <source>Buyers</source>
+        <translation>Acheteurs</translation>
+    </message>
+    <message>
+        <source>buyer</source>
+        <translation>acheteur</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>première fois</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>quand</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>de quoi</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>résultat</translation>
+    </message>
+    <message>
+        <source>%1 (read only as quoted)</source>
+        <translation>%1 (lu seulement comme cité)</translation>
+    </message>
+    <message>
+        <source>The place and its limits</source>
+        <translation>Le lieu et ses limites</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>source</translation>
+    </message>
+    <message>
+        <source>No place was set: the federal rule of the US stands here.</source>
+        <translation>Aucun lieu n'a été choisi : la règle fédérale des États-Unis figure ici.</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lieu</translation>
+    </message>
+    <message>
+        <source>least °Brix</source>
+        <translation>°Brix minimal</translation>
+    </message>
+    <message>
+        <source>most °Brix</source>
+        <translation>°Brix maximal</translation>
+    </message>
+    <message>
+        <source>lot code</source>
+        <translation>code de lot</translation>
+    </message>
+    <message>
+        <source>lead, ppb</source>
+        <translation>plomb, ppb</translation>
+    </message>
+    <message>
+        <source>Filter runs</source>
+        <translation>Passages au filtre</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>vers</translation>
+    </message>
+    <message>
+        <source>through</source>
+        <translation>passé</translation>
+    </message>
+    <message>
+        <source>aid</source>
+        <translation>adjuvant</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation>Récipients</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>récipient</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>matériau</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>plomb</translation>
+    </message>
+    <message>
+        <source>holds now</source>
+        <translation>contient</translation>
+    </message>
+    <message>
+        <source>Against foam</source>
+        <translation>Contre la mousse</translation>
+    </message>
+    <message>
+        <source>Sugar of the season, kg</source>
+        <translation>Sucre de la saison, kg</translation>
+    </message>
+    <message>
+        <source>gathered</source>
+        <translation>ramassé</translation>
+    </message>
+    <message>
+        <source>bought</source>
+        <translation>acheté</translation>
+    </message>
+    <message>
+        <source>sold in bulk</source>
+        <translation>vendu en vrac</translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation>perdu : %1</translation>
+    </message>
+    <message>
+        <source>in the vessels</source>
+        <translation>dans les récipients</translation>
+    </message>
+    <message>
+        <source>in the pans</source>
+        <translation>dans les casseroles</translation>
+    </message>
+    <message>
+        <source>does not close</source>
+        <translation>ne ferme pas</translation>
+    </message>
+    <message>
+        <source>This is advice: the inspector decides. No scale here is legal for trade.</source>
+        <translation>Ceci est un conseil : l'inspecteur décide. Aucune balance n'est ici légale pour le commerce.</translation>
+    </message>
+    <message>
+        <source>A hole in the book stays one: what nobody wrote is shown as such.</source>
+        <translation>Un trou dans le livre en reste un : ce que personne n'a écrit est montré comme tel.</translation>
+    </message>
+    <message>
+        <source>The inspector's book</source>
+        <translation>Le livre de l'inspecteur</translation>
+    </message>
+    <message>
+        <source>Lots held, come back or destroyed</source>
+        <translation>Lots retenus, revenus ou détruits</translation>
+    </message>
+    <message>
+        <source>Graded</source>
+        <translation>Classé</translation>
+    </message>
+    <message>
+        <source>Cleaned</source>
+        <translation>Nettoyé</translation>
+    </message>
+    <message>
+        <source>Tested</source>
+        <translation>Analysé</translation>
+    </message>
+    <message>
+        <source>Recall of lot %1</source>
+        <translation>Rappel du lot %1</translation>
+    </message>
+    <message>
+        <source>Behind it</source>
+        <translation>Derrière lui</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>share of its sugar</source>
+        <translation>part de son sucre</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnue</translation>
+    </message>
+</context>
+</TS>

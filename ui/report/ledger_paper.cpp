@@ -1,0 +1,276 @@
+#include "ui/report/ledger_paper.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("LedgerPaper", text); }
+QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
+
+QString moment(Instant at) {
+    const auto ms = std::chrono::floor<std::chrono::milliseconds>(at).time_since_epoch().count();
+    return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+}
+QString brixText(Brix sugar) { return sugar.si() > 0 ? QString::number(sugar.degrees(), 'f', 1) : QString{}; }
+QString volumeText(Volume volume, Units units) { return figure(volume, units).text(); }
+QString heatText(const std::optional<Temperature>& heat, Units units) {
+    return heat ? figure(*heat, units).text() : QString{};
+}
+QString lightText(const std::optional<double>& light, const std::string& word) {
+    if (light)
+        return QString::number(*light * 100, 'f', 1) + QStringLiteral(" %");
+    return text(word);
+}
+QString count(long long number) { return QString::number(number); }
+
+QString found(const Lot& lot) {
+    QStringList words;
+    if (lot.held)
+        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "held"));
+    if (lot.taint.milk)
+        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "milk: belongs on the label"));
+    if (lot.taint.lead)
+        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit"));
+    if (lot.taint.ropy)
+        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "ropy sap"));
+    if (!lot.taint.off.empty())
+        words << text(lot.taint.off);
+    return words.join(QStringLiteral(", "));
+}
+
+PaperTable lotTable(const Ledger& ledger, Units units, std::optional<std::size_t> only = {}) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "packed")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "from")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "size")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "made")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "broken")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "came back")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "destroyed")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "here")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "grade")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "coolest when capped")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "who")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
+                     {},
+                     {}};
+    for (std::size_t i = 0; i < ledger.lots().size(); ++i) {
+        const Lot& lot = ledger.lots()[i];
+        if (only && *only != i)
+            continue;
+        for (const LotSize& size : lot.sizes)
+            table.rows.push_back({text(lot.code), moment(lot.packed), text(ledger.vessels()[lot.vessel].name),
+                                  text(size.written), count(size.made), count(size.broken), count(size.shipped),
+                                  count(size.back), count(size.destroyed), count(size.here()),
+                                  brixText(lot.read.value_or(lot.book)), lightText(lot.light, lot.lightClass),
+                                  heatText(lot.coolest, units), text(lot.by), found(lot)});
+    }
+    return table;
+}
+
+PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Buyers")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "buyer")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "size")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "first")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "came back"))},
+                     {},
+                     {}};
+    for (const Delivery& one : ledger.tables().deliveries)
+        if (!only || *only == one.lot)
+            table.rows.push_back({text(one.buyer), text(ledger.lots()[one.lot].code),
+                                  one.sizeKnown ? text(ledger.lots()[one.lot].sizes[one.size].written) : QString{},
+                                  moment(one.first), count(one.sent), count(one.back)});
+    return table;
+}
+
+PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
+    PaperTable table{title,
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "of")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "result")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "who"))},
+                     {},
+                     {}};
+    for (const BookRow& row : rows)
+        table.rows.push_back({moment(row.at), text(row.subject), text(row.what), text(row.detail), text(row.by)});
+    return table;
+}
+
+QString sourceText(const Source& source) {
+    return source.quoted ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "%1 (read only as quoted)")).arg(text(source.text))
+                         : text(source.text);
+}
+
+PaperTable lawTable(const Ledger& ledger) {
+    const LedgerTables& tables = ledger.tables();
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "The place and its limits")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "limit")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "source"))},
+                     {},
+                     {}};
+    const PlaceLaw& law = allPlaces()[tables.place.value_or(0)];
+    if (!tables.place)
+        table.note = tr(QT_TRANSLATE_NOOP("LedgerPaper", "No place was set: the federal rule of the US stands here."));
+    const QString at = QStringLiteral(" (") + QString::number(law.statedAtCelsius, 'f', 1) + QStringLiteral(" °C)");
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "place")), text(law.name), QString{}});
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "least °Brix")),
+                          QString::number(law.leastBrix, 'f', 1) + at, sourceText(law.density)});
+    if (law.mostBrix)
+        table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "most °Brix")),
+                              QString::number(*law.mostBrix, 'f', 1) + at, sourceText(law.density)});
+    table.rows.push_back(
+        {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot code")), text(lotRule(law).text), sourceText(lotRule(law).source)});
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead, ppb")),
+                          QString::number(leadLimit(law).partsPerBillion), sourceText(leadLimit(law).source)});
+    return table;
+}
+
+PaperTable pressTable(const Ledger& ledger, Units units) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Filter runs")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "from")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "to")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "through")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "aid")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "temperature")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "result"))},
+                     {},
+                     {}};
+    for (const PressRow& run : ledger.tables().presses)
+        table.rows.push_back({moment(run.at), text(run.from), text(run.to),
+                              run.through.si() > 0 ? volumeText(run.through, units) : QString{}, text(run.aid),
+                              heatText(run.temperature, units), text(run.result)});
+    return table;
+}
+
+PaperTable vesselTable(const Ledger& ledger, Units units) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Vessels")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "vessel")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "material")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "holds now")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix"))},
+                     {},
+                     {}};
+    for (const Vessel& vessel : ledger.vessels())
+        table.rows.push_back(
+            {text(vessel.name), text(vessel.material),
+             vessel.leadOver ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit")) : text(vessel.lead),
+             volumeText(vessel.content.volume(), units), brixText(vessel.content.brix())});
+    return table;
+}
+
+PaperTable defoamerTable(const Ledger& ledger) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Against foam")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
+                     {},
+                     {}};
+    for (const DefoamerRow& row : ledger.tables().defoamers)
+        table.rows.push_back(
+            {moment(row.at), text(row.name),
+             row.milk ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "milk: belongs on the label")) : QString{}});
+    return table;
+}
+
+PaperTable balanceTable(const Ledger& ledger) {
+    const Balance20& balance = ledger.balance();
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Sugar of the season, kg")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), QStringLiteral("kg")},
+                     {},
+                     {}};
+    const auto add = [&table](const QString& what, double kg) {
+        table.rows.push_back({what, QString::number(kg, 'f', 1)});
+    };
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "gathered")), balance.gathered);
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "bought")), balance.bought);
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "packed")), balance.packed);
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold in bulk")), balance.sold);
+    for (const auto& [why, kg] : balance.lost)
+        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "lost: %1")).arg(text(why)), kg);
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the vessels")), balance.inVessels);
+    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the pans")), balance.inPans);
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "does not close")),
+                          QString::number(balance.doesNotClose, 'f', 1) + QStringLiteral(" ± ") +
+                              QString::number(balance.doesNotCloseSd, 'f', 1)});
+    return table;
+}
+
+QStringList cautions() {
+    return {tr(QT_TRANSLATE_NOOP("LedgerPaper",
+                                 "This is advice: the inspector decides. No scale here is legal for trade.")),
+            tr(QT_TRANSLATE_NOOP("LedgerPaper", "A hole in the book stays one: what nobody wrote is shown as such."))};
+}
+
+} // namespace
+
+LedgerPaper lotsOnPaper(const Ledger& ledger, Units units) {
+    return {tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots")), {lotTable(ledger, units), buyerTable(ledger)}, cautions()};
+}
+
+LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
+    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "The inspector's book")), {}, cautions()};
+    const LedgerTables& tables = ledger.tables();
+    PaperTable bad = lotTable(ledger, units);
+    bad.title = tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots held, come back or destroyed"));
+    std::vector<QStringList> rows;
+    std::size_t at = 0;
+    for (const Lot& lot : ledger.lots())
+        for (const LotSize& size : lot.sizes) {
+            if (lot.held || size.back > 0 || size.destroyed > 0)
+                rows.push_back(bad.rows[at]);
+            ++at;
+        }
+    bad.rows = std::move(rows);
+    paper.tables = {lawTable(ledger),
+                    lotTable(ledger, units),
+                    buyerTable(ledger),
+                    std::move(bad),
+                    pressTable(ledger, units),
+                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Graded")), tables.graded),
+                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Cleaned")), tables.cleaned),
+                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Tested")), tables.tested),
+                    defoamerTable(ledger),
+                    vesselTable(ledger, units),
+                    balanceTable(ledger)};
+    return paper;
+}
+
+LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) {
+    const Lot& lot = ledger.lots()[index];
+    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Recall of lot %1")).arg(text(lot.code)), {}, cautions()};
+    PaperTable behind{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Behind it")),
+                      {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "name")),
+                       tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")),
+                       tr(QT_TRANSLATE_NOOP("LedgerPaper", "share of its sugar"))},
+                      {},
+                      {}};
+    if (const auto trace = traceOf(ledger, lot.code))
+        for (const TraceEntry& entry : trace->behind)
+            behind.rows.push_back({text(nameOf(entry.kind)), text(entry.name), moment(entry.at),
+                                   entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %")
+                                               : tr(QT_TRANSLATE_NOOP("LedgerPaper", "not known"))});
+    paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index), std::move(behind)};
+    return paper;
+}
+
+std::string paperAsCsv(const LedgerPaper& paper) {
+    std::string out;
+    const auto field = [&out](const QString& words) {
+        std::string plain = words.toStdString();
+        const bool quoted = plain.find_first_of(",\"\n") != std::string::npos;
+        out += quoted ? "\"" : "";
+        for (const char c : plain)
+            out += c == '"' ? std::string{"\"\""} : std::string{c};
+        out += quoted ? "\"" : "";
+    };
+    const auto row = [&](const QStringList& cells) {
+        for (qsizetype i = 0; i < cells.size(); ++i) {
+            out += i > 0 ? "," : "";
+            field(cells[i]);
+        }
+        out += '\n';
+    };
+    for (const PaperTable& table : paper.tables) {
+        row({table.title});
+        row(table.headings);
+        for (const QStringList& cells : table.rows)
+            row(cells);
+        out += '\n';
+    }
+    return out;
+}
+
+} // namespace panside

@@ -1,0 +1,160 @@
+// The ledger's tables as PDF and as a spreadsheet.
+#include "core/files/text_file.h"
+#include "ui/look/lettering.h"
+#include "ui/report/ledger_paper.h"
+#include "ui/report/pdf_pages.h"
+
+#include <QFontMetricsF>
+#include <QRegularExpression>
+#include <algorithm>
+#include <cstdio>
+#include <xlsxwriter.h>
+
+namespace panside {
+namespace {
+
+[[noreturn]] void refusePaper(const std::string& place, const std::string& why) {
+    throw FileFault{FileTrouble::machine,
+                    place + ": cannot be written: " + why + " Choose a folder that is there and may be written."};
+}
+
+void moveThere(const std::string& from, const std::string& place) {
+    if (std::rename(from.c_str(), place.c_str()) != 0) {
+        std::remove(from.c_str());
+        refusePaper(place, "");
+    }
+}
+
+class LedgerPages {
+public:
+    explicit LedgerPages(PdfPages& paper) : paper_{paper}, painter_{paper.painter()} {}
+    void line(const QString& words, double millimetres, bool bold) {
+        const QFont font = lettering(Measure{}, millimetres, bold);
+        painter_.setFont(font);
+        const double high = QFontMetricsF{font}.height() * 1.25;
+        room(high);
+        painter_.drawText(QRectF{0, y_, paper_.page().width(), high}, Qt::AlignLeft, words);
+        y_ += high;
+    }
+    void table(const PaperTable& table) {
+        y_ += 8;
+        line(table.title, 2.6, true);
+        font_ = lettering(Measure{}, 1.5, false);
+        widths(table);
+        row(table.headings, true);
+        for (const QStringList& cells : table.rows)
+            row(cells, false);
+        if (!table.note.isEmpty())
+            line(table.note, 1.6, false);
+    }
+
+private:
+    void room(double high) {
+        if (y_ + high <= paper_.page().bottom())
+            return;
+        paper_.newPage();
+        y_ = 0;
+    }
+    // As wide as its words want, shared out where the page is narrower.
+    void widths(const PaperTable& table) {
+        const QFontMetricsF metrics{font_};
+        widths_.assign(static_cast<std::size_t>(table.headings.size()), 0);
+        const auto widen = [&](const QStringList& cells) {
+            for (qsizetype i = 0; i < std::min<qsizetype>(cells.size(), table.headings.size()); ++i)
+                widths_[static_cast<std::size_t>(i)] =
+                    std::max(widths_[static_cast<std::size_t>(i)], metrics.horizontalAdvance(cells[i]) + 6);
+        };
+        widen(table.headings);
+        std::for_each(table.rows.begin(), table.rows.end(), widen);
+        double all = 0;
+        for (double& width : widths_)
+            all += (width = std::min(width, paper_.page().width() / 2));
+        if (all > paper_.page().width())
+            for (double& width : widths_)
+                width *= paper_.page().width() / all;
+    }
+    void row(const QStringList& cells, bool bold) {
+        QFont font = font_;
+        font.setBold(bold);
+        painter_.setFont(font);
+        double high = 0, x = 0;
+        const auto box = [&](double width) { return QRectF{x, y_, width - 3, 1000}; };
+        for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
+            high = std::max(
+                high, painter_.boundingRect(box(widths_[i]), Qt::TextWrapAnywhere, cells[static_cast<qsizetype>(i)])
+                          .height());
+            x += widths_[i];
+        }
+        room(high + 2);
+        x = 0;
+        for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
+            painter_.drawText(box(widths_[i]), Qt::TextWrapAnywhere, cells[static_cast<qsizetype>(i)]);
+            x += widths_[i];
+        }
+        y_ += high + 2;
+    }
+    PdfPages& paper_;
+    QPainter& painter_;
+    QFont font_;
+    std::vector<double> widths_;
+    double y_ = 0;
+};
+
+} // namespace
+
+void paperAsPdf(const LedgerPaper& paper, const std::string& place) {
+    const std::string beside = place + ".part";
+    {
+        PdfPages pages{beside, paper.title};
+        LedgerPages printed{pages};
+        printed.line(paper.title, 3.6, true);
+        for (const PaperTable& table : paper.tables)
+            printed.table(table);
+        for (const QString& caution : paper.cautions)
+            printed.line(caution, 1.9, false);
+    }
+    moveThere(beside, place);
+}
+
+void paperAsSheet(const LedgerPaper& paper, const std::string& place) {
+    const std::string beside = place + ".part";
+    lxw_workbook* book = workbook_new(beside.c_str());
+    lxw_format* bold = workbook_add_format(book);
+    format_set_bold(bold);
+    int number = 0;
+    for (const PaperTable& table : paper.tables) {
+        // A sheet's name may be short and holds no brackets or slashes; two tables may not share one.
+        const QString name = QString::number(++number) + u' ' +
+                             QString{table.title}.remove(QRegularExpression{QStringLiteral("[\\[\\]:*?/\\\\]")});
+        lxw_worksheet* sheet = workbook_add_worksheet(book, name.left(LXW_SHEETNAME_MAX).toUtf8().constData());
+        worksheet_set_column(sheet, 0, 20, 14, nullptr);
+        worksheet_freeze_panes(sheet, 1, 0);
+        lxw_row_t row = 0;
+        const auto write = [&](const QStringList& cells, lxw_format* format) {
+            for (qsizetype i = 0; i < cells.size(); ++i) {
+                bool isNumber = false;
+                const double value = cells[i].toDouble(&isNumber);
+                const auto column = static_cast<lxw_col_t>(i);
+                // A lot's code is words, whatever it looks like.
+                if (isNumber && row > 0 && i > 0)
+                    worksheet_write_number(sheet, row, column, value, format);
+                else
+                    worksheet_write_string(sheet, row, column, cells[i].toUtf8().constData(), format);
+            }
+            ++row;
+        };
+        write(table.headings, bold);
+        for (const QStringList& cells : table.rows)
+            write(cells, nullptr);
+        if (!table.note.isEmpty())
+            write({table.note}, nullptr);
+    }
+    const lxw_error error = workbook_close(book);
+    if (error != LXW_NO_ERROR) {
+        std::remove(beside.c_str());
+        refusePaper(place, lxw_strerror(error));
+    }
+    moveThere(beside, place);
+}
+
+} // namespace panside
