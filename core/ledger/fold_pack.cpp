@@ -242,7 +242,9 @@ void Ledger::Fold::packed(const DayRow& row) {
     const auto number = static_cast<std::uint32_t>(size - lots[index].sizes.data());
     const auto good = static_cast<long long>(row.value->si);
     const double broken = row.si(Key::broken).value_or(0), count = static_cast<double>(good) + broken;
-    const Vessel before = vessels[from];
+    // What is known of its colour and taste before it may be emptied.
+    const std::optional<double> light = vessels[from].light;
+    const std::string lightClass = vessels[from].lightClass, flavour = vessels[from].flavour;
     Taken taken = take(from, size->size * count);
     Lot& lot = lots[index];
     size = &lot.sizes[number];
@@ -268,11 +270,11 @@ void Ledger::Fold::packed(const DayRow& row) {
     lot.book = taken.liquid.brix();
     lot.bookSd = Brix::ofSi(taken.liquid.sd);
     if (!lot.light)
-        lot.light = before.light;
+        lot.light = light;
     if (lot.lightClass.empty())
-        lot.lightClass = before.lightClass;
+        lot.lightClass = lightClass;
     if (lot.flavour.empty())
-        lot.flavour = before.flavour;
+        lot.flavour = flavour;
     if (const auto laid = row.si(Key::laid))
         lot.laid = Duration{*laid};
     judge(lot, row);

@@ -271,8 +271,9 @@ LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
             input.rows.push_back({&entry.fact, static_cast<int>(input.shifts.size()), entry.id});
         input.shifts.push_back(id);
     }
-    std::stable_sort(input.rows.begin(), input.rows.end(),
-                     [](const LedgerRow& a, const LedgerRow& b) { return a.fact->at < b.fact->at; });
+    const auto earlier = [](const LedgerRow& a, const LedgerRow& b) { return a.fact->at < b.fact->at; };
+    if (!std::is_sorted(input.rows.begin(), input.rows.end(), earlier))
+        std::stable_sort(input.rows.begin(), input.rows.end(), earlier);
     return input;
 }
 

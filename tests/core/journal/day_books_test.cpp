@@ -16,9 +16,10 @@ const std::string first = "2027-03-02T10:00:00Z,gathered,100,L,to=tank;brix=2\n"
 const std::string second = "2027-03-03T10:00:00Z,moved,,,from=tank;to=feed\n";
 const std::string third = "2027-03-04T10:00:00Z,cleaned,,,vessel=tank\n";
 
-TEST(DayBooks, AFileIsTakenOnceAndARowTwiceCountsOnce) {
-    const Place place;
-    Journal journal = Journal::open(place.file());
+class DayBooks : public JournalPlace {};
+
+TEST_F(DayBooks, AFileIsTakenOnceAndARowTwiceCountsOnce) {
+    Journal journal = Journal::open(place());
     EXPECT_EQ(importBook(journal, rows(first + second)).added, 2u);
     EXPECT_EQ(importBook(journal, rows(first + second)).added, 0u);
     EXPECT_EQ(importBook(journal, rows(second + third)).added, 1u);
@@ -27,9 +28,8 @@ TEST(DayBooks, AFileIsTakenOnceAndARowTwiceCountsOnce) {
     EXPECT_EQ(bookYears(journal), std::vector<int>{2027});
 }
 
-TEST(DayBooks, AnExportComesBackTheSame) {
-    const Place place;
-    Journal journal = Journal::open(place.file());
+TEST_F(DayBooks, AnExportComesBackTheSame) {
+    Journal journal = Journal::open(place());
     importBook(journal, rows(first + third));
     importBook(journal, rows(second));
     std::vector<Fact> facts;
@@ -38,9 +38,8 @@ TEST(DayBooks, AnExportComesBackTheSame) {
     EXPECT_EQ(writeLog(facts), std::string{logHeader} + "\n" + first + second + third);
 }
 
-TEST(DayBooks, RowsAreWithdrawnCorrectedAndEnteredLate) {
-    const Place place;
-    Journal journal = Journal::open(place.file());
+TEST_F(DayBooks, RowsAreWithdrawnCorrectedAndEnteredLate) {
+    Journal journal = Journal::open(place());
     const auto book = importBook(journal, rows(first)).book;
     const auto [into, id] = appendToBook(journal, rows(second).front());
     EXPECT_EQ(into, book); // the year's own
@@ -54,9 +53,8 @@ TEST(DayBooks, RowsAreWithdrawnCorrectedAndEnteredLate) {
     EXPECT_EQ(importBook(journal, rows(second)).added, 0u); // withdrawn stays withdrawn
 }
 
-TEST(DayBooks, ABookOfItsOwnYearIsBegun) {
-    const Place place;
-    Journal journal = Journal::open(place.file());
+TEST_F(DayBooks, ABookOfItsOwnYearIsBegun) {
+    Journal journal = Journal::open(place());
     importBook(journal, rows(first));
     Fact next = rows(second).front();
     next.at = *instantIn("2028-03-02T10:00:00Z");
