@@ -67,7 +67,8 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
         out << place << ": " << count(log.facts.size(), "good row") << ", " << count(log.faults.size(), "fault") << ", "
             << count(log.warnings.size(), "warning");
         if (log.isDayBook())
-            out << ", " << count(marks.size(), "mark");
+            out << ", " << count(marks.size(), "mark")
+                << (request.journal.empty() ? " (by itself; --journal judges it together with its shifts)" : "");
         out << '\n';
     }
     return log.faults.empty() ? status::done : status::refused;

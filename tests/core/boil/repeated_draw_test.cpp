@@ -70,5 +70,20 @@ TEST(RepeatedDraw, IsAnotherWhereOneWasOpenedBetween) {
     EXPECT_EQ(repeated.hear({Instant{} + Duration{10}, shut(3)}), Telling::first);
 }
 
+TEST(RepeatedDraw, OneOfTwoHandsEnteredItMinutesLater) {
+    const auto draws = [](const char* second) {
+        RepeatedDraw repeated;
+        int counted = 0;
+        for (const char* row : {"2027-03-14T20:00:00Z,draw_close,7.8,L,to=pail 3", second})
+            counted += RepeatedDraw::counts(repeated.hear(std::get<Fact>(factOfLine(row))));
+        return counted;
+    };
+    EXPECT_EQ(draws("2027-03-14T20:04:00Z,draw_close,7.8,L,to=Pail3;entered=2027-03-14T21:00:00Z"), 1);
+    EXPECT_EQ(draws("2027-03-14T20:04:00Z,draw_close,7.8,L,to=pail 3"), 2);
+    EXPECT_EQ(draws("2027-03-14T20:04:00Z,draw_close,7.9,L,to=pail 3;entered=2027-03-14T21:00:00Z"), 2);
+    EXPECT_EQ(draws("2027-03-14T20:04:00Z,draw_close,7.8,L,to=pail 4;entered=2027-03-14T21:00:00Z"), 2);
+    EXPECT_EQ(draws("2027-03-14T20:06:00Z,draw_close,7.8,L,to=pail 3;entered=2027-03-14T21:00:00Z"), 2);
+}
+
 } // namespace
 } // namespace panside
