@@ -1,5 +1,7 @@
 #include "core/boil/repeated_draw.h"
 
+#include "core/boil/shift_log.h"
+
 #include <gtest/gtest.h>
 
 namespace panside {
