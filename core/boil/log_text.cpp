@@ -312,8 +312,9 @@ void Reader::row() {
         warnings(good);
     const bool day = std::holds_alternative<DayRow>(good.what);
     log_.dayRows += day;
+    const auto* unknown = std::get_if<Unknown>(&good.what); // a reading without a value is one
     log_.shiftRows += !day && !std::holds_alternative<Note>(good.what) && !std::holds_alternative<Set>(good.what) &&
-                      !std::holds_alternative<Unknown>(good.what);
+                      (!unknown || seriesNamed(unknown->what));
     log_.facts.push_back(std::move(good));
     log_.lines.push_back(static_cast<std::uint32_t>(line));
 }

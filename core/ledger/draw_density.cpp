@@ -15,7 +15,7 @@ constexpr double brixPerKelvin = 5;    // near the finish, where the mark's band
 
 } // namespace
 
-struct DrawWatch::Inside {
+struct DrawDensities::Inside {
     struct Open {
         Instant at{}, next{};
         double sum = 0, sd = 0, offset = 0, slope = brixPerKelvin;
@@ -46,12 +46,12 @@ struct DrawWatch::Inside {
     }
 };
 
-DrawWatch::DrawWatch() : inside_{std::make_unique<Inside>()} {}
-DrawWatch::~DrawWatch() = default;
-DrawWatch::DrawWatch(DrawWatch&&) noexcept = default;
-DrawWatch& DrawWatch::operator=(DrawWatch&&) noexcept = default;
+DrawDensities::DrawDensities() : inside_{std::make_unique<Inside>()} {}
+DrawDensities::~DrawDensities() = default;
+DrawDensities::DrawDensities(DrawDensities&&) noexcept = default;
+DrawDensities& DrawDensities::operator=(DrawDensities&&) noexcept = default;
 
-void DrawWatch::take(const Fact& fact) {
+void DrawDensities::take(const Fact& fact) {
     Inside& in = *inside_;
     while (in.open && in.open->next <= fact.at) {
         in.sample(std::max(in.open->next, in.last));
@@ -74,7 +74,7 @@ void DrawWatch::take(const Fact& fact) {
     }
 }
 
-std::vector<DrawWatch::Found> DrawWatch::found() const {
+std::vector<DrawDensities::Found> DrawDensities::found() const {
     std::vector<Found> found;
     for (const auto& past : inside_->past) {
         // What the mark learned afterwards: a probe that reads higher than was thought showed less sugar.

@@ -8,12 +8,12 @@
 
 namespace panside {
 
-class DrawWatch {
+class DrawDensities {
 public:
-    DrawWatch();
-    ~DrawWatch();
-    DrawWatch(DrawWatch&&) noexcept;
-    DrawWatch& operator=(DrawWatch&&) noexcept;
+    DrawDensities();
+    ~DrawDensities();
+    DrawDensities(DrawDensities&&) noexcept;
+    DrawDensities& operator=(DrawDensities&&) noexcept;
 
     void take(const Fact& fact); // by time
     struct Found {

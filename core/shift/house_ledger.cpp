@@ -49,7 +49,7 @@ void HouseLedger::readShifts(const Journal& journal) {
     for (const Shift& shift : journal.shifts()) {
         auto& [id, facts] = shifts_.emplace_back(shift.id, std::vector<Boil::Entry>{});
         auto& densities = densities_.emplace_back();
-        DrawWatch watch;
+        DrawDensities watch;
         Thinner pan{panEvery}, level{levelEvery};
         bool boiled = false;
         journal.visit(shift.id, [&](FactId number, const Fact& fact) {
