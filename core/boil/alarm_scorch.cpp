@@ -8,6 +8,7 @@
 #include "core/physics/water.h"
 
 #include <algorithm>
+#include <array>
 
 namespace panside {
 namespace {
@@ -17,6 +18,34 @@ constexpr double asGoodAsDry = 0.005;         // metre: below this the bottom is
 constexpr double followedOn = 900;            // seconds: a pan that fell as its probe went silent is dry by then
 
 using Left = std::optional<double>;
+
+// The ways in which the harm may come, the nearest first; each with its ground.
+class Ways {
+public:
+    // `ground.limit` is the time that is left, where the kind asks for it.
+    void add(Left left, const Ground& ground) {
+        if (!left || count_ == ways_.size())
+            return;
+        std::size_t place = count_++;
+        for (; place > 0 && ways_[place - 1].left > *left; --place)
+            ways_[place] = ways_[place - 1];
+        ways_[place] = {*left, ground};
+    }
+    Left nearest() const { return count_ > 0 ? Left{ways_[0].left} : std::nullopt; }
+    void tell(Grounds& grounds) const {
+        for (std::size_t i = 0; i < count_; ++i)
+            if (ways_[i].left <= calmAgain)
+                grounds.add(ways_[i].ground);
+    }
+
+private:
+    struct Way {
+        double left = 0; // seconds
+        Ground ground{GroundKind::ending};
+    };
+    std::array<Way, 5> ways_{};
+    std::size_t count_ = 0;
+};
 
 // From the level and how it falls. A draw lets it fall too, so while one is open only a pan that is low already counts.
 Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
@@ -149,32 +178,88 @@ Left tooDense(const State& state, Instant now, bool standing) {
     return std::max(left, laggardly(state, rise, limit->kelvin(), now));
 }
 
+// The rise, against that of 75 brix.
+Ground denseGround(const State& state, Instant now) {
+    const auto pan = state.sensors.of(Series::syrup_pan).value(now);
+    const Weather::Boiling water = state.weather.boiling(now).value_or(assumedBoiling(state));
+    const double rise = pan ? pan->si - state.mark.offset(now).kelvin() - water.waterBoils.kelvin() : 0;
+    const double limit = boilingRise(Brix::degrees(75), water.forModel).value_or(TemperatureDifference{}).kelvin();
+    return {rise >= limit ? GroundKind::riseOver75 : GroundKind::riseRunsAway, TemperatureDifference::kelvin(rise),
+            TemperatureDifference::kelvin(limit)};
+}
+
+// The syrup pan stands as deep as it should: it does not run dry.
+std::optional<Ground> deepPan(const State& state, Instant now) {
+    const Sensor& sensor = state.sensors.of(Series::pan_level);
+    const auto level = sensor.value(now);
+    const auto depth = state.settings.runningDepth();
+    const auto usual = depth ? std::optional{depth->metre()} : state.trends.usualLevel(Series::pan_level);
+    if (!level || !usual || sensor.trust(now) != Trust::good || level->si < 0.7 * *usual)
+        return std::nullopt;
+    return Ground{GroundKind::levelHolds, Length::metre(level->si), Length::metre(*usual), Series::pan_level};
+}
+
 } // namespace
+
+ScorchCause scorchCause(const AlarmPicture& alarm) {
+    bool deep = false;
+    for (const Ground& ground : alarm.why) {
+        if (ground.kind == GroundKind::levelFalls || ground.kind == GroundKind::feedStopped ||
+            ground.kind == GroundKind::sugarRaces)
+            return ScorchCause::runsDry;
+        deep = deep || ground.kind == GroundKind::levelHolds;
+    }
+    return deep ? ScorchCause::allSyrup : ScorchCause::unknown;
+}
 
 Condition scorchRisk(const State& state, Series, Instant now, bool standing) {
     if (state.course.endedAt)
         return {};
-    Left left;
-    const auto sooner = [&left](Left other) {
-        if (other && (!left || *other < *left))
-            left = other;
-    };
-    sooner(dryByLevel(state, Series::pan_level, now, standing));
-    sooner(dryByLevel(state, Series::flue_level, now, standing));
-    if (state.sensors.of(Series::pan_level).trust(now) != Trust::good) {
-        sooner(dryByFeed(state, now));
-        sooner(dryByClimb(state, now));
+    Ways ways;
+    for (const Series series : {Series::pan_level, Series::flue_level}) {
+        const auto left = dryByLevel(state, series, now, standing);
+        const auto level = state.sensors.of(series).value(now);
+        ways.add(left,
+                 {GroundKind::levelFalls, Length::metre(level ? level->si : 0), Duration{left.value_or(0)}, series});
     }
-    sooner(tooDense(state, now, standing));
+    // A level that is read says itself when its pan runs dry. Where the flue pan has none, sap that no longer runs in
+    // tells of it, whatever the syrup pan's level: that is fed out of the flue pan for as long as there is any.
+    const bool flueRead = state.sensors.of(Series::flue_level).trust(now) == Trust::good;
+    const bool panRead = state.sensors.of(Series::pan_level).trust(now) == Trust::good;
+    if (!flueRead) {
+        const auto left = dryByFeed(state, now);
+        const auto inflow = state.trends.inflow();
+        ways.add(left, {GroundKind::feedStopped, Duration{inflow ? secondsBetween(inflow->stoodSince, now) : 0},
+                        Duration{left.value_or(0)}});
+    }
+    if (!panRead)
+        ways.add(dryByClimb(state, now), {GroundKind::sugarRaces});
+    const auto dense = tooDense(state, now, standing);
+    if (dense)
+        ways.add(dense, denseGround(state, now));
+    const Left left = ways.nearest();
+    Condition condition;
+    ways.tell(condition.grounds);
+    if (dense)
+        if (const auto level = deepPan(state, now))
+            condition.grounds.add(*level);
     // Where nothing is read any more the clock alone brings it nearer.
-    if (left && *left > soon)
-        return {standing && *left <= calmAgain, now + Duration{*left - soon}, Duration{*left}};
-    if (left)
-        return {true, std::nullopt, Duration{*left}};
+    if (left && *left > soon) {
+        condition.holds = standing && *left <= calmAgain;
+        condition.changes = now + Duration{*left - soon};
+        condition.left = Duration{*left};
+        return condition;
+    }
+    if (left) {
+        condition.holds = true;
+        condition.left = Duration{*left};
+        return condition;
+    }
     // Nothing tells any more: what stood stands until something says that it is over.
-    const bool blind = state.sensors.of(Series::syrup_pan).trust(now) == Trust::gone &&
-                       state.sensors.of(Series::pan_level).trust(now) == Trust::gone;
-    return {standing && blind};
+    condition.holds = standing && state.sensors.of(Series::syrup_pan).trust(now) == Trust::gone &&
+                      state.sensors.of(Series::pan_level).trust(now) == Trust::gone;
+    condition.grounds.add({GroundKind::standsBlind});
+    return condition;
 }
 
 } // namespace panside

@@ -46,6 +46,10 @@ Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
     const double doubt = surely * std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
     Condition condition{over > (standing ? -riseDeadband : 0)};
     condition.doubtful = condition.holds && over < std::min(doubt, room);
+    condition.grounds.add({GroundKind::overTarget, TemperatureDifference::kelvin(against->rise),
+                           TemperatureDifference::kelvin(against->mark)});
+    if (condition.doubtful)
+        condition.grounds.add({GroundKind::withinDoubt, TemperatureDifference::kelvin(doubt)});
     return condition;
 }
 
@@ -55,7 +59,12 @@ Condition drawOverdue(const State& state, Series, Instant now, bool standing) {
         return {false, {}, {}, true};
     const Brix least = std::min(state.settings.legalMinimum(), state.settings.targetDensity());
     const auto against = riseAgainst(state, least, now);
-    return {against && against->rise < against->mark + (standing ? riseDeadband : 0)};
+    if (!against)
+        return {};
+    Condition condition{against->rise < against->mark + (standing ? riseDeadband : 0)};
+    condition.grounds.add({GroundKind::underLegal, TemperatureDifference::kelvin(against->rise),
+                           TemperatureDifference::kelvin(against->mark)});
+    return condition;
 }
 
 Condition panLow(const State& state, Series, Instant now, bool standing) {
@@ -63,25 +72,41 @@ Condition panLow(const State& state, Series, Instant now, bool standing) {
     const auto level = state.sensors.of(Series::pan_level).value(now);
     if (!depth || !level || state.sensors.of(Series::pan_level).trust(now) != Trust::good)
         return {};
-    return {level->si < (standing ? 0.55 : 0.5) * depth->metre()};
+    Condition condition{level->si < (standing ? 0.55 : 0.5) * depth->metre()};
+    condition.grounds.add({GroundKind::panUnderHalf, Length::metre(level->si), *depth * 0.5, Series::pan_level});
+    return condition;
 }
 
-// Hotter than it was ever seen to run, by a margin that no ordinary load makes; or past what any stack should see.
+// Over the limit that was set; where none was, hotter than this rig was ever seen to run, by a margin that no ordinary
+// load makes; where nothing was seen yet, past what most stacks see.
 Condition stackHot(const State& state, Series, Instant now, bool standing) {
     const auto stack = state.sensors.of(Series::stack).value(now);
     if (!stack || state.sensors.of(Series::stack).trust(now) != Trust::good)
         return {};
     constexpr double margin = 100, deadband = 20;
-    double limit = Temperature::celsius(600).kelvin();
-    if (const auto hottest = state.trends.hottestStack())
-        limit = std::min(limit, std::max(*hottest + margin, Temperature::celsius(350).kelvin()));
-    return {stack->si > limit - (standing ? deadband : 0)};
+    constexpr Temperature least = Temperature::celsius(350), unseen = Temperature::celsius(600);
+    Ground ground{GroundKind::stackOverUsual, Temperature::kelvin(stack->si), unseen};
+    const auto hottest = state.trends.hottestStack();
+    const auto before = state.settings.learnedHottestStack();
+    if (const auto set = state.settings.stackLimit()) {
+        ground = {GroundKind::stackOverSet, ground.seen, *set};
+    } else if (hottest || before) {
+        const double seen = std::max(hottest.value_or(0), before ? before->kelvin() : 0);
+        ground = {GroundKind::stackOverSeen, ground.seen, std::max(Temperature::kelvin(seen + margin), least)};
+    }
+    Condition condition{stack->si > std::get<Temperature>(ground.limit).kelvin() - (standing ? deadband : 0)};
+    condition.grounds.add(ground);
+    return condition;
 }
 
 Condition filterPressureHigh(const State& state, Series, Instant now, bool standing) {
     const auto limit = state.settings.filterLimit();
     const auto pressure = state.sensors.of(Series::filter_pressure).value(now);
-    return {limit && pressure && pressure->si > limit->pascal() * (standing ? 0.95 : 1)};
+    if (!limit || !pressure)
+        return {};
+    Condition condition{pressure->si > limit->pascal() * (standing ? 0.95 : 1)};
+    condition.grounds.add({GroundKind::pressOverLimit, Pressure::pascal(pressure->si), *limit});
+    return condition;
 }
 
 Condition probeSilent(const State& state, Series series, Instant now, bool) {
@@ -91,11 +116,14 @@ Condition probeSilent(const State& state, Series series, Instant now, bool) {
     for (const Probe& probe : state.sensors.of(series).probes()) {
         if (probe.byHand() || !probe.last())
             continue;
-        if (probe.silent(now))
+        if (probe.silent(now)) {
             // One long silent while another gives the reading has been taken away.
-            condition.holds = condition.holds || secondsBetween(*probe.last(), now) < 900 ||
-                              state.sensors.of(series).trust(now) == Trust::gone;
-        else
+            if (secondsBetween(*probe.last(), now) >= 900 && state.sensors.of(series).trust(now) != Trust::gone)
+                continue;
+            condition.holds = true;
+            condition.grounds.add({GroundKind::nothingRead, Duration{secondsBetween(*probe.last(), now)},
+                                   Duration{secondsBetween(*probe.last(), probe.silentAt())}, series});
+        } else
             condition.changes = std::min(condition.changes.value_or(Instant::max()), probe.silentAt());
     }
     return condition;
@@ -103,8 +131,12 @@ Condition probeSilent(const State& state, Series series, Instant now, bool) {
 
 Condition probeStuck(const State& state, Series series, Instant now, bool) {
     for (const Probe& probe : state.sensors.of(series).probes())
-        if (probe.stuck() && !probe.silent(now))
-            return {true};
+        if (probe.stuck() && !probe.silent(now)) {
+            Condition condition{true};
+            condition.grounds.add(
+                {GroundKind::notMoving, Duration{secondsBetween(probe.unchangedSince(), now)}, {}, series});
+            return condition;
+        }
     return {};
 }
 
@@ -113,6 +145,8 @@ Condition readingImplausible(const State& state, Series series, Instant now, boo
     for (const Probe& probe : state.sensors.of(series).probes())
         if (probe.implausibleSince() && !probe.silent(now)) {
             const Instant from = *probe.implausibleSince() + Duration{5};
+            const bool fast = probe.reason(now) == Reason::tooFast;
+            condition.grounds.add({fast ? GroundKind::tooFast : GroundKind::outsidePhysics, {}, {}, series});
             if (now >= from)
                 condition.holds = true;
             else
@@ -121,18 +155,35 @@ Condition readingImplausible(const State& state, Series series, Instant now, boo
     return condition;
 }
 
-Condition fireOverdue(const State& state, Series, Instant now, bool) {
+// The call itself is no alarm: a crew answers it within its own scatter. Later than that, or when the fire has begun to
+// sag for want of it, it is one.
+Condition fireOverdue(const State& state, Series, Instant now, bool standing) {
     const auto due = state.fire.due(state);
     if (!due)
         return {};
-    return now >= *due ? Condition{true} : Condition{false, due};
+    constexpr Duration least{60};
+    const Duration scatter = std::max(state.fire.interval(state) / 4, least);
+    const double late = secondsBetween(*due, now);
+    Condition condition{late >= scatter.count(), *due + scatter};
+    condition.grounds.add({GroundKind::loadLate, Duration{late}, scatter});
+    if (const auto sags = state.fire.sags(state, now, standing)) {
+        condition.holds = true;
+        condition.grounds.add({GroundKind::fireSags, sags->now, sags->usual});
+    }
+    if (condition.holds)
+        condition.changes.reset();
+    return condition;
 }
 
 Condition clockChanged(const State& state, Series, Instant now, bool) {
     if (!state.course.clockSteppedAt)
         return {};
     const Instant until = *state.course.clockSteppedAt + Duration{600};
-    return now < until ? Condition{true, until} : Condition{};
+    if (now >= until)
+        return {};
+    Condition condition{true, until};
+    condition.grounds.add({GroundKind::clockMoved, Duration{secondsBetween(*state.course.clockSteppedAt, now)}});
+    return condition;
 }
 
 // What the end of the boil asks, as the balance shows it.
@@ -149,10 +200,18 @@ Condition sapLow(const State& state, Series, Instant now, bool standing) {
         return {};
     const Picture end = endOfBoil(state, now);
     const double nearly = standing ? 1.1 : 1;
-    if (end.keepBack)
-        return {tank->si < end.keepBack->cubicMetre() * nearly};
+    if (end.keepBack) {
+        Condition condition{tank->si < end.keepBack->cubicMetre() * nearly};
+        condition.grounds.add({GroundKind::sapUnderNeed, Volume::cubicMetre(tank->si), *end.keepBack});
+        return condition;
+    }
+    if (!end.sapLeft)
+        return {};
     // Nobody said how large the pans are: an hour's sap stands in for what covers them while the fire burns out.
-    return {end.sapLeft && *end.sapLeft < Duration{3600} * nearly};
+    constexpr Duration hour{3600};
+    Condition condition{*end.sapLeft < hour * nearly};
+    condition.grounds.add({GroundKind::sapUnderHour, *end.sapLeft, hour});
+    return condition;
 }
 
 // The load after the next would come when there is no sap left for it to boil.
@@ -163,7 +222,9 @@ Condition lastLoad(const State& state, Series, Instant now, bool standing) {
     if (!end.lastLoad || !end.fireDue)
         return {};
     const Duration afterNext = std::max(*end.fireDue, Duration{0}) + end.fireInterval * (standing ? 1.25 : 1);
-    return {end.lastLoad->p50 < afterNext};
+    Condition condition{end.lastLoad->p50 < afterNext};
+    condition.grounds.add({GroundKind::lastLoadBeforeNext, end.lastLoad->p50, afterNext});
+    return condition;
 }
 
 Condition never(const State&, Series, Instant, bool) { return {}; }

@@ -1,6 +1,7 @@
 #pragma once
 // What each alarm stands for: one pure function of the state and a moment, and one row of the table.
 #include "core/boil/fact.h"
+#include "core/boil/ground.h"
 #include "core/boil/picture.h"
 
 #include <span>
@@ -16,6 +17,7 @@ struct Condition {
     std::optional<Duration> left = {};   // time to the harm
     bool over = false;                   // what it was about is over: it ends at once, without its release
     bool doubtful = false;               // it holds, but within the doubt of what it is judged by: it waits longer
+    Grounds grounds = {};                // why it holds
 };
 
 struct AlarmRow {

@@ -228,7 +228,7 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     if (rate && !withheld)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else
-        picture.why.push_back({"evaporationLph", withheld                                        ? Reason::moreThanBoils
+        picture.why.push_back({Shown::evaporationLph, withheld                                        ? Reason::moreThanBoils
                                                  : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
                                                  : measured                                      ? Reason::tooShort
                                                             : Reason::noTankLevel});

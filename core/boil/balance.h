@@ -68,6 +68,7 @@ private:
     void noteBoiling(const State& state, Temperature pan, Instant at);
     void noteBurning(const State& state, Temperature stack, Instant at);
     void noteEvaporation(const State& state, Instant now);
+    void showKeepBack(const State& state, std::optional<Rate> rate, Picture& picture) const;
     void showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
                  Picture& picture) const;
     void showEfficiency(const State& state, Instant now, Picture& picture) const;

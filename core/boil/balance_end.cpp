@@ -1,6 +1,7 @@
 // The end of the boil: how long the sap lasts, when the last load goes in, and what to watch after it.
 #include "core/boil/balance.h"
 #include "core/boil/state.h"
+#include "core/physics/sap.h"
 
 #include <algorithm>
 #include <cmath>
@@ -31,9 +32,12 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     if (!use && rate)
         use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
     if (!level || !use || use->litrePerHour <= 1) {
-        picture.why.push_back({"sapLeftS", !level                                          ? Reason::noTankLevel
-                                           : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
-                                                                                           : Reason::tooShort});
+        const Reason reason = !level                                          ? Reason::noTankLevel
+                              : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
+                                                                              : Reason::tooShort;
+        for (const auto figure : {Shown::sapLeftS, Shown::lastLoadS})
+            picture.why.push_back({figure, reason});
+        showKeepBack(state, rate, picture);
         return;
     }
     // A level read a while ago has gone on falling since.
@@ -44,8 +48,11 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
 
     const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
     const auto depth = state.settings.runningDepth();
-    if (!rate || !depth || !(flue || syrup))
+    if (!rate || !depth || !(flue || syrup)) {
+        for (const auto figure : {Shown::keepBackL, Shown::lastLoadS})
+            picture.why.push_back({figure, rate ? Reason::noPanArea : Reason::tooShort});
         return;
+    }
     // What boils off is taken over as long as the use: a crew's half hour is no measure of the one to come.
     const double steam = use->litrePerHour * (1 - syrupShare(state));
     const EndBasis basis{.tank = Volume::litre(litre),
@@ -59,10 +66,26 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     if (!plan)
         return;
     picture.keepBack = plan->keepBack;
-    if (!state.course.firing())
+    if (!state.course.firing()) {
+        picture.why.push_back({Shown::lastLoadS, state.course.shutdownAt ? Reason::stoppedFiring : Reason::notLit});
         return;
+    }
     picture.lastLoad = plan->lastLoad;
     picture.fuel.end = basis;
+}
+
+// What covers the pans needs no tank: only what boils off, however that is known.
+void Balance::showKeepBack(const State& state, std::optional<Rate> rate, Picture& picture) const {
+    const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
+    const auto depth = state.settings.runningDepth();
+    if (rate && depth && (flue || syrup)) {
+        const auto keep = sapToKeepBack(flue.value_or(Area{}) + syrup.value_or(Area{}), *depth,
+                                        VolumeFlow::litrePerHour(rate->litrePerHour), burnOut(state));
+        if (keep)
+            picture.keepBack = *keep;
+    }
+    if (!picture.keepBack)
+        picture.why.push_back({Shown::keepBackL, rate ? Reason::noPanArea : Reason::tooShort});
 }
 
 // After the last load the stack says what is left of the fire: its heat into the pans, over that of a fed fire, summed

@@ -67,7 +67,7 @@ std::optional<Balance::Rate> Balance::steamByHeat(const State& state, Instant no
 }
 
 void Balance::showEfficiency(const State& state, Instant now, Picture& picture) const {
-    const auto because = [&](Reason reason) { picture.why.push_back({"efficiency", reason}); };
+    const auto because = [&](Reason reason) { picture.why.push_back({Shown::efficiency, reason}); };
     double litre = 0, observed = 0;
     Instant from = now;
     const int reach = std::min<int>(minuteCount_, static_cast<int>(minutes_.size()));
@@ -82,7 +82,7 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
     }
     if (observed < 1800) {
         const auto why = std::find_if(picture.why.begin(), picture.why.end(),
-                                      [](const Why& one) { return one.field == "evaporationLph"; });
+                                      [](const Why& one) { return one.of == std::variant<Shown, Series>{Shown::evaporationLph}; });
         return because(why == picture.why.end() ? Reason::tooShort : why->reason);
     }
     const auto burnt = state.fire.burnt(state, from, now);

@@ -34,7 +34,7 @@ struct SteamPoint {
 class Boil {
 public:
     // To watch for alarms takes two thirds of the time. A chart of a shift that is over asks for none: with
-    // `unwatched` its pictures tell no alarms, and all else is the same.
+    // `unwatched` its pictures tell no alarms, nor that one forbids to draw; all else is the same.
     enum class Alarms { watched, unwatched };
     Boil();
     explicit Boil(Alarms alarms);

@@ -156,9 +156,11 @@ enum class Setting : std::uint8_t {
     place = 16,        // a name; `si` is its number in the table of places
     lot_scheme = 17,   // words
     capped_least = 18, // the coolest a container may be when it is closed
-    kept_for = 19      // how long records are kept
+    kept_for = 19,     // how long records are kept
+    stack_limit = 20,
+    learned_hottest_stack = 21
 };
-inline constexpr std::size_t settingCount = 20;
+inline constexpr std::size_t settingCount = 22;
 
 struct Set {
     Setting key;

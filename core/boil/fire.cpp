@@ -233,6 +233,19 @@ std::optional<Temperature> Fire::usualStack() const {
     return stackFor_ > 600 ? std::optional{Temperature::celsius(stackMean_)} : std::nullopt;
 }
 
+std::optional<Fire::Sagging> Fire::sags(const State& state, Instant now, bool already) const {
+    const Load* load = next(state);
+    // A door that was just open is no sag; a stack that is not read tells nothing.
+    if (!state.course.firing() || !load || load->fire != loads_.stackFire() || stackFor_ < 1200 ||
+        secondsBetween(stackAt_, now) > 60 || secondsBetween(load->at, now) < 240 || now < dueAfter(state, *load))
+        return std::nullopt;
+    const double share = already ? 0.8 : 0.75; // of the height over what the air is
+    constexpr double air = 10;
+    if (stackNow_ - air > share * (stackMean_ - air))
+        return std::nullopt;
+    return Sagging{Temperature::celsius(stackNow_), Temperature::celsius(stackMean_)};
+}
+
 // Low: a load would set it right. Dying: it has gone so far down that a load will be slow to catch. Of several fires it
 // is the one that is called next.
 FireStanding Fire::standing(const State& state, Instant now) const {
@@ -293,9 +306,9 @@ void Fire::show(const State& state, Instant now, Picture& picture) const {
     if (const auto call = due(state))
         picture.fireDue = Duration{secondsBetween(now, *call)};
     else
-        picture.why.push_back({"fireDueS", state.course.endedAt      ? Reason::shiftEnded
-                                           : state.course.shutdownAt ? Reason::stoppedFiring
-                                                                     : Reason::notLit});
+        picture.why.push_back({Shown::fireDueS, state.course.endedAt      ? Reason::shiftEnded
+                                                : state.course.shutdownAt ? Reason::stoppedFiring
+                                                                          : Reason::notLit});
     showFires(state, now, picture);
     if (loads_.count() > 0)
         picture.wood = loads_.wood();

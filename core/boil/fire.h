@@ -47,6 +47,11 @@ public:
     std::optional<Burnt> burnt(const State& state, Instant from, Instant to) const;
     // All the wood of the shift but what of the last load is not burnt yet.
     std::optional<Burnt> burntInAll(const State& state, Instant now) const;
+    // The heat has gone down far under its mean, and the firing is due: nullopt: not so, or it cannot be told.
+    struct Sagging {
+        Temperature now, usual;
+    };
+    std::optional<Sagging> sags(const State& state, Instant now, bool already) const;
     // Of the stack while the fire was fed, over a quarter of an hour; nullopt without a probe.
     std::optional<Temperature> usualStack() const;
 

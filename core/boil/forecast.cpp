@@ -500,7 +500,7 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
     if (const auto watch = byWatch(state, now, silent)) {
         picture.drawEta = rangeOf(*watch);
     } else if (silent != Reason::none) {
-        picture.why.push_back({"drawEta", silent});
+        picture.why.push_back({Shown::drawEta, silent});
         return;
     } else if (const auto pan = byPanAndWaits(state, now)) {
         picture.drawEta = rangeOf(shown(state, now, *pan));
@@ -509,17 +509,17 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
             picture.drawEta->p90 = std::max(*picture.drawEta->p90, picture.drawEta->p50);
     }
     if (!picture.drawEta || !picture.drawEta->p90)
-        picture.why.push_back({"drawEta", unreached(now)});
+        picture.why.push_back({Shown::drawEta, unreached(now)});
 }
 
 void DrawForecast::showClose(const State& state, Instant now, Picture& picture) const {
     if (!openAt_) {
-        picture.why.push_back({"closeEta", Reason::notDrawing});
+        picture.why.push_back({Shown::closeEta, Reason::notDrawing});
         return;
     }
     const auto pan = state.sensors.of(Series::syrup_pan).value(now);
     if (!pan || !picture.rise || !picture.targetRise) {
-        picture.why.push_back({"closeEta", pan ? state.weather.why() : Reason::noPanReading});
+        picture.why.push_back({Shown::closeEta, pan ? state.weather.why() : Reason::noPanReading});
         return;
     }
     const double over = (*picture.rise - *picture.targetRise).kelvin();
@@ -538,7 +538,7 @@ void DrawForecast::showClose(const State& state, Instant now, Picture& picture) 
     if (q)
         picture.closeEta = rangeOf(*q);
     else
-        picture.why.push_back({"closeEta", Reason::tooFewDraws});
+        picture.why.push_back({Shown::closeEta, Reason::tooFewDraws});
 }
 
 } // namespace panside

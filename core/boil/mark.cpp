@@ -265,7 +265,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     picture.markCrept = creep_.crept();
     const auto water = state.weather.boiling(now);
     if (!water) {
-        for (const auto* field : {"riseC", "targetRiseC", "targetC", "brix"})
+        for (const auto field : {Shown::riseC, Shown::targetRiseC, Shown::targetC, Shown::brix})
             picture.why.push_back({field, state.weather.why()});
         return;
     }
@@ -296,9 +296,9 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
             return;
         }
         if (!picture.brix)
-            picture.why.push_back({"brix", Reason::notBoiling});
+            picture.why.push_back({Shown::brix, Reason::notBoiling});
     } else {
-        for (const auto* field : {"riseC", "brix"})
+        for (const auto field : {Shown::riseC, Shown::brix})
             picture.why.push_back({field, Reason::noPanReading});
     }
 }

@@ -2,6 +2,7 @@
 // The picture: all that a screen or a line of output needs, as a plain value. Views draw it; they compute nothing.
 #include "core/boil/end_of_boil.h"
 #include "core/boil/fact.h"
+#include "core/boil/ground.h"
 
 #include <array>
 #include <string>
@@ -52,12 +53,31 @@ enum class Reason : std::uint8_t {
     nearWater,    // so little over boiling water that it may be plain water
     moreThanBoils // the tank falls faster than pans of that area can boil off
 };
+// The figures that a reason may be asked of.
+enum class Shown : std::uint8_t {
+    pressureKPa,
+    waterBoilsC,
+    syrupPanC,
+    riseC,
+    targetRiseC,
+    targetC,
+    brix,
+    drawEta,
+    closeEta,
+    fireDueS,
+    keepBackL,
+    lastLoadS,
+    evaporationLph,
+    sapLeftS,
+    efficiency
+};
 struct Why {
-    std::string_view field; // the JSON name of the figure, or of the reading
+    std::variant<Shown, Series> of; // a figure, or a reading
     Reason reason;
     double amount = 0; // seconds, where the reason has a length
     bool operator==(const Why&) const = default;
 };
+std::string_view nameOf(Shown figure); // as in the output
 std::string whyText(const Why& why);
 
 // How a forecast of a draw came out. Errors are what was said (p50) less what came; none where the wait was shorter.
@@ -99,11 +119,18 @@ struct AlarmPicture {
     Instant since;                     // when it began to stand
     std::optional<Series> series = {}; // which reading, where it is about one
     std::optional<Duration> left = {}; // time to the harm, where there is a figure
+    std::vector<Ground> why = {};      // the most urgent first; never empty where it stands
     bool stands() const {
         return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved;
     }
     bool operator==(const AlarmPicture&) const = default;
 };
+
+// What a scorch comes from decides what to do first: a pan that runs dry is flooded and not drawn from; one that has
+// turned to syrup, and stands as deep as ever, is drawn on and thinned at the draw-off (common practice). unknown: the
+// rise runs away and no level is read.
+enum class ScorchCause : std::uint8_t { runsDry, allSyrup, unknown };
+ScorchCause scorchCause(const AlarmPicture& alarm);
 
 struct ReadingPicture {
     std::optional<double> si; // the last believable value; none when gone
@@ -249,6 +276,7 @@ struct Picture {
 
     std::optional<Range> drawEta, closeEta;
     std::optional<DrawScore> lastScore; // of the last draw that was foretold
+    bool drawDue = false;               // the call to draw stands
     bool drawing = false;
     std::optional<Instant> drawOpenedAt;
     int draws = 0;

@@ -114,6 +114,33 @@ void appendAlarms(Line& line, const Picture& picture) {
     line.raw("]");
 }
 
+void appendAlarmWhy(Line& line, const Picture& picture) {
+    line.field("alarmWhy");
+    line.raw("{");
+    std::string_view comma;
+    std::uint32_t said = 0;
+    for (const AlarmPicture& alarm : picture.alarms) {
+        const std::uint32_t bit = 1U << static_cast<unsigned>(alarm.alarm);
+        if (!alarm.stands() || (said & bit) != 0)
+            continue;
+        said |= bit;
+        line.raw(comma);
+        line.string(nameOf(alarm.alarm));
+        line.raw(":[");
+        comma = {};
+        for (const AlarmPicture& other : picture.alarms) // of each probe that it is about
+            for (const Ground& ground :
+                 other.alarm == alarm.alarm && other.stands() ? other.why : std::vector<Ground>{}) {
+                line.raw(comma);
+                line.string(groundText(ground));
+                comma = ",";
+            }
+        line.raw("]");
+        comma = ",";
+    }
+    line.raw("}");
+}
+
 void appendTrust(Line& line, const Picture& picture) {
     line.field("trust");
     line.raw("{");
@@ -138,11 +165,13 @@ void appendWhy(Line& line, const Picture& picture) {
     for (auto why = picture.why.begin(); why != picture.why.end(); ++why) {
         bool said = false;
         for (auto earlier = picture.why.begin(); earlier != why; ++earlier)
-            said = said || earlier->field == why->field;
+            said = said || earlier->of == why->of;
         if (said)
             continue;
         line.raw(comma);
-        line.string(why->field);
+        line.string(std::visit(
+            Overloaded{[](Shown figure) { return nameOf(figure); }, [](Series series) { return rowOf(series).name; }},
+            why->of));
         line.raw(":");
         line.string(whyText(*why));
         comma = ",";
@@ -165,15 +194,20 @@ void appendJson(std::string& out, const Picture& picture) {
     line.number("targetUncertaintyC", celsius(picture.targetUncertainty), 4);
     line.number("brix", picture.brix ? std::optional{picture.brix->degrees()} : std::nullopt, 3);
     line.range("drawEta", picture.drawEta);
+    line.field("drawDue");
+    line.raw(picture.drawDue ? "true" : "false");
     line.field("drawing");
     line.raw(picture.drawing ? "true" : "false");
     line.range("closeEta", picture.closeEta);
     line.number("fireDueS", picture.fireDue ? std::optional{seconds(*picture.fireDue)} : std::nullopt, 1);
+    line.number("keepBackL", picture.keepBack ? std::optional{picture.keepBack->litre()} : std::nullopt, 1);
+    line.range("lastLoadS", picture.lastLoad);
     line.number("evaporationLph",
                 picture.evaporation ? std::optional{picture.evaporation->litrePerHour()} : std::nullopt, 2);
     line.number("sapLeftS", picture.sapLeft ? std::optional{seconds(*picture.sapLeft)} : std::nullopt, 0);
     line.number("efficiency", picture.efficiency, 4);
     appendAlarms(line, picture);
+    appendAlarmWhy(line, picture);
     appendTrust(line, picture);
     appendWhy(line, picture);
     line.raw("}");

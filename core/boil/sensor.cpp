@@ -183,13 +183,13 @@ void Sensors::show(const State&, Instant now, Picture& picture) const {
         if (const auto value = sensor.value(now))
             shown.si = value->si;
         if (shown.trust != Trust::good)
-            picture.why.push_back({row.name, shown.reason, seconds(shown.forSoLong)});
+            picture.why.push_back({row.series, shown.reason, seconds(shown.forSoLong)});
         picture.readings[static_cast<std::size_t>(row.series)] = shown;
     }
     if (const auto pan = of(Series::syrup_pan).value(now))
         picture.syrupPan = Temperature::kelvin(pan->si);
     else
-        picture.why.push_back({"syrupPanC", Reason::noPanReading});
+        picture.why.push_back({Shown::syrupPanC, Reason::noPanReading});
 }
 
 } // namespace panside

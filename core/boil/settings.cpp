@@ -39,6 +39,8 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::capped_least:
         return Temperature::fahrenheit(180).kelvin();
     case Setting::kept_for:
+    case Setting::stack_limit:
+    case Setting::learned_hottest_stack:
         return std::nullopt;
     }
     return std::nullopt;

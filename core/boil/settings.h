@@ -31,6 +31,9 @@ public:
     std::optional<Volume> feedTankVolume() const { return as<Volume>(Setting::feed_tank_volume); }
     std::optional<Mass> loadMass() const { return as<Mass>(Setting::load_mass); }
     std::optional<Pressure> filterLimit() const { return as<Pressure>(Setting::filter_limit); }
+    std::optional<Temperature> stackLimit() const { return asTemperature(Setting::stack_limit); }
+    // Of the shifts before.
+    std::optional<Temperature> learnedHottestStack() const { return asTemperature(Setting::learned_hottest_stack); }
     std::optional<Duration> fireInterval() const { return asDuration(Setting::fire_interval); } // nullopt: learn it
     std::optional<Duration> burnOut() const { return asDuration(Setting::burn_out); }           // nullopt: learn it
 
@@ -39,6 +42,10 @@ private:
     std::optional<Q> as(Setting key) const {
         const auto value = si(key);
         return value ? std::optional{Q::ofSi(*value)} : std::nullopt;
+    }
+    std::optional<Temperature> asTemperature(Setting key) const {
+        const auto value = si(key);
+        return value ? std::optional{Temperature::kelvin(*value)} : std::nullopt;
     }
     std::optional<Duration> asDuration(Setting key) const {
         const auto value = si(key);

@@ -47,6 +47,7 @@ void absorbUnwatched(State& state, const Fact& fact) {
     state.store.take(state, fact);
     if (!late)
         state.forecast.take(state, fact);
+    state.call.take(state, fact);
 }
 
 State apply(State state, const Fact& fact) {
@@ -67,6 +68,7 @@ Picture picture(const State& state, Instant now) {
     state.store.show(state, now, picture);
     state.forecast.show(state, now, picture);
     state.watch.show(state, now, picture);
+    state.call.show(state, now, picture);
     return picture;
 }
 

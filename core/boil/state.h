@@ -7,6 +7,7 @@
 #include "core/boil/balance.h"
 #include "core/boil/climb.h"
 #include "core/boil/course.h"
+#include "core/boil/draw_call.h"
 #include "core/boil/draw_watch.h"
 #include "core/boil/fact.h"
 #include "core/boil/fire.h"
@@ -35,7 +36,8 @@ struct State {
     Balance balance;     // water, sap, heat
     SapStore store;      // what stands in the tank
     DrawForecast forecast;
-    Watch watch; // alarms and their states
+    DrawCall call; // whether to draw now
+    Watch watch;   // alarms and their states
 };
 
 // apply() in place.

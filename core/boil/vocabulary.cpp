@@ -48,6 +48,8 @@ constexpr std::array<SettingRow, settingCount> settings{{
     {Setting::lot_scheme, "lot_scheme", Dimension::none, Unit::none, 0, 0},
     {Setting::capped_least, "capped_least", Dimension::temperature, Unit::degC, c0 + 50, c0 + 100},
     {Setting::kept_for, "kept_for", Dimension::age, Unit::years, 0, 100 * 31557600.0},
+    {Setting::stack_limit, "stack_limit", Dimension::temperature, Unit::degC, 373.15, 1573.15},
+    {Setting::learned_hottest_stack, "learned_hottest_stack", Dimension::temperature, Unit::degC, 273.15, 1573.15},
 }};
 
 template <class Rows>
@@ -138,6 +140,8 @@ std::optional<Setting> settingNamed(std::string_view name) {
             return row.key;
     return std::nullopt;
 }
+
+bool isLearned(Setting key) { return rowOf(key).name.starts_with("learned_"); }
 
 bool takesUnit(Setting key, Unit unit) {
     if (key == Setting::filter_limit)

@@ -34,6 +34,8 @@ struct SettingRow {
 };
 const SettingRow& rowOf(Setting key);
 std::span<const SettingRow> allSettings();
+// Written by the program at a shift's beginning, from the shifts before; nobody types it.
+bool isLearned(Setting key);
 std::optional<Setting> settingNamed(std::string_view name);
 bool takesUnit(Setting key, Unit unit);
 // A setting that is words: it has no unit, and its value is the fact's text.

@@ -111,6 +111,14 @@ void Watch::take(const State& state, const Fact& fact) {
     setNext();
 }
 
+void Watch::explain(const Condition& condition, AlarmPicture& shown) {
+    shown.left = condition.left;
+    if (condition.holds)
+        shown.why.assign(condition.grounds.begin(), condition.grounds.end());
+    if (shown.why.empty())
+        shown.why.push_back({GroundKind::ending});
+}
+
 void Watch::show(const State& state, Instant now, Picture& picture) const {
     if (next_ <= now && !ended_) {
         Watch after = *this;
@@ -130,8 +138,8 @@ void Watch::show(const State& state, Instant now, Picture& picture) const {
             shown.state = AlarmState::shelved;
         }
         shown.series = place.series;
-        if (place.alarm == Alarm::scorch_risk)
-            shown.left = rowOf(place.alarm).judge(state, series, now, true).left;
+        if (slot.stands)
+            explain(rowOf(place.alarm).judge(state, series, now, true), shown);
         insertAlarm(picture, shown);
     }
 }

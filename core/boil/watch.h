@@ -7,6 +7,7 @@
 namespace panside {
 
 struct State;
+struct Condition;
 
 // The alarms and their states (ISA-18.2): raised and returned to normal follow from the fold, seen and shelved are
 // facts. Each alarm has a slot; the alarms about a reading have one for each reading. A slot is judged when a fact that
@@ -52,6 +53,7 @@ private:
     void judge(const State& state, std::size_t index, Instant at);
     void judgeAll(const State& state, Instant at);
     void setNext();
+    static void explain(const Condition& condition, AlarmPicture& shown);
     template <class Change>
     void forName(const std::string& name, Change change);
 

@@ -159,15 +159,15 @@ void Weather::show(const State& state, Instant now, Picture& picture) const {
             picture.usuallyBoils = band->usual;
     const auto water = boiling(now);
     if (!water) {
-        picture.why.push_back({"pressureKPa", why_});
-        picture.why.push_back({"waterBoilsC", why_});
+        picture.why.push_back({Shown::pressureKPa, why_});
+        picture.why.push_back({Shown::waterBoilsC, why_});
         return;
     }
     picture.pressure = water->pressure;
     picture.waterBoils = water->waterBoils;
     picture.waterBoilsAge = Duration{secondsBetween(water->from, now)};
     if (!water->pressure)
-        picture.why.push_back({"pressureKPa", why_ == Reason::noPressure ? Reason::noBarometer : why_});
+        picture.why.push_back({Shown::pressureKPa, why_ == Reason::noPressure ? Reason::noBarometer : why_});
 }
 
 } // namespace panside

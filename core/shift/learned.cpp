@@ -20,6 +20,15 @@ std::optional<Set> burnOutLearned(const State& state) {
     return Set{Setting::burn_out, seconds(minutes), Unit::min};
 }
 
+// The hottest that this rig was ever seen to run; a night in which the stack stood too hot does not raise it.
+std::optional<Set> hottestStackLearned(const State& state) {
+    const auto seen = state.trends.hottestStack();
+    const auto before = state.settings.learnedHottestStack();
+    if (!seen || (before && *seen < before->kelvin() + 1))
+        return std::nullopt;
+    return Set{Setting::learned_hottest_stack, std::round(*seen), Unit::degC};
+}
+
 } // namespace
 
 std::vector<Set> learnedIn(const std::vector<Boil::Entry>& facts) {
@@ -31,6 +40,8 @@ std::vector<Set> learnedIn(const std::vector<Boil::Entry>& facts) {
     const auto sd = state.mark.offsetSd(state.now);
     if (offset != state.settings.probeOffset() || sd != state.settings.probeOffsetSd())
         learned = {{Setting::probe_offset, offset.kelvin(), Unit::K}, {Setting::probe_offset_sd, sd.kelvin(), Unit::K}};
+    if (const auto hottest = hottestStackLearned(state))
+        learned.push_back(*hottest);
     if (const auto burnOut = burnOutLearned(state))
         learned.push_back(*burnOut);
     return learned;

@@ -101,6 +101,7 @@ void Session::addTrouble(Picture& picture) {
         if (const auto* seen = std::get_if<AlarmSeen>(&fact.what);
             seen && seen->name == nameOf(Alarm::journal_trouble) && fact.at >= *troubledSince_)
             trouble.state = AlarmState::seen;
+    trouble.why = {{GroundKind::notKept}};
     const auto place = std::find_if(picture.alarms.begin(), picture.alarms.end(), [&](const AlarmPicture& other) {
         return other.priority > trouble.priority || (other.priority == trouble.priority && other.since > trouble.since);
     });

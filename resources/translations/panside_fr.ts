@@ -442,8 +442,16 @@
         <translation>L'horloge de l'ordinateur a été déplacée</translation>
     </message>
     <message>
-        <source>flood the pan with sap, close the draw, damp the fire</source>
-        <translation>noyer la casserole d'eau d'érable, fermer la coulée, étouffer le feu</translation>
+        <source>close the draw, flood the pan with sap from the side, damp the fire</source>
+        <translation>fermer la coulée, noyer la casserole d'eau d'érable par le côté, étouffer le feu</translation>
+    </message>
+    <message>
+        <source>keep drawing, let thin sap in at the draw end, from the side</source>
+        <translation>continuer de couler, laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
+    </message>
+    <message>
+        <source>look how deep the pan is: low, close the draw; let sap in from the side, damp the fire</source>
+        <translation>regarder la hauteur dans la casserole : si elle est basse, fermer la coulée ; laisser entrer de l'eau d'érable par le côté, étouffer le feu</translation>
     </message>
     <message>
         <source>look at the pan, open the feed, have cold sap at hand</source>
@@ -1477,6 +1485,14 @@
 </context>
 <context>
     <name>Rig</name>
+    <message>
+        <source>stack, at most</source>
+        <translation>cheminée, au plus</translation>
+    </message>
+    <message>
+        <source>hottest the stack was seen to run</source>
+        <translation>le plus chaud que la cheminée ait été vue</translation>
+    </message>
     <message>
         <source>density wanted</source>
         <translation>densité voulue</translation>

@@ -35,7 +35,7 @@ QString riseFigure(const Picture& picture, Units units) {
 // "reads 217.9, open at 218.4 ± 0.3 °F"
 QString markLine(const Picture& picture, Units units) {
     if (!picture.target)
-        return whyNot(picture, "targetC");
+        return whyNot(picture, Shown::targetC);
     QString mark = figure(*picture.target, units).number;
     if (picture.targetUncertainty)
         mark = tr(QT_TRANSLATE_NOOP("DrawCard", "%1 ± %2")).arg(mark, figure(*picture.targetUncertainty, units).number);
@@ -106,13 +106,13 @@ CardView drawCard(const Picture& picture, Units units) {
     } else if (picture.drawing) {
         view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
                                       : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
-        count(view, picture.closeEta, whyNot(picture, "closeEta"));
+        count(view, picture.closeEta, whyNot(picture, Shown::closeEta));
     } else if (above) {
         view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
         view.chief = {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}};
     } else {
         view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
-        count(view, picture.drawEta, whyNot(picture, "drawEta"));
+        count(view, picture.drawEta, whyNot(picture, Shown::drawEta));
     }
     view.figure = riseFigure(picture, units);
     view.lines = {markLine(picture, units), sugarLine(picture), checkLine(picture, units)};

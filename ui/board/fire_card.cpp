@@ -71,7 +71,7 @@ CardView fireCard(const Picture& picture, Units units) {
     view.actions = {picture.litAt ? Action::fired : Action::fireLit};
     if (!picture.fireDue) {
         view.chief = dash;
-        view.reason = whyNot(picture, "fireDueS");
+        view.reason = whyNot(picture, Shown::fireDueS);
         if (view.reason.isEmpty())
             view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
                                              : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));

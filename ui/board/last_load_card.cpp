@@ -84,9 +84,9 @@ CardView lastLoadCard(const Picture& picture, Units units) {
         view.beside = rangeText(*picture.lastLoad);
     } else {
         view.chief = dash;
-        view.reason = whyNot(picture, "lastLoad");
+        view.reason = whyNot(picture, Shown::lastLoadS);
         if (view.reason.isEmpty())
-            view.reason = whyNot(picture, "sapLeftS");
+            view.reason = whyNot(picture, Shown::sapLeftS);
     }
     view.figure = sapFigure(picture);
     if (picture.keepBack && !picture.shutdownAt)

@@ -118,7 +118,7 @@ std::vector<FuelLine> rateLines(const Picture& picture, Units units) {
         together = figure(*picture.evaporation, units).text();
         if (picture.fuel.evaporationSd)
             together += QStringLiteral(" ± ") + figure(*picture.fuel.evaporationSd, units).number;
-    } else if (const auto why = whyNot(picture, "evaporationLph"); !why.isEmpty()) {
+    } else if (const auto why = whyNot(picture, Shown::evaporationLph); !why.isEmpty()) {
         together += QStringLiteral(" ") + why;
     }
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "boiled off, together")), together});
@@ -221,13 +221,13 @@ FuelView fuelView(const Picture& picture, Units units, const FuelBeside& beside)
         addHeat(view.heat, tr(QT_TRANSLATE_NOOP("Fuel", "the shift so far")), *picture.fuel.shift);
     if (view.heat.empty())
         view.heat.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "heat")), [&] {
-                                 const QString why = whyNot(picture, "efficiency");
+                                 const QString why = whyNot(picture, Shown::efficiency);
                                  return why.isEmpty() ? QStringLiteral("–") : QStringLiteral("– ") + why;
                              }()});
     view.yield = yieldLines(picture, units, beside);
     view.plan = planView(picture, units, beside.clock, beside.steps);
     if (!view.plan) {
-        view.noPlan = whyNot(picture, "sapLeftS");
+        view.noPlan = whyNot(picture, Shown::sapLeftS);
         if (view.noPlan.isEmpty())
             view.noPlan = picture.shutdownAt
                               ? tr(QT_TRANSLATE_NOOP("Fuel", "firing has stopped"))

@@ -176,7 +176,7 @@ private:
     QString target() const {
         QString rows = row(tr(QT_TRANSLATE_NOOP("Handover", "open the draw at")),
                            now_.target ? figure(*now_.target, units_).text()
-                                       : dash() + u' ' + whyNot(now_, "targetC").toHtmlEscaped());
+                                       : dash() + u' ' + whyNot(now_, Shown::targetC).toHtmlEscaped());
         if (now_.target && now_.targetUncertainty)
             rows += row(tr(QT_TRANSLATE_NOOP("Handover", "known to")),
                         QStringLiteral("± ") + figure(*now_.targetUncertainty, units_, 2).text());

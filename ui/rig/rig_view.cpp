@@ -49,6 +49,9 @@ QString settingUsual(Setting key, Units units) {
         return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 2700, Unit::min));
     case Setting::filter_limit:
         return tr(QT_TRANSLATE_NOOP("Rig", "no alarm"));
+    case Setting::stack_limit:
+        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then"))
+            .arg(withUnit(key, 873.15, settingUnit(key, units)));
     default:
         break;
     }
@@ -72,7 +75,7 @@ Unit settingUnit(Setting key, Units units) {
 std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) {
     std::vector<RigRow> rows;
     for (const SettingRow& setting :
-         allSettings() | std::views::filter([](const SettingRow& row) { return !isOfTheHouse(row.key); }))
+         allSettings() | std::views::filter([](const SettingRow& row) { return !isOfTheHouse(row.key) && !isLearned(row.key); }))
         rows.push_back({.key = setting.key,
                         .label = settingName(setting.key),
                         .answer = {},

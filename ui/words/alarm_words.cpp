@@ -23,6 +23,22 @@ QString scorchLine(const AlarmPicture& alarm) {
     return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan scorches in %1")).arg(spanText(*alarm.left));
 }
 
+// What runs dry is flooded and not drawn from. What has turned to syrup is drawn on, and thinned where it is drawn: sap
+// that strikes hot metal flashes to steam, so it goes in from the side.
+QString scorchFirst(const AlarmPicture& alarm) {
+    switch (scorchCause(alarm)) {
+    case ScorchCause::runsDry:
+        return tr(
+            QT_TRANSLATE_NOOP("AlarmWords", "close the draw, flood the pan with sap from the side, damp the fire"));
+    case ScorchCause::allSyrup:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep drawing, let thin sap in at the draw end, from the side"));
+    case ScorchCause::unknown:
+        break;
+    }
+    return tr(QT_TRANSLATE_NOOP(
+        "AlarmWords", "look how deep the pan is: low, close the draw; let sap in from the side, damp the fire"));
+}
+
 QString sapLine(const AlarmPicture& alarm) {
     return alarm.left ? tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap for %1 more")).arg(spanText(*alarm.left))
                       : tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap is running short"));
@@ -101,7 +117,7 @@ QString alarmLine(const AlarmPicture& alarm) {
 QString alarmFirst(const AlarmPicture& alarm) {
     switch (alarm.alarm) {
     case Alarm::scorch_risk:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "flood the pan with sap, close the draw, damp the fire"));
+        return scorchFirst(alarm);
     case Alarm::pan_low:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "look at the pan, open the feed, have cold sap at hand"));
     case Alarm::stack_hot:

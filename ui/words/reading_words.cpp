@@ -136,9 +136,9 @@ QString reasonWords(const ReadingPicture& reading) {
     return reasonWords(Why{{}, reading.reason, reading.forSoLong.count()});
 }
 
-QString whyNot(const Picture& picture, std::string_view field) {
+QString whyNot(const Picture& picture, Shown figure) {
     for (const Why& why : picture.why)
-        if (why.field == field)
+        if (why.of == std::variant<Shown, Series>{figure})
             return reasonWords(why);
     return {};
 }

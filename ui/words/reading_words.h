@@ -10,7 +10,7 @@ QString readingName(Series series);  // "syrup pan"
 QString trustWord(Trust trust);      // "good", "in doubt", "gone"
 QString reasonWords(const Why& why); // "stuck for 40 s"
 QString reasonWords(const ReadingPicture& reading);
-// The reason for a figure of the picture, empty if it gives none. `field` is the figure's name in the output.
-QString whyNot(const Picture& picture, std::string_view field);
+// The reason for a figure of the picture, empty if it gives none.
+QString whyNot(const Picture& picture, Shown figure);
 
 } // namespace panside

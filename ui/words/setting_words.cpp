@@ -49,6 +49,10 @@ QString settingName(Setting key) {
         return tr(QT_TRANSLATE_NOOP("Rig", "coolest when capped"));
     case Setting::kept_for:
         return tr(QT_TRANSLATE_NOOP("Rig", "records are kept for"));
+    case Setting::stack_limit:
+        return tr(QT_TRANSLATE_NOOP("Rig", "stack, at most"));
+    case Setting::learned_hottest_stack:
+        return tr(QT_TRANSLATE_NOOP("Rig", "hottest the stack was seen to run"));
     }
     return {};
 }

@@ -191,9 +191,9 @@ TEST(AlarmHistory, AFiringThatIsUndoneIsOneThatNeverWas) {
                 began.push_back(after(span.began));
         return began;
     };
-    EXPECT_EQ(overdue(), std::vector<double>{960});
+    EXPECT_EQ(overdue(), std::vector<double>{960 + 120});
     ASSERT_TRUE(boil.withdraw(3));
-    EXPECT_EQ(overdue(), std::vector<double>{490});
+    EXPECT_EQ(overdue(), std::vector<double>{490 + 120});
 }
 
 // The slot of all readings together once stood beside that of the one reading, so it was told twice.

@@ -82,14 +82,15 @@ TEST(Balance, ATankThatRisesUnaskedIsSaid) {
     const auto picture = boil(-60, 5400).at(5400);
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
     // What would rest on it is not shown, and says why.
-    for (const char* figure : {"evaporationLph", "sapLeftS", "efficiency"})
-        EXPECT_EQ(std::count(picture.why.begin(), picture.why.end(), Why{figure, Reason::tankRises}), 1) << figure;
+    for (const auto figure : {Shown::evaporationLph, Shown::sapLeftS, Shown::efficiency})
+        EXPECT_EQ(std::count(picture.why.begin(), picture.why.end(), Why{figure, Reason::tankRises}), 1)
+            << nameOf(figure);
     EXPECT_FALSE(picture.evaporation || picture.sapLeft || picture.efficiency);
 }
 
 TEST(Balance, ATankReadForTooShortATimeIsNotATankThatIsNotRead) {
     const auto early = boil(200, 120).at(120);
-    EXPECT_EQ(std::count(early.why.begin(), early.why.end(), Why{"efficiency", Reason::tooShort}), 1);
+    EXPECT_EQ(std::count(early.why.begin(), early.why.end(), Why{Shown::efficiency, Reason::tooShort}), 1);
 }
 
 // Dips by hand each 20 min: sap that came in unentered is said, sap that was entered is not.

@@ -54,9 +54,10 @@ double boil(Rows& rows, const Rig& rig, int draws, double more) {
     return end;
 }
 
-bool says(const Picture& picture, std::string_view field, Reason reason) {
-    return std::any_of(picture.why.begin(), picture.why.end(),
-                       [&](const Why& why) { return why.field == field && why.reason == reason; });
+bool says(const Picture& picture, Shown figure, Reason reason) {
+    return std::any_of(picture.why.begin(), picture.why.end(), [&](const Why& why) {
+        return why.of == std::variant<Shown, Series>{figure} && why.reason == reason;
+    });
 }
 
 TEST(DrawForecast, HoldsTheTruthAndNarrowsAsItNears) {
@@ -110,7 +111,7 @@ TEST(DrawForecast, WhileDrawingItSaysWhenToClose) {
     const Picture picture = rows.at(now);
     EXPECT_TRUE(picture.drawing);
     EXPECT_FALSE(picture.drawEta);
-    EXPECT_TRUE(says(picture, "drawEta", Reason::drawing));
+    EXPECT_TRUE(says(picture, Shown::drawEta, Reason::drawing));
     ASSERT_TRUE(picture.closeEta);
     EXPECT_LT(seconds(picture.closeEta->p50), 120);
     Rows later = rows;
@@ -126,7 +127,7 @@ TEST(DrawForecast, SaysNothingBeforeThereIsARise) {
         rows.read(t, "syrup_pan", 99.7 + 0.02 * (t % 3), "degC");
     const Picture picture = rows.at(1200);
     EXPECT_FALSE(picture.drawEta);
-    EXPECT_TRUE(says(picture, "drawEta", Reason::noGradient));
+    EXPECT_TRUE(says(picture, Shown::drawEta, Reason::noGradient));
 }
 
 TEST(DrawForecast, SaysNothingWithoutPressure) {
@@ -134,14 +135,14 @@ TEST(DrawForecast, SaysNothingWithoutPressure) {
     rows.add(0, "lit,,,");
     for (int t = 0; t < 600; ++t)
         rows.read(t, "syrup_pan", 103 + t * 1e-3, "degC");
-    EXPECT_TRUE(says(rows.at(600), "drawEta", Reason::noPressure));
+    EXPECT_TRUE(says(rows.at(600), Shown::drawEta, Reason::noPressure));
 }
 
 TEST(DrawForecast, SaysNothingWhenTheShiftHasEnded) {
     Rows rows;
     const double now = boil(rows, {}, 2, 600);
     rows.add(now, "shift_end,,,");
-    EXPECT_TRUE(says(rows.at(now + 10), "drawEta", Reason::shiftEnded));
+    EXPECT_TRUE(says(rows.at(now + 10), Shown::drawEta, Reason::shiftEnded));
 }
 
 TEST(DrawForecast, AProbeThatIsGoneIsBelievedForAMinuteAndAHalf) {
@@ -150,7 +151,7 @@ TEST(DrawForecast, AProbeThatIsGoneIsBelievedForAMinuteAndAHalf) {
     EXPECT_TRUE(rows.at(now + 60).drawEta);
     const Picture later = rows.at(now + 200);
     EXPECT_FALSE(later.drawEta);
-    EXPECT_TRUE(says(later, "drawEta", Reason::noPanReading));
+    EXPECT_TRUE(says(later, Shown::drawEta, Reason::noPanReading));
 }
 
 // Four draws keyed, and not a reading: the waits are a forecast.
@@ -223,7 +224,7 @@ TEST(DrawForecast, AfterTheShutdownMoreThanOneFutureInTenNeverGetsThere) {
         rows.read(now + 1, "syrup_pan", reading(62.6) + 0.01 * std::fmod(now, 3), "degC");
     const Picture picture = rows.at(now);
     EXPECT_TRUE(!picture.drawEta || !picture.drawEta->p90);
-    EXPECT_TRUE(says(picture, "drawEta", Reason::stoppedFiring));
+    EXPECT_TRUE(says(picture, Shown::drawEta, Reason::stoppedFiring));
 }
 
 TEST(DrawForecast, WorksOnAReadingAMinuteAndByHandButWider) {

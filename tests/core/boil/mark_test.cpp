@@ -229,7 +229,7 @@ TEST(Mark, AWaterCheckAloneStandsForTheBarometer) {
     ASSERT_TRUE(picture.target);
     EXPECT_NEAR(picture.target->celsius(), 99.9 + 4.2, 0.05);
     EXPECT_FALSE(picture.pressure);
-    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{"pressureKPa", Reason::noBarometer}),
+    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{Shown::pressureKPa, Reason::noBarometer}),
               picture.why.end());
     // The probe's own error is in the check already, so it is known better than by the barometer.
     EXPECT_LT(picture.targetUncertainty->kelvin(), 0.2);
@@ -243,7 +243,8 @@ TEST(Mark, WithNeitherBarometerNorWaterCheckThereIsNoTarget) {
     rows.add(300, "density_check,66.9,brix," + coldCup);
     const Picture picture = rows.at(600);
     EXPECT_FALSE(picture.target);
-    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{"targetC", Reason::noPressure}), picture.why.end());
+    EXPECT_NE(std::find(picture.why.begin(), picture.why.end(), Why{Shown::targetC, Reason::noPressure}),
+              picture.why.end());
 }
 
 TEST(Mark, WhatWasLearnedBeforeIsTakenOver) {

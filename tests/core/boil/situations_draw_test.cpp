@@ -9,9 +9,10 @@ using test::BoilLog;
 using test::stands;
 using test::stood;
 
-bool saysWhy(const Picture& picture, std::string_view field, Reason reason) {
-    return std::any_of(picture.why.begin(), picture.why.end(),
-                       [&](const Why& why) { return why.field == field && why.reason == reason; });
+bool saysWhy(const Picture& picture, Shown figure, Reason reason) {
+    return std::any_of(picture.why.begin(), picture.why.end(), [&](const Why& why) {
+        return why.of == std::variant<Shown, Series>{figure} && why.reason == reason;
+    });
 }
 
 TEST(SituationDraw, APanThatTurnsAllAtOnceIsAScorchBeforeItIsPastSaving) {
@@ -136,7 +137,7 @@ TEST(SituationDraw, AWaterChaseIsCalledOnceAndSeenItKeepsStill) {
     for (const AlarmPicture& one : picture.alarms) {
         EXPECT_NE(one.state, AlarmState::unseen) << nameOf(one.alarm);
     }
-    EXPECT_TRUE(saysWhy(picture, "drawEta", Reason::drawing));
+    EXPECT_TRUE(saysWhy(picture, Shown::drawEta, Reason::drawing));
 }
 
 } // namespace

@@ -152,14 +152,14 @@ TEST(Watch, AForgottenDrawIsCalled) {
     EXPECT_FALSE(stands(rows.at(300), Alarm::draw_overdue));
 }
 
-TEST(Watch, AFiringThatIsDueIsCalledOnTheSecond) {
+TEST(Watch, AFiringThatIsLateIsCalledOnTheSecond) {
     Rows rows;
     rows.add(0, "set,6,min,key=fire_interval").add(1, "lit,,,").add(60, "fired,,,");
-    EXPECT_FALSE(stands(rows.at(419.9), Alarm::fire_overdue));
-    EXPECT_TRUE(stands(rows.at(420), Alarm::fire_overdue));
-    rows.add(430, "fired,,,");
-    EXPECT_FALSE(stands(rows.at(430), Alarm::fire_overdue));
-    rows.add(500, "shutdown,,,");
+    EXPECT_FALSE(stands(rows.at(509.9), Alarm::fire_overdue));
+    EXPECT_TRUE(stands(rows.at(510), Alarm::fire_overdue));
+    rows.add(520, "fired,,,");
+    EXPECT_FALSE(stands(rows.at(520), Alarm::fire_overdue));
+    rows.add(600, "shutdown,,,");
     EXPECT_FALSE(stands(rows.at(5000), Alarm::fire_overdue));
 }
 

@@ -86,7 +86,7 @@ TEST(WaterDay, ACheckThatNoWeatherMakesIsSaidToBeInDoubt) {
     rows.add(0, "lit,,,").add(10, "water_check,103,degC,");
     const Picture doubted = rows.at(60);
     EXPECT_FALSE(doubted.waterBoils);
-    EXPECT_NE(std::find(doubted.why.begin(), doubted.why.end(), Why{"waterBoilsC", Reason::checkDoubted}),
+    EXPECT_NE(std::find(doubted.why.begin(), doubted.why.end(), Why{Shown::waterBoilsC, Reason::checkDoubted}),
               doubted.why.end());
     rows.add(120, "water_check,102.9,degC,");
     EXPECT_NEAR(rows.at(180).waterBoils.value().celsius(), 102.9, 1e-9);

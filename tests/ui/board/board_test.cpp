@@ -49,7 +49,7 @@ TEST(DrawCard, WhileDrawingSaysNowForNoTimeLeftAndWhatToWatchForNoneKnown) {
     EXPECT_EQ(chief(due), "now");
     EXPECT_EQ(due.beside, "");
     picture.closeEta.reset();
-    picture.why.push_back({"closeEta", Reason::noGradient});
+    picture.why.push_back({Shown::closeEta, Reason::noGradient});
     const CardView unknown = drawCard(picture, Units::us);
     EXPECT_EQ(unknown.title, "DRAWING, WATCH THE RISE");
     EXPECT_EQ(unknown.chief, dash);
@@ -228,7 +228,7 @@ TEST(Sentence, SaysWhatACheckCameToForSomeMinutes) {
 TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
     const SentenceView view = sentence(scenes::scorching(), Units::metric);
     EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));
-    EXPECT_EQ(view.first, "flood the pan with sap, close the draw, damp the fire");
+    EXPECT_EQ(view.first, "look how deep the pan is: low, close the draw; let sap in from the side, damp the fire");
     EXPECT_EQ(view.others, QString::fromUtf8("also: sap low · shelved: clock moved"));
     EXPECT_TRUE(view.flashing);
     EXPECT_EQ(view.tone, Tone::high);
@@ -266,7 +266,7 @@ TEST(AlarmWords, EveryAlarmSaysWhatIsWrongAndWhatToDoFirst) {
 
 TEST(ReadingWords, EveryReasonHasWords) {
     for (int i = 1; i <= static_cast<int>(Reason::notReached); ++i)
-        EXPECT_FALSE(reasonWords(Why{"riseC", static_cast<Reason>(i), 40}).isEmpty()) << i;
+        EXPECT_FALSE(reasonWords(Why{Shown::riseC, static_cast<Reason>(i), 40}).isEmpty()) << i;
 }
 
 TEST(Actions, NoTwoShareAKeyButTheDraw) {

@@ -1,0 +1,65 @@
+#include "core/boil/draw_call.h"
+
+#include "core/boil/state.h"
+#include "core/physics/sugar.h"
+
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+// A boil's noise passes the target and comes back within seconds; half a minute over it is no noise (measured on
+// made-up boils and on those of two other plants). Over by three of its own standard deviations it need not wait as
+// long.
+constexpr double stands = 30, standsSurely = 10, deviations = 3;
+constexpr double lull = 0.03; // K under the target that do not end it
+
+} // namespace
+
+void DrawCall::take(const State& state, const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    if (!reading) {
+        if (std::holds_alternative<DrawOpened>(fact.what) || std::holds_alternative<DrawClosed>(fact.what) ||
+            std::holds_alternative<PanSwapped>(fact.what))
+            over_.reset();
+        return;
+    }
+    if (reading->series != Series::syrup_pan)
+        return;
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    const auto pan = sensor.value(fact.at);
+    const auto water = state.weather.boiling(fact.at);
+    const auto target = water ? boilingRise(state.settings.targetDensity(), water->forModel) : std::nullopt;
+    if (!pan || pan->at != fact.at || !target || sensor.trust(fact.at) != Trust::good || state.course.drawing()) {
+        if (!pan || sensor.trust(fact.at) != Trust::good)
+            over_.reset();
+        return;
+    }
+    const double over = pan->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin() - target->kelvin();
+    if (over < (over_ ? -lull : 0)) {
+        over_.reset();
+        return;
+    }
+    if (!over_)
+        over_ = fact.at;
+    typed_ = reading->byHand();
+    surely_ = over > deviations * pan->noise;
+}
+
+bool DrawCall::due(const State& state, Instant now) const {
+    if (!over_ || state.course.drawing() || state.course.endedAt ||
+        state.sensors.of(Series::syrup_pan).trust(now) != Trust::good)
+        return false;
+    return typed_ || secondsBetween(*over_, now) >= (surely_ ? standsSurely : stands);
+}
+
+void DrawCall::show(const State& state, Instant now, Picture& picture) const {
+    // While a pan runs dry nothing is drawn from it; one that is all syrup is drawn on.
+    const auto forbids = [](const AlarmPicture& alarm) {
+        return alarm.stands() && (alarm.alarm == Alarm::pan_low ||
+                                  (alarm.alarm == Alarm::scorch_risk && scorchCause(alarm) != ScorchCause::allSyrup));
+    };
+    picture.drawDue = due(state, now) && std::none_of(picture.alarms.begin(), picture.alarms.end(), forbids);
+}
+
+} // namespace panside

@@ -1,0 +1,105 @@
+#include "core/boil/ground.h"
+
+#include "core/boil/vocabulary.h"
+
+#include <fmt/format.h>
+
+namespace panside {
+namespace {
+
+std::string spanWords(Duration span) {
+    const double s = seconds(span);
+    return s < 120 ? fmt::format("{:.0f} s", s) : fmt::format("{:.0f} min", s / 60);
+}
+
+std::string words(const GroundFigure& figure) {
+    return std::visit(Overloaded{
+                          [](std::monostate) { return std::string{}; },
+                          [](Temperature t) { return fmt::format("{:.1f} degC", t.celsius()); },
+                          [](TemperatureDifference d) { return fmt::format("{:.2f} K", d.kelvin()); },
+                          [](Pressure p) { return fmt::format("{:.1f} kPa", p.kilopascal()); },
+                          [](Length l) { return fmt::format("{:.0f} mm", l.millimetre()); },
+                          [](Volume v) { return fmt::format("{:.0f} L", v.litre()); },
+                          [](Duration d) { return spanWords(d); },
+                      },
+                      figure);
+}
+
+void put(std::string& text, std::string_view place, const std::string& words) {
+    if (const auto at = text.find(place); at != std::string::npos)
+        text.replace(at, place.size(), words);
+}
+
+} // namespace
+
+std::string_view groundSentence(GroundKind kind) {
+    switch (kind) {
+    case GroundKind::levelFalls:
+        return "%3 stands at %1 and falls: the bottom is bare in %2";
+    case GroundKind::feedStopped:
+        return "no sap has run in for %1 while the fire burns; what stands in the pans lasts for %2 more";
+    case GroundKind::levelHolds:
+        return "%3 stands at %1, where %2 is usual: the pan is not short of sap, it has turned to syrup";
+    case GroundKind::sugarRaces:
+        return "the sugar is back at the mark far sooner than usual: a pan that runs empty does so";
+    case GroundKind::riseRunsAway:
+        return "%1 over boiling water and climbing; 75 brix stands at %2";
+    case GroundKind::riseOver75:
+        return "%1 over boiling water, past 75 brix at %2";
+    case GroundKind::standsBlind:
+        return "it stood when the last reading fell silent, and nothing tells that it is over";
+    case GroundKind::panUnderHalf:
+        return "the syrup pan stands at %1, half of its running depth is %2";
+    case GroundKind::panOverfull:
+        return "%3 stands at %1 over a running depth of %2: a float stuck open?";
+    case GroundKind::stackOverSet:
+        return "flue gas at %1, the limit that was set is %2";
+    case GroundKind::stackOverSeen:
+        return "flue gas at %1; %2 is 100 K over the hottest that this rig was seen to run";
+    case GroundKind::stackOverUsual:
+        return "flue gas at %1, over %2; nothing is known yet of how hot this rig runs";
+    case GroundKind::pressOverLimit:
+        return "the filter press stands at %1, its limit is %2";
+    case GroundKind::nothingRead:
+        return "%3: nothing read for %1, where %2 is the most that it takes";
+    case GroundKind::overTarget:
+        return "%1 over boiling water, the target stands at %2";
+    case GroundKind::withinDoubt:
+        return "by no more than the doubt of the target, %1";
+    case GroundKind::underLegal:
+        return "%1 over boiling water, and no more may be drawn under %2";
+    case GroundKind::loadLate:
+        return "%1 after the call to fire; a crew's own scatter is %2";
+    case GroundKind::fireSags:
+        return "the stack is down to %1, its mean with the fire fed is %2";
+    case GroundKind::sapUnderNeed:
+        return "%1 of sap left, and %2 must cover the pans while the fire burns out";
+    case GroundKind::sapUnderHour:
+        return "sap for %1 more; the size of the pans is not known, so %2 stands for what they need";
+    case GroundKind::lastLoadBeforeNext:
+        return "the last load is due in %1, the load after the next would come in %2";
+    case GroundKind::notMoving:
+        return "%3: not one last digit moved for %1";
+    case GroundKind::outsidePhysics:
+        return "%3: outside what can be";
+    case GroundKind::tooFast:
+        return "%3: changed faster than it can";
+    case GroundKind::clockMoved:
+        return "the clock of the computer was moved %1 ago";
+    case GroundKind::notKept:
+        return "what is entered and read cannot be kept";
+    case GroundKind::ending:
+        return "it does so no longer, and is gone when that has lasted";
+    }
+    return {};
+}
+
+std::string groundText(const Ground& ground) {
+    std::string text{groundSentence(ground.kind)};
+    put(text, "%1", words(ground.seen));
+    put(text, "%2", words(ground.limit));
+    put(text, "%3", ground.series ? std::string{rowOf(*ground.series).name} : "a probe");
+    return text;
+}
+
+} // namespace panside

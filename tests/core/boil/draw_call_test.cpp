@@ -1,0 +1,60 @@
+// The call to draw stands when the pan is at the target and no noise made it.
+#include "core/boil/draw_call.h"
+
+#include "tests/core/boil/boil_log.h"
+
+namespace panside {
+namespace {
+
+using test::BoilLog;
+using test::Rows;
+
+TEST(DrawCall, ComesWhenThePanHasStoodOverTheTarget) {
+    BoilLog log;
+    log.climb(61, 66.9, 600);
+    EXPECT_FALSE(log.picture().drawDue);
+    int waited = 0;
+    while (!log.picture().drawDue && waited < 60) {
+        log.second(66.95 + 0.001 * waited);
+        ++waited;
+    }
+    EXPECT_GE(waited, 8);
+    EXPECT_LE(waited, 40);
+    log.rows.add(log.now, "draw_open,,,");
+    log.hold(67.3, 5);
+    EXPECT_FALSE(log.picture().drawDue) << "it is being drawn";
+}
+
+TEST(DrawCall, IsNotMadeByACrestOfTheBoil) {
+    BoilLog log;
+    log.climb(61, 66.4, 600);
+    for (int t = 0; t < 300; ++t) { // half a brix up and down, over the target for some seconds of each half minute
+        log.second(66.4 + 0.6 * std::sin(t * 6.2832 / 30));
+        EXPECT_FALSE(log.picture().drawDue) << t;
+    }
+}
+
+TEST(DrawCall, IsMadeAtOnceByWhoeverReadAndTypedIt) {
+    Rows rows;
+    rows.add(0, "pressure,101.325,kPa,").add(0, "lit,,,");
+    rows.add(600, "syrup_pan,103.2,degC,probe=hand");
+    EXPECT_FALSE(rows.at(601).drawDue);
+    rows.add(1200, "pressure,101.325,kPa,").add(1200, "syrup_pan,104.6,degC,probe=hand");
+    EXPECT_TRUE(rows.at(1201).drawDue);
+}
+
+TEST(DrawCall, IsForbiddenWhileThePanIsLow) {
+    BoilLog log;
+    log.rows.add(0, "set,40,mm,key=running_depth");
+    log.climb(61, 67.2, 600);
+    for (int t = 0; t < 60; ++t) {
+        log.rows.read(log.now, "pan_level", 15 + t % 2, "mm");
+        log.second(67.2);
+    }
+    const auto picture = log.picture();
+    EXPECT_TRUE(test::stands(picture, Alarm::pan_low));
+    EXPECT_FALSE(picture.drawDue);
+}
+
+} // namespace
+} // namespace panside

@@ -1,0 +1,122 @@
+// Every alarm that stands says why, with its figure and its limit.
+#include "core/boil/ground.h"
+
+#include "tests/core/boil/boil_log.h"
+
+#include <gmock/gmock.h>
+
+#include <set>
+
+namespace panside {
+namespace {
+
+using test::BoilLog;
+using test::noon;
+using test::Rows;
+using testing::HasSubstr;
+
+const AlarmPicture* find(const Picture& picture, Alarm alarm) {
+    for (const AlarmPicture& one : picture.alarms)
+        if (one.alarm == alarm && one.stands())
+            return &one;
+    return nullptr;
+}
+
+std::string firstWhy(const Picture& picture, Alarm alarm) {
+    const auto* found = find(picture, alarm);
+    return found && !found->why.empty() ? groundText(found->why.front()) : std::string{};
+}
+
+TEST(Ground, EveryKindHasASentenceOfItsOwn) {
+    std::set<std::string_view> all;
+    for (std::size_t i = 0; i < groundCount; ++i)
+        all.insert(groundSentence(static_cast<GroundKind>(i)));
+    EXPECT_EQ(all.size(), groundCount);
+    EXPECT_FALSE(all.contains({}));
+}
+
+TEST(Ground, FillsInWhatWasSeenItsLimitAndTheReading) {
+    EXPECT_EQ(groundText({GroundKind::panUnderHalf, Length::millimetre(12), Length::millimetre(19)}),
+              "the syrup pan stands at 12 mm, half of its running depth is 19 mm");
+    EXPECT_EQ(groundText({GroundKind::nothingRead, Duration{14}, Duration{10}, Series::stack}),
+              "stack: nothing read for 14 s, where 10 s is the most that it takes");
+    EXPECT_EQ(groundText({GroundKind::stackOverSet, Temperature::celsius(700), Temperature::celsius(650)}),
+              "flue gas at 700.0 degC, the limit that was set is 650.0 degC");
+}
+
+TEST(Ground, AnAlarmSaysWhy) {
+    Rows rows;
+    rows.add(0, "set,40,mm,key=running_depth").add(0, "set,300,kPa,key=filter_limit").add(0, "lit,,,");
+    for (int t = 0; t <= 60; ++t) {
+        rows.read(t, "pan_level", 18, "mm");
+        rows.read(t, "filter_pressure", 350, "kPa");
+        if (t < 40)
+            rows.read(t, "stack", 300 + t % 3, "degC");
+    }
+    const auto picture = rows.at(60);
+    EXPECT_EQ(firstWhy(picture, Alarm::pan_low), "the syrup pan stands at 18 mm, half of its running depth is 20 mm");
+    EXPECT_THAT(firstWhy(picture, Alarm::filter_pressure_high), HasSubstr("its limit is 300.0 kPa"));
+    EXPECT_THAT(firstWhy(picture, Alarm::probe_silent), HasSubstr("stack: nothing read for 21 s"));
+    std::string json;
+    appendJson(json, picture);
+    EXPECT_THAT(json, HasSubstr(R"("alarmWhy":{)"));
+    EXPECT_THAT(json, HasSubstr(R"("pan_low":["the syrup pan stands at 18 mm, half of its running depth is 20 mm"])"));
+}
+
+// Whatever stands, and as long as it does: none without a reason, in a night in which most things go wrong.
+TEST(Ground, NoneStandsWithoutAReason) {
+    BoilLog log;
+    log.stack = [](int t) { return 300 + 60 * std::sin(t / 90.0); };
+    log.cycle();
+    log.cycle();
+    log.hold(68, 300);
+    log.stack = [](int) { return 720.0; };
+    log.feeds = 0;
+    log.climb(68, 74.9, 400);
+    log.hold(74.9, 60);
+    int stood = 0;
+    replay(log.rows.facts, {}, [&](const Picture& picture) {
+        for (const AlarmPicture& alarm : picture.alarms) {
+            EXPECT_EQ(alarm.stands(), !alarm.why.empty()) << nameOf(alarm.alarm);
+            for (const Ground& ground : alarm.why)
+                EXPECT_EQ(groundText(ground).find('%'), std::string::npos) << groundText(ground);
+            stood += alarm.stands();
+        }
+    });
+    EXPECT_GT(stood, 300);
+}
+
+// A pan that has turned to syrup and stands as deep as ever is drawn on; one that runs dry is not.
+TEST(Ground, AScorchIsToldApartByItsCause) {
+    const auto causeOf = [](bool deep, std::optional<double> level) {
+        BoilLog log;
+        log.rows.add(0, "set,40,mm,key=running_depth");
+        const auto second = [&](double brix, double depth) {
+            if (level)
+                log.rows.read(log.now, "pan_level", depth + 0.3 * (log.now % 2), "mm");
+            log.second(brix);
+        };
+        for (int cycle = 0; cycle < 3; ++cycle) {
+            for (int t = 0; t < 700; ++t)
+                second(61 + 6.3 * t / 700, level.value_or(0));
+            log.rows.add(log.now, "draw_open,,,");
+            for (int t = 0; t < 80; ++t)
+                second(67.3 - 6.3 * t / 80, level.value_or(0));
+            log.rows.add(log.now, "draw_close,3,L,");
+        }
+        std::optional<ScorchCause> cause;
+        for (int t = 0; t < 900 && !cause; ++t) {
+            second(61 + 15.0 * t / 700, deep ? level.value_or(0) : level.value_or(0) * (1 - t / 1000.0));
+            if (t % 5 == 0)
+                if (const auto* alarm = find(log.picture(), Alarm::scorch_risk))
+                    cause = scorchCause(*alarm);
+        }
+        return cause;
+    };
+    EXPECT_EQ(causeOf(true, 40.0), ScorchCause::allSyrup);
+    EXPECT_EQ(causeOf(false, 40.0), ScorchCause::runsDry);
+    EXPECT_EQ(causeOf(true, {}), ScorchCause::unknown);
+}
+
+} // namespace
+} // namespace panside
