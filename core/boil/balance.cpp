@@ -228,10 +228,11 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     if (rate && !withheld)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else
-        picture.why.push_back({Shown::evaporationLph, withheld                                        ? Reason::moreThanBoils
-                                                 : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
-                                                 : measured                                      ? Reason::tooShort
-                                                            : Reason::noTankLevel});
+        picture.why.push_back({Shown::evaporationLph, withheld ? Reason::moreThanBoils
+                                                      : picture.fuel.doubt == Disagreement::tankRises
+                                                          ? Reason::tankRises
+                                                      : measured ? Reason::tooShort
+                                                                 : Reason::noTankLevel});
     showEnd(state, now, sapUse(now, Outflow::longestWindow).rate, rate ? std::optional{rate->steam} : std::nullopt,
             picture);
     showEfficiency(state, now, picture);

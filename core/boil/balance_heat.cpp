@@ -81,8 +81,9 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
         from = minute.at;
     }
     if (observed < 1800) {
-        const auto why = std::find_if(picture.why.begin(), picture.why.end(),
-                                      [](const Why& one) { return one.of == std::variant<Shown, Series>{Shown::evaporationLph}; });
+        const auto why = std::find_if(picture.why.begin(), picture.why.end(), [](const Why& one) {
+            return one.of == std::variant<Shown, Series>{Shown::evaporationLph};
+        });
         return because(why == picture.why.end() ? Reason::tooShort : why->reason);
     }
     const auto burnt = state.fire.burnt(state, from, now);

@@ -11,7 +11,9 @@ namespace {
 // Rhythms a wood fire can have (common practice: loads every 4 to 15 min, trade manuals).
 constexpr Duration shortest{3 * 60}, longest{20 * 60};
 constexpr std::size_t cyclesUsed = 5, ofThisWood = 3;
-constexpr double handWorth = 4; // loads of one hand that count as much as having seen none of them
+constexpr std::size_t gapsUsed = 9;
+constexpr double nearRhythm = 1.5; // the call lies no further from what the crew keeps (measured by fire_table)
+constexpr double handWorth = 4;    // loads of one hand that count as much as having seen none of them
 // The call waits for a load that still burns above its mean, in such steps and no longer than this.
 constexpr Duration putOffStep{10}, longestPutOff{60};
 constexpr Duration worthSaying{20};
@@ -144,6 +146,22 @@ Duration Fire::intervalAfter(const State& state, const Load& load) const {
                 ++n;
             }
     learned *= std::exp(apart / (n + handWorth));
+    // The stack tells of the flame, the crew of the pan. A stack that sags much sooner than they fire, all night, is
+    // one of quick gas over coals that go on giving heat: loads are sized for the rhythm that they keep.
+    std::vector<double> gaps;
+    const Load* later = nullptr;
+    for (auto one = loads.rbegin(); one != loads.rend() && gaps.size() < gapsUsed; ++one) {
+        if (one->fire != load.fire)
+            continue;
+        const double gap = later ? secondsBetween(one->at, later->at) : 0;
+        if (one->wood == load.wood && gap >= shortest.count() && gap <= longest.count())
+            gaps.push_back(gap);
+        later = &*one;
+    }
+    if (gaps.size() >= loadsToLearn) {
+        const double rhythm = median(gaps);
+        learned = std::clamp(learned, rhythm / nearRhythm, rhythm * nearRhythm);
+    }
     return Duration{std::clamp(learned, shortest.count() * 1.0, longest.count() * 1.0)};
 }
 

@@ -407,8 +407,8 @@ std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
     return shutAt_ ? waits_.rest(secondsBetween(*shutAt_, now)) : std::nullopt;
 }
 
-Grounds DrawForecast::grounds(Instant now, const Quantiles& pan) const {
-    Grounds out{pan, {}, {}};
+DrawGrounds DrawForecast::grounds(Instant now, const Quantiles& pan) const {
+    DrawGrounds out{pan, {}, {}};
     if (const auto waits = byWaits(now))
         out.waits = waits->p50;
     if (below_.at)

@@ -57,7 +57,7 @@ private:
 
     bool comesToBoil(Instant at, double sugar);
     double excess(Instant now, const FireHeat& fire) const;
-    Grounds grounds(Instant now, const Quantiles& pan) const;
+    DrawGrounds grounds(Instant now, const Quantiles& pan) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
     std::optional<Quantiles> byPanAndWaits(const State& state, Instant now) const;
     std::optional<Quantiles> byWatch(const State& state, Instant now, Reason silent) const;

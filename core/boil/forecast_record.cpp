@@ -42,7 +42,7 @@ ForecastRecord::ForecastRecord() : weights_{firstWeights}, variance_{} {
         variance_[i][i] = square(firstDoubts[i]);
 }
 
-ForecastRecord::Blend ForecastRecord::blend(const Grounds& grounds) const {
+ForecastRecord::Blend ForecastRecord::blend(const DrawGrounds& grounds) const {
     Blend b{};
     b.pan = b.middle = logOf(grounds.pan.p50);
     b.lower = b.pan - logOf(grounds.pan.p10);
@@ -75,9 +75,9 @@ Quantiles ForecastRecord::quantilesOf(const Blend& b) const {
             secondsOf(b.middle + upperShare * wider(1) * b.upper)};
 }
 
-Quantiles ForecastRecord::weighed(const Grounds& grounds) const { return quantilesOf(blend(grounds)); }
+Quantiles ForecastRecord::weighed(const DrawGrounds& grounds) const { return quantilesOf(blend(grounds)); }
 
-void ForecastRecord::keep(double lasted, const Grounds& grounds, const Quantiles& shown) {
+void ForecastRecord::keep(double lasted, const DrawGrounds& grounds, const Quantiles& shown) {
     if (!wants(lasted))
         return;
     if (count_ == size) {
@@ -90,7 +90,7 @@ void ForecastRecord::keep(double lasted, const Grounds& grounds, const Quantiles
                        packed(shown)};
 }
 
-Grounds ForecastRecord::groundsOf(const Kept& kept) {
+DrawGrounds ForecastRecord::groundsOf(const Kept& kept) {
     return {unpacked(kept.pan), unpacked(kept.waits), unpacked(kept.under)};
 }
 

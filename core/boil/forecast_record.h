@@ -10,7 +10,7 @@ namespace panside {
 
 // What a forecast rests on: the model of the pan; the middle that the waits of this shift leave, where there were any;
 // how far the reading lay under the mark over the last minutes, brix, where it did.
-struct Grounds {
+struct DrawGrounds {
     Quantiles pan;
     std::optional<double> waits, under;
 };
@@ -19,11 +19,11 @@ class ForecastRecord {
 public:
     ForecastRecord();
     // The grounds as one, weighed and widened by how earlier forecasts came out.
-    Quantiles weighed(const Grounds& grounds) const;
+    Quantiles weighed(const DrawGrounds& grounds) const;
     // To be judged when the event comes; kept one each 20 s, further apart in a long wait.
     bool wants(double lasted) const { return count_ == 0 || lasted - kept_[count_ - 1].lasted >= spacing_; }
     // The grounds, and what was shown: the whole, widened by the doubt of the mark.
-    void keep(double lasted, const Grounds& grounds, const Quantiles& shown);
+    void keep(double lasted, const DrawGrounds& grounds, const Quantiles& shown);
     // The event came after so long a wait.
     DrawScore judge(double wait, Instant at);
     void forgetCycle();
@@ -41,8 +41,8 @@ private:
         double pan, middle;       // of the pan, of the whole
         double lower, upper, far; // half ranges as they come, and how far off it is, 0 to 1
     };
-    static Grounds groundsOf(const Kept& kept);
-    Blend blend(const Grounds& grounds) const;
+    static DrawGrounds groundsOf(const Kept& kept);
+    Blend blend(const DrawGrounds& grounds) const;
     Quantiles quantilesOf(const Blend& blend) const;
     void learnWeights(double wait);
     void learnWidth(double wait);

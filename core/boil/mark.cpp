@@ -282,7 +282,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
     }
     // What is read on the bench has no rise; and so near boiling water none says how sweet it is.
     if (state.sensors.of(Series::syrup_pan).reason(now) == Reason::outOfPan) {
-        for (const auto* field : {"riseC", "brix"})
+        for (const Shown field : {Shown::riseC, Shown::brix})
             picture.why.push_back({field, Reason::panReadingDoubtful});
     } else if (picture.syrupPan) {
         picture.rise = *picture.syrupPan - picture.probeOffset - water->waterBoils;
@@ -292,7 +292,7 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
         const double least = std::max(leastTold, state.mark.offsetSd(now).kelvin());
         if (picture.brix && picture.rise->kelvin() < least) {
             picture.brix.reset();
-            picture.why.push_back({"brix", Reason::nearWater});
+            picture.why.push_back({Shown::brix, Reason::nearWater});
             return;
         }
         if (!picture.brix)

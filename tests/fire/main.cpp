@@ -309,7 +309,8 @@ void accounts(int rigs) {
 int main(int argc, char** argv) {
     const bool full = argc >= 2 && std::string_view{argv[1]} == "--full";
     if (argc == 2 && std::string_view{argv[1]} == "--short") {
-        overdue(1);
+        interval(2);
+        overdue(3);
         inferred(1);
         return broken > 0 ? 1 : 0;
     }

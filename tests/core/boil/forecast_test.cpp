@@ -161,7 +161,7 @@ TEST(DrawForecast, AWatchAloneForetellsFromTheFourthDrawOn) {
     const auto draw = [&](double open) { rows.add(open, "draw_open,,,").add(open + 100, "draw_close,4,L,"); };
     for (const double open : {3000.0, 4000.0, 5100.0})
         draw(open);
-    EXPECT_TRUE(says(rows.at(5500), "drawEta", Reason::noPressure)); // two waits only
+    EXPECT_TRUE(says(rows.at(5500), Shown::drawEta, Reason::noPressure)); // two waits only
     draw(6100);
     const auto eta = rows.at(6500).drawEta; // 300 s of some 930 are gone
     ASSERT_TRUE(eta && eta->p90);
@@ -306,7 +306,7 @@ void cycle(ForecastRecord& record, double came, double pan, double waits, double
 
 TEST(ForecastRecord, WidensWhereItWasTooSureAndNarrowsWhereItNeverErred) {
     ForecastRecord wild, tame;
-    const Grounds sure{{590, 600, 610}, 600, 3};
+    const DrawGrounds sure{{590, 600, 610}, 600, 3};
     const auto width = [&](const ForecastRecord& record) {
         const Quantiles q = record.weighed(sure);
         return *q.p90 - q.p10;
@@ -323,7 +323,7 @@ TEST(ForecastRecord, WidensWhereItWasTooSureAndNarrowsWhereItNeverErred) {
 // Each side by itself: what always comes later than it was said widens the upper half alone.
 TEST(ForecastRecord, WidensOnTheSideOnWhichItMissed) {
     ForecastRecord record;
-    const Grounds sure{{590, 600, 610}, 600, 3};
+    const DrawGrounds sure{{590, 600, 610}, 600, 3};
     const auto lower = [&] { return record.weighed(sure).p50 / (record.weighed(sure).p10 + 1); };
     const auto upper = [&] { return *record.weighed(sure).p90 / record.weighed(sure).p50; };
     const double lowerBefore = lower(), upperBefore = upper();
@@ -334,7 +334,7 @@ TEST(ForecastRecord, WidensOnTheSideOnWhichItMissed) {
 }
 
 TEST(ForecastRecord, LeansOnWhicheverLostLess) {
-    const Grounds asked{{900, 1200, 1500}, 400, {}};
+    const DrawGrounds asked{{900, 1200, 1500}, 400, {}};
     ForecastRecord fresh, byWaits, byPan;
     for (int draw = 0; draw < 8; ++draw) {
         cycle(byWaits, 800, draw % 2 ? 3 : 0.4, 1);
