@@ -6,7 +6,9 @@
 namespace panside {
 namespace {
 
-constexpr int straysToSwitch = 3;     // lines of another encoding on end before it is taken up
+constexpr int straysToSwitch = 3; // lines of another encoding on end before it is taken up
+constexpr int alikeToSettle = 3;  // lines with as many columns on end: this is the port's shape from then on
+constexpr std::size_t longForALine = 256;
 constexpr std::uint32_t memory = 512; // bytes over which a wrong speed is judged
 constexpr std::uint32_t leastToJudge = 32;
 
@@ -70,7 +72,8 @@ void LineDecoder::restart(bool midway) {
     pending_.clear();
     overlong_ = false;
     midway_ = midway;
-    columns_ = columnsSeen_ = 0;
+    if (alike_ < alikeToSettle)
+        columns_ = columnsSeen_ = 0;
     recent_ = recentOdd_ = 0;
 }
 
@@ -177,6 +180,7 @@ Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
         if (strays_ >= straysToSwitch) {
             encoding_ = other;
             columns_ = columnsSeen_ = 0;
+            alike_ = 0;
             refusal = fields_.take(text, *encoding_);
         }
     }
@@ -190,20 +194,34 @@ Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
 // A line that lost its head still reads well: 3.42 of 103.42, pan=98 of flue_pan=98. So the first one after a port was
 // opened into the middle of a line is not believed without a checksum; a JSON object shows by itself that it is whole.
 // A column has no name either: it is believed when there are as many of them as in the last line believed, or the one
-// before.
+// before; and once the port's shape is settled, only then: a logger that leaves out a column of a probe that fell off
+// moves all the others up.
 Refusal LineDecoder::judgeShape(const Line& line) {
     if (line.encoding == Encoding::json)
         return Refusal::none;
     if (line.encoding == Encoding::pairs)
         return midway_ && !line.checksummed ? Refusal::cutOff : Refusal::none;
     const auto columns = fields_.fields().size();
+    if (columns < rules_.leastColumns)
+        return Refusal::otherShape;
+    if (alike_ >= alikeToSettle) {
+        if (columns != columns_)
+            return Refusal::otherShape;
+        return midway_ && !line.checksummed ? Refusal::cutOff : Refusal::none;
+    }
     const bool like = columns == columns_ || columns == columnsSeen_;
     const bool first = columnsSeen_ == 0 && !midway_;
     columnsSeen_ = columns;
     if (!like && !first && !line.checksummed)
         return Refusal::cutOff;
+    alike_ = columns == columns_ ? alike_ + 1 : 1;
     columns_ = columns;
     return Refusal::none;
+}
+
+bool LineDecoder::looksUnended() const {
+    const auto returns = std::count(pending_.begin(), pending_.end(), '\r');
+    return !looksLikeWrongSpeed() && (overlong_ || pending_.size() >= longForALine || returns > 1);
 }
 
 bool LineDecoder::looksLikeWrongSpeed() const {

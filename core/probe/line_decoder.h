@@ -13,6 +13,7 @@ namespace panside {
 struct LineRules {
     std::optional<Encoding> encoding = {}; // nullopt: recognised from the first lines
     bool checksumDemanded = false;         // every line must end in *HH
+    std::size_t leastColumns = 0;          // fewer are not the line that the columns were named after
 };
 
 // A line as it came. Views live until the sink returns.
@@ -39,13 +40,16 @@ public:
     explicit LineDecoder(LineRules rules = {});
     // Every line that ends in these bytes goes to the sink, good or refused. Empty lines are passed over.
     void feed(std::string_view bytes, const Sink& sink);
-    // The port was opened anew: what is unfinished is forgotten. `midway`: the first bytes may be the tail of a line.
+    // The port was opened anew: what is unfinished is forgotten, the shape of its lines is not. `midway`: the first
+    // bytes may be the tail of a line.
     void restart(bool midway = true);
 
     const LineCounts& counts() const { return counts_; }
     std::optional<Encoding> encoding() const { return encoding_; }
     // Most of what comes is no text: the probe very likely speaks at another speed.
     bool looksLikeWrongSpeed() const;
+    // Text comes, but no line ends: the probe ends its lines in CR alone, or not at all.
+    bool looksUnended() const;
 
 private:
     void finish(std::string_view raw, const Sink& sink);
@@ -65,6 +69,7 @@ private:
     int strays_ = 0;          // lines on end that were refused but are whole ones of another encoding
     std::size_t columns_ = 0; // of the last line believed
     std::size_t columnsSeen_ = 0;
+    int alike_ = 0;                            // lines on end that were believed with so many columns
     std::uint32_t recent_ = 0, recentOdd_ = 0; // bytes of late, and those that are no text
 };
 

@@ -100,6 +100,9 @@ std::string_view refusalText(Refusal refusal) {
         return "one name stands twice";
     case Refusal::tooManyFields:
         return "more than 64 fields";
+    case Refusal::otherShape:
+        return "another number of columns than this port's lines had, so which is which cannot be told: look at the "
+               "instrument, then at the probes' set-up";
     }
     return "";
 }

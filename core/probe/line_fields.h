@@ -27,9 +27,10 @@ enum class Refusal : std::uint8_t {
     decimalComma,    // numbers with a comma: which comma separates cannot be told
     cutOff,          // no checksum, and its head or tail is missing, as far as can be told
     nameTwice,       // two fields of one name: two lines run together
-    tooManyFields
+    tooManyFields,
+    otherShape // another number of columns than the port's lines had: which number is which cannot be told
 };
-inline constexpr std::size_t refusalCount = 11;
+inline constexpr std::size_t refusalCount = 12;
 std::string_view refusalText(Refusal refusal);
 
 // A channel as it stood in the line. Views live as long as the line.

@@ -12,9 +12,10 @@ constexpr qint64 bite = 65536; // bytes taken at once, so that a flood leaves ro
 } // namespace
 
 LinePort::LinePort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
-    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, decoder_{LineRules{.encoding = rule.encoding,
-                                                                                         .checksumDemanded =
-                                                                                             rule.checksum}} {}
+    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, decoder_{LineRules{
+                                                                          .encoding = rule.encoding,
+                                                                          .checksumDemanded = rule.checksum,
+                                                                          .leastColumns = mapping().lastColumn()}} {}
 
 LinePort::~LinePort() {
     if (port_)
@@ -80,6 +81,8 @@ void LinePort::hear(const Line& line, Instant at) {
 PortState LinePort::judge(double silentFor) const {
     if (decoder_.looksLikeWrongSpeed())
         return PortState::wrongSpeed;
+    if (decoder_.looksUnended())
+        return PortState::unended;
     if (silentFor >= silence)
         return PortState::silent;
     if (goodSinceOpen_ && secondsSinceGood() < silence)

@@ -75,6 +75,14 @@ void Mapping::take(const Line& line, const Sink& sink) const {
     }
 }
 
+std::size_t Mapping::lastColumn() const {
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < port_.fields.size(); ++i)
+        if (port_.fields[i].reads)
+            last = std::max(last, places_[i].column);
+    return last;
+}
+
 const Field* Mapping::find(const Line& line, std::string_view is, std::size_t column) const {
     if (line.encoding == Encoding::columns)
         return column >= 1 && column <= line.fields.size() ? &line.fields[column - 1] : nullptr;

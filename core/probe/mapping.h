@@ -45,6 +45,8 @@ public:
     // The rule that reads the other end of this one's thermocouple; nullopt if that is fixed, or has no rule.
     std::optional<std::size_t> junctionOf(std::size_t rule) const;
     const PortRule& port() const { return port_; }
+    // The highest column that is read by its number, from 1; 0: none.
+    std::size_t lastColumn() const;
 
 private:
     struct Place {

@@ -21,11 +21,20 @@ int timeoutMs(const PortRule& rule, const std::vector<RegisterRead>& requests) {
     return thinkingMs + static_cast<int>(2e3 * bytes * bitsEach / rule.baud);
 }
 
+std::map<int, int> questionsOf(const std::vector<RegisterRead>& requests) {
+    std::map<int, int> questions;
+    for (const auto& request : requests)
+        ++questions[request.slave];
+    return questions;
+}
+
 } // namespace
 
 ModbusPort::ModbusPort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
     : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
-      polled_(rule.fields.size()), seen_(rule.fields.size()) {
+      polled_(rule.fields.size()),
+      seen_(rule.fields.size()), late_{std::chrono::milliseconds{timeoutMs(rule, requests_)}, questionsOf(requests_)} {
+    clock_.start();
     every_.setTimerType(Qt::PreciseTimer);
     connect(&every_, &QTimer::timeout, this, &ModbusPort::poll);
 }
@@ -64,8 +73,13 @@ QSerialPort::SerialPortError ModbusPort::open(const QString& path, QString& word
         if (which != QSerialPort::NoError && which != QSerialPort::TimeoutError)
             lost();
     });
-    polling_ = exceptionsOnly_ = false;
+    connect(port, &QSerialPort::readyRead, this, [this] {
+        if (!waiting_)
+            late_.heardUnasked(moment());
+    });
+    polling_ = exceptionsOnly_ = waiting_ = false;
     silentRounds_.clear();
+    late_.forget();
     every_.start(std::chrono::milliseconds{static_cast<int>(rule().every * 1e3)});
     QMetaObject::invokeMethod(this, &ModbusPort::poll, Qt::QueuedConnection);
     return QSerialPort::NoError;
@@ -102,26 +116,39 @@ void ModbusPort::ask() {
     const auto rests = [&](const RegisterRead& read) {
         return silentRounds_[read.slave] >= patience && round_ % restRounds != 0;
     };
-    while (next_ < requests_.size() && rests(requests_[next_]))
+    const auto mayAsk = [&](const RegisterRead& read) {
+        if (rests(read))
+            return false;
+        if (late_.mayAsk(read.slave, next_, moment()))
+            return true;
+        blame(read, PollFault::noAnswer);
+        return false;
+    };
+    while (next_ < requests_.size() && !mayAsk(requests_[next_]))
         ++next_;
     if (next_ == requests_.size()) {
         polling_ = false;
         mapWhatIsComplete(true);
         return;
     }
-    const auto& read = requests_[next_++];
+    const auto question = next_++;
+    const auto& read = requests_[question];
     const auto kind = read.function == 3 ? QModbusDataUnit::HoldingRegisters : QModbusDataUnit::InputRegisters;
+    client_->setTimeout(static_cast<int>(late_.patience(read.slave).count()));
     auto* reply =
         client_->sendReadRequest(QModbusDataUnit{kind, read.first, static_cast<quint16>(read.count)}, read.slave);
     if (!reply) { // the client is shutting down
         polling_ = false;
         return;
     }
+    waiting_ = true;
+    late_.asked(read.slave, question, moment());
     // A client that was closed meanwhile is no longer ours, nor are its replies.
     connect(reply, &QModbusReply::finished, this, [this, reply, &read, client = client_.get()] {
         reply->deleteLater();
         if (client != client_.get())
             return;
+        waiting_ = false;
         answered(reply, read);
         ask();
     });
@@ -135,12 +162,14 @@ void ModbusPort::answered(QModbusReply* reply, const RegisterRead& read) {
     const auto registers = reply->result().values();
     heardSomething();
     silentRounds_[read.slave] = 0;
-    if (registers.size() != read.count) {
+    if (registers.size() != read.count) { // of another question
+        late_.timedOut(read.slave, moment());
         ++counts_.garbled;
         counts_.lastFault = fmt::format("slave {}: answer of another length", read.slave);
         blame(read, PollFault::garbled);
         return;
     }
+    late_.answered(read.slave, moment());
     ++counts_.answered;
     exceptionsOnly_ = false;
     heardWell();
@@ -152,6 +181,7 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
     const auto place = fmt::format("slave {}, function {}, register {}", read.slave, read.function, read.first);
     switch (reply->error()) {
     case QModbusDevice::TimeoutError:
+        late_.timedOut(read.slave, moment());
         ++counts_.timedOut;
         ++silentRounds_[read.slave];
         counts_.lastFault = place + ": no answer";
@@ -159,6 +189,7 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
         break;
     case QModbusDevice::ProtocolError: {
         heardSomething();
+        late_.answered(read.slave, moment());
         silentRounds_[read.slave] = 0;
         exceptionsOnly_ = true;
         const int code = reply->rawResult().exceptionCode();
@@ -168,6 +199,7 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
         break;
     }
     default:
+        late_.timedOut(read.slave, moment());
         ++counts_.garbled;
         counts_.lastFault = place + ": " + reply->errorString().toStdString();
         blame(read, PollFault::garbled);

@@ -2,6 +2,7 @@
 // A serial port with Modbus RTU slaves on it, polled without ever waiting: Qt's own client frames, checks and times the
 // requests from the event loop, so that neither the screen nor another port stands still while a slave is silent. A
 // library that blocks would need a thread for each port.
+#include "core/probe/late_answers.h"
 #include "core/probe/modbus_map.h"
 #include "core/probe/serial_port.h"
 
@@ -25,6 +26,7 @@ protected:
     void describe(PortStatus& status) const override;
 
 private:
+    LateAnswers::Moment moment() const { return LateAnswers::Moment{clock_.elapsed()}; }
     void poll(); // a new round, unless one is under way
     void ask();  // the round's next request, or its end
     void answered(QModbusReply* reply, const RegisterRead& read);
@@ -54,6 +56,9 @@ private:
     std::vector<Polled> polled_;      // this round's numbers, one a field
     std::vector<Seen> seen_;          // one a field
     std::map<int, int> silentRounds_; // by slave: time-outs on end
+    QElapsedTimer clock_;
+    LateAnswers late_;
+    bool waiting_ = false; // for an answer
     PollCounts counts_;
     bool exceptionsOnly_ = false; // what came since the last good answer
 };

@@ -45,6 +45,8 @@ std::string stateText(const PortStatus& status) {
         return "open, but nothing has come for 10 s. Check the probe's power and cable.";
     case PortState::wrongSpeed:
         return "what comes is no text. Wrong speed? Set the speed (baud) that the probe speaks at.";
+    case PortState::unended:
+        return "letters come, but no line end. Have the probe end each line in a line feed (LF, or CR and LF).";
     case PortState::refused:
         return refusedText(status);
     case PortState::noAnswer:

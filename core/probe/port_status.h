@@ -20,6 +20,7 @@ enum class PortState : std::uint8_t {
     reading,
     silent,     // nothing for 10 s
     wrongSpeed, // what comes is no text
+    unended,    // text comes, but no line end
     refused,    // lines come, and none can be believed; or a slave answers with exceptions only
     noAnswer    // no Modbus slave answers
 };

@@ -372,6 +372,10 @@
         <translation>ce qui vient n'est pas du texte. Mauvaise vitesse ? Réglez celle de la sonde (bauds).</translation>
     </message>
     <message>
+        <source>letters come, but no line end. Have the probe end each line in a line feed (LF, or CR and LF).</source>
+        <translation>des lettres viennent, mais pas de fin de ligne. Faites finir chaque ligne de la sonde par un saut de ligne (LF, ou CR et LF).</translation>
+    </message>
+    <message>
         <source>the instrument refuses: %1. Check function and register in its manual.</source>
         <translation>l'instrument refuse : %1. Voyez fonction et registre dans son manuel.</translation>
     </message>
@@ -510,6 +514,10 @@
     <message>
         <source>one name stands twice</source>
         <translation>un nom y est deux fois</translation>
+    </message>
+    <message>
+        <source>another number of columns than this port's lines had, so which is which cannot be told: look at the instrument, then at the probes' set-up</source>
+        <translation>un autre nombre de colonnes que les lignes de ce port, on ne peut donc dire laquelle est laquelle : voyez l'instrument, puis le réglage des sondes</translation>
     </message>
     <message>
         <source>more than 64 fields</source>

@@ -67,6 +67,9 @@ QString stateWords(const PortStatus& status) {
     case PortState::wrongSpeed:
         return tr(QT_TRANSLATE_NOOP("PortWords", "what comes is no text. Wrong speed? Set the speed (baud) that the "
                                                  "probe speaks at."));
+    case PortState::unended:
+        return tr(QT_TRANSLATE_NOOP("PortWords", "letters come, but no line end. Have the probe end each line in a "
+                                                 "line feed (LF, or CR and LF)."));
     case PortState::refused:
         return refusedWords(status);
     case PortState::noAnswer:

@@ -171,6 +171,44 @@ TEST(LineDecoder, ALineThatLostItsTailIsToldByItsColumns) {
     EXPECT_EQ(heard[2].refusal, Refusal::none);
 }
 
+// A logger that leaves out the column of a probe that fell off moves the others up: what stands first then is another
+// pan's, and reads well. No number of such lines makes them the port's lines, nor does pulling the plug.
+TEST(LineDecoder, ALineOfAnotherShapeThanThePortsLinesIsNotMapped) {
+    for (const bool checksums : {false, true}) {
+        auto decoder = fresh();
+        feed(decoder, "102.8,100.6,98.5\n102.8,100.6,98.5\n102.9,100.6,98.5\n");
+        for (int i = 0; i < 50; ++i) {
+            const auto heard = feed(decoder, checksums ? "100.6,98.5*1F\n" : "100.6,98.5\n");
+            ASSERT_EQ(heard[0].refusal, Refusal::otherShape) << i << checksums;
+            ASSERT_THAT(heard[0].numbers, IsEmpty());
+            if (i == 25)
+                decoder.restart();
+        }
+        EXPECT_EQ(feed(decoder, "4,102.8,100.6,98.5\n")[0].refusal, Refusal::otherShape);
+        EXPECT_THAT(feed(decoder, "102.9,100.6,98.5\n")[0].numbers, ElementsAre(102.9, 100.6, 98.5));
+    }
+}
+
+// The first lines after the console began may be short already: what the columns were named after says how many.
+TEST(LineDecoder, ALineWithoutAColumnThatIsReadIsOfAnotherShape) {
+    auto decoder = fresh({.leastColumns = 3});
+    for (int i = 0; i < 5; ++i)
+        EXPECT_EQ(feed(decoder, "100.6,98.5\n")[0].refusal, Refusal::otherShape);
+    EXPECT_THAT(feed(decoder, "102.9,100.6,98.5\n")[0].numbers, ElementsAre(102.9, 100.6, 98.5));
+}
+
+TEST(LineDecoder, LinesThatNeverEndOrEndInCarriageReturnsAloneAreTold) {
+    for (const char* piece : {"102.8,100.6,98.5\r", "102.8,100.6,98.5;"}) {
+        auto decoder = fresh();
+        EXPECT_FALSE(decoder.looksUnended());
+        for (int i = 0; i < 20; ++i)
+            EXPECT_THAT(feed(decoder, piece), IsEmpty());
+        EXPECT_TRUE(decoder.looksUnended()) << piece;
+        feed(decoder, "\n");
+        EXPECT_FALSE(decoder.looksUnended());
+    }
+}
+
 TEST(LineDecoder, AProbeThatGreetsIsStillRecognised) {
     auto decoder = fresh();
     const auto heard = feed(decoder, "Pan box 3 ready\nsyrup=1 a=2\nsyrup=2 a=2\nsyrup=3 a=2\nsyrup=4 a=2\n");

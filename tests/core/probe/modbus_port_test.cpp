@@ -207,6 +207,73 @@ TEST_F(ModbusPortTest, AGarbledAnswerIsNoReading) {
     EXPECT_NEAR(polling.celsius[Series::syrup_pan], 103.4, 1e-9);
 }
 
+// A slave on which every second register is another reading, and which answers each question so much later than it
+// was asked, in order, as slow gateways do. What is asked for is read off the question.
+class SlowSlave {
+public:
+    SlowSlave(const Pty& pty, std::function<int(int asked)> lateMs) : pty_{pty}, lateMs_{std::move(lateMs)} {
+        clock_.start();
+    }
+    void work() {
+        bytes_ += pty_.received();
+        for (; bytes_.size() >= 8; bytes_.erase(0, 8)) {
+            const int address = static_cast<unsigned char>(bytes_[3]);
+            const int value = 1000 + address; // tenths: register 20 holds 102.0
+            due_.push_back({clock_.elapsed() + lateMs_(asked_++),
+                            framed(std::string("\x01\x04\x02", 3) + char(value >> 8) + char(value & 0xFF))});
+        }
+        while (!due_.empty() && clock_.elapsed() >= due_.front().first) {
+            pty_.send(due_.front().second);
+            due_.erase(due_.begin());
+        }
+    }
+    int asked() const { return asked_; }
+
+private:
+    const Pty& pty_;
+    std::function<int(int)> lateMs_;
+    QElapsedTimer clock_;
+    std::string bytes_;
+    int asked_ = 0;
+    std::vector<std::pair<qint64, std::string>> due_;
+};
+
+// Three readings of one slave, each with a value of its own. Never must one be read as another, however late answers
+// come: always 0.4 s, now and then, or later than anybody waits.
+TEST_F(ModbusPortTest, ALateAnswerIsNeverTakenForTheNextQuestions) {
+    const std::vector<std::function<int(int)>> slowness{
+        [](int) { return 450; },
+        [](int asked) { return asked % 3 == 1 ? 450 : 0; },
+        [](int asked) { return asked % 4 == 1 ? 1700 : 5; },
+    };
+    for (std::size_t kind = 0; kind < slowness.size(); ++kind) {
+        const Pty pty;
+        SlowSlave slave{pty, slowness[kind]};
+        Polling polling{rig(pty.path(), {field(1, 4, 20, RegisterType::int16, 0.1, Series::syrup_pan),
+                                         field(1, 4, 40, RegisterType::int16, 0.1, Series::flue_pan),
+                                         field(1, 4, 60, RegisterType::int16, 0.1, Series::stack)})};
+        polling.port.start();
+        std::map<Series, int> right;
+        int seen = 0;
+        ASSERT_TRUE(waitFor(
+            [&] {
+                slave.work();
+                if (polling.readings == seen)
+                    return false;
+                seen = polling.readings;
+                for (const auto& [series, celsius] : polling.celsius) {
+                    const double expected = series == Series::syrup_pan  ? 102.0
+                                            : series == Series::flue_pan ? 104.0
+                                                                         : 106.0;
+                    EXPECT_NEAR(celsius, expected, 1e-9) << "kind " << kind << ", reading " << seen;
+                }
+                return (polling.celsius.size() == 3 && seen >= 9) || testing::Test::HasFailure();
+            },
+            30000))
+            << kind << ' ' << seen << ' ' << sentence(polling.port.status());
+    }
+}
+
 // A slave in a box: it hears a request for register 0 and answers with so many tenths of a degree.
 std::string tenths(int value) { return framed(std::string("\x01\x04\x02", 3) + char(value >> 8) + char(value & 0xFF)); }
 
