@@ -1,6 +1,7 @@
 #include "core/journal/backup.h"
 
 #include "core/boil/shift_log.h"
+#include "core/journal/full_check.h"
 #include "core/journal/hash.h"
 #include "core/journal/inside.h"
 #include "core/journal/schema.h"
@@ -51,24 +52,6 @@ Sums sumsOf(SQLite::Database& db) {
     return sums;
 }
 
-void checkRows(SQLite::Database& db, JournalHealth& health) {
-    const auto wrong = [&](JournalFinding::Kind what, std::int64_t shift) {
-        health.findings.push_back({what, textOf(instantOf(shift))});
-    };
-    SQLite::Statement facts{db, "SELECT shift, id, at, row, sum FROM fact"};
-    while (facts.executeStep()) {
-        const FactRow row{facts.getColumn(1).getInt64(), facts.getColumn(2).getInt64(), facts.getColumn(3).getString()};
-        if (sumOf(instantOf(facts.getColumn(0).getInt64()), row) != facts.getColumn(4).getInt64())
-            wrong(JournalFinding::Kind::fact, facts.getColumn(0).getInt64());
-    }
-    SQLite::Statement query{db, "SELECT shift, first, sum, data FROM block"};
-    BlocksByFour four{query};
-    for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
-        for (const auto& block : blocks)
-            if (!block.sound)
-                wrong(JournalFinding::Kind::readings, microsOf(block.shift));
-}
-
 JournalHealth check(SQLite::Database& db, bool full) {
     JournalHealth health;
     try {
@@ -77,7 +60,7 @@ JournalHealth check(SQLite::Database& db, bool full) {
             if (std::string finding = query.getColumn(0).getString(); finding != "ok")
                 health.findings.push_back(JournalFinding::said(std::move(finding)));
         if (full)
-            checkRows(db, health);
+            checkRows(db, health.findings);
     } catch (const SQLite::Exception& error) {
         if (error.getErrorCode() != SQLITE_CORRUPT && error.getErrorCode() != SQLITE_NOTADB)
             throw;
@@ -327,7 +310,7 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
     syncToDisk(arriving);
     // The WAL file goes with its journal: facts of the last minutes may be in it alone.
     for (const char* ending : {"", "-wal"}) {
-        if (!fs::exists(journal.string() + ending))
+        if (!isThere(journal.string() + ending))
             continue;
         fs::rename(journal.string() + ending, kept.string() + ending, error);
         require(kept);

@@ -69,6 +69,7 @@ void keep(const Journal::Inside& inside, ShiftId shift, FactId seen, const std::
     SQLite::Statement scored{*inside.db, "INSERT OR REPLACE INTO scored(shift, seen, form) VALUES(?,?,?)"};
     SQLite::bind(scored, microsOf(shift), seen, forecastForm);
     scored.exec();
+    sealDerived(*inside.db, Derived::scores, microsOf(shift));
     transaction.commit();
 }
 

@@ -2,6 +2,8 @@
 // What the parts of the journal share; no one else includes it.
 #include "core/journal/journal.h"
 #include "core/journal/open_file.h"
+#include "core/journal/rows.h"
+#include "core/journal/unforeseen.h"
 #include "core/journal/writer_lock.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -31,7 +33,7 @@ struct Journal::Inside {
     std::int32_t version = 0;
     std::int64_t loose = 0;        // readings of the open shift in small blocks
     std::optional<Scribe> scribe;  // of append and its like
-    std::optional<ShiftId> newest; // shift: a file that is to be the same one must have it
+    std::optional<ShiftId> newest; // shift begun here: a file that is to be the same one must have it
 
     Inside() = default;
     ~Inside();
@@ -42,9 +44,6 @@ struct Journal::Inside {
     bool moved() const { return file.isElsewhere(place); }
 };
 
-inline std::int64_t microsOf(Instant at) { return at.time_since_epoch().count(); }
-inline Instant instantOf(std::int64_t micros) { return Instant{std::chrono::microseconds{micros}}; }
-
 // The words for what SQLite threw.
 JournalError errorOf(const SQLite::Exception& error, const std::filesystem::path& place);
 
@@ -54,8 +53,14 @@ auto guarded(const std::filesystem::path& place, Work&& work) {
         return work();
     } catch (const SQLite::Exception& error) {
         throw errorOf(error, place);
+    } catch (const std::filesystem::filesystem_error& error) {
+        throw errorOf(error.code(), place);
     }
 }
+
+// Is there a file of that name? Throws where the place cannot even be asked: no right to a folder on the way, a loop of
+// links, a network place that is gone.
+bool isThere(const std::filesystem::path& place);
 
 // Throws unless this connection may write, in the file that lies at its place.
 void requireRight(const Journal::Inside& inside);
@@ -76,54 +81,8 @@ struct Beginning {
 };
 Beginning beginningOf(const Journal::Inside& inside, ShiftId shift);
 
-// Rows as they lie in the tables; their sums are set and checked here and nowhere else.
-struct FactRow {
-    FactId id;
-    std::int64_t at;
-    std::string row;
-};
-std::int64_t sumOf(ShiftId shift, const FactRow& row);
-std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block);
 bool isPlain(const Fact& fact); // a probe's reading with nothing beside it: packed
 bool isSetRow(std::string_view row);
-
-class FactTable {
-public:
-    explicit FactTable(SQLite::Database& db);
-    void add(ShiftId shift, const FactRow& row);
-
-private:
-    SQLite::Statement insert_;
-};
-class BlockTable {
-public:
-    explicit BlockTable(SQLite::Database& db);
-    void add(ShiftId shift, const std::vector<Channel>& channels, const std::vector<Sample>& samples);
-    void addPacked(ShiftId shift, FactId first, FactId last, std::int64_t count, std::int64_t earliest,
-                   std::int64_t latest, std::string_view data);
-
-private:
-    SQLite::Statement insert_;
-};
-
-// The blocks that a query for shift, first, sum and data gives, four at a time: to compare four sums at once takes a
-// third of the time.
-class BlocksByFour {
-public:
-    struct Block {
-        ShiftId shift{};
-        FactId first = 0;
-        std::string data;
-        bool sound = false; // as it was written
-    };
-    explicit BlocksByFour(SQLite::Statement& query) : query_{query} {}
-    std::span<const Block> next(); // empty: there are no more
-
-private:
-    SQLite::Statement& query_;
-    std::array<Block, 4> blocks_;
-    bool done_ = false;
-};
 
 // A fact of the fact table. A row that is whole but that this version cannot read is shown as a note, not lost.
 Fact factIn(const std::string& row, std::int64_t at);

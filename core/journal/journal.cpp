@@ -27,7 +27,7 @@ void makeFolder(const fs::path& place) {
 // The right to write, or why there is none.
 void takeRight(Journal::Inside& inside) {
     const fs::path& place = inside.place;
-    const bool there = fs::exists(place);
+    const bool there = isThere(place);
     if (there && !mayWrite(place)) {
         inside.readOnly.emplace(JournalTrouble::readOnly, place, JournalFinding{JournalFinding::Kind::fileNotWritable});
         return;
@@ -87,7 +87,7 @@ std::unique_ptr<SQLite::Database> openWithoutFolder(Journal::Inside& inside) {
     if (isEmptyOrMissing(beside(inside.place, "-wal")))
         return std::make_unique<SQLite::Database>("file:" + escaped(inside.place) + "?immutable=1",
                                                   SQLite::OPEN_READONLY | SQLite::OPEN_URI, inside.options.patienceMs);
-    std::string folder = (fs::temp_directory_path() / "panside-XXXXXX").string();
+    std::string folder = (fs::temp_directory_path() / "panside-XXXXXX").string(); // may throw: see guarded
     if (::mkdtemp(folder.data()) == nullptr)
         throw JournalError{JournalTrouble::cannotRead, inside.place, JournalFinding::said(std::strerror(errno))};
     inside.copy = folder;
@@ -114,7 +114,7 @@ std::unique_ptr<SQLite::Database> openToRead(Journal::Inside& inside) {
 
 // Back again after it had gone: only if it is the journal that went, not another with its name.
 void requireSame(const Journal::Inside& old) {
-    if (!fs::exists(old.place))
+    if (!isThere(old.place))
         throw JournalError{JournalTrouble::gone, old.place};
     Journal::Inside seen;
     seen.place = old.place;
@@ -126,6 +126,40 @@ void requireSame(const Journal::Inside& old) {
 }
 
 } // namespace
+
+bool isThere(const fs::path& place) {
+    std::error_code error;
+    const auto status = fs::status(place, error);
+    if (fs::exists(status))
+        return true;
+    if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
+        throw errorOf(error, place);
+    return false;
+}
+
+JournalError errorOf(const std::error_code& error, const fs::path& place) {
+    if (error == std::errc::no_space_on_device || error == std::errc{EDQUOT})
+        return JournalError{JournalTrouble::diskFull, place};
+    const bool permission = error == std::errc::permission_denied || error == std::errc::operation_not_permitted;
+    return JournalError{permission ? JournalTrouble::noPermission : JournalTrouble::cannotRead, place,
+                        JournalFinding::said(error.message())};
+}
+
+JournalError thrownAt(const fs::path& place) {
+    try {
+        throw;
+    } catch (const JournalError& error) {
+        return error;
+    } catch (const SQLite::Exception& error) {
+        return errorOf(error, place);
+    } catch (const std::system_error& error) {
+        return errorOf(error.code(), place);
+    } catch (const std::exception& error) {
+        return JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(error.what())};
+    } catch (...) {
+        return JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said("an error without a name")};
+    }
+}
 
 JournalError errorOf(const SQLite::Exception& error, const fs::path& place) {
     const auto as = [&](JournalTrouble trouble) {
@@ -155,6 +189,11 @@ JournalError errorOf(const SQLite::Exception& error, const fs::path& place) {
                           error.getExtendedErrorCode() == SQLITE_IOERR_SHORT_READ
                       ? JournalTrouble::cannotRead
                       : JournalTrouble::cannotWrite);
+    case SQLITE_CONSTRAINT: // another program wrote what this one was about to write
+    case SQLITE_NOMEM:
+    case SQLITE_TOOBIG:
+    case SQLITE_MISUSE:
+        return as(JournalTrouble::cannotWrite);
     default:
         // A table that should be there is not, or a row does not fit: the file is not what it says it is.
         return as(JournalTrouble::damaged);
@@ -182,8 +221,9 @@ void Journal::Inside::connect() {
         version = versionOf(*db, place);
         // A large shift is read in one sweep: no need to keep more of the file than this in memory.
         db->exec("PRAGMA cache_size=-4096");
-        SQLite::Statement query{*db, "SELECT max(id) FROM shift"};
-        if (query.executeStep() && !query.isColumnNull(0))
+        SQLite::Statement query{*db, std::string{"SELECT id FROM shift WHERE live=1 ORDER BY "} +
+                                         (version < firstSealed ? "id" : "begun") + " DESC LIMIT 1"};
+        if (query.executeStep())
             newest = instantOf(query.getColumn(0).getInt64());
     });
 }
@@ -198,9 +238,10 @@ Journal& Journal::operator=(Journal&&) noexcept = default;
 Journal Journal::open(const fs::path& place, Access access, JournalOptions options) {
     auto inside = std::make_unique<Inside>();
     std::error_code error;
-    inside->place = fs::weakly_canonical(fs::absolute(place), error);
+    const fs::path whole = fs::absolute(place, error);
+    inside->place = error ? place : fs::weakly_canonical(whole, error);
     if (error)
-        inside->place = fs::absolute(place);
+        inside->place = whole.empty() ? place : whole;
     inside->options = options;
     inside->inspect(access == Access::write);
     if (access == Access::write) {

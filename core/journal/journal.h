@@ -47,9 +47,14 @@ public:
     const std::filesystem::path& place() const;
     const std::optional<JournalError>& readOnly() const;
 
-    std::vector<Shift> shifts() const; // by time
-    std::vector<Shift> books() const;  // day books (day_books.h), by time
+    // In the order in which they were begun here, whatever the clock said then; imported ones among them, by time.
+    std::vector<Shift> shifts() const;
+    std::vector<Shift> books() const; // day books (day_books.h), by time
+    // The last that was begun here, if it is open.
     std::optional<Shift> openShift() const;
+    // The latest moment of which there is a fact that was kept here, not imported. A wall clock that lies before it is
+    // wrong, or was.
+    std::optional<Instant> latest() const;
     // The shift that a person named: its whole name, or as much of its beginning as only one shift has. Throws
     // noSuchShift.
     Shift shiftNamed(std::string_view name) const;

@@ -10,6 +10,10 @@ std::string bracketed(const JournalFinding& given) {
     return words.empty() ? words : " (" + words + ")";
 }
 
+std::string ofShift(const std::string& shift) {
+    return shift.empty() ? " of the list of shifts or of settings for shifts to come" : " of the shift " + shift;
+}
+
 } // namespace
 
 std::string sentence(const JournalFinding& finding) {
@@ -23,6 +27,22 @@ std::string sentence(const JournalFinding& finding) {
         return "a fact of the shift " + finding.first;
     case Kind::readings:
         return "readings of the shift " + finding.first;
+    case Kind::withdrawal:
+        return "a withdrawal of the shift " + finding.first;
+    case Kind::turn:
+        return "an opening or closing of the shift " + finding.first;
+    case Kind::shiftEntry:
+        return "the shift " + finding.first + " in the list of shifts";
+    case Kind::carried:
+        return "a setting for shifts to come: " + finding.first;
+    case Kind::derived:
+        return "figures worked out of the shift " + finding.first + "; have them counted again";
+    case Kind::missing:
+        return "missing rows, " + finding.second + ofShift(finding.first);
+    case Kind::added:
+        return "rows that were not kept here, " + finding.second + ofShift(finding.first);
+    case Kind::sealed:
+        return "rows that are not as they were kept" + ofShift(finding.first);
     case Kind::notGivenBack:
         return "the disk does not give back what was written";
     case Kind::copyNotOpened:

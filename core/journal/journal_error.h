@@ -35,6 +35,14 @@ struct JournalFinding {
         said,         // `first` as it is: the system's own words, or SQLite's, or a name
         fact,         // of the shift `first`
         readings,     // of the shift `first`
+        withdrawal,   // of the shift `first`
+        turn,         // an opening or closing of the shift `first`
+        shiftEntry,   // of the shift `first` in the list of shifts
+        carried,      // `first`: the row of a setting for shifts to come
+        derived,      // figures worked out of the shift `first`; they can be counted again
+        missing,      // of the shift `first`, or of no one shift: so many rows, `second`
+        added,        // the same
+        sealed,       // what is there of the shift `first` is not what was kept
         notGivenBack, // by the disk, what was written
         copyNotOpened,
         fileNotWritable,

@@ -2,6 +2,7 @@
 #include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
 #include "core/journal/reading_stream.h"
+#include "core/journal/schema.h"
 
 #include <algorithm>
 
@@ -35,37 +36,63 @@ Beginning beginningOf(const Journal::Inside& inside, ShiftId shift) {
 
 namespace {
 
-constexpr const char* shiftQuery =
-    "SELECT id, live, (SELECT open FROM turn WHERE shift=shift.id ORDER BY number DESC LIMIT 1)"
-    " FROM shift WHERE (live=2)=? ORDER BY id";
+// How a shift came into the journal: its `live`.
+enum class Begun : std::uint8_t { elsewhere, here, asBook };
 
-Shift shiftIn(const SQLite::Statement& query) {
-    return {instantOf(query.getColumn(0).getInt64()), query.getColumn(2).getInt() != 0,
-            query.getColumn(1).getInt() == 0};
-}
-
-std::vector<Shift> begunAs(const Journal::Inside& inside, bool book) {
-    return guarded(inside.place, [&] {
-        SQLite::Statement query{*inside.db, shiftQuery};
-        query.bind(1, book ? 1 : 0);
-        std::vector<Shift> shifts;
-        while (query.executeStep())
-            shifts.push_back(shiftIn(query));
-        return shifts;
-    });
+// The shifts that were begun here, as they followed each other, whatever the clock said; or those that were imported,
+// by time; or the day books, by time.
+std::vector<Shift> shiftsOf(const Journal::Inside& inside, Begun how) {
+    const bool byBegun = how == Begun::here && inside.version >= firstSealed;
+    SQLite::Statement query{*inside.db,
+                            std::string{"SELECT id, (SELECT open FROM turn WHERE shift=shift.id ORDER BY number DESC"
+                                        " LIMIT 1) FROM shift WHERE live=? ORDER BY "} +
+                                (byBegun ? "begun" : "id")};
+    query.bind(1, static_cast<int>(how));
+    std::vector<Shift> shifts;
+    while (query.executeStep())
+        shifts.push_back(
+            {instantOf(query.getColumn(0).getInt64()), query.getColumn(1).getInt() != 0, how != Begun::here});
+    return shifts;
 }
 
 } // namespace
 
-std::vector<Shift> Journal::shifts() const { return begunAs(*inside_, false); }
-std::vector<Shift> Journal::books() const { return begunAs(*inside_, true); }
+std::vector<Shift> Journal::shifts() const {
+    return guarded(place(), [&] {
+        const auto begun = shiftsOf(*inside_, Begun::here), imported = shiftsOf(*inside_, Begun::elsewhere);
+        std::vector<Shift> shifts;
+        auto other = imported.begin();
+        for (const Shift& shift : begun) {
+            for (; other != imported.end() && other->id < shift.id; ++other)
+                shifts.push_back(*other);
+            shifts.push_back(shift);
+        }
+        shifts.insert(shifts.end(), other, imported.end());
+        return shifts;
+    });
+}
+
+std::vector<Shift> Journal::books() const {
+    return guarded(place(), [&] { return shiftsOf(*inside_, Begun::asBook); });
+}
 
 std::optional<Shift> Journal::openShift() const {
-    std::optional<Shift> open;
-    for (const Shift& shift : shifts())
-        if (shift.open && !shift.imported)
-            open = shift;
-    return open;
+    return guarded(place(), [&] {
+        const auto begun = shiftsOf(*inside_, Begun::here);
+        return begun.empty() || !begun.back().open ? std::nullopt : std::optional{begun.back()};
+    });
+}
+
+std::optional<Instant> Journal::latest() const {
+    return guarded(place(), [&]() -> std::optional<Instant> {
+        SQLite::Statement query{*inside_->db,
+                                "SELECT max(at) FROM (SELECT max(at) AS at FROM fact WHERE shift IN (SELECT id FROM "
+                                "shift WHERE live=1) UNION ALL SELECT max(latest) FROM block WHERE shift IN (SELECT id "
+                                "FROM shift WHERE live=1))"};
+        if (!query.executeStep() || query.isColumnNull(0))
+            return std::nullopt;
+        return instantOf(query.getColumn(0).getInt64());
+    });
 }
 
 Shift Journal::shiftNamed(std::string_view name) const {
@@ -162,9 +189,7 @@ Standing Journal::standing() const {
                 standing.open = shift.open;
             }
         }
-        std::int64_t since = INT64_MIN;
         if (standing.shift) {
-            since = microsOf(*standing.shift);
             standing.next = nextId(*inside_->db, *standing.shift);
             const auto withdrawn = withdrawnIds(*inside_->db, *standing.shift);
             FactStream rows{*inside_, *standing.shift};
@@ -177,12 +202,14 @@ Standing Journal::standing() const {
                     standing.endedBy = rows.id;
             }
         }
-        SQLite::Statement query{*inside_->db, "SELECT row, at FROM carried WHERE at>=? ORDER BY id"};
-        query.bind(1, since);
+        // What was carried before the shift began is in its opening. What was carried since comes after that, also
+        // where a clock set back says otherwise.
+        SQLite::Statement query{*inside_->db, "SELECT row, at FROM carried WHERE after>=? ORDER BY id"};
+        query.bind(1, latestBegun(*inside_->db));
         while (query.executeStep()) {
             const Fact fact = factIn(query.getColumn(0).getString(), query.getColumn(1).getInt64());
             if (const auto* set = std::get_if<Set>(&fact.what))
-                standing.carried.push_back({fact.at, 0, *set});
+                standing.carried.push_back({standing.shift ? std::max(fact.at, *standing.shift) : fact.at, 0, *set});
         }
         return standing;
     });

@@ -12,78 +12,6 @@ bool isPlain(const Fact& fact) {
     return reading && !reading->byHand() && fact.by.empty() && !fact.entered && fact.extra.empty();
 }
 
-std::int64_t sumOf(ShiftId shift, const FactRow& row) {
-    const auto seed = mixed(static_cast<std::uint64_t>(microsOf(shift))) + static_cast<std::uint64_t>(row.id);
-    return static_cast<std::int64_t>(hashOf(row.row, mixed(seed) + static_cast<std::uint64_t>(row.at)));
-}
-
-static std::uint64_t seedOf(ShiftId shift, FactId first) {
-    return mixed(mixed(static_cast<std::uint64_t>(microsOf(shift))) + static_cast<std::uint64_t>(first));
-}
-
-std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block) {
-    return static_cast<std::int64_t>(hashOf(block, seedOf(shift, first)));
-}
-
-std::span<const BlocksByFour::Block> BlocksByFour::next() {
-    std::array<Hashed, 4> hashed;
-    std::array<std::int64_t, 4> sums{};
-    std::size_t count = 0;
-    while (count < blocks_.size() && !done_) {
-        if (!query_.executeStep()) { // not asked again: SQLite would begin anew
-            done_ = true;
-            break;
-        }
-        Block& block = blocks_[count];
-        block.shift = instantOf(query_.getColumn(0).getInt64());
-        block.first = query_.getColumn(1).getInt64();
-        sums[count] = query_.getColumn(2).getInt64();
-        const auto data = query_.getColumn(3);
-        block.data.clear(); // an empty blob has no address
-        if (const auto* bytes = static_cast<const char*>(data.getBlob()))
-            block.data.assign(bytes, static_cast<std::size_t>(data.getBytes()));
-        hashed[count] = {block.data, seedOf(block.shift, block.first)};
-        ++count;
-    }
-    if (count == 0)
-        return {};
-    const auto hashes = count == 4 ? hashesOf(hashed) : std::array<std::uint64_t, 4>{};
-    for (std::size_t i = 0; i < count; ++i)
-        blocks_[i].sound =
-            static_cast<std::int64_t>(count == 4 ? hashes[i] : hashOf(hashed[i].bytes, hashed[i].seed)) == sums[i];
-    return {blocks_.data(), count};
-}
-
-FactTable::FactTable(SQLite::Database& db)
-    : insert_{db, "INSERT INTO fact(shift, id, at, row, sum) VALUES(?,?,?,?,?)"} {}
-
-void FactTable::add(ShiftId shift, const FactRow& row) {
-    SQLite::bind(insert_, microsOf(shift), row.id, row.at, row.row, sumOf(shift, row));
-    insert_.exec();
-    insert_.reset();
-}
-
-BlockTable::BlockTable(SQLite::Database& db)
-    : insert_{db, "INSERT INTO block(shift, first, last, count, earliest, latest, sum, data) VALUES(?,?,?,?,?,?,?,?)"} {
-}
-
-void BlockTable::add(ShiftId shift, const std::vector<Channel>& channels, const std::vector<Sample>& samples) {
-    const auto byId = [](const Sample& a, const Sample& b) { return a.id < b.id; };
-    const auto byTime = [](const Sample& a, const Sample& b) { return a.at < b.at; };
-    const auto [first, last] = std::minmax_element(samples.begin(), samples.end(), byId);
-    const auto [earliest, latest] = std::minmax_element(samples.begin(), samples.end(), byTime);
-    addPacked(shift, first->id, last->id, static_cast<std::int64_t>(samples.size()), microsOf(earliest->at),
-              microsOf(latest->at), packed(channels, samples));
-}
-
-void BlockTable::addPacked(ShiftId shift, FactId first, FactId last, std::int64_t count, std::int64_t earliest,
-                           std::int64_t latest, std::string_view data) {
-    SQLite::bind(insert_, microsOf(shift), first, last, count, earliest, latest, sumOf(shift, first, data));
-    insert_.bind(8, data.data(), static_cast<int>(data.size()));
-    insert_.exec();
-    insert_.reset();
-}
-
 FactId nextId(SQLite::Database& db, ShiftId shift) {
     SQLite::Statement query{db, "SELECT 1 + max(ifnull((SELECT max(id) FROM fact WHERE shift=?1), 0),"
                                 " ifnull((SELECT max(last) FROM block WHERE shift=?1), 0),"
@@ -98,12 +26,10 @@ namespace {
 // One transaction's worth of changes on their way into the tables.
 class Entry {
 public:
-    explicit Entry(SQLite::Database& db) : db_{db}, facts_{db}, blocks_{db} {}
+    explicit Entry(SQLite::Database& db) : db_{db}, seal_{db}, facts_{db, seal_}, blocks_{db, seal_} {}
 
     void add(const BeginShift& begin) {
-        SQLite::Statement insert{db_, "INSERT INTO shift(id, live, opening) VALUES(?,?,?)"};
-        SQLite::bind(insert, microsOf(begin.shift), begin.book ? 2 : begin.live ? 1 : 0, begin.opening);
-        insert.exec();
+        addShift(db_, seal_, {microsOf(begin.shift), begin.book ? 2 : begin.live ? 1 : 0, begin.opening, 0});
         add(TurnShift{begin.shift, true});
     }
     void add(KeepFact& keep) {
@@ -120,22 +46,21 @@ public:
     void add(WithdrawFact& withdraw) {
         if (withdraw.id == 0)
             withdraw.id = numbered(withdraw.shift);
-        SQLite::Statement insert{db_, "INSERT INTO withdrawal(shift, id, fact, at, by) VALUES(?,?,?,?,?)"};
-        SQLite::bind(insert, microsOf(withdraw.shift), withdraw.id, withdraw.fact, microsOf(withdraw.at), withdraw.by);
-        insert.exec();
+        addWithdrawal(db_, seal_,
+                      {microsOf(withdraw.shift), withdraw.id, withdraw.fact, microsOf(withdraw.at), withdraw.by});
     }
-    void add(const TurnShift& turn) {
-        SQLite::Statement insert{db_, "INSERT INTO turn(shift, number, open) SELECT ?1, 1 + ifnull(max(number), 0), ?2"
-                                      " FROM turn WHERE shift=?1"};
-        SQLite::bind(insert, microsOf(turn.shift), turn.open ? 1 : 0);
-        insert.exec();
-    }
+    void add(const TurnShift& turn) { addTurn(db_, seal_, turn.shift, turn.open); }
     void add(const CarrySetting& carry) {
-        SQLite::Statement insert{db_, "INSERT INTO carried(at, row) VALUES(?,?)"};
-        SQLite::bind(insert, microsOf(carry.fact.at), rowOf(carry.fact));
-        insert.exec();
+        addCarried(db_, seal_, microsOf(carry.fact.at), rowOf(carry.fact), latestBegun(db_));
     }
-    // What is loose becomes blocks; returns how many readings that were.
+    // The last of all: what is loose becomes blocks, and all of it is sealed; returns how many readings were loose.
+    std::int64_t close() {
+        const std::int64_t readings = flush();
+        seal_.close();
+        return readings;
+    }
+
+private:
     std::int64_t flush() {
         std::int64_t readings = 0;
         for (const auto& [shift, loose] : loose_) {
@@ -145,8 +70,6 @@ public:
         loose_.clear();
         return readings;
     }
-
-private:
     FactId numbered(ShiftId shift) {
         flush();
         return nextId(db_, shift);
@@ -156,6 +79,7 @@ private:
         std::vector<Sample> samples;
     };
     SQLite::Database& db_;
+    Seal seal_;
     FactTable facts_;
     BlockTable blocks_;
     std::map<ShiftId, Loose> loose_;
@@ -165,7 +89,7 @@ private:
 void tidy(Journal::Inside& inside, ShiftId shift) {
     try {
         mergeBlocks(inside, shift);
-    } catch (const SQLite::Exception&) {
+    } catch (...) {
         inside.loose = 0;
     }
 }
@@ -182,17 +106,22 @@ void requireRight(const Journal::Inside& inside) {
 
 void mergeBlocks(Journal::Inside& inside, ShiftId shift) {
     SQLite::Transaction transaction{*inside.db, SQLite::TransactionBehavior::IMMEDIATE};
+    Seal seal{*inside.db};
     Unpacked small;
     {
-        SQLite::Statement query{*inside.db,
-                                "SELECT data, first, sum FROM block WHERE shift=? AND count<? ORDER BY first"};
+        SQLite::Statement query{*inside.db, "SELECT data, first, sum, last, count, earliest, latest FROM block"
+                                            " WHERE shift=? AND count<? ORDER BY first"};
         SQLite::bind(query, microsOf(shift), readingsABlock);
         while (query.executeStep()) {
             const std::string data = query.getColumn(0).getString();
+            const BlockRow row{query.getColumn(1).getInt64(), query.getColumn(3).getInt64(),
+                               query.getColumn(4).getInt64(), query.getColumn(5).getInt64(),
+                               query.getColumn(6).getInt64()};
+            const std::int64_t sum = query.getColumn(2).getInt64();
             // A damaged block stays as it is, for the salvage.
-            if (sumOf(shift, query.getColumn(1).getInt64(), data) != query.getColumn(2).getInt64() ||
-                !unpack(data, small))
+            if (sumOf(shift, row.first, data) != sum || !unpack(data, small))
                 return;
+            seal.drop(microsOf(shift), Part::blocks, sealOf(row, sum));
         }
     }
     if (small.samples.empty())
@@ -200,7 +129,7 @@ void mergeBlocks(Journal::Inside& inside, ShiftId shift) {
     SQLite::Statement drop{*inside.db, "DELETE FROM block WHERE shift=? AND count<?"};
     SQLite::bind(drop, microsOf(shift), readingsABlock);
     drop.exec();
-    BlockTable blocks{*inside.db};
+    BlockTable blocks{*inside.db, seal};
     for (auto from = small.samples.begin(); from != small.samples.end();) {
         const auto to = from + std::min<std::ptrdiff_t>(readingsABlock, small.samples.end() - from);
         std::vector<Channel> channels;
@@ -212,6 +141,7 @@ void mergeBlocks(Journal::Inside& inside, ShiftId shift) {
         blocks.add(shift, channels, samples);
         from = to;
     }
+    seal.close();
     transaction.commit();
     inside.loose = 0;
 }
@@ -224,12 +154,12 @@ void Journal::commit(std::span<Change> changes) {
         Entry entry{*inside.db};
         for (Change& change : changes)
             std::visit([&](auto& one) { entry.add(one); }, change);
-        const std::int64_t readings = entry.flush();
+        const std::int64_t readings = entry.close();
         transaction.commit();
         inside.loose += readings;
     });
     for (const Change& change : changes)
-        if (const auto* begin = std::get_if<BeginShift>(&change))
+        if (const auto* begin = std::get_if<BeginShift>(&change); begin && begin->live)
             inside.newest = begin->shift;
     for (const Change& change : changes)
         if (const auto* turn = std::get_if<TurnShift>(&change); turn && !turn->open)

@@ -115,21 +115,26 @@ void JournalWriter::run() {
     }
 }
 
+// Nothing may leave it: an exception on this thread would end the console, and with it all that is held in memory.
 bool JournalWriter::write(std::vector<Change>& batch) {
-    try {
+    const auto trouble = troubleIn(journal_.place(), [&] {
         if (journal_.inside().moved())
             journal_.reopen();
         journal_.commit(batch);
-    } catch (const JournalError& error) {
-        report(error);
+    });
+    if (trouble) {
+        report(*trouble);
         return false;
     }
-    if (listener_.kept)
-        for (const Change& change : batch)
-            if (const auto* keep = std::get_if<KeepFact>(&change); keep && !isPlain(keep->fact))
-                listener_.kept(keep->shift, keep->id);
-    if (trouble_ && listener_.well)
-        listener_.well();
+    // It is kept: what a listener throws must not have it kept again.
+    troubleIn(journal_.place(), [&] {
+        if (listener_.kept)
+            for (const Change& change : batch)
+                if (const auto* keep = std::get_if<KeepFact>(&change); keep && !isPlain(keep->fact))
+                    listener_.kept(keep->shift, keep->id);
+        if (trouble_ && listener_.well)
+            listener_.well();
+    });
     trouble_.reset();
     return true;
 }
@@ -138,8 +143,10 @@ void JournalWriter::report(const JournalError& error) {
     if (trouble_ == error.trouble())
         return;
     trouble_ = error.trouble();
-    if (listener_.trouble)
-        listener_.trouble(error);
+    troubleIn(journal_.place(), [&] {
+        if (listener_.trouble)
+            listener_.trouble(error);
+    });
 }
 
 } // namespace panside

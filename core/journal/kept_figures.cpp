@@ -49,6 +49,7 @@ bool keepFigures(Journal& journal, ShiftId shift, int form, FactId seen, const F
             insert.exec();
             insert.reset();
         }
+        sealDerived(db, Derived::figures, microsOf(shift));
         transaction.commit();
         return true;
     } catch (const SQLite::Exception&) {

@@ -36,25 +36,24 @@ public:
             return;
         const auto byTime = [](const Sample& a, const Sample& b) { return a.at < b.at; };
         const auto [earliest, latest] = std::minmax_element(samples_.begin(), samples_.end(), byTime);
-        blocks_.push_back({samples_.front().id, samples_.back().id, static_cast<std::int64_t>(samples_.size()),
-                           microsOf(earliest->at), microsOf(latest->at), packed(channels_, samples_)});
+        blocks_.push_back({{samples_.front().id, samples_.back().id, static_cast<std::int64_t>(samples_.size()),
+                            microsOf(earliest->at), microsOf(latest->at)},
+                           packed(channels_, samples_)});
         samples_.clear();
         channels_.clear();
     }
     void keep(SQLite::Database& db, ShiftId shift) const {
         SQLite::Transaction transaction{db, SQLite::TransactionBehavior::IMMEDIATE};
-        SQLite::Statement insert{db, "INSERT INTO shift(id, live, opening) VALUES(?,0,0)"};
-        insert.bind(1, microsOf(shift));
-        insert.exec();
-        SQLite::Statement turn{db, "INSERT INTO turn(shift, number, open) VALUES(?,1,0)"};
-        turn.bind(1, microsOf(shift));
-        turn.exec();
-        FactTable facts{db};
+        Seal seal{db};
+        addShift(db, seal, {microsOf(shift), 0, 0, 0});
+        addTurn(db, seal, shift, false);
+        FactTable facts{db, seal};
         for (const FactRow& row : rows_)
             facts.add(shift, row);
-        BlockTable blocks{db};
+        BlockTable blocks{db, seal};
         for (const Block& block : blocks_)
-            blocks.addPacked(shift, block.first, block.last, block.count, block.earliest, block.latest, block.data);
+            blocks.addPacked(shift, block.row, block.data);
+        seal.close();
         transaction.commit();
     }
     const Digest& digest() const { return digest_; }
@@ -65,8 +64,7 @@ public:
 
 private:
     struct Block {
-        FactId first, last;
-        std::int64_t count, earliest, latest;
+        BlockRow row;
         std::string data;
     };
     Digest digest_;

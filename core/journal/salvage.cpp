@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "core/journal/inside.h"
+#include "core/journal/schema.h"
 
 #include <fmt/format.h>
 #include <map>
@@ -68,7 +69,8 @@ bool reach(SQLite::Database& db, const std::string& columns, const std::string& 
 
 class Salvage {
 public:
-    Salvage(SQLite::Database& from, Journal& into) : from_{from}, to_{*into.inside().db} {}
+    Salvage(const Journal& from, Journal& into)
+        : from_{*from.inside().db}, to_{*into.inside().db}, sealed_{from.inside().version >= firstSealed} {}
     Salvaged run();
 
 private:
@@ -84,6 +86,8 @@ private:
 
     SQLite::Database& from_;
     SQLite::Database& to_;
+    bool sealed_; // the damaged one bears sums beside every row
+    Seal seal_{to_};
     Salvaged salvaged_;
     std::map<std::int64_t, Salvaged::PartlyLost> lost_;
     std::map<std::int64_t, std::set<std::pair<FactId, FactId>>> saved_; // number ranges of a shift's rows
@@ -100,26 +104,28 @@ Salvaged::PartlyLost& Salvage::lossOf(std::int64_t shift) {
 void Salvage::listShift(std::int64_t shift, int live, int opening) {
     if (!shifts_.insert(shift).second)
         return;
-    SQLite::Statement insert{to_, "INSERT INTO shift(id, live, opening) VALUES(?,?,?)"};
-    SQLite::bind(insert, shift, live, opening);
-    insert.exec();
-    SQLite::Statement turn{to_, "INSERT INTO turn(shift, number, open) VALUES(?,1,0)"};
-    turn.bind(1, shift);
-    turn.exec();
+    addShift(to_, seal_, {shift, live, opening, 0});
+    addTurn(to_, seal_, instantOf(shift), false);
 }
 
 void Salvage::shiftList() {
     try {
-        SQLite::Statement query{from_, "SELECT id, live, opening FROM shift ORDER BY id"};
-        while (query.executeStep())
-            listShift(query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt());
+        SQLite::Statement query{from_, sealed_ ? "SELECT id, live, opening, begun, sum FROM shift ORDER BY begun"
+                                               : "SELECT id, live, opening FROM shift ORDER BY id"};
+        while (query.executeStep()) {
+            const ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
+                               sealed_ ? query.getColumn(3).getInt64() : 0};
+            if (sealed_ && sumOf(row) != query.getColumn(4).getInt64())
+                ++lossOf(row.id).unproven;
+            listShift(row.id, row.live, row.opening);
+        }
     } catch (const SQLite::Exception&) {
         salvaged_.listLost = true;
     }
 }
 
 void Salvage::facts() {
-    FactTable facts{to_};
+    FactTable facts{to_, seal_};
     allReached_ &= reach(from_, "at, row, sum", "fact", "id", shifts_, [&](const Key& key, SQLite::Statement& query) {
         const FactRow row{key.second, query.getColumn(2).getInt64(), query.getColumn(3).getString()};
         if (sumOf(instantOf(key.first), row) != query.getColumn(4).getInt64()) {
@@ -135,44 +141,51 @@ void Salvage::facts() {
 }
 
 void Salvage::blocks() {
-    BlockTable blocks{to_};
-    allReached_ &=
-        reach(from_, "last, count, earliest, latest, sum, data", "block", "first", shifts_,
-              [&](const Key& key, SQLite::Statement& query) {
-                  const auto shift = instantOf(key.first);
-                  const FactId last = query.getColumn(2).getInt64();
-                  const std::int64_t count = query.getColumn(3).getInt64();
-                  const std::string data = query.getColumn(7).getString();
-                  Unpacked unpacked;
-                  if (sumOf(shift, key.second, data) != query.getColumn(6).getInt64() || !unpack(data, unpacked)) {
-                      lossOf(key.first).readings += count;
-                      saved_[key.first].insert({key.second, last});
-                      return;
-                  }
-                  listShift(key.first, 1, 0);
-                  blocks.addPacked(shift, key.second, last, count, query.getColumn(4).getInt64(),
-                                   query.getColumn(5).getInt64(), data);
-                  remember(key.first, unpacked.samples);
-                  salvaged_.readings += count;
-              });
+    BlockTable blocks{to_, seal_};
+    allReached_ &= reach(
+        from_, "last, count, earliest, latest, sum, data", "block", "first", shifts_,
+        [&](const Key& key, SQLite::Statement& query) {
+            const auto shift = instantOf(key.first);
+            const FactId last = query.getColumn(2).getInt64();
+            const std::int64_t count = query.getColumn(3).getInt64();
+            const std::string data = query.getColumn(7).getString();
+            Unpacked unpacked;
+            if (sumOf(shift, key.second, data) != query.getColumn(6).getInt64() || !unpack(data, unpacked)) {
+                lossOf(key.first).readings += count;
+                saved_[key.first].insert({key.second, last});
+                return;
+            }
+            listShift(key.first, 1, 0);
+            blocks.addPacked(
+                shift, {key.second, last, count, query.getColumn(4).getInt64(), query.getColumn(5).getInt64()}, data);
+            remember(key.first, unpacked.samples);
+            salvaged_.readings += count;
+        });
 }
 
-// Small tables; what they hold counts only beside the facts.
+// Small tables; what they hold counts only beside the facts. A withdrawal or a setting that nobody is proven to have
+// made is left out: the fact stays, and the setting before it stands.
 void Salvage::plainRows() {
-    allReached_ &=
-        reach(from_, "fact, at, by", "withdrawal", "id", shifts_, [&](const Key& key, SQLite::Statement& query) {
-            SQLite::Statement insert{to_, "INSERT INTO withdrawal(shift, id, fact, at, by) VALUES(?,?,?,?,?)"};
-            SQLite::bind(insert, key.first, key.second, query.getColumn(2).getInt64(), query.getColumn(3).getInt64(),
-                         query.getColumn(4).getString());
-            insert.exec();
-            saved_[key.first].insert({key.second, key.second});
-        });
+    allReached_ &= reach(from_, sealed_ ? "fact, at, by, sum" : "fact, at, by, 0", "withdrawal", "id", shifts_,
+                         [&](const Key& key, SQLite::Statement& query) {
+                             const WithdrawalRow row{key.first, key.second, query.getColumn(2).getInt64(),
+                                                     query.getColumn(3).getInt64(), query.getColumn(4).getString()};
+                             saved_[key.first].insert({key.second, key.second});
+                             if (sealed_ && sumOf(row) != query.getColumn(5).getInt64())
+                                 ++lossOf(key.first).unproven;
+                             else
+                                 addWithdrawal(to_, seal_, row);
+                         });
     try {
-        SQLite::Statement query{from_, "SELECT at, row FROM carried ORDER BY id"};
+        SQLite::Statement query{from_, sealed_ ? "SELECT id, at, row, after, sum FROM carried ORDER BY id"
+                                               : "SELECT id, at, row, 0, 0 FROM carried ORDER BY id"};
         while (query.executeStep()) {
-            SQLite::Statement insert{to_, "INSERT INTO carried(at, row) VALUES(?,?)"};
-            SQLite::bind(insert, query.getColumn(0).getInt64(), query.getColumn(1).getString());
-            insert.exec();
+            const CarriedRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(),
+                                 query.getColumn(2).getString(), query.getColumn(3).getInt64()};
+            if (sealed_ && sumOf(row) != query.getColumn(4).getInt64())
+                ++salvaged_.settings;
+            else
+                addCarried(to_, seal_, row.at, row.row, row.after);
         }
     } catch (const SQLite::Exception&) {
         salvaged_.listLost = true;
@@ -225,6 +238,7 @@ Salvaged Salvage::run() {
     blocks();
     plainRows();
     countGaps();
+    seal_.close();
     transaction.commit();
     // Where a page could not be reached, the end of the last shift met before it may be missing without a hole to show
     // it.
@@ -241,19 +255,22 @@ Salvaged Salvage::run() {
 } // namespace
 
 Salvaged salvage(const fs::path& damaged, const fs::path& into) {
-    if (fs::exists(into))
+    if (isThere(into))
         throw JournalError{JournalTrouble::cannotWrite, into, {JournalFinding::Kind::alreadyThere}};
     const Journal from = Journal::open(damaged, Journal::Access::read);
     Journal to = Journal::open(into);
-    return guarded(into, [&] { return Salvage{*from.inside().db, to}.run(); });
+    return guarded(into, [&] { return Salvage{from, to}.run(); });
 }
 
 std::string sentence(const Salvaged& salvaged) {
     std::string text = fmt::format("{} shifts saved whole, {} in part: {} facts and {} readings.",
                                    salvaged.whole.size(), salvaged.partly.size(), salvaged.facts, salvaged.readings);
     for (const auto& loss : salvaged.partly)
-        text += fmt::format("\nShift {}: {} facts and {} readings were altered, {} more could not be reached.",
-                            textOf(loss.shift), loss.facts, loss.readings, loss.unreached);
+        text += fmt::format("\nShift {}: {} facts and {} readings were altered, {} more could not be reached.{}",
+                            textOf(loss.shift), loss.facts, loss.readings, loss.unreached,
+                            loss.unproven == 0 ? "" : fmt::format(" {} more entries are not proven.", loss.unproven));
+    if (salvaged.settings > 0)
+        text += fmt::format("\n{} settings for shifts to come were altered and left out.", salvaged.settings);
     if (salvaged.listLost)
         text += "\nSome pages could not be read at all: there may have been more.";
     return text;

@@ -1,5 +1,6 @@
 #include "core/journal/schema.h"
 
+#include "core/journal/first_seal.h"
 #include "core/journal/journal_error.h"
 
 #include <SQLiteCpp/Database.h>
@@ -69,9 +70,26 @@ constexpr const char* recountSchema = "DELETE FROM summary;";
 // So it is with a load of wood that was keyed twice, or that the stack showed and nobody keyed.
 constexpr const char* recountLoadsSchema = "DELETE FROM summary;";
 
+// Sums beside every row and over them (seal.h, rows.h). `begun` is a shift's place in the order in which they were
+// begun here or came in, which no clock can turn round; `after` is that of the shift which was the latest when a
+// setting was carried.
+constexpr const char* sealSchema = R"(
+CREATE TABLE seal(shift INTEGER NOT NULL, part INTEGER NOT NULL, rows INTEGER NOT NULL, sum INTEGER NOT NULL,
+    PRIMARY KEY(shift, part)) WITHOUT ROWID;
+ALTER TABLE shift ADD COLUMN begun INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE shift ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE turn ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE withdrawal ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE carried ADD COLUMN after INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE carried ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE summary ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE scored ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE worked ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
+)";
+
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{firstSchema, summarySchema, scoreSchema, figureSchema,
-                                                             recountSchema, recountLoadsSchema};
+constexpr std::array<const char*, journalVersion> migrations{
+    firstSchema, summarySchema, scoreSchema, figureSchema, recountSchema, recountLoadsSchema, sealSchema};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;
@@ -134,6 +152,8 @@ void migrate(SQLite::Database& db, std::int32_t from) {
     SQLite::Transaction transaction{db, SQLite::TransactionBehavior::IMMEDIATE};
     for (auto version = static_cast<std::size_t>(from); version < migrations.size(); ++version)
         db.exec(migrations[version]);
+    if (from < firstSealed)
+        sealWhatWasKept(db);
     db.exec("PRAGMA application_id=" + std::to_string(journalApplicationId));
     db.exec("PRAGMA user_version=" + std::to_string(journalVersion));
     transaction.commit();

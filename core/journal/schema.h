@@ -11,7 +11,9 @@ namespace panside {
 
 // "Pans", so that a file that is SQLite but another program's is known as such. On disk: never change.
 inline constexpr std::int32_t journalApplicationId = 0x50616e73;
-inline constexpr std::int32_t journalVersion = 6;
+inline constexpr std::int32_t journalVersion = 7;
+// From this form on every row bears a sum and each shift's rows are sealed (seal.h), and shifts know their order.
+inline constexpr std::int32_t firstSealed = 7;
 
 // What a file is, from its first bytes: nothing is opened or changed. Throws JournalError (notSqlite, notOurs, newer,
 // noSuchFile, noPermission, cannotRead). A file that is not there yet, or has no byte in it, is fine when `mayBeNew`.

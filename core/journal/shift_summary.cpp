@@ -162,6 +162,7 @@ void keep(const Journal::Inside& inside, const std::vector<Counted>& summaries) 
         if (summary.lit)
             insert.bind(16, microsOf(*summary.lit));
         insert.exec();
+        sealDerived(*inside.db, Derived::summary, microsOf(summary.shift.id));
     }
     transaction.commit();
 }

@@ -1994,6 +1994,46 @@
         <translation>un fait de la veille %1</translation>
     </message>
     <message>
+        <source>a withdrawal of the shift %1</source>
+        <translation>un retrait de la veille %1</translation>
+    </message>
+    <message>
+        <source>an opening or closing of the shift %1</source>
+        <translation>une ouverture ou une fermeture de la veille %1</translation>
+    </message>
+    <message>
+        <source>the shift %1 in the list of shifts</source>
+        <translation>la veille %1 dans la liste des veilles</translation>
+    </message>
+    <message>
+        <source>a setting for shifts to come: %1</source>
+        <translation>un réglage pour les veilles à venir : %1</translation>
+    </message>
+    <message>
+        <source>figures worked out of the shift %1; have them counted again</source>
+        <translation>des chiffres tirés de la veille %1 ; faites-les recompter</translation>
+    </message>
+    <message>
+        <source>missing rows, %1%2</source>
+        <translation>des lignes manquantes, %1%2</translation>
+    </message>
+    <message>
+        <source>rows that were not kept here, %1%2</source>
+        <translation>des lignes qui n'ont pas été gardées ici, %1%2</translation>
+    </message>
+    <message>
+        <source>rows that are not as they were kept%1</source>
+        <translation>des lignes qui ne sont pas comme elles ont été gardées%1</translation>
+    </message>
+    <message>
+        <source> of the list of shifts or of settings for shifts to come</source>
+        <translation> de la liste des veilles ou des réglages pour les veilles à venir</translation>
+    </message>
+    <message>
+        <source> of the shift %1</source>
+        <translation> de la veille %1</translation>
+    </message>
+    <message>
         <source>readings of the shift %1</source>
         <translation>des mesures de la veille %1</translation>
     </message>

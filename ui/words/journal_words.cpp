@@ -63,6 +63,12 @@ QString said(JournalTrouble trouble) {
     return {};
 }
 
+QString ofShift(const QString& shift) {
+    return shift.isEmpty()
+               ? tr(QT_TRANSLATE_NOOP("JournalWords", " of the list of shifts or of settings for shifts to come"))
+               : tr(QT_TRANSLATE_NOOP("JournalWords", " of the shift %1")).arg(shift);
+}
+
 } // namespace
 
 QString foundWords(const JournalFinding& found) {
@@ -78,6 +84,23 @@ QString foundWords(const JournalFinding& found) {
         return tr(QT_TRANSLATE_NOOP("JournalWords", "a fact of the shift %1")).arg(first);
     case Kind::readings:
         return tr(QT_TRANSLATE_NOOP("JournalWords", "readings of the shift %1")).arg(first);
+    case Kind::withdrawal:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "a withdrawal of the shift %1")).arg(first);
+    case Kind::turn:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "an opening or closing of the shift %1")).arg(first);
+    case Kind::shiftEntry:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "the shift %1 in the list of shifts")).arg(first);
+    case Kind::carried:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "a setting for shifts to come: %1")).arg(first);
+    case Kind::derived:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "figures worked out of the shift %1; have them counted again"))
+            .arg(first);
+    case Kind::missing:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "missing rows, %1%2")).arg(second, ofShift(first));
+    case Kind::added:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "rows that were not kept here, %1%2")).arg(second, ofShift(first));
+    case Kind::sealed:
+        return tr(QT_TRANSLATE_NOOP("JournalWords", "rows that are not as they were kept%1")).arg(ofShift(first));
     case Kind::notGivenBack:
         return tr(QT_TRANSLATE_NOOP("JournalWords", "the disk does not give back what was written"));
     case Kind::copyNotOpened:

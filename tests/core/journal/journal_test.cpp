@@ -4,6 +4,9 @@
 
 #include <SQLiteCpp/Database.h>
 
+#include <algorithm>
+#include <map>
+
 namespace panside {
 namespace {
 
@@ -117,6 +120,46 @@ TEST_F(JournalFile, ANewShiftBeginsWithTheSettingsInForceAndWhatWasLearned) {
     journal = Journal::open(place());
     const auto third = journal.append(factFrom("2025-03-16T18:00:00Z,lit,,,"));
     EXPECT_EQ(third.opening.size(), 4U);
+}
+
+// A small computer without a battery clock: a night that was begun after another, and whose times lie before it. After
+// a crash it is taken up, with its own settings, and nothing of it is left open beside the next.
+TEST_F(JournalFile, TheOpenShiftIsTheOneBegunLastWhateverTheClockSaid) {
+    ShiftId first{}, second{};
+    {
+        Journal journal = Journal::open(place());
+        journal.carry(factFrom("2025-03-13T12:00:00Z,set,68,brix,key=target_density"));
+        first = journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,")).shift;
+        journal.append(factFrom("2025-03-14T23:00:00Z,shift_end,,,"));
+        journal.carry(factFrom("2025-03-15T08:00:00Z,set,18,kg,key=load_mass"));
+        second = journal.append(factFrom("2024-01-01T00:00:10Z,lit,,,")).shift;
+        journal.append(factFrom("2024-01-01T00:01:00Z,set,65,brix,key=target_density"));
+        imported(journal, "time,what,value,unit,detail\n2024-06-01T18:00:00Z,lit,,,\n");
+    }
+    Journal journal = Journal::open(place());
+    ASSERT_TRUE(journal.openShift());
+    EXPECT_EQ(journal.openShift()->id, second);
+    EXPECT_EQ(journal.latest(), at("2025-03-14T23:00:00Z")) << "what the clock is measured against";
+    const auto standing = journal.standing();
+    EXPECT_EQ(standing.shift, second);
+    EXPECT_TRUE(standing.open);
+    std::map<Setting, double> inForce;
+    for (const Set& set : Scribe{standing}.inForce())
+        inForce[set.key] = set.si;
+    EXPECT_DOUBLE_EQ(inForce.at(Setting::target_density), 0.65);
+    EXPECT_DOUBLE_EQ(inForce.at(Setting::load_mass), 18);
+    EXPECT_EQ(journal.append(factFrom("2024-01-01T00:02:00Z,fired,,,")).shift, second);
+    journal.close();
+    // What is carried with the wrong clock stands as well.
+    journal.carry(factFrom("2024-01-01T01:00:00Z,set,66,brix,key=target_density"));
+    const auto third = journal.append(factFrom("2025-03-16T18:00:00Z,lit,,,"));
+    EXPECT_EQ(third.opening.size(), 2U);
+    const auto shifts = journal.shifts();
+    ASSERT_EQ(shifts.size(), 4U);
+    EXPECT_EQ(shifts[0].id, at("2024-06-01T18:00:00Z"));
+    EXPECT_EQ(shifts[1].id, first);
+    EXPECT_EQ(shifts[2].id, second);
+    EXPECT_EQ(std::count_if(shifts.begin(), shifts.end(), [](const Shift& shift) { return shift.open; }), 1);
 }
 
 TEST_F(JournalFile, TheSettingsInForceStandBeforeAnEarlierFactThatWasEnteredLater) {

@@ -142,6 +142,39 @@ TEST_F(Writer, DoesNotWriteIntoAnotherJournalInItsPlace) {
     EXPECT_EQ(writer.unkept().size(), 1U);
 }
 
+// A place that cannot even be asked whether it is there: a folder on the way has become a loop of links, as a right
+// taken away, an I/O error or a network place that is gone would be.
+TEST_F(Writer, HoldsFactsWhileItsPlaceCannotBeAsked) {
+    namespace fs = std::filesystem;
+    const fs::path inner = folder_ / "inner";
+    Heard heard;
+    JournalWriter writer{Journal::open(inner / "night.journal"), heard.listener(), {.gather = 1ms, .again = 1ms}};
+    writer.keep(factFrom("2025-03-14T18:00:00Z,lit,,,"));
+    ASSERT_TRUE(writer.flush(longEnough));
+    fs::rename(inner, folder_ / "kept");
+    fs::create_symlink(inner, inner);
+    writer.keep(factFrom("2025-03-14T18:07:00Z,fired,,,"));
+    ASSERT_TRUE(heard.waitFor([&] { return !heard.troubles.empty(); }));
+    EXPECT_EQ(heard.troubles.front(), JournalTrouble::cannotRead);
+    EXPECT_EQ(writer.unkept().size(), 1U);
+    fs::remove(inner);
+    fs::rename(folder_ / "kept", inner);
+    ASSERT_TRUE(heard.waitFor([&] { return heard.wells > 0; }));
+    EXPECT_EQ(factsIn(inner / "night.journal"), 2U);
+}
+
+// What listens may fail as well: the fact is kept once all the same, and the thread goes on.
+TEST_F(Writer, OutlivesAListenerThatThrows) {
+    JournalWriter writer{Journal::open(place()),
+                         {.kept = [](ShiftId, FactId) { throw std::runtime_error{"no"}; }, .trouble = {}, .well = {}},
+                         {.gather = 1ms, .again = 1ms}};
+    writer.keep(factFrom("2025-03-14T18:00:00Z,lit,,,"));
+    ASSERT_TRUE(writer.flush(longEnough));
+    writer.keep(factFrom("2025-03-14T18:07:00Z,fired,,,"));
+    ASSERT_TRUE(writer.flush(longEnough));
+    EXPECT_EQ(factsIn(place()), 2U);
+}
+
 TEST_F(Writer, TellsTheSettingsANewShiftBeginsWith) {
     JournalWriter writer{Journal::open(place()), {}};
     writer.carry(factFrom("2025-03-14T12:00:00Z,set,18,kg,key=load_mass"));

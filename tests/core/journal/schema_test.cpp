@@ -1,4 +1,5 @@
 // Journals of older forms, as they were made then. A form that was once in a person's hands stays here for good.
+#include "core/journal/backup.h"
 #include "core/journal/kept_figures.h"
 #include "core/journal/shift_summary.h"
 #include "tests/core/journal/place.h"
@@ -57,7 +58,32 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
     EXPECT_EQ(journal.append(factFrom("2025-03-14T18:09:00Z,fired,,,")).id, 5);
     EXPECT_EQ(summaries(journal).at(0).loads, 2);
     SQLite::Database db{place().string()};
-    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 6);
+    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 7);
+}
+
+// The form that bears sums over everything: what was there is sealed, a setting that was carried stands as it did, and
+// of two shifts that an earlier program left open the later one stays so.
+TEST_F(Schema, SealsWhatOlderFormsKept) {
+    {
+        SQLite::Database db{place().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        db.exec(firstForm);
+        db.exec("INSERT INTO shift VALUES(1742061600000000,1,0); INSERT INTO turn VALUES(1742061600000000,1,1);"
+                "INSERT INTO withdrawal VALUES(1741975200000000,5,4,1741975620000000,'Odile');"
+                "INSERT INTO carried VALUES(1,1741970000000000,'2025-03-14T16:33:20Z,set,66,brix,key=target_density');"
+                "INSERT INTO carried VALUES(2,1742062000000000,'2025-03-15T18:06:40Z,set,65,brix,key=target_density')");
+    }
+    Journal journal = Journal::open(place());
+    const auto health = fullCheck(journal);
+    EXPECT_TRUE(health.sound()) << sentence(health.findings.front());
+    const auto shifts = journal.shifts();
+    ASSERT_EQ(shifts.size(), 2U);
+    EXPECT_FALSE(shifts[0].open);
+    EXPECT_TRUE(shifts[1].open);
+    const auto standing = journal.standing();
+    EXPECT_EQ(standing.shift, shifts[1].id);
+    ASSERT_EQ(standing.carried.size(), 1U);
+    EXPECT_DOUBLE_EQ(standing.carried[0].set.si, 0.65);
+    EXPECT_EQ(rowsOf(journal, shifts[0].id).size(), 3U);
 }
 
 // The second form had the summaries, and nothing for what others work out.
