@@ -3,6 +3,7 @@
 #include "app/exit_status.h"
 #include "core/boil/shift_log.h"
 #include "core/files/text_file.h"
+#include "core/journal/log_import.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -45,11 +46,15 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
         err << trouble.what() << '\n';
         return statusOf(trouble.trouble());
     }
+    const auto two = log.isDayBook() ? std::nullopt : twoShiftsIn(log.facts);
     if (request.json) {
         nlohmann::json answer{{"log", place},
                               {"facts", log.facts.size()},
                               {"faults", listOf(log.faults, place)},
                               {"warnings", listOf(log.warnings, place)}};
+        if (two)
+            answer["faults"].push_back(
+                {{"line", 0}, {"column", 0}, {"field", ""}, {"given", ""}, {"says", sentence(*two, place)}});
         if (log.isDayBook()) {
             answer["marks"] = nlohmann::json::array();
             for (const LineMark& mark : marks)
@@ -62,16 +67,18 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
             out << sentence(fault, place) << '\n';
         for (const auto& warning : log.warnings)
             out << sentence(warning, place) << '\n';
+        if (two)
+            out << sentence(*two, place) << '\n';
         for (const LineMark& mark : marks)
             out << place << ':' << mark.line << ": " << mark.says << '\n';
-        out << place << ": " << count(log.facts.size(), "good row") << ", " << count(log.faults.size(), "fault") << ", "
-            << count(log.warnings.size(), "warning");
+        out << place << ": " << count(log.facts.size(), "good row") << ", "
+            << count(log.faults.size() + (two ? 1 : 0), "fault") << ", " << count(log.warnings.size(), "warning");
         if (log.isDayBook())
             out << ", " << count(marks.size(), "mark")
                 << (request.journal.empty() ? " (by itself; --journal judges it together with its shifts)" : "");
         out << '\n';
     }
-    return log.faults.empty() ? status::done : status::refused;
+    return log.faults.empty() && !two ? status::done : status::refused;
 }
 
 } // namespace panside

@@ -99,6 +99,18 @@ std::string what(const Fault& fault) {
         return fmt::format("\"{}\" is not known; kept, and without effect.", given);
     case Slip::empty:
         return "there is no row in it.";
+    case Slip::rowLength:
+        return fmt::format("the row is longer than {} bytes, so what follows was not read. End each row with a line "
+                           "end, and close each quote.",
+                           wanted);
+    case Slip::span:
+        return fmt::format("{} is more than {} days from another row. A log is one shift: put this row right, or into "
+                           "a log of its own.",
+                           given, wanted);
+    case Slip::probes:
+        return fmt::format("\"{}\" is one more than the {} names of probes that a log may have. Leave out what names "
+                           "no probe.",
+                           given, wanted);
     case Slip::detailUnknown:
         return fmt::format("\"{}\" is not known here; kept, and without effect.", given);
     case Slip::alarmUnknown:

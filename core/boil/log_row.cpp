@@ -1,6 +1,7 @@
 // One row of the shift log into a fact, or what is wrong with it.
 #include "core/boil/day_vocabulary.h"
 #include "core/boil/detail.h"
+#include "core/boil/log_limits.h"
 #include "core/boil/picture.h"
 #include "core/boil/place.h"
 #include "core/boil/row_reader.h"
@@ -10,9 +11,15 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 #include <vector>
 
 namespace panside {
+namespace {
+
+FaultWant yearsLike() { return {Want::range, std::to_string(firstYear), std::to_string(lastYear)}; }
+
+} // namespace
 
 std::optional<double> RowReader::number(std::string_view field, std::string_view text) {
     const auto number = numberIn(text);
@@ -137,8 +144,12 @@ What RowReader::reading(Series series) {
     if (!written || !in)
         return Reading{};
     Reading reading{series, toSi(*written, *in), *in, {}};
-    // Nothing is colder than absolute zero, and no air has less pressure than none. All else is for the engine to
-    // doubt.
+    // Nothing is colder than absolute zero, no air has less pressure than none, and no instrument counts so far that
+    // its number can no longer be written in another unit. All else is for the engine to doubt.
+    if (std::fabs(*written) > largestNumber)
+        fail(Slip::outOfRange, "value", row_.value,
+             {Want::range, fmt::format("{:.0f}", -largestNumber), fmt::format("{:.0f}", largestNumber),
+              std::string{nameOf(*in)}});
     const Dimension dimension = rowOf(series).dimension;
     const bool absolute =
         dimension == Dimension::temperature || (dimension == Dimension::pressure && series != Series::filter_pressure);
@@ -183,7 +194,7 @@ What RowReader::densityCheck() {
     check.scale = temperature("cal", 0, 105);
     if (const auto drawn = detail_.take("drawn")) {
         check.drawn = instantIn(*drawn);
-        if (!check.drawn)
+        if (!check.drawn || !isInYears(*check.drawn))
             fail(Slip::detailValue, "drawn", *drawn, timeLike());
     }
     return check;
@@ -325,6 +336,8 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
     const auto at = row_.time.empty() && now ? now : instantIn(row_.time);
     if (!at)
         return Fault{Slip::time, 0, 0, "time", std::string{row_.time}, timeLike()};
+    if (!isInYears(*at))
+        return Fault{Slip::outOfRange, 0, 0, "time", std::string{row_.time}, yearsLike()};
     Fact fact{*at, Unknown{}};
     if (row_.what.empty())
         return Fault{Slip::valueMissing, 0, 0, "what", "", {Want::readingOrEvent}};
@@ -336,6 +349,8 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         fact.what = Note{std::move(note.text)};
         fact.by = std::move(note.by);
         fact.entered = instantIn(note.entered);
+        if (fact.entered && !isInYears(*fact.entered))
+            return Fault{Slip::detailValue, 0, 0, "entered", note.entered, timeLike()};
         return fact;
     }
     const auto series = seriesNamed(row_.what);
@@ -365,7 +380,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         fact.by = text("by");
         if (const auto entered = detail_.take("entered")) {
             fact.entered = instantIn(*entered);
-            if (!fact.entered)
+            if (!fact.entered || !isInYears(*fact.entered))
                 fail(Slip::detailValue, "entered", *entered, timeLike());
         }
         fact.extra = detail_.rest();

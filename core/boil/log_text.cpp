@@ -2,6 +2,7 @@
 // rows.
 #include "core/boil/day_vocabulary.h"
 #include "core/boil/density_check.h"
+#include "core/boil/log_limits.h"
 #include "core/boil/picture.h"
 #include "core/boil/repeated_draw.h"
 #include "core/boil/shift_log.h"
@@ -35,6 +36,8 @@ public:
     explicit Cutter(std::string_view text) : text_{text} {}
 
     bool atEnd() const { return at_ >= text_.size(); }
+    std::size_t at() const { return std::min(at_, text_.size()); }
+    void stop() { at_ = text_.size(); }
     std::size_t line() const { return line_; }
     std::string_view text() const { return text_; }
     // The next record; false where its quoting is broken, `brokenAt` then says where, and the next line is next.
@@ -195,9 +198,13 @@ void place(Fault& fault, std::string_view text, const std::vector<Field>& fields
     fault.column = columnOf(text, fields[index].begins);
 }
 
+Fault tooLong(std::size_t line) {
+    return {Slip::rowLength, line, 0, {}, {}, {FaultWant::Kind::asWritten, std::to_string(bytesARow)}};
+}
+
 class Reader {
 public:
-    explicit Reader(std::string_view text) : cutter_{text} {}
+    Reader(std::string_view text, LogLimits& limits) : cutter_{text}, limits_{limits} {}
     ReadLog read();
 
 private:
@@ -216,6 +223,7 @@ private:
     void doubt(const Reading& reading);
 
     Cutter cutter_;
+    LogLimits& limits_;
     std::vector<Field> fields_;
     ReadLog log_;
     std::bitset<seriesCount> doubted_;
@@ -289,8 +297,14 @@ bool Reader::header() {
 
 void Reader::row() {
     const std::size_t line = cutter_.line();
+    const std::size_t begins = cutter_.at();
     if (!cutter_.next(fields_)) {
         fault(Slip::quoting, line, columnOf(cutter_.text(), cutter_.brokenAt()), "", "");
+        return;
+    }
+    if (cutter_.at() - begins > bytesARow + 2) { // and a line end
+        log_.faults.push_back(tooLong(line));
+        cutter_.stop();
         return;
     }
     if (fields_.size() == 1 && fields_[0].text.empty())
@@ -306,6 +320,11 @@ void Reader::row() {
         return;
     }
     Fact& good = std::get<Fact>(fact);
+    if (auto over = limits_.judge(good)) {
+        place(*over, cutter_.text(), fields_);
+        log_.faults.push_back(std::move(*over));
+        return;
+    }
     if (const auto* reading = std::get_if<Reading>(&good.what))
         doubt(*reading);
     if (!good.extra.empty() || !std::holds_alternative<Reading>(good.what))
@@ -361,16 +380,23 @@ ReadLog Reader::read() {
 
 } // namespace
 
-ReadLog readLog(std::string_view text) {
+ReadLog readLog(std::string_view text, LogLimits& limits) {
     if (text.starts_with("\xEF\xBB\xBF"))
         text.remove_prefix(3);
-    return Reader{text}.read();
+    return Reader{text, limits}.read();
+}
+
+ReadLog readLog(std::string_view text) {
+    LogLimits limits;
+    return readLog(text, limits);
 }
 
 std::variant<Fact, Fault> factOfLine(std::string_view text, std::size_t line, std::optional<Instant> now) {
     const auto refuse = [line](Slip slip, std::size_t column, std::string given) {
         return Fault{slip, line, column, "", std::move(given)};
     };
+    if (text.size() > bytesARow)
+        return tooLong(line);
     if (const auto broken = brokenUtf8(text); broken != std::string_view::npos)
         return refuse(Slip::notUtf8, 0, "");
     Cutter cutter{text};

@@ -43,7 +43,11 @@ enum class Slip : std::uint8_t {
     placeUnknown,   // a place that the program carries no law of; `wanted` is the one most like it
     intoItself,     // moved from a vessel into the same
     vesselUnknown,  // a vessel nobody named; `wanted` is the one most like it, if any
-    codeTwice       // a lot code that stands for another packing already; `wanted` is the next free one
+    codeTwice,      // a lot code that stands for another packing already; `wanted` is the next free one
+    // over what a log may ask of the program (log_limits.h)
+    rowLength, // `wanted` bytes at most; what follows is not read
+    span,      // more than `wanted` days from the first row to the last
+    probes     // more than `wanted` names of probes
 };
 // What may stand there. Data: sentence() makes the English words of it, ui/words those of the person.
 struct FaultWant {
@@ -110,6 +114,9 @@ struct ReadLog {
 };
 // A whole log. Every fault is found, not only the first.
 ReadLog readLog(std::string_view text);
+// The same of one that comes in pieces, each with the header: `limits` is of all of them.
+class LogLimits;
+ReadLog readLog(std::string_view text, LogLimits& limits);
 std::string writeLog(const std::vector<Fact>& facts);
 
 } // namespace panside

@@ -5,15 +5,18 @@
 #include "core/journal/hash.h"
 #include "core/journal/inside.h"
 #include "core/journal/schema.h"
+#include "core/journal/whole_file.h"
 
 #include <algorithm>
 #include <cerrno>
+#include <charconv>
 #include <cstring>
 #include <fcntl.h>
 #include <future>
 #include <map>
 #include <set>
 #include <sqlite3.h>
+#include <tuple>
 #include <unistd.h>
 
 namespace panside {
@@ -67,16 +70,6 @@ JournalHealth check(SQLite::Database& db, bool full) {
         health.findings.push_back(JournalFinding::said(error.what()));
     }
     return health;
-}
-
-void syncToDisk(const fs::path& place) {
-    const int descriptor = ::open(place.c_str(), O_RDONLY | O_CLOEXEC);
-    const bool synced = descriptor >= 0 && ::fsync(descriptor) == 0;
-    const std::string why = std::strerror(errno);
-    if (descriptor >= 0)
-        ::close(descriptor);
-    if (!synced)
-        throw JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(why)};
 }
 
 // Removes what was not finished, however the writing ends.
@@ -138,7 +131,9 @@ bool told(const BackupProgress& progress, std::size_t done, std::size_t all) {
 
 // Written, forced to the disk, taken out of the system's memory, and read back from the disk byte for byte.
 bool writtenAndReadBack(std::string_view bytes, const fs::path& place, const BackupProgress& progress) {
-    const Descriptor file{::open(place.c_str(), O_RDWR | O_CREAT | O_TRUNC | O_CLOEXEC, 0644)};
+    // Never what lies there, be it a link to another file.
+    ::unlink(place.c_str());
+    const Descriptor file{::open(place.c_str(), O_RDWR | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0600)};
     if (file.number < 0)
         refused(place);
     for (std::size_t at = 0; at < bytes.size();) {
@@ -182,9 +177,68 @@ void removeLeftOvers(const fs::path& folder) {
         fs::remove(file, error);
 }
 
-int daysBetween(Instant earlier, Instant later) {
-    return static_cast<int>(
-        (std::chrono::floor<std::chrono::days>(later) - std::chrono::floor<std::chrono::days>(earlier)).count());
+// 20250314T180000Z, or with the number: 20250314T180000Z-7.
+std::optional<Backup> backupNamed(const fs::path& place) {
+    const std::string name = place.filename().string();
+    if (name.size() < backupBegins.size() + backupEnds.size() || !name.starts_with(backupBegins) ||
+        !name.ends_with(backupEnds))
+        return std::nullopt;
+    const auto middle =
+        std::string_view{name}.substr(backupBegins.size(), name.size() - backupBegins.size() - backupEnds.size());
+    const auto dash = middle.find('-');
+    const auto at = instantOfStamp(middle.substr(0, dash));
+    if (!at)
+        return std::nullopt;
+    int number = 0;
+    if (dash != std::string_view::npos) {
+        const auto digits = middle.substr(dash + 1);
+        const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+        if (error != std::errc{} || end != digits.data() + digits.size() || number < 1)
+            return std::nullopt;
+    }
+    return Backup{place, *at, number};
+}
+
+int nextNumber(const fs::path& folder) {
+    const auto there = backupsIn(folder);
+    return there.empty() ? 1 : there.front().number + 1;
+}
+
+// Facts of the last minutes may be in the WAL file alone: into the journal with them, where it still can be written. It
+// is about to be put aside, and is worth no error.
+void takeInWal(const fs::path& journal) {
+    try {
+        SQLite::Database db{journal.string(), SQLite::OPEN_READWRITE};
+        db.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch (const SQLite::Exception&) {
+        return;
+    }
+}
+
+// The journal under another name as well, so that at no moment there is none; where a disk knows no second names,
+// moved.
+void putAside(const fs::path& journal, const fs::path& kept) {
+    std::error_code error;
+    fs::create_hard_link(journal, kept, error);
+    if (error)
+        fs::rename(journal, kept);
+}
+
+void copyWhole(const fs::path& from, const fs::path& to) {
+    const Descriptor file{::open(from.c_str(), O_RDONLY | O_CLOEXEC)};
+    if (file.number < 0)
+        throw JournalError{JournalTrouble::cannotRead, from, JournalFinding::said(std::strerror(errno))};
+    WholeFile whole{to, WholeFile::For::userAlone};
+    std::string piece(pieceSize, '\0');
+    while (true) {
+        const auto got = ::read(file.number, piece.data(), piece.size());
+        if (got < 0)
+            throw JournalError{JournalTrouble::cannotRead, from, JournalFinding::said(std::strerror(errno))};
+        if (got == 0)
+            break;
+        whole.add({piece.data(), static_cast<std::size_t>(got)});
+    }
+    whole.finish();
 }
 
 } // namespace
@@ -203,7 +257,9 @@ std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Ins
     fs::create_directories(folder, error);
     if (error)
         throw JournalError{JournalTrouble::noFolder, folder, JournalFinding::said(error.message())};
-    const fs::path place = folder / (std::string{backupBegins} + stampOf(now) + std::string{backupEnds});
+    const int number = nextNumber(folder);
+    const fs::path place =
+        folder / (std::string{backupBegins} + stampOf(now) + "-" + std::to_string(number) + std::string{backupEnds});
     removeLeftOvers(folder);
     const Unfinished part{place.string() + ".part"};
     // A connection of its own, in one read transaction: what others write meanwhile neither waits nor disturbs.
@@ -220,38 +276,33 @@ std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Ins
         throw JournalError{JournalTrouble::damaged, journal.place(), health.findings.front()};
     if (::rename(part.place.c_str(), place.c_str()) != 0)
         refused(place);
-    syncToDisk(folder);
-    return Backup{place, std::chrono::floor<std::chrono::seconds>(now)};
+    syncFolderOf(place);
+    return Backup{place, std::chrono::floor<std::chrono::seconds>(now), number};
 }
 
 std::vector<Backup> backupsIn(const fs::path& folder) {
     std::vector<Backup> backups;
     std::error_code error;
-    for (const auto& file : fs::directory_iterator{folder, error}) {
-        const std::string name = file.path().filename().string();
-        if (!name.starts_with(backupBegins) || !name.ends_with(backupEnds))
-            continue;
-        const auto stamp =
-            std::string_view{name}.substr(backupBegins.size(), name.size() - backupBegins.size() - backupEnds.size());
-        if (const auto at = instantOfStamp(stamp))
-            backups.push_back({file.path(), *at});
-    }
-    std::sort(backups.begin(), backups.end(), [](const Backup& a, const Backup& b) { return a.at > b.at; });
+    for (const auto& file : fs::directory_iterator{folder, error})
+        if (const auto backup = backupNamed(file.path()))
+            backups.push_back(*backup);
+    std::sort(backups.begin(), backups.end(), [](const Backup& a, const Backup& b) {
+        return std::tuple{a.number, a.at, a.place} > std::tuple{b.number, b.at, b.place};
+    });
     return backups;
 }
 
-std::vector<Backup> pruneBackups(const fs::path& folder, Instant now) {
-    constexpr std::size_t newestKept = 10;
-    constexpr int daysKept = 60;
+std::vector<Backup> pruneBackups(const fs::path& folder) {
+    constexpr std::size_t lastKept = 10, daysKept = 60;
     std::vector<Backup> removed;
     std::set<std::chrono::sys_days> days;
     std::set<std::chrono::year> years;
     std::size_t rank = 0;
-    for (const Backup& backup : backupsIn(folder)) { // newest first: the first met of a day is its last
+    for (const Backup& backup : backupsIn(folder)) { // the last made first: the first met of a day is its last
         const auto day = std::chrono::floor<std::chrono::days>(backup.at);
-        const bool lastOfDay = days.insert(day).second && daysBetween(backup.at, now) <= daysKept;
+        const bool lastOfDay = days.insert(day).second && days.size() <= daysKept;
         const bool lastOfYear = years.insert(std::chrono::year_month_day{day}.year()).second;
-        if (rank++ < newestKept || lastOfDay || lastOfYear)
+        if (rank++ < lastKept || lastOfDay || lastOfYear)
             continue;
         std::error_code error;
         if (fs::remove(backup.place, error))
@@ -298,27 +349,23 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
     if (!lock)
         throw JournalError{refusal.held ? JournalTrouble::heldByOther : JournalTrouble::noPermission, journal,
                            refusal.why};
-    const fs::path arriving = journal.string() + ".arriving";
     fs::path kept = journal.string() + ".before-" + stampOf(now);
-    std::error_code error;
-    const auto require = [&](const fs::path& place) {
-        if (error)
-            throw JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(error.message())};
-    };
-    fs::copy_file(backup, arriving, fs::copy_options::overwrite_existing, error);
-    require(arriving);
-    syncToDisk(arriving);
-    // The WAL file goes with its journal: facts of the last minutes may be in it alone.
-    for (const char* ending : {"", "-wal"}) {
-        if (!isThere(journal.string() + ending))
-            continue;
-        fs::rename(journal.string() + ending, kept.string() + ending, error);
-        require(kept);
+    try {
+        if (isThere(journal)) {
+            takeInWal(journal);
+            for (int more = 2; isThere(kept); ++more) // under a clock that was set back
+                kept = journal.string() + ".before-" + stampOf(now) + "-" + std::to_string(more);
+            putAside(journal, kept);
+        }
+        // It goes with its journal, and must be gone before another lies there.
+        if (isThere(journal.string() + "-wal"))
+            fs::rename(journal.string() + "-wal", kept.string() + "-wal");
+        std::error_code ignored;
+        fs::remove(journal.string() + "-shm", ignored);
+        copyWhole(backup, journal);
+    } catch (const fs::filesystem_error& error) {
+        throw JournalError{JournalTrouble::cannotWrite, journal, JournalFinding::said(error.code().message())};
     }
-    fs::remove(journal.string() + "-shm", error);
-    fs::rename(arriving, journal, error);
-    require(journal);
-    syncToDisk(journal.has_parent_path() ? journal.parent_path() : fs::path{"."});
     return kept;
 }
 

@@ -21,21 +21,24 @@ using BackupProgress = std::function<bool(int done, int all)>;
 
 struct Backup {
     std::filesystem::path place;
-    Instant at;
+    Instant at;     // by the clock that it was made under
+    int number = 0; // in the order in which they were made; 0: of an earlier program, before all that have one
 };
-// Copies the journal as it is at this moment into `folder`, as panside-20250314T180000Z.journal. It is written beside,
-// read back from the disk byte for byte, and what was copied is looked through (SQLite's structures, every fact's and
+// Copies the journal as it is at this moment into `folder`, as panside-20250314T180000Z-7.journal: the clock's time,
+// and its place in the order in which they were made there, which no clock can turn round. It is written beside, read
+// back from the disk byte for byte, and what was copied is looked through (SQLite's structures, every fact's and
 // reading's sum); only then is it given its name: a back-up with its name is whole, and whatever happens before leaves
 // the older ones as they were. Takes as much memory as the journal is long. Throws JournalError (diskFull, gone where
 // the stick was pulled, damaged where a check fails). nullopt: stopped.
 std::optional<Backup> backUp(const Journal& journal, const std::filesystem::path& folder, Instant now,
                              const BackupProgress& progress = {});
 
-// The back-ups in a folder, newest first.
+// The back-ups in a folder, the last made first.
 std::vector<Backup> backupsIn(const std::filesystem::path& folder);
-// The rule: the ten newest are kept, and the last one of each day for sixty days, and the last of each year for good.
-// Removes the others and returns them. Only files with a back-up's name are touched.
-std::vector<Backup> pruneBackups(const std::filesystem::path& folder, Instant now);
+// The rule: the ten last made are kept, and the last one of each of the last sixty days of which there are any, and the
+// last of each year for good. By the order in which they were made: one that was made under a wrong clock takes the
+// place of one, and no more. Removes the others and returns them. Only files with a back-up's name are touched.
+std::vector<Backup> pruneBackups(const std::filesystem::path& folder);
 
 // What taking a back-up back would do to the journal, shift by shift.
 struct RestorePreview {

@@ -144,6 +144,13 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
     const auto at = timeOf(cells, read);
     if (!at)
         return;
+    if (!isInYears(*at)) {
+        read.faults.push_back(faultAt(line_, nameOf(map_.time), cells[static_cast<std::size_t>(map_.time)],
+                                      {Want::range, std::to_string(firstYear), std::to_string(lastYear)}));
+        read.faults.back().slip = Slip::outOfRange;
+        read.faults.back().cell = map_.time + 1;
+        return;
+    }
     before_ = at;
     for (const ForeignColumn& column : map_.columns) {
         std::string cell = cells[static_cast<std::size_t>(column.column)];
@@ -166,6 +173,11 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
         auto& fact = std::get<Fact>(made);
         fact.at = *at;
         std::get<Reading>(fact.what).probe = map_.probe;
+        if (auto over = limits_.judge(fact)) {
+            over->line = line_;
+            read.faults.push_back(std::move(*over));
+            continue;
+        }
         read.facts.push_back(std::move(fact));
     }
 }

@@ -1,6 +1,7 @@
 #pragma once
 // A table of another logger's: one row a moment, one column a reading, under names of its own. A map, made by hand once
 // and remembered, says what its columns are.
+#include "core/boil/log_limits.h"
 #include "core/journal/foreign_time.h"
 #include "core/journal/log_source.h"
 
@@ -68,6 +69,7 @@ private:
     std::size_t line_ = 0;
     std::optional<Instant> before_; // the row above
     bool ended_ = false;
+    LogLimits limits_;
 };
 
 // As text, to be remembered, and back; nullopt for what is none.

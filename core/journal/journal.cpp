@@ -6,7 +6,9 @@
 
 #include <cerrno>
 #include <cstring>
+#include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace panside {
@@ -46,7 +48,23 @@ void takeRight(Journal::Inside& inside) {
         throw JournalError{JournalTrouble::noPermission, place.parent_path(), refusal.why};
 }
 
+// What a crew writes down at night is its user's own. A file of an earlier program, or one that was copied, is put
+// right by its name: to open and close it beside SQLite would drop SQLite's locks.
+void keepFromOthers(const fs::path& place) {
+    const int made = ::open(place.c_str(), O_RDWR | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0600);
+    if (made >= 0)
+        ::close(made);
+    for (const char* ending : {"", "-wal", "-shm", ".lock"}) {
+        const fs::path file = beside(place, ending);
+        struct stat info {};
+        if (::lstat(file.c_str(), &info) == 0 && S_ISREG(info.st_mode) && info.st_uid == ::geteuid() &&
+            (info.st_mode & 077) != 0 && ::chmod(file.c_str(), info.st_mode & 0700) != 0)
+            return; // a disk that knows no rights
+    }
+}
+
 std::unique_ptr<SQLite::Database> openToWrite(const Journal::Inside& inside) {
+    keepFromOthers(inside.place);
     auto db = std::make_unique<SQLite::Database>(inside.place.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE,
                                                  inside.options.patienceMs);
     const auto version = versionOf(*db, inside.place); // before anything is changed

@@ -7,8 +7,8 @@ namespace panside {
 namespace {
 
 constexpr std::size_t chunkSize = 1U << 18;
-// A quote that never closes would make one row of the whole rest: it is cut off here and found to be a fault.
-constexpr std::size_t longestRow = 1U << 24;
+// No row is as long as a piece: where none ends in one, it is over the limit, and all that was read is said to be.
+static_assert(bytesARow < chunkSize);
 
 // Where the last row that is whole ends (after its line end); npos: nowhere. A line end within quotes ends no row.
 std::size_t lastRowEnd(const std::string& text) {
@@ -37,26 +37,26 @@ bool LogChunks::fill() {
 }
 
 std::optional<ReadLog> LogChunks::next() {
+    if (ended_)
+        return std::nullopt;
     std::string rest;
-    while (true) {
-        const bool more = log_ && fill();
-        if (!more)
-            break;
+    if (log_ && fill()) {
         auto end = lastRowEnd(text_);
-        if (end == std::string::npos && text_.size() > longestRow)
+        if (end == std::string::npos) // a quote that never closes, or no line end at all
             end = text_.rfind('\n');
-        if (end == std::string::npos)
-            continue;
-        rest = text_.substr(end + 1);
-        text_.resize(end + 1);
-        break;
+        if (end != std::string::npos) {
+            rest = text_.substr(end + 1);
+            text_.resize(end + 1);
+        }
     }
     if (text_.empty() && !first_)
         return std::nullopt;
     const auto lines = static_cast<std::size_t>(std::count(text_.begin(), text_.end(), '\n'));
     if (!first_)
         text_.insert(0, std::string{logHeader} + "\n");
-    ReadLog read = readLog(text_);
+    ReadLog read = readLog(text_, limits_);
+    const auto tooLong = [](const Fault& fault) { return fault.slip == Slip::rowLength; };
+    ended_ = std::any_of(read.faults.begin(), read.faults.end(), tooLong);
     if (!first_) {
         // A piece of empty lines is no fault in the midst of a log.
         std::erase_if(read.faults, [](const Fault& fault) { return fault.slip == Slip::empty; });

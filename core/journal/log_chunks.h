@@ -1,4 +1,5 @@
 #pragma once
+#include "core/boil/log_limits.h"
 #include "core/journal/log_source.h"
 
 #include <cstdint>
@@ -23,7 +24,8 @@ private:
     std::string text_; // what is read and not yet given; after the first piece it begins with the header
     std::uint64_t bytes_ = 0;
     std::size_t linesBefore_ = 0;
-    bool first_ = true;
+    bool first_ = true, ended_ = false;
+    LogLimits limits_; // of all pieces together
 };
 
 } // namespace panside

@@ -11,16 +11,35 @@
 namespace panside {
 namespace {
 
+// Whether a log is of one shift: a fire that is lit after the shift's end is another's.
+class ShiftEnds {
+public:
+    void hear(const Fact& fact) {
+        if (std::holds_alternative<ShiftEnd>(fact.what))
+            ended_ = ended_ ? std::min(*ended_, fact.at) : fact.at;
+        if (std::holds_alternative<Lit>(fact.what))
+            lit_ = lit_ ? std::max(*lit_, fact.at) : fact.at;
+    }
+    bool judge(Imported& imported) const {
+        if (!ended_ || !lit_ || *lit_ <= *ended_)
+            return false;
+        imported.outcome = ImportOutcome::twoShifts;
+        imported.endedAt = *ended_;
+        imported.litAgain = *lit_;
+        return true;
+    }
+
+private:
+    std::optional<Instant> ended_, lit_;
+};
+
 // A log on its way in: readings packed as they come, so that little is held until all of it is known to be sound.
 class Staged {
 public:
     void add(Fact fact) {
         digest_.add(fact);
         first_ = digest_.facts == 1 ? fact.at : std::min(first_, fact.at);
-        if (std::holds_alternative<ShiftEnd>(fact.what))
-            ended_ = ended_ ? std::min(*ended_, fact.at) : fact.at;
-        if (std::holds_alternative<Lit>(fact.what))
-            lit_ = lit_ ? std::max(*lit_, fact.at) : fact.at;
+        ends_.hear(fact);
         const FactId id = next_++;
         if (!isPlain(fact)) {
             rows_.push_back({id, microsOf(fact.at), rowOf(fact)});
@@ -58,9 +77,7 @@ public:
     }
     const Digest& digest() const { return digest_; }
     Instant first() const { return first_; }
-    bool isTwo() const { return ended_ && lit_ && *lit_ > *ended_; }
-    std::optional<Instant> ended() const { return ended_; }
-    std::optional<Instant> lit() const { return lit_; }
+    const ShiftEnds& ends() const { return ends_; }
 
 private:
     struct Block {
@@ -69,7 +86,7 @@ private:
     };
     Digest digest_;
     Instant first_{};
-    std::optional<Instant> ended_, lit_;
+    ShiftEnds ends_;
     FactId next_ = 1;
     std::vector<FactRow> rows_;
     std::vector<Channel> channels_;
@@ -102,6 +119,35 @@ ShiftId freeName(const Journal& journal, Instant first) {
     return name;
 }
 
+// All of a log, and what is to be said of it as long as nobody looks what is in the journal: `added` where it is sound.
+Imported read(LogSource& log, const ImportOptions& options, Staged& staged) {
+    Imported imported;
+    while (auto chunk = log.next()) {
+        take(chunk->faults, imported.faults, imported.faultCount, options.most);
+        take(chunk->warnings, imported.warnings, imported.warningCount, options.most);
+        if (imported.faultCount == 0)
+            for (Fact& fact : chunk->facts)
+                staged.add(std::move(fact));
+        else
+            imported.facts += chunk->facts.size(); // good rows of a log that is refused are counted alone
+        if (options.goOn && !options.goOn(log.bytes())) {
+            imported.outcome = ImportOutcome::cancelled;
+            return imported;
+        }
+    }
+    if (log.broken()) {
+        imported.outcome = ImportOutcome::unreadable;
+        return imported;
+    }
+    staged.pack();
+    imported.facts += staged.digest().facts;
+    if (imported.faultCount > 0)
+        return imported;
+    imported.outcome = ImportOutcome::added;
+    staged.ends().judge(imported);
+    return imported;
+}
+
 } // namespace
 
 void Digest::add(const Fact& fact) {
@@ -131,35 +177,20 @@ Imported importLog(Journal& journal, std::istream& log, const ImportOptions& opt
     return importLog(journal, chunks, options);
 }
 
-Imported importLog(Journal& journal, LogSource& chunks, const ImportOptions& options) {
-    requireRight(journal.inside());
+std::optional<Imported> twoShiftsIn(const std::vector<Fact>& facts) {
+    ShiftEnds ends;
+    for (const Fact& fact : facts)
+        ends.hear(fact);
     Imported imported;
+    return ends.judge(imported) ? std::optional{imported} : std::nullopt;
+}
+
+Imported importLog(Journal& journal, LogSource& log, const ImportOptions& options) {
+    requireRight(journal.inside());
     Staged staged;
-    while (auto chunk = chunks.next()) {
-        take(chunk->faults, imported.faults, imported.faultCount, options.most);
-        take(chunk->warnings, imported.warnings, imported.warningCount, options.most);
-        if (imported.faultCount == 0)
-            for (Fact& fact : chunk->facts)
-                staged.add(std::move(fact));
-        if (options.goOn && !options.goOn(chunks.bytes())) {
-            imported.outcome = ImportOutcome::cancelled;
-            return imported;
-        }
-    }
-    if (chunks.broken()) {
-        imported.outcome = ImportOutcome::unreadable;
+    Imported imported = read(log, options, staged);
+    if (imported.outcome != ImportOutcome::added)
         return imported;
-    }
-    staged.pack();
-    imported.facts = staged.digest().facts;
-    if (imported.faultCount > 0)
-        return imported;
-    if (staged.isTwo()) {
-        imported.outcome = ImportOutcome::twoShifts;
-        imported.endedAt = *staged.ended();
-        imported.litAgain = *staged.lit();
-        return imported;
-    }
     return guarded(journal.place(), [&] {
         if (const auto twin = twinOf(journal, staged.first())) {
             imported.shift = *twin;
@@ -170,7 +201,6 @@ Imported importLog(Journal& journal, LogSource& chunks, const ImportOptions& opt
         }
         imported.shift = freeName(journal, staged.first());
         staged.keep(*journal.inside().db, imported.shift);
-        imported.outcome = ImportOutcome::added;
         return imported;
     });
 }

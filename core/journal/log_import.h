@@ -24,7 +24,7 @@ enum class ImportOutcome : std::uint8_t {
 struct Imported {
     ImportOutcome outcome = ImportOutcome::faulty;
     ShiftId shift{};                                // its name in the journal, where there is one
-    std::uint64_t facts = 0;                        // in the log
+    std::uint64_t facts = 0;                        // in the log; of one with faults, its good rows
     std::uint64_t factsThere = 0;                   // differs: in the journal's shift
     std::vector<Fault> faults, warnings;            // the first ones
     std::uint64_t faultCount = 0, warningCount = 0; // all of them
@@ -45,6 +45,9 @@ Imported importLog(Journal& journal, std::istream& log, const ImportOptions& opt
 
 // The same of any source: another logger's table by its map.
 Imported importLog(Journal& journal, LogSource& log, const ImportOptions& options = {});
+
+// Of facts that an import refuses since they are two shifts', that outcome.
+std::optional<Imported> twoShiftsIn(const std::vector<Fact>& facts);
 
 // A shift as a log, in pieces as they are made. False if `goOn` said to stop: what came is then only a part.
 bool exportLog(const Journal& journal, ShiftId shift, const std::function<void(std::string_view)>& piece,

@@ -36,7 +36,7 @@ void leaveName(int descriptor) {
 
 std::optional<WriterLock> WriterLock::take(const std::filesystem::path& journal, Refusal& refusal) {
     const std::string place = lockFile(journal);
-    const int descriptor = ::open(place.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644);
+    const int descriptor = ::open(place.c_str(), O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0600);
     if (descriptor < 0) {
         refusal = {false, JournalFinding::said(std::strerror(errno))};
         return std::nullopt;

@@ -1,5 +1,6 @@
 #include "core/probe/mapping.h"
 
+#include "core/boil/log_limits.h"
 #include "core/boil/vocabulary.h"
 #include "core/physics/platinum.h"
 
@@ -131,7 +132,7 @@ NoReading Mapping::toSeries(const FieldRule& rule, double number, std::optional<
         return NoReading::none;
     }
     si = toSi(said, rule.unit);
-    if (!std::isfinite(si) || (dimensionOf(rule.unit) == Dimension::temperature && si < 0))
+    if (std::fabs(said) > largestNumber || (dimensionOf(rule.unit) == Dimension::temperature && si < 0))
         return NoReading::impossible;
     return NoReading::none;
 }

@@ -1041,6 +1041,18 @@
         <translation>il n'y a aucune ligne. Un registre a une ligne par fait.</translation>
     </message>
     <message>
+        <source>the row is longer than %3 bytes, so what follows was not read. End each row with a line end, and close each quote.</source>
+        <translation>la ligne dépasse %3 octets, la suite n'a donc pas été lue. Finissez chaque ligne par une fin de ligne et fermez chaque guillemet.</translation>
+    </message>
+    <message>
+        <source>%2 is more than %3 days from another row. A log is one shift: put this row right, or into a log of its own.</source>
+        <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est une seule veille : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
+    </message>
+    <message>
+        <source>“%2” is one more than the %3 names of probes that a log may have. Leave out what names no probe.</source>
+        <translation>« %2 » est un de plus que les %3 noms de sondes qu'un registre peut avoir. Ôtez ce qui ne nomme pas de sonde.</translation>
+    </message>
+    <message>
         <source>Was %1 meant?</source>
         <translation>Vouliez-vous dire %1?</translation>
     </message>

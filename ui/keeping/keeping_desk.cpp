@@ -142,7 +142,7 @@ private:
                                               [this, done, all] { page_->progress(100 * done / std::max(1, all)); });
                     return !stop_;
                 });
-            const auto removed = made ? pruneBackups(folder, now).size() : 0;
+            const auto removed = made ? pruneBackups(folder).size() : 0;
             return [this, made, removed] { backedUp(made, removed); };
         });
         state_.working = state_.working || begun;

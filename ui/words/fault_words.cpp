@@ -79,6 +79,15 @@ QString said(const Fault& fault) {
                                                   "day. The next free one is %3."));
     case Slip::empty:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
+    case Slip::rowLength:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "the row is longer than %3 bytes, so what follows was not read. End "
+                                                  "each row with a line end, and close each quote."));
+    case Slip::span:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%2 is more than %3 days from another row. A log is one shift: put "
+                                                  "this row right, or into a log of its own."));
+    case Slip::probes:
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is one more than the %3 names of probes that a log may have. "
+                                                  "Leave out what names no probe."));
     }
     return {};
 }

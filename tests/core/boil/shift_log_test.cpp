@@ -172,5 +172,66 @@ TEST(ShiftLog, OrdersEqualTimesAsTheFileDoes) {
     EXPECT_TRUE(std::holds_alternative<Lit>(read.facts.at(1).what));
 }
 
+// What a file may ask of the program is bounded, and the row that goes over the bound is named.
+TEST(ShiftLog, RefusesYearsThatNoShiftIsIn) {
+    for (const char* time : {"1899-12-31T23:59:59Z", "2201-01-01T00:00:00Z", "9226-03-14T18:00:00Z",
+                             "0001-01-01T00:00:00Z", "1900-01-01T00:00:00+14:00", "2200-12-31T23:00:00-02:00"}) {
+        const auto read = readLog(log("2025-03-14T18:00:00Z,lit,,,\n" + std::string{time} + ",fired,,,\n"));
+        ASSERT_EQ(read.faults.size(), 1U) << time;
+        EXPECT_EQ(sentence(read.faults[0], "a.csv"),
+                  "a.csv:3:1: time " + std::string{time} + " cannot be: it must be 1900 to 2200.");
+    }
+    EXPECT_TRUE(readLog(log("1900-01-01T00:00:00Z,lit,,,\n")).faults.empty());
+    EXPECT_TRUE(readLog(log("2200-12-31T23:59:59Z,lit,,,\n")).faults.empty());
+    EXPECT_EQ(readLog(log("2025-03-14T18:00:00Z,fired,,,entered=9999-01-01T00:00:00Z\n")).faults.size(), 1U);
+    EXPECT_EQ(readLog(log("2025-03-14T18:00:00Z,density_check,60,brix,drawn=0001-01-01T00:00:00Z\n")).faults.size(),
+              1U);
+}
+
+TEST(ShiftLog, RefusesARowThatLiesAMonthFromTheOthers) {
+    const auto read = readLog(log("2025-03-14T18:00:00Z,lit,,,\n2025-04-13T18:00:00Z,fired,,,\n"
+                                  "2025-04-14T18:00:01Z,note,,,x\n2025-05-14T18:00:01Z,note,,,y\n"));
+    ASSERT_EQ(read.faults.size(), 1U);
+    EXPECT_EQ(read.faults[0].slip, Slip::span);
+    EXPECT_EQ(read.faults[0].line, 4U);
+    EXPECT_EQ(sentence(read.faults[0], "a.csv"),
+              "a.csv:4:1: 2025-04-14T18:00:01Z is more than 31 days from another row. A log is one shift: put this row "
+              "right, or into a log of its own.");
+}
+
+TEST(ShiftLog, RefusesMoreNamesOfProbesThanAnyRigHas) {
+    std::string rows;
+    for (int i = 0; i < 3000; ++i)
+        rows += "2025-03-14T18:00:00Z,syrup_pan,100,degC,probe=p" + std::to_string(i) + "\n";
+    const auto read = readLog(log(rows));
+    ASSERT_EQ(read.faults.size(), 1U);
+    EXPECT_EQ(read.faults[0].slip, Slip::probes);
+    EXPECT_EQ(read.faults[0].line, 66U);
+    EXPECT_EQ(read.faults[0].given, "p64");
+}
+
+TEST(ShiftLog, RefusesARowThatIsTooLongAndReadsNoFurther) {
+    const std::string fits(65000, 'x'), over(70000, 'x');
+    EXPECT_TRUE(readLog(log("2025-03-14T18:00:00Z,note,,," + fits + "\n")).faults.empty());
+    for (const std::string& row : {"2025-03-14T18:00:01Z,note,,," + over,
+                                   "2025-03-14T18:00:01Z,note,,,\"" + over + "\"", std::string(70000, ',')}) {
+        const auto read = readLog(log("2025-03-14T18:00:00Z,lit,,,\n" + row + "\n2025,nonsense\n"));
+        ASSERT_EQ(read.faults.size(), 1U);
+        EXPECT_EQ(sentence(read.faults[0], "a.csv"),
+                  "a.csv:3: the row is longer than 65536 bytes, so what follows was not read. End each row with a line "
+                  "end, and close each quote.");
+        const auto typed = factOfLine(row);
+        ASSERT_TRUE(std::holds_alternative<Fault>(typed));
+        EXPECT_EQ(std::get<Fault>(typed).slip, Slip::rowLength);
+    }
+}
+
+TEST(ShiftLog, RefusesANumberThatNoInstrumentCounts) {
+    for (const char* row : {"pressure,1e308,kPa", "tank_level,-2e9,gal", "stack,1e10,degF"})
+        EXPECT_EQ(readLog(log("2025-03-14T18:00:00Z," + std::string{row} + ",\n")).faults.at(0).slip, Slip::outOfRange)
+            << row;
+    EXPECT_TRUE(readLog(log("2025-03-14T18:00:00Z,stack,65535,degC,\n")).faults.empty()) << "a broken probe's night";
+}
+
 } // namespace
 } // namespace panside

@@ -6,6 +6,8 @@
 #include <SQLiteCpp/Database.h>
 
 #include <algorithm>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace panside {
 namespace {
@@ -37,7 +39,7 @@ TEST_F(Backups, HoldWhatTheJournalHoldsWhileItIsInUse) {
         return true;
     });
     ASSERT_TRUE(backup);
-    EXPECT_EQ(backup->place.filename(), "panside-20250320T120000Z.journal");
+    EXPECT_EQ(backup->place.filename(), "panside-20250320T120000Z-1.journal");
     journal.append(factFrom("2025-03-20T09:07:00Z,fired,,,")); // after it
     const Journal copy = Journal::open(backup->place, Journal::Access::read);
     EXPECT_EQ(exported(copy, copy.shifts()[0].id), shortLog);
@@ -113,7 +115,7 @@ TEST_F(Backups, SayWhenTheFolderCannotBeMade) {
     }
 }
 
-// The rule as it is told: the ten newest, the last of each day for sixty days, the last of each year for good.
+// The rule as it is told: the ten last made, the last of each of the last sixty days, the last of each year for good.
 TEST_F(Backups, ArePrunedByTheRule) {
     const auto make = [&](const std::string& stamp) {
         std::ofstream{folder_ / ("panside-" + stamp + ".journal")} << "x";
@@ -121,19 +123,93 @@ TEST_F(Backups, ArePrunedByTheRule) {
     for (int hour = 10; hour < 22; ++hour)
         make("20250320T" + std::to_string(hour) + "0000Z"); // twelve of one day
     make("20250318T080000Z");
-    make("20250318T230000Z"); // the last of its day
-    make("20250101T120000Z"); // older than sixty days, not the last of its year
-    make("20240410T120000Z"); // not the last of its year
-    make("20240412T120000Z"); // the last of its year
+    make("20250318T230000Z");             // the last of its day
+    for (int day = 10; day < 28; ++day) { // with those two, fifty-six days
+        make("202502" + std::to_string(day) + "T120000Z");
+        make("202501" + std::to_string(day) + "T120000Z");
+        make("202411" + std::to_string(day) + "T120000Z");
+    }
+    make("20241008T120000Z");
+    make("20241007T120000Z");
+    make("20241006T120000Z");
+    make("20241005T120000Z"); // the sixtieth
+    make("20240412T120000Z"); // before the sixty last
+    make("20231212T120000Z"); // the last of its year
     std::ofstream{folder_ / "panside-notes.journal"} << "mine";
-    const auto removed = pruneBackups(folder_, noon);
+    const auto removed = pruneBackups(folder_);
     std::vector<std::string> names;
     for (const auto& backup : removed)
         names.push_back(textOf(backup.at));
     EXPECT_EQ(names, (std::vector<std::string>{"2025-03-20T11:00:00Z", "2025-03-20T10:00:00Z", "2025-03-18T08:00:00Z",
-                                               "2025-01-01T12:00:00Z", "2024-04-10T12:00:00Z"}));
-    EXPECT_EQ(backupsIn(folder_).size(), 12U);
+                                               "2024-04-12T12:00:00Z"}));
     EXPECT_TRUE(fs::exists(folder_ / "panside-notes.journal"));
+}
+
+// One that is made under a clock of 2099, or of 1970, takes the place of one.
+TEST_F(Backups, ThatAWrongClockMadePruneNoOthers) {
+    Journal journal = Journal::open(place());
+    imported(journal, shortLog);
+    const fs::path stick = folder_ / "stick";
+    for (int day = 0; day < 40; ++day)
+        ASSERT_TRUE(backUp(journal, stick, noon + std::chrono::days{day}));
+    for (const char* wrong : {"2099-01-01T00:00:00Z", "1970-01-01T00:05:00Z", "1970-01-01T00:05:00Z"})
+        ASSERT_TRUE(backUp(journal, stick, *instantIn(wrong)));
+    EXPECT_TRUE(pruneBackups(stick).empty());
+    const auto there = backupsIn(stick);
+    ASSERT_EQ(there.size(), 43U) << "two at the same moment are two";
+    EXPECT_EQ(textOf(there[0].at), "1970-01-01T00:05:00Z");
+    EXPECT_EQ(textOf(there[3].at), textOf(noon + std::chrono::days{39}));
+}
+
+// The journal, what lies beside it, and its back-ups are their user's alone; no link that lies there is written
+// through.
+TEST_F(Backups, AndTheJournalAreReadableByTheirUserAlone) {
+    const auto rights = [](const fs::path& file) { return fs::status(file).permissions() & fs::perms::mask; };
+    const auto alone = fs::perms::owner_read | fs::perms::owner_write;
+    const fs::path stick = folder_ / "stick", theirs = folder_ / "theirs";
+    std::ofstream{theirs} << "theirs";
+    fs::create_directory(stick);
+    fs::create_symlink(theirs, stick / "panside-20250320T120000Z-1.journal.part");
+    fs::create_symlink(theirs, stick / "panside-20250320T120000Z-1.journal");
+    {
+        Journal journal = Journal::open(place());
+        journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
+        for (const char* ending : {"", "-wal", "-shm", ".lock"})
+            EXPECT_EQ(rights(place().string() + ending), alone) << ending;
+        fs::permissions(place(), fs::perms::others_read, fs::perm_options::add);
+        const auto backup = backUp(journal, stick, noon);
+        ASSERT_TRUE(backup);
+        EXPECT_EQ(rights(backup->place), alone);
+    }
+    { Journal::open(place()); }
+    EXPECT_EQ(rights(place()), alone) << "one that an earlier program made is put right";
+    fs::remove(place().string() + ".lock");
+    fs::create_symlink(theirs, place().string() + ".lock");
+    EXPECT_TRUE(Journal::open(place()).readOnly());
+    EXPECT_EQ(fileText(theirs), "theirs");
+}
+
+// Whatever is in the WAL file alone when another journal is put in its place is in the one that is kept.
+TEST_F(Backups, PutBackKeepTheLastMinutesOfWhatTheyReplace) {
+    std::optional<Backup> backup;
+    fs::path kept;
+    {
+        Journal journal = Journal::open(place());
+        imported(journal, shortLog);
+        backup = backUp(journal, folder_ / "stick", noon);
+    }
+    if (::fork() == 0) { // ended without closing: what came last lies in the WAL file
+        Journal journal = Journal::open(place());
+        journal.append(factFrom("2025-03-20T18:00:00Z,lit,,,"));
+        ::_exit(0);
+    }
+    ::wait(nullptr);
+    ASSERT_GT(fs::file_size(place().string() + "-wal"), 0U);
+    kept = restore(backup->place, place(), noon);
+    EXPECT_EQ(Journal::open(kept, Journal::Access::read).shifts().size(), 2U);
+    EXPECT_EQ(Journal::open(place()).shifts().size(), 1U);
+    EXPECT_NE(restore(backup->place, place(), noon), kept) << "at the same moment by the clock";
+    EXPECT_EQ(Journal::open(kept, Journal::Access::read).shifts().size(), 2U);
 }
 
 TEST_F(Backups, ShowWhatTheyWouldReplaceAndKeepWhatTheyReplace) {

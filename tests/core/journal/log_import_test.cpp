@@ -1,5 +1,6 @@
 #include "core/journal/log_import.h"
 
+#include "core/journal/log_chunks.h"
 #include "tests/core/journal/place.h"
 
 #include <stdexcept>
@@ -185,6 +186,55 @@ TEST_F(LogImport, ALogThatCannotBeReadToItsEndIsRefusedWhole) {
     EXPECT_EQ(sentence(done, "night.csv"),
               "night.csv: cannot be read to its end; nothing was imported. Check the disk or stick.");
     EXPECT_TRUE(journal.shifts().empty());
+}
+
+// What a check takes an import takes, and what it refuses an import refuses.
+TEST_F(LogImport, AgreesWithTheCheck) {
+    const std::string head = "time,what,value,unit,detail\n", lit = "2025-03-14T18:00:00Z,lit,,,\n";
+    const std::vector<std::pair<std::string, ImportOutcome>> logs{
+        {shortLog, ImportOutcome::added},
+        {head + lit + "2025-03-14T19:00:00Z,shift_end,,,\n2025-03-14T20:00:00Z,lit,,,\n", ImportOutcome::twoShifts},
+        {head + "2025-03-14T18:00:00Z,note,,," + std::string(1 << 20, 'x') + "\n" + lit, ImportOutcome::faulty},
+        {head + "2025-03-14T18:00:00Z,note,,,\"" + std::string(1 << 20, 'x') + "\n" + lit, ImportOutcome::faulty},
+        {std::string(1 << 20, 'x'), ImportOutcome::faulty},
+        {head, ImportOutcome::faulty},
+        {"", ImportOutcome::faulty},
+        {head + lit + "2199-03-14T19:00:00Z,fired,,,\n", ImportOutcome::faulty},
+        {head + lit + "2025-03-14T18:00:00Z,syrup_pan,1e300,degC,\n", ImportOutcome::faulty}};
+    for (const auto& [log, expected] : logs) {
+        const ReadLog read = readLog(log); // as a check reads it
+        EXPECT_EQ(!read.faults.empty(), expected == ImportOutcome::faulty) << log.substr(0, 200);
+        EXPECT_EQ(twoShiftsIn(read.facts).has_value(), expected == ImportOutcome::twoShifts) << log.substr(0, 200);
+        Journal journal = Journal::open(folder_ / std::to_string(&log - &logs.front().first));
+        EXPECT_EQ(imported(journal, log).outcome, expected) << log.substr(0, 200);
+    }
+}
+
+// A file without a line end is given up after the first pieces, not gone through again and again.
+TEST_F(LogImport, GivesUpAFileWithoutLineEndsAtOnce) {
+    std::istringstream text{"time,what,value,unit,detail\n" + std::string(std::size_t{1} << 25, 'x')};
+    LogChunks chunks{text};
+    Journal journal = Journal::open(place());
+    const auto found = importLog(journal, chunks);
+    ASSERT_EQ(found.faultCount, 1U);
+    EXPECT_EQ(found.faults[0].slip, Slip::rowLength);
+    EXPECT_EQ(found.faults[0].line, 2U);
+    EXPECT_LE(chunks.bytes(), std::uint64_t{1} << 20);
+}
+
+// The limits are of the whole log, not of the pieces in which it is read.
+TEST_F(LogImport, HoldsALogToItsLimitsAcrossPieces) {
+    std::string log = "time,what,value,unit,detail\n";
+    for (int i = 0; i < 100; ++i) {
+        for (int k = 0; k < 100; ++k)
+            log += "2025-03-14T18:00:00Z,syrup_pan,100,degC,probe=p" + std::to_string(i) + "\n";
+        log += "2025-03-14T18:00:00Z,note,,," + std::string(5000, 'x') + "\n";
+    }
+    Journal journal = Journal::open(place());
+    const auto found = imported(journal, log);
+    ASSERT_EQ(found.faultCount, 1U);
+    EXPECT_EQ(found.faults[0].slip, Slip::probes);
+    EXPECT_EQ(found.faults[0].line, 2U + 64 * 101);
 }
 
 } // namespace
