@@ -2,6 +2,7 @@
 #include "app/exit_status.h"
 #include "core/boil/shift_log.h"
 #include "core/files/text_file.h"
+#include "core/files/whole_file.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
 
@@ -28,11 +29,13 @@ int exportCommand(const ExportRequest& request, std::ostream& out, std::ostream&
         if (request.out.empty()) {
             exportLog(journal, shift->id, [&](std::string_view piece) { out << piece; });
         } else {
-            std::string log;
-            exportLog(journal, shift->id, [&](std::string_view piece) { log += piece; });
-            writeText(request.out, log);
+            WholeFile log{request.out};
+            exportLog(journal, shift->id, [&](std::string_view piece) { log.add(piece); });
+            log.finish();
         }
         return status::done;
+    } catch (const std::filesystem::filesystem_error& error) {
+        throw notWritten(request.out, error);
     } catch (const JournalError& trouble) {
         err << trouble.what() << '\n';
         return statusOf(trouble.trouble());

@@ -1,10 +1,11 @@
 #include "core/files/text_file.h"
 
+#include "core/files/whole_file.h"
+
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
 #include <filesystem>
-#include <sys/stat.h>
 #include <unistd.h>
 
 namespace panside {
@@ -43,16 +44,6 @@ int opened(const std::string& place) {
          "Look at its permissions.");
 }
 
-void writeAll(int number, const std::string& text, const std::string& place) {
-    for (std::size_t done = 0; done < text.size();) {
-        const auto count = write(number, text.data() + done, text.size() - done);
-        if (count < 0 && errno != EINTR)
-            fail(FileTrouble::machine, place, std::string{"cannot be written: "} + std::strerror(errno),
-                 "What was there before is unchanged.");
-        done += count > 0 ? static_cast<std::size_t>(count) : 0;
-    }
-}
-
 } // namespace
 
 std::string calledPlace(const std::string& place) { return place == "-" ? "standard input" : place; }
@@ -75,37 +66,19 @@ std::string readText(const std::string& place) {
     }
 }
 
+FileFault notWritten(const std::string& place, const std::filesystem::filesystem_error& error) {
+    std::error_code none;
+    return {FileTrouble::machine,
+            place + ": cannot be written: " + error.code().message() +
+                (std::filesystem::exists(place, none) ? ". What was there before is unchanged."
+                                                      : ". Choose a folder that is there and may be written.")};
+}
+
 void writeText(const std::string& place, const std::string& text) {
-    // A device or a pipe (/dev/stdout) has no beside.
-    if (std::error_code none; std::filesystem::exists(place, none) && !std::filesystem::is_regular_file(place, none)) {
-        const Descriptor file{::open(place.c_str(), O_WRONLY | O_CLOEXEC)};
-        if (file.number() < 0)
-            fail(FileTrouble::machine, place, std::string{"cannot be written: "} + std::strerror(errno),
-                 "Name a file.");
-        writeAll(file.number(), text, place);
-        return;
-    }
-    auto beside = place + ".XXXXXX";
-    {
-        const Descriptor file{mkostemp(beside.data(), O_CLOEXEC)};
-        if (file.number() < 0)
-            fail(FileTrouble::machine, place, std::string{"cannot be written: "} + std::strerror(errno),
-                 "Choose a folder that is there and may be written.");
-        try {
-            writeAll(file.number(), text, place);
-            fchmod(file.number(), 0644);
-            if (fsync(file.number()) != 0)
-                fail(FileTrouble::machine, place, std::string{"cannot be written: "} + std::strerror(errno),
-                     "What was there before is unchanged.");
-        } catch (const FileFault&) {
-            unlink(beside.c_str());
-            throw;
-        }
-    }
-    if (rename(beside.c_str(), place.c_str()) != 0) {
-        const std::string why = std::strerror(errno);
-        unlink(beside.c_str());
-        fail(FileTrouble::machine, place, "cannot be written: " + why, "What was there before is unchanged.");
+    try {
+        writeWhole(place, text);
+    } catch (const std::filesystem::filesystem_error& error) {
+        throw notWritten(place, error);
     }
 }
 

@@ -1,4 +1,5 @@
 #pragma once
+#include <filesystem>
 #include <stdexcept>
 #include <string>
 
@@ -21,9 +22,10 @@ private:
 
 // The whole of a file; "-" is the standard input. Throws FileFault.
 std::string readText(const std::string& place);
-// Writes beside the place and then moves it there, so that a file already there is replaced whole or not at all.
-// Throws FileFault.
+// Whole or not at all (whole_file.h). Throws FileFault.
 void writeText(const std::string& place, const std::string& text);
+// The fault of a file that could not be written (whole_file.h).
+FileFault notWritten(const std::string& place, const std::filesystem::filesystem_error& error);
 // What people call the place: "standard input" for "-".
 std::string calledPlace(const std::string& place);
 

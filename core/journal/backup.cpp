@@ -1,11 +1,11 @@
 #include "core/journal/backup.h"
 
 #include "core/boil/shift_log.h"
+#include "core/files/whole_file.h"
 #include "core/journal/full_check.h"
 #include "core/journal/hash.h"
 #include "core/journal/inside.h"
 #include "core/journal/schema.h"
-#include "core/journal/whole_file.h"
 
 #include <algorithm>
 #include <cerrno>

@@ -49,7 +49,8 @@ std::optional<ReadLog> LogChunks::next() {
             text_.resize(end + 1);
         }
     }
-    if (text_.empty() && !first_)
+    const bool last = !log_ && rest.empty();
+    if (text_.empty() && !first_ && !last)
         return std::nullopt;
     const auto lines = static_cast<std::size_t>(std::count(text_.begin(), text_.end(), '\n'));
     if (!first_)
@@ -57,9 +58,12 @@ std::optional<ReadLog> LogChunks::next() {
     ReadLog read = readLog(text_, limits_);
     const auto tooLong = [](const Fault& fault) { return fault.slip == Slip::rowLength; };
     ended_ = std::any_of(read.faults.begin(), read.faults.end(), tooLong);
-    if (!first_) {
-        // A piece of empty lines is no fault in the midst of a log.
+    // A piece without a row is no fault as long as there is one in another.
+    if (any_ || !last)
         std::erase_if(read.faults, [](const Fault& fault) { return fault.slip == Slip::empty; });
+    any_ = any_ || !read.facts.empty() || !read.faults.empty();
+    ended_ = ended_ || last;
+    if (!first_) {
         for (auto* faults : {&read.faults, &read.warnings})
             for (Fault& fault : *faults)
                 fault.line += fault.line == 0 ? 0 : linesBefore_ - 1;

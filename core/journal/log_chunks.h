@@ -24,8 +24,8 @@ private:
     std::string text_; // what is read and not yet given; after the first piece it begins with the header
     std::uint64_t bytes_ = 0;
     std::size_t linesBefore_ = 0;
-    bool first_ = true, ended_ = false;
-    LogLimits limits_; // of all pieces together
+    bool first_ = true, any_ = false, ended_ = false; // any_: a row or a fault was met
+    LogLimits limits_;                                // of all pieces together
 };
 
 } // namespace panside

@@ -1,9 +1,8 @@
 #include "core/boil/vocabulary.h"
+#include "core/files/text_file.h"
 #include "core/probe/probe_file.h"
 #include "core/probe/probe_words.h"
 
-#include <QFile>
-#include <QSaveFile>
 #include <fmt/format.h>
 
 namespace panside {
@@ -113,18 +112,14 @@ std::string writeProbeFile(const ProbeFile& file) {
 
 std::string saveProbeFile(const ProbeFile& file, const std::filesystem::path& path) {
     const auto text = writeProbeFile(file);
-    const auto name = QString::fromStdString(path.string());
-    const auto before = name + '~';
-    if (QFile::exists(name)) {
-        QFile::remove(before);
-        if (QFile old{name}; !old.copy(before))
-            return old.errorString().toStdString();
+    try {
+        if (std::error_code none; std::filesystem::exists(path, none))
+            writeText(path.string() + '~', readText(path.string()));
+        writeText(path.string(), text);
+        return {};
+    } catch (const FileFault& fault) {
+        return fault.what();
     }
-    QSaveFile save{name};
-    if (!save.open(QIODevice::WriteOnly) || save.write(text.data(), static_cast<qint64>(text.size())) < 0 ||
-        !save.commit())
-        return save.errorString().toStdString();
-    return {};
 }
 
 } // namespace panside

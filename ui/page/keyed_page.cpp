@@ -3,7 +3,9 @@
 #include "ui/look/press.h"
 #include "ui/page/page_letters.h"
 
-#include <QFile>
+#include "core/files/text_file.h"
+
+#include <QBuffer>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPdfWriter>
@@ -114,18 +116,22 @@ void KeyedPage::keyPressEvent(QKeyEvent* event) {
 }
 
 bool writePdf(const QString& words, const QString& title, const QString& place) {
-    QFile file{place};
-    if (!file.open(QIODevice::WriteOnly))
-        return false;
+    QBuffer bytes;
+    bytes.open(QIODevice::WriteOnly);
     {
-        QPdfWriter writer{&file};
+        QPdfWriter writer{&bytes};
         writer.setPageSize(QPageSize{QPageSize::A4});
         writer.setTitle(title);
         QTextDocument document;
         document.setHtml(words);
         document.print(&writer);
     }
-    return file.flush() && file.size() > 0;
+    try {
+        writeText(place.toStdString(), bytes.data().toStdString());
+        return true;
+    } catch (const FileFault&) {
+        return false; // what was there is as it was
+    }
 }
 
 void printOut(const QString& words, const QString& title, QWidget* over) {

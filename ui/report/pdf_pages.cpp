@@ -10,7 +10,8 @@ constexpr int dotsPerInch = 1200; // letters are set to a twelve-hundredth of an
 
 } // namespace
 
-PdfPages::PdfPages(const std::string& place, const QString& title) : writer_{QString::fromStdString(place)} {
+PdfPages::PdfPages(const std::string& place, const QString& title) : place_{place}, writer_{&bytes_} {
+    bytes_.open(QIODevice::WriteOnly);
     writer_.setPageSize(QPageSize{QPageSize::A4});
     writer_.setPageMargins({12, 12, 12, 12}, QPageLayout::Millimeter);
     writer_.setResolution(dotsPerInch);
@@ -19,14 +20,18 @@ PdfPages::PdfPages(const std::string& place, const QString& title) : writer_{QSt
     const QSizeF dots = writer_.pageLayout().paintRectPixels(dotsPerInch).size();
     page_ = QRectF{QPointF{}, dots * 96 / dotsPerInch};
     if (!painter_.begin(&writer_))
-        throw FileFault{FileTrouble::machine,
-                        place + ": cannot be written. Choose a folder that is there and may be written."};
+        throw FileFault{FileTrouble::machine, place + ": the pages cannot be drawn."};
     scale();
 }
 
 void PdfPages::scale() {
     painter_.resetTransform();
     painter_.scale(dotsPerInch / 96.0, dotsPerInch / 96.0);
+}
+
+void PdfPages::finish() {
+    painter_.end();
+    writeText(place_, bytes_.data().toStdString());
 }
 
 void PdfPages::newPage() {

@@ -2,9 +2,11 @@
 
 #include "core/boil/alarm_review.h"
 #include "core/boil/hindsight.h"
+#include "core/files/whole_file.h"
 #include "core/journal/draw_scores.h"
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
+#include "core/journal/unforeseen.h"
 #include "ui/chart/shift_chart.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
@@ -12,7 +14,6 @@
 #include "ui/words/said.h"
 
 #include <QFileDialog>
-#include <fstream>
 #include <thread>
 
 namespace panside {
@@ -93,8 +94,9 @@ private:
                 if (tellStory)
                     screen_->say(nightStory(account, scores, units()).join(u' '));
             });
-        } catch (const JournalError& trouble) {
-            QMetaObject::invokeMethod(this, [this, trouble] { screen_->say(journalWords(trouble)); });
+        } catch (...) {
+            QMetaObject::invokeMethod(this,
+                                      [this, trouble = thrownAt(place_)] { screen_->say(journalWords(trouble)); });
         }
     }
     void layForecasts(ShiftId shift) {
@@ -135,10 +137,16 @@ private:
                                                         QStringLiteral("shift.csv"), Desk::tr("Shift logs (*.csv)"));
         if (place.isEmpty())
             return;
-        std::ofstream log{place.toStdString(), std::ios::binary};
-        exportLog(reading(), shift, [&](std::string_view piece) { log << piece; });
-        log.close();
-        screen_->say(log ? Desk::tr("Written: %1").arg(place) : Desk::tr("%1 could not be written.").arg(place));
+        try {
+            WholeFile log{place.toStdString()};
+            exportLog(reading(), shift, [&](std::string_view piece) { log.add(piece); });
+            log.finish();
+            screen_->say(Desk::tr("Written: %1").arg(place));
+        } catch (const std::filesystem::filesystem_error&) {
+            screen_->say(Desk::tr("%1 could not be written.").arg(place));
+        } catch (const JournalError& trouble) {
+            screen_->say(journalWords(trouble));
+        }
     }
 
     std::filesystem::path place_;

@@ -6,7 +6,8 @@
 #include "ui/words/season_words.h"
 
 #include <QCoreApplication>
-#include <cstdio>
+#include <QDir>
+#include <QTemporaryDir>
 #include <xlsxwriter.h>
 
 namespace panside {
@@ -15,11 +16,12 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Report", text); }
 
-// A workbook that is written beside its place and moved there when it is whole.
+// A workbook that is made in a folder of its own, and given its place when it is whole.
 class Book {
 public:
     explicit Book(const std::string& place)
-        : place_{place}, beside_{place + ".part"}, book_{workbook_new(beside_.c_str())} {
+        : place_{place}, made_{QDir{own_.path()}.filePath(QStringLiteral("book.xlsx")).toStdString()},
+          book_{workbook_new(made_.c_str())} {
         bold_ = workbook_add_format(book_);
         format_set_bold(bold_);
         format_set_text_wrap(bold_);
@@ -34,7 +36,6 @@ public:
     ~Book() {
         if (book_)
             workbook_close(book_);
-        std::remove(beside_.c_str());
     }
     Book(const Book&) = delete;
     Book& operator=(const Book&) = delete;
@@ -70,14 +71,15 @@ public:
     void close() {
         const lxw_error error = workbook_close(book_);
         book_ = nullptr;
-        if (error != LXW_NO_ERROR || std::rename(beside_.c_str(), place_.c_str()) != 0)
-            throw FileFault{FileTrouble::machine,
-                            place_ + ": cannot be written: " + (error == LXW_NO_ERROR ? "" : lxw_strerror(error)) +
-                                " Choose a folder that is there and may be written."};
+        if (error != LXW_NO_ERROR)
+            throw FileFault{FileTrouble::machine, place_ + ": cannot be written: " + lxw_strerror(error) +
+                                                      " Make room where temporary files go."};
+        writeText(place_, readText(made_));
     }
 
 private:
-    std::string place_, beside_;
+    QTemporaryDir own_;
+    std::string place_, made_;
     lxw_workbook* book_;
     lxw_worksheet* sheet_ = nullptr;
     lxw_format *bold_, *partial_, *number_, *when_;

@@ -352,6 +352,7 @@ TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWithAllThatACrashLeftBes
     fs::remove(place().string() + ".lock");
     ::chmod(place().c_str(), 0644);
     { Journal::open(place()); } // writes the rest into the file and takes the others away
+    ::chmod(place().c_str(), 0444);
     ::chmod(folder_.c_str(), 0555);
     EXPECT_EQ(asAnybody(readsAll), 0);
     ::chmod(folder_.c_str(), 0755);

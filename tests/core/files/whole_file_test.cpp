@@ -1,6 +1,7 @@
-#include "core/journal/whole_file.h"
+#include "core/files/text_file.h"
+#include "core/files/whole_file.h"
 
-#include "tests/core/journal/place.h"
+#include <gtest/gtest.h>
 
 #include <csignal>
 #include <sys/resource.h>
@@ -12,7 +13,21 @@ namespace panside {
 namespace {
 
 namespace fs = std::filesystem;
-using WholeFiles = JournalPlace;
+class WholeFiles : public testing::Test {
+protected:
+    WholeFiles() {
+        std::string name = (fs::temp_directory_path() / "panside-files-XXXXXX").string();
+        folder_ = ::mkdtemp(name.data());
+    }
+    ~WholeFiles() override {
+        std::error_code ignored;
+        fs::remove_all(folder_, ignored);
+    }
+    fs::path folder_;
+    fs::path place() const { return folder_ / "report.csv"; }
+};
+
+std::string fileText(const fs::path& place) { return readText(place.string()); }
 
 mode_t rightsOf(const fs::path& place) {
     struct stat info {};
