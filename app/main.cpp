@@ -1,9 +1,12 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/plain_letters.h"
 #include "app/reckon_command.h"
 #include "core/boil/fact.h"
 
 #include <iostream>
+#include <optional>
+#include <unistd.h>
 
 namespace {
 
@@ -26,12 +29,25 @@ int perform(const Command& command, std::ostream& out, std::ostream& err) {
                       command);
 }
 
+// What is for people is shown letter by letter; what another program or a file takes up goes out as it is.
+bool isForPeople(const Command& command) {
+    const bool isData =
+        std::holds_alternative<ReplayRequest>(command) || std::holds_alternative<TendRequest>(command) ||
+        std::holds_alternative<RehearseRequest>(command) || std::holds_alternative<ExportRequest>(command) ||
+        std::holds_alternative<ReportRequest>(command);
+    return !isData || ::isatty(STDOUT_FILENO) == 1;
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
     std::ios::sync_with_stdio(false);
+    const PlainLetters plainErrors{std::cerr};
     try {
         const auto command = commandIn({argv + 1, argv + argc}, std::cout, std::cerr);
+        std::optional<PlainLetters> plain;
+        if (isForPeople(command))
+            plain.emplace(std::cout);
         const int result = perform(command, std::cout, std::cerr);
         std::cout.flush();
         if (std::cout)

@@ -2,6 +2,7 @@
 
 #include "core/boil/alarm_review.h"
 #include "core/boil/shift_log.h"
+#include "core/files/csv_cell.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/look/wall_clock.h"
 #include "ui/report/pdf_pages.h"
@@ -75,15 +76,6 @@ std::vector<Line> linesOf(const ShiftAccount& account) {
 bool isDone(const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     return !reading || reading->byHand();
-}
-
-std::string quoted(const std::string& text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos)
-        return text;
-    std::string out = "\"";
-    for (const char c : text)
-        out += c == '"' ? std::string{"\"\""} : std::string{c};
-    return out + "\"";
 }
 
 Boil boilOf(const std::vector<Boil::Entry>& facts) {
@@ -250,11 +242,11 @@ std::string reportAsCsv(const ShiftSummary& summary, const ShiftAccount& account
     std::string text = "figure,value,unit\n";
     for (const auto& lines : {linesOf(summary), linesOf(account)})
         for (const auto& line : lines)
-            text += line.name + ',' + quoted(line.value) + ',' + line.unit + '\n';
+            text += line.name + ',' + csvCell(line.value) + ',' + line.unit + '\n';
     text += '\n' + std::string{logHeader} + '\n';
     for (const auto& [id, fact] : facts)
         if (isDone(fact))
-            text += rowOf(fact) + '\n';
+            text += csvRowHarmless(rowOf(fact)) + '\n';
     return text;
 }
 
@@ -267,6 +259,7 @@ void reportAsPdf(const SeasonShift& shift, const std::vector<Boil::Entry>& facts
                  const std::string& place) {
     PdfPages paper{place, QStringLiteral("Panside, ") + seasonShiftName(shift.id)};
     paintShiftPage(paper.painter(), paper.page(), shift, facts, units);
+    paper.finish();
 }
 
 } // namespace panside

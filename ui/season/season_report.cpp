@@ -2,6 +2,7 @@
 #include "ui/words/season_words.h"
 
 #include "core/boil/shift_log.h"
+#include "core/files/csv_cell.h"
 #include "core/season/tuning.h"
 #include "ui/report/pdf_pages.h"
 #include "ui/report/shift_report.h"
@@ -38,14 +39,11 @@ std::string fieldsOf(const std::function<std::optional<Told>(SeasonFigure)>& tel
     return text + ',' + partial;
 }
 
-std::string quotedNames(const ShiftAccount& account) {
+std::string crewCell(const ShiftAccount& account) {
     std::string names;
     for (const auto& [name, time] : account.crew)
         names += (names.empty() ? "" : "; ") + name;
-    std::string quoted = "\"";
-    for (const char c : names)
-        quoted += c == '"' ? std::string{"\"\""} : std::string{c};
-    return quoted + '"';
+    return csvCell(names);
 }
 
 class SeasonPages {
@@ -179,8 +177,7 @@ std::string seasonAsCsv(const std::vector<SeasonShift>& shifts, Units units) {
         const auto tell = [&](SeasonFigure figure) {
             return shift.account ? figureOf(*shift.account, figure) : std::nullopt;
         };
-        text +=
-            textOf(shift.id) + fieldsOf(tell, units) + ',' + (shift.account ? quotedNames(*shift.account) : "") + '\n';
+        text += textOf(shift.id) + fieldsOf(tell, units) + ',' + (shift.account ? crewCell(*shift.account) : "") + '\n';
     }
     text += "together" + fieldsOf([&](SeasonFigure figure) { return totalOf(shifts, figure).told; }, units) + ",\n";
     return text;
@@ -197,6 +194,7 @@ void seasonAsPdf(const std::vector<SeasonShift>& shifts, const SeasonChoice& cho
         paper.newPage();
         paintShiftPage(paper.painter(), paper.page(), shift, factsOf(shift.id), units);
     }
+    paper.finish();
 }
 
 } // namespace panside
