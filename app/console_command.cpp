@@ -5,10 +5,13 @@
 #include "app/terminal_board.h"
 #include "core/boil/replay.h"
 #include "core/files/places.h"
+#include "core/journal/unforeseen.h"
 #include "core/probe/probe_watch.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/shift/rehearsal_feed.h"
 #include "ui/console/console.h"
+#include "ui/frame/program.h"
+#include "ui/look/wall_clock.h"
 #include "ui/words/journal_words.h"
 
 #include <QApplication>
@@ -48,44 +51,88 @@ Choices choicesFor(const ConsoleRequest& request) {
 
 // The shift of the journal, taken up again or, where another console writes, only shown.
 struct Kept {
+    std::filesystem::path place;
     std::optional<Session> session;
     std::optional<Journal> watched;
-    std::optional<JournalError> damage;
-    QString why() const {
-        return damage ? journalWords(*damage) : watched ? journalWords(*watched->readOnly()) : QString{};
+    std::optional<JournalError> trouble; // it could not be opened at the start
+    std::optional<Instant> latest;       // the journal's last fact
+    static Instant wallClock() {
+        return std::chrono::floor<std::chrono::microseconds>(std::chrono::system_clock::now());
     }
-    void look() {
+    QString notice() const {
+        if (watched)
+            return journalWords(*watched->readOnly());
+        if (trouble && session->journalTrouble())
+            return journalWords(*trouble);
+        if (latest && wallClock() < *latest)
+            return Console::tr("The clock says %1, before the last entry of the journal (%2). Is it right?")
+                .arg(moment(wallClock()), moment(*latest));
+        return {};
+    }
+    void show() {
         const auto open = watched->openShift();
-        session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, why().toStdString());
+        session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, notice().toStdString());
     }
+    void takeUp(Journal journal) {
+        const auto shift = journal.openShift();
+        auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        session->letGo();
+        watched.reset();
+        session->takeUp(keeperIn(std::move(journal)), std::move(facts));
+    }
+    // What the console that writes has kept since; or, once it has ended, its place is taken. True: it was.
+    bool look() {
+        auto journal = Journal::open(place);
+        if (!journal.readOnly()) {
+            takeUp(std::move(journal));
+            return true;
+        }
+        watched.emplace(std::move(journal));
+        show();
+        return false;
+    }
+
+private:
+    static QString moment(Instant at) { return WallClock{}.at(at).toString(QStringLiteral("yyyy-MM-dd HH:mm")); }
 };
 Kept openSound(const std::filesystem::path& place) {
     Kept kept;
+    kept.place = place;
     auto journal = Journal::open(place);
-    const auto shift = journal.openShift();
+    kept.latest = journal.latest();
     if (journal.readOnly()) {
         kept.session.emplace(keeperOfNothing());
         kept.watched.emplace(std::move(journal));
-        kept.look();
+        kept.show();
     } else {
+        const auto shift = journal.openShift();
         auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
         kept.session.emplace(keeperIn(std::move(journal)));
         kept.session->resume(std::move(facts));
     }
     return kept;
 }
-// With a damaged journal the console comes up all the same: there a back-up can be put back, or what can be read be
-// saved.
+// The fire burns all the same: the console comes up whatever is wrong with the journal, holds the night in memory, and
+// tries again by itself. What can be read of it is gone on from; on the keeping page a back-up can be put back, or what
+// can be read be saved.
 Kept openKept(const std::filesystem::path& place) {
     try {
         return openSound(place);
-    } catch (const JournalError& trouble) {
-        if (trouble.trouble() != JournalTrouble::damaged)
-            throw;
+    } catch (...) {
         Kept kept;
-        kept.damage = trouble;
-        kept.session.emplace(keeperOfNothing());
-        kept.session->watch({}, kept.why().toStdString());
+        kept.place = place;
+        kept.trouble = thrownAt(place);
+        Standing standing;
+        std::vector<Boil::Entry> facts;
+        troubleIn(place, [&] {
+            const auto journal = Journal::open(place, Journal::Access::read);
+            const auto shift = journal.openShift();
+            facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+            standing = journal.standing();
+            kept.latest = journal.latest();
+        });
+        kept.session.emplace(keeperWaitingFor(place, std::move(standing), *kept.trouble));
+        kept.session->resume(std::move(facts));
         return kept;
     }
 }
@@ -125,16 +172,25 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
     auto& session = *kept.session;
     ProbeWatch watch{[&session] { return session.now(); }};
     std::function<void()> look;
+    Console* shown = nullptr;
     if (kept.watched)
-        look = [&kept, count = 0]() mutable {
-            if (++count % lookEvery.count() == 0)
-                kept.look();
+        look = [&, count = 0]() mutable {
+            if (!kept.watched || ++count % lookEvery.count() != 0)
+                return;
+            const auto trouble = troubleIn(journal, [&] {
+                if (kept.look()) {
+                    watch.read(*probe);
+                    shown->setNotice({});
+                }
+            });
+            if (trouble)
+                shown->say(journalWords(*trouble));
         };
     Console console{{.session = session,
                      .journal = journal,
                      .probeFile = probePlace,
                      .probes = &watch,
-                     .notice = [&kept] { return kept.why(); },
+                     .notice = [&kept] { return kept.notice(); },
                      .advance = look,
                      .entered = {}},
                     choicesFor(request)};
@@ -142,12 +198,15 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
         session.read(fact);
         console.refreshSoon();
     });
+    shown = &console;
+    static_cast<Program*>(qApp)->failed = [&console](const QString& words) { console.say(words); };
     console.showMaximized();
-    if (kept.why().isEmpty())
+    if (!kept.watched)
         watch.read(*probe);
-    else if (!kept.watched)
+    if (kept.trouble && kept.trouble->trouble() == JournalTrouble::damaged)
         console.act(Action::keeping);
     const int result = QApplication::exec();
+    static_cast<Program*>(qApp)->failed = {};
     return session.flush() ? result : status::machineFailed;
 }
 
@@ -171,7 +230,8 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
         int argc = 1;
         char name[] = "panside";
         char* argv[] = {name, nullptr};
-        const QApplication application{argc, argv};
+        Program application{argc, argv};
+        keepLabelsPlain(application);
         QApplication::setApplicationName(QStringLiteral("panside"));
         const EndSignal end;
         return request.rehearsal ? runRehearsal(request, std::move(rehearsal))

@@ -2,6 +2,7 @@
 #include "app/end_signal.h"
 #include "app/exit_status.h"
 #include "app/tending.h"
+#include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 #include "core/files/places.h"
 
@@ -48,6 +49,9 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
     try {
         auto journal =
             journalToWrite(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal});
+        if (const auto latest = journal.latest(), now = std::optional{ShiftClock{}.now()}; latest && *now < *latest)
+            err << "The clock says " << textOf(*now) << ", before the last fact of the journal (" << textOf(*latest)
+                << "). Is it right?\n";
         const auto open = journal.openShift();
         auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
 

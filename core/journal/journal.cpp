@@ -124,7 +124,11 @@ std::unique_ptr<SQLite::Database> openToRead(Journal::Inside& inside) {
         versionOf(*db, inside.place); // the first read: only now does SQLite look for its other files
         return db;
     } catch (const SQLite::Exception& error) {
-        if (error.getErrorCode() != SQLITE_CANTOPEN && error.getErrorCode() != SQLITE_READONLY)
+        // No right to the folder, or no room on its disk: SQLite cannot make the files that it reads with.
+        const int code = error.getErrorCode();
+        if (code != SQLITE_CANTOPEN && code != SQLITE_READONLY && code != SQLITE_FULL &&
+            error.getExtendedErrorCode() != SQLITE_IOERR_SHMSIZE &&
+            error.getExtendedErrorCode() != SQLITE_IOERR_SHMOPEN)
             throw;
         return openWithoutFolder(inside);
     }

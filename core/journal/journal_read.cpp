@@ -204,8 +204,10 @@ Standing Journal::standing() const {
         }
         // What was carried before the shift began is in its opening. What was carried since comes after that, also
         // where a clock set back says otherwise.
-        SQLite::Statement query{*inside_->db, "SELECT row, at FROM carried WHERE after>=? ORDER BY id"};
-        query.bind(1, latestBegun(*inside_->db));
+        const bool ordered = inside_->version >= firstSealed;
+        SQLite::Statement query{*inside_->db, std::string{"SELECT row, at FROM carried WHERE "} +
+                                                  (ordered ? "after" : "at") + ">=? ORDER BY id"};
+        query.bind(1, ordered ? latestBegun(*inside_->db) : standing.shift ? microsOf(*standing.shift) : INT64_MIN);
         while (query.executeStep()) {
             const Fact fact = factIn(query.getColumn(0).getString(), query.getColumn(1).getInt64());
             if (const auto* set = std::get_if<Set>(&fact.what))

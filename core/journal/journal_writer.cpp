@@ -7,8 +7,34 @@
 namespace panside {
 
 JournalWriter::JournalWriter(Journal journal, Listener listener, Pace pace)
-    : journal_{std::move(journal)}, listener_{std::move(listener)}, pace_{pace}, scribe_{journal_.standing()} {
+    : place_{journal.place()}, journal_{std::move(journal)}, beside_{journal_->beside()},
+      listener_{std::move(listener)}, pace_{pace}, scribe_{journal_->standing()} {
     thread_ = std::thread{[this] { run(); }};
+}
+
+JournalWriter::JournalWriter(std::filesystem::path place, Standing standing, const JournalError& why, Listener listener,
+                             Pace pace)
+    : place_{std::move(place)}, listener_{std::move(listener)}, pace_{pace}, scribe_{std::move(standing)} {
+    report(why);
+    thread_ = std::thread{[this] { run(); }};
+}
+
+std::optional<Journal> JournalWriter::beside() const {
+    const std::scoped_lock lock{mutex_};
+    return beside_ ? std::optional{beside_->beside()} : std::nullopt;
+}
+
+// Where nothing could be read of the journal, what is held begins a shift of its own: no other stays open beside it.
+void JournalWriter::open(std::vector<Change>& batch) {
+    Journal journal = Journal::open(place_);
+    requireRight(journal.inside());
+    if (const auto open = journal.openShift();
+        open && !batch.empty() && std::holds_alternative<BeginShift>(batch.front()))
+        batch.insert(batch.begin(), TurnShift{open->id, false});
+    auto beside = journal.beside();
+    journal_.emplace(std::move(journal));
+    const std::scoped_lock lock{mutex_};
+    beside_.emplace(std::move(beside));
 }
 
 JournalWriter::~JournalWriter() {
@@ -117,17 +143,19 @@ void JournalWriter::run() {
 
 // Nothing may leave it: an exception on this thread would end the console, and with it all that is held in memory.
 bool JournalWriter::write(std::vector<Change>& batch) {
-    const auto trouble = troubleIn(journal_.place(), [&] {
-        if (journal_.inside().moved())
-            journal_.reopen();
-        journal_.commit(batch);
+    const auto trouble = troubleIn(place_, [&] {
+        if (!journal_)
+            open(batch);
+        if (journal_->inside().moved())
+            journal_->reopen();
+        journal_->commit(batch);
     });
     if (trouble) {
         report(*trouble);
         return false;
     }
     // It is kept: what a listener throws must not have it kept again.
-    troubleIn(journal_.place(), [&] {
+    troubleIn(place_, [&] {
         if (listener_.kept)
             for (const Change& change : batch)
                 if (const auto* keep = std::get_if<KeepFact>(&change); keep && !isPlain(keep->fact))
@@ -143,7 +171,7 @@ void JournalWriter::report(const JournalError& error) {
     if (trouble_ == error.trouble())
         return;
     trouble_ = error.trouble();
-    troubleIn(journal_.place(), [&] {
+    troubleIn(place_, [&] {
         if (listener_.trouble)
             listener_.trouble(error);
     });

@@ -26,6 +26,10 @@ public:
 
     // The journal must be open to write.
     JournalWriter(Journal journal, Listener listener, Pace pace);
+    // One that cannot be opened now, for the reason `why`: it is tried again as a failed write is, and meanwhile all is
+    // held. `standing` is what could be read of it; nothing, where that was none.
+    JournalWriter(std::filesystem::path place, Standing standing, const JournalError& why, Listener listener,
+                  Pace pace);
     JournalWriter(Journal journal, Listener listener)
         : JournalWriter{std::move(journal), std::move(listener), Pace{}} {}
     ~JournalWriter(); // writes what is left, one try
@@ -46,6 +50,8 @@ public:
     bool flush(std::chrono::milliseconds patience);
     // What is held in memory only, to be rescued elsewhere if need be.
     std::vector<Fact> unkept() const;
+    // Another connection with the right to write; none as long as the journal was never open. May throw JournalError.
+    std::optional<Journal> beside() const;
 
 private:
     template <class Work>
@@ -54,7 +60,11 @@ private:
     bool write(std::vector<Change>& batch);
     void report(const JournalError& error);
 
-    Journal journal_;
+    void open(std::vector<Change>& batch);
+
+    std::filesystem::path place_;
+    std::optional<Journal> journal_; // the writer's thread's own, once that runs
+    std::optional<Journal> beside_;  // to make others of; under the mutex
     Listener listener_;
     Pace pace_;
     mutable std::mutex mutex_;

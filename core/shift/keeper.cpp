@@ -32,6 +32,7 @@ public:
     FactId keepIn(ShiftId, Fact) override { return 0; }
     std::optional<Journal> beside() const override { return std::nullopt; }
     std::optional<JournalError> trouble() const override { return {}; }
+    std::vector<Fact> unkept() const override { return {}; }
 
 private:
     Scribe scribe_{Standing{}};
@@ -40,11 +41,9 @@ private:
 
 class InJournal : public Keeper {
 public:
-    explicit InJournal(Journal journal)
-        : beside_{journal.beside()}, writer_{std::move(journal),
-                                             {.kept = {},
-                                              .trouble = [this](const JournalError& error) { say(error); },
-                                              .well = [this] { say({}); }}} {}
+    explicit InJournal(Journal journal) : writer_{std::move(journal), listener()} {}
+    InJournal(const std::filesystem::path& place, Standing standing, const JournalError& why)
+        : writer_{place, std::move(standing), why, listener(), {}} {}
 
     Scribe::Kept keep(Fact fact) override { return writer_.keep(std::move(fact)); }
     void withdraw(FactId fact, Instant at) override { writer_.withdraw(fact, at); }
@@ -55,20 +54,23 @@ public:
     bool flush(std::chrono::milliseconds patience) override { return writer_.flush(patience); }
     void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
     FactId keepIn(ShiftId shift, Fact fact) override { return writer_.keepIn(shift, std::move(fact)); }
-    std::optional<Journal> beside() const override { return beside_.beside(); }
+    std::optional<Journal> beside() const override { return writer_.beside(); }
+    std::vector<Fact> unkept() const override { return writer_.unkept(); }
     std::optional<JournalError> trouble() const override {
         const std::lock_guard lock{mutex_};
         return trouble_;
     }
 
 private:
+    JournalWriter::Listener listener() {
+        return {.kept = {}, .trouble = [this](const JournalError& error) { say(error); }, .well = [this] { say({}); }};
+    }
     void say(std::optional<JournalError> trouble) {
         const std::lock_guard lock{mutex_};
         trouble_ = std::move(trouble);
     }
     mutable std::mutex mutex_;
     std::optional<JournalError> trouble_;
-    Journal beside_;       // the writer's own connection belongs to its thread
     JournalWriter writer_; // last: its thread speaks to what stands above
 };
 
@@ -77,5 +79,10 @@ private:
 std::unique_ptr<Keeper> keeperOfNothing() { return std::make_unique<Nothing>(); }
 
 std::unique_ptr<Keeper> keeperIn(Journal journal) { return std::make_unique<InJournal>(std::move(journal)); }
+
+std::unique_ptr<Keeper> keeperWaitingFor(const std::filesystem::path& place, Standing standing,
+                                         const JournalError& why) {
+    return std::make_unique<InJournal>(place, std::move(standing), why);
+}
 
 } // namespace panside

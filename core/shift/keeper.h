@@ -31,11 +31,16 @@ public:
     virtual std::optional<Journal> beside() const = 0;
     // Why facts cannot be kept now; none when all is well.
     virtual std::optional<JournalError> trouble() const = 0;
+    // What is held in memory only.
+    virtual std::vector<Fact> unkept() const = 0;
 };
 
 // A rehearsal: nothing is kept.
 std::unique_ptr<Keeper> keeperOfNothing();
 // The journal, which must be open to write.
 std::unique_ptr<Keeper> keeperIn(Journal journal);
+// A journal that cannot be opened now: all is held, and it is tried again by itself. `standing` is what could be read.
+std::unique_ptr<Keeper> keeperWaitingFor(const std::filesystem::path& place, Standing standing,
+                                         const JournalError& why);
 
 } // namespace panside

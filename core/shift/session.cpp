@@ -4,6 +4,7 @@
 #include "core/shift/learned.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace panside {
 
@@ -268,6 +269,7 @@ void Session::keepNoticed() {
 
 void Session::letGo() {
     keeper_->flush(std::chrono::seconds{5});
+    held_ = keeper_->unkept();
     keeper_ = keeperOfNothing();
     boil_ = Boil{};
     entered_.clear();
@@ -283,6 +285,18 @@ void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> fa
     onlyWatches_.reset();
     clock_.startAtWall();
     resume(std::move(facts));
+    if (held_.empty())
+        return;
+    // What never reached the disk is kept now, as a shift of its own.
+    if (openShift())
+        keeper_->close();
+    for (auto& fact : std::exchange(held_, {}))
+        take(std::move(fact));
+}
+
+bool Session::holdsItsShift() const {
+    const auto held = keeper_->unkept();
+    return !held.empty() && held.size() >= boil_.facts().size();
 }
 
 void Session::tick() {

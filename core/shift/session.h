@@ -75,6 +75,9 @@ public:
     // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
     void letGo();
     void takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts);
+    // All of the shift that is going on is in memory only, since the journal could not be opened: letGo() holds it, and
+    // takeUp() keeps it in the journal that it is given.
+    bool holdsItsShift() const;
     // The same journal with the right to write, for another thread; none where this session keeps nothing.
     std::optional<Journal> journalBeside() const { return keeper_->beside(); }
 
@@ -110,6 +113,7 @@ private:
     std::set<FactId> seen_;            // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
+    std::vector<Fact> held_;              // between letGo and takeUp: what never reached the disk
     std::optional<Sentence> onlyWatches_; // why nothing can be entered; none: it can
 };
 

@@ -1738,6 +1738,10 @@
         <translation>Il n'y a rien à reprendre.</translation>
     </message>
     <message>
+        <source>The clock says %1, before the last entry of the journal (%2). Is it right?</source>
+        <translation>L'horloge dit %1, avant la dernière entrée du journal (%2). Est-elle juste ?</translation>
+    </message>
+    <message>
         <source>Rehearsal: a made-up boil. Nothing of it is kept.</source>
         <translation>Exercice : une bouillée inventée. Rien n'en est gardé.</translation>
     </message>
@@ -1997,6 +2001,17 @@
     <message>
         <source>stack %1</source>
         <translation>cheminée %1</translation>
+    </message>
+</context>
+<context>
+    <name>Program</name>
+    <message>
+        <source>This could not be done: %1. The boil goes on.</source>
+        <translation>Cela n'a pu être fait : %1. La bouillée continue.</translation>
+    </message>
+    <message>
+        <source>This could not be done. The boil goes on.</source>
+        <translation>Cela n'a pu être fait. La bouillée continue.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include "ui/importing/import_desk.h"
 
+#include "core/journal/unforeseen.h"
 #include "ui/importing/import_screen.h"
 #include "ui/importing/table_maps.h"
 #include "ui/words/journal_words.h"
@@ -104,8 +105,15 @@ private:
         }
         begin(std::move(jobs));
     }
+    std::optional<Journal> beside() {
+        const auto& place = shell_.journalPlace();
+        std::optional<Journal> journal;
+        if (const auto trouble = troubleIn(place, [&] { journal = session().journalBeside(); }))
+            screen_->say(journalWords(*trouble));
+        return journal;
+    }
     void begin(std::vector<Job> jobs) {
-        auto journal = session().journalBeside();
+        auto journal = beside();
         if (!journal || jobs.empty())
             return open();
         state_.working = true;
@@ -161,8 +169,8 @@ private:
             } else {
                 line.imported = importLog(journal, file, options);
             }
-        } catch (const JournalError& trouble) {
-            line.trouble = journalWords(trouble);
+        } catch (...) {
+            line.trouble = journalWords(thrownAt(shell_.journalPlace()));
         }
         return line;
     }

@@ -1,5 +1,6 @@
 #include "ui/keeping/keeping_desk.h"
 
+#include "core/journal/unforeseen.h"
 #include "ui/keeping/keeping_view.h"
 #include "ui/words/journal_words.h"
 
@@ -90,8 +91,8 @@ private:
             Ending ending;
             try {
                 ending = work();
-            } catch (const JournalError& trouble) {
-                ending = [this, said = journalWords(trouble)] {
+            } catch (...) { // whatever it is, it must not end the boil
+                ending = [this, said = journalWords(thrownAt(place_))] {
                     page_->say(said);
                     shell_.say(said);
                 };
@@ -206,7 +207,7 @@ private:
         state_.looking = state_.looking || begun;
     }
     void putInPlace() {
-        if (session().openShift()) {
+        if (session().openShift() && !session().holdsItsShift()) {
             page_->say(Desk::tr("A shift is going on. End it first, so that nothing of it is lost."));
             return;
         }

@@ -2,6 +2,7 @@
 
 #include "core/files/places.h"
 #include "core/files/text_file.h"
+#include "core/journal/unforeseen.h"
 #include "core/shift/season_book.h"
 #include "ui/review/review_screen.h"
 #include "ui/season/season_report.h"
@@ -119,8 +120,8 @@ private:
                     take(id, std::move(account));
                 });
             }
-        } catch (const JournalError& trouble) {
-            QMetaObject::invokeMethod(this, [this, words = journalWords(trouble)] { screen_->say(words); });
+        } catch (...) {
+            QMetaObject::invokeMethod(this, [this, words = journalWords(thrownAt(place_))] { screen_->say(words); });
         }
     }
     void take(ShiftId id, ShiftAccount account) {

@@ -32,6 +32,13 @@ public:
     }
     FactId keepIn(ShiftId shift, Fact fact) override { return scribe_.keepIn(shift, std::move(fact), waiting_); }
     std::optional<Journal> beside() const override { return std::nullopt; }
+    std::vector<Fact> unkept() const override {
+        std::vector<Fact> facts;
+        for (const auto& change : waiting_)
+            if (const auto* keep = std::get_if<KeepFact>(&change))
+                facts.push_back(keep->fact);
+        return facts;
+    }
     std::optional<JournalError> trouble() const override {
         return disk_.broken && !waiting_.empty()
                    ? std::optional{JournalError{JournalTrouble::diskFull, "season.journal"}}
