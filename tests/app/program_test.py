@@ -9,6 +9,7 @@ import json
 import os
 import pathlib
 import pty
+import resource
 import select
 import shutil
 import signal
@@ -277,6 +278,82 @@ class BadInput(Place):
         self.assertIn("probe.toml:3", self.run_it("tend", "--probe", probe, "--journal", "j.db", status=1).stderr)
 
 
+class Faults(Place):
+    """What a disk, a file or a letter may do, and what then stands."""
+
+    def test_letters_that_act_on_a_terminal_are_shown(self):
+        log = self.write("n\x1b[2Jight.csv", HEADER + "2025-03-14T18:00:00Z,l\x1b[31mit,,,\n2025-03-14,\x9b31m,,,\n")
+        done = self.run_it("check", log, status=1)
+        said = done.stdout + done.stderr
+        self.assertNotIn("\x1b", said)
+        self.assertNotIn("\x9b", said)
+        self.assertIn("\\x1b[31m", said)
+        self.assertIn("n\\x1b[2Jight.csv", said)
+
+    def test_a_cell_of_a_report_is_no_formula(self):
+        log = self.write("night.csv", HEADER + "2025-03-14T18:00:00Z,crew,,,by==cmd|calc\n2025-03-14T18:01:00Z,lit,,,\n"
+                                             "2025-03-14T18:02:00Z,note,,,=HYPERLINK(1)\n")
+        self.run_it("import", log, "--journal", "j.db")
+        for words in (["report", "--journal", "j.db"], ["report", "--journal", "j.db", "--season"]):
+            table = self.run_it(*words).stdout
+            for line in table.splitlines():
+                for cell in line.split(","):
+                    self.assertFalse(cell.strip('"').startswith(("=", "@")), line)
+            self.assertIn("'=cmd|calc", table)
+
+    def test_a_report_that_does_not_fit_on_the_disk_leaves_the_old_one(self):
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+
+        def small():  # the system lets no file grow further
+            signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+            resource.setrlimit(resource.RLIMIT_FSIZE, (2000, 2000))
+
+        for name, command in (("night.pdf", "report"), ("night.csv", "report"), ("log.csv", "export")):
+            self.run_it(command, "--journal", "j.db", "--out", name)
+            before = (self.folder / name).read_bytes()
+            there = len(list(self.folder.iterdir()))
+            done = subprocess.run([PANSIDE, command, "--journal", "j.db", "--out", name], capture_output=True, text=True,
+                                  timeout=60, env=self.surroundings, cwd=self.folder, preexec_fn=small)
+            self.assertEqual(done.returncode, 3, done.stderr)
+            self.assertIn(name, done.stderr)
+            self.assertEqual((self.folder / name).read_bytes(), before)
+            self.assertEqual(len(list(self.folder.iterdir())), there, "nothing half written is left")
+
+    def test_a_report_is_not_written_through_a_link(self):
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        theirs = self.write("theirs", "theirs")
+        for name in ("night.pdf", "night.xlsx", "night.xlsx.part", "night.csv"):
+            (self.folder / name).symlink_to(theirs)
+        for name in ("night.pdf", "night.xlsx", "night.csv"):
+            self.run_it("report", "--journal", "j.db", "--out", name)
+            self.assertFalse((self.folder / name).is_symlink(), name)
+        self.assertEqual(theirs.read_text(), "theirs")
+
+    def test_a_check_and_an_import_agree(self):
+        lit = "2025-03-14T18:00:00Z,lit,,,\n"
+        for name, text, status in (
+                ("two", lit + "2025-03-14T19:00:00Z,shift_end,,,\n2025-03-14T20:00:00Z,lit,,,\n", 1),
+                ("long", "2025-03-14T18:00:00Z,note,,," + "x" * 1000000 + "\n", 1),
+                ("late", lit + "9226-03-14T18:00:00Z,fired,,,\n", 1),
+                ("huge", lit + "2025-03-14T18:00:01Z,pressure,1e308,kPa,\n", 1),
+                ("good", lit, 0)):
+            log = self.write(name + ".csv", HEADER + text)
+            self.run_it("check", log, status=status)
+            self.run_it("import", log, "--journal", name + ".db", status=status)
+        told = self.run_it("check", self.folder / "two.csv", "--json", status=1).stdout
+        self.assertIn("Split the log", json.loads(told)["faults"][0]["says"])
+
+    def test_many_probe_names_and_long_nights_do_not_hang(self):
+        """Whatever a log says, a replay or a report of it ends soon: it is refused with its line, or it is short work."""
+        begin = datetime.datetime(2025, 3, 14, 18)
+        rows = "".join(f"{begin + datetime.timedelta(seconds=i):%Y-%m-%dT%H:%M:%SZ},stack,300,degC,probe=p{i}\n" for i in range(3000))
+        done = self.run_it("replay", self.write("names.csv", HEADER + rows), status=1)
+        self.assertIn("names.csv:66", done.stderr)
+        done = self.run_it("replay", self.write("years.csv", HEADER + "1901-01-01T00:00:00Z,lit,,,\n"
+                                                "2199-01-01T00:00:00Z,fired,,,\n"), status=1)
+        self.assertIn("years.csv:3", done.stderr)
+
+
 class Tending(Place):
     def tend(self, *words):
         process = self.start("tend", "--journal", "j.db", *words)
@@ -540,6 +617,57 @@ class Window(Place):
         other.wait(10)
         other.stdin = None
         self.run_it("export", "--journal", "j.db", status=1)  # there is no shift
+
+    def test_a_console_that_only_watched_takes_over_when_the_writer_has_died(self):
+        other = self.start("tend", "--journal", "j.db")
+        self.assertTrue(select.select([other.stdout], [], [], 20)[0])
+        process = self.open("--journal", "j.db")
+        other.kill()
+        other.wait(10)
+        for _ in range(20):  # it looks each five seconds
+            time.sleep(1)
+            self.press("f", "Return")
+            time.sleep(1)
+            with sqlite3.connect(f"file:{self.folder}/j.db?mode=ro", uri=True) as journal:
+                if journal.execute("SELECT count(*) FROM fact WHERE row LIKE '%,lit,%'").fetchone()[0] == 1:
+                    break
+        else:
+            self.fail("it never took over")
+        process.send_signal(signal.SIGTERM)
+        self.assertEqual(process.wait(15), 0)
+
+    def test_the_console_opens_on_a_spoilt_journal_and_loses_nothing_of_the_night(self):
+        """What is entered is held in memory, and kept as soon as the journal is sound again."""
+        self.run_it("import", SAMPLE, "--journal", "j.db")
+        journal = self.folder / "j.db"
+        sound = journal.read_bytes()
+        journal.write_bytes(b"\0" * 100 + sound[100:])
+        process = self.open("--journal", "j.db")
+        self.press("f", "Return")
+        self.assertIsNone(process.poll())
+        self.assertEqual(journal.read_bytes()[:100], b"\0" * 100, "a file that is no journal is left as it is")
+        beside = self.folder / "sound"
+        beside.write_bytes(sound)
+        beside.rename(journal)
+        time.sleep(3)
+        process.send_signal(signal.SIGTERM)
+        self.assertEqual(process.wait(15), 0)
+        with sqlite3.connect(f"file:{journal}?mode=ro", uri=True) as kept:
+            self.assertEqual(kept.execute("SELECT count(*) FROM fact JOIN shift ON shift.id=shift WHERE live=1 AND row "
+                                          "LIKE '%,lit,%'").fetchone()[0], 1)
+
+    def test_an_import_asked_for_while_the_journal_is_away_ends_nothing(self):
+        process = self.open("--journal", "at/j.db")
+        self.press("f", "Return")
+        time.sleep(1)
+        (self.folder / "at").rename(self.folder / "away")
+        self.press("F2", "i")
+        time.sleep(1)
+        self.assertIsNone(process.poll())
+        (self.folder / "away").rename(self.folder / "at")
+        time.sleep(2)
+        process.send_signal(signal.SIGTERM)
+        self.assertEqual(process.wait(15), 0)
 
     def test_a_rehearsal_leaves_the_journal_alone(self):
         process = self.open("--rehearsal")

@@ -1,5 +1,6 @@
 // The screens' tests run real widgets on Qt's offscreen platform: no display, no waiting.
-#include <QApplication>
+#include "ui/frame/program.h"
+
 #include <QLocale>
 #include <gtest/gtest.h>
 
@@ -9,6 +10,7 @@ int main(int argc, char** argv) {
     qputenv("TZ", "UTC");
     testing::InitGoogleTest(&argc, argv);
     QLocale::setDefault(QLocale::c());
-    const QApplication application{argc, argv};
+    panside::Program application{argc, argv};
+    panside::keepLabelsPlain(application);
     return RUN_ALL_TESTS();
 }

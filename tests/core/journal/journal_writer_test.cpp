@@ -175,6 +175,37 @@ TEST_F(Writer, OutlivesAListenerThatThrows) {
     EXPECT_EQ(factsIn(place()), 2U);
 }
 
+// A journal that cannot be opened when the program begins: all is held, it is tried again by itself, and what was begun
+// meanwhile is a shift of its own, with no other open beside it.
+TEST_F(Writer, HoldsFactsForAJournalThatCannotBeOpenedYet) {
+    { Journal::open(place()).append(factFrom("2025-03-13T18:00:00Z,lit,,,")); }
+    const auto sound = fileText(place());
+    std::ofstream{place(), std::ios::binary} << std::string(sound.size(), '\0');
+    std::optional<JournalError> why;
+    try {
+        Journal::open(place());
+    } catch (const JournalError& error) {
+        why = error;
+    }
+    ASSERT_TRUE(why);
+    Heard heard;
+    JournalWriter writer{place(), {}, *why, heard.listener(), {.gather = 1ms, .again = 1ms}};
+    EXPECT_EQ(heard.troubles, std::vector{why->trouble()}) << "told at once, not only when something is to be kept";
+    const auto lit = writer.keep(factFrom("2025-03-14T18:00:00Z,lit,,,"));
+    EXPECT_FALSE(writer.flush(20ms));
+    EXPECT_EQ(writer.unkept().size(), 1U);
+    EXPECT_FALSE(writer.beside());
+    std::ofstream{place(), std::ios::binary} << sound;
+    ASSERT_TRUE(writer.flush(longEnough));
+    EXPECT_TRUE(heard.isNow([&] { return heard.wells == 1; }));
+    ASSERT_TRUE(writer.beside());
+    const auto shifts = Journal::open(place(), Journal::Access::read).shifts();
+    ASSERT_EQ(shifts.size(), 2U);
+    EXPECT_FALSE(shifts[0].open);
+    EXPECT_EQ(shifts[1].id, lit.shift);
+    EXPECT_TRUE(shifts[1].open);
+}
+
 TEST_F(Writer, TellsTheSettingsANewShiftBeginsWith) {
     JournalWriter writer{Journal::open(place()), {}};
     writer.carry(factFrom("2025-03-14T12:00:00Z,set,18,kg,key=load_mass"));

@@ -355,6 +355,25 @@ TEST_F(SessionTest, LeavesAShiftThatWasForgottenAndBeginsAnother) {
     EXPECT_EQ(s.openShift(), now);
 }
 
+// The journal could not be opened, and another is put in its place: what was held goes into that one.
+TEST_F(SessionTest, KeepsWhatItHeldInTheJournalThatItIsGiven) {
+    disk.broken = true;
+    auto s = session();
+    EXPECT_FALSE(kept(s.enter(Fact{s.now(), Lit{}})));
+    run(60);
+    s.read(syrup(s, 99.5));
+    EXPECT_TRUE(s.holdsItsShift());
+    s.letGo();
+    disk.broken = false;
+    s.takeUp(std::make_unique<OnDisk>(disk, Standing{}), {});
+    EXPECT_TRUE(s.flush());
+    ASSERT_EQ(disk.shifts.size(), 1U);
+    EXPECT_EQ(disk.shifts[0].size(), 2U);
+    EXPECT_EQ(s.boil().facts().size(), 2U);
+    EXPECT_FALSE(s.holdsItsShift());
+    ASSERT_TRUE(s.undo()) << "and can be taken back";
+}
+
 TEST_F(SessionTest, LeavesReadingsAloneBetweenShifts) {
     auto s = session();
     s.enter(Fact{s.now(), Lit{}});
