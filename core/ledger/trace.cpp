@@ -49,6 +49,8 @@ private:
     void addNights(bool back);
     void addDefoamers();
     void addLots();
+    void addBuyers();
+    Reach reachOf(std::size_t lot, const LotSize& size) const;
     bool isOf(Knot knot, KnotKind kind, std::size_t what) const {
         return thread_[knot].kind == kind && thread_[knot].what == what;
     }
@@ -205,32 +207,42 @@ void Tracer::addDefoamers() {
     }
 }
 
-void Tracer::addLots() {
-    const auto& lots = ledger_.lots();
-    const auto reachOf = [&](const LotSize& size) {
-        Reach sum;
-        for (const auto& [knot, sugar] : size.knots) {
+Reach Tracer::reachOf(std::size_t lot, const LotSize& size) const {
+    Reach sum;
+    if (subject_.lot == lot) { // nothing comes after a lot but its buyers
+        const double all = ledger_.lots()[lot].sugar();
+        return {all > 0 ? size.sugar / all : 0, true};
+    }
+    for (const auto& [knot, sugar] : size.knots)
+        if (knot < reach_.size()) {
             sum.share += reach_[knot].share;
             sum.unknown |= reach_[knot].is();
         }
-        return sum;
-    };
+    return sum;
+}
+
+void Tracer::addLots() {
+    const auto& lots = ledger_.lots();
     for (std::size_t i = 0; i < lots.size(); ++i)
         for (const LotSize& size : lots[i].sizes) {
-            if (subject_.lot == i)
-                continue;
             const std::size_t before = entries_.size();
-            add(TraceKind::lot, lots[i].code, lots[i].packed, reachOf(size));
+            add(TraceKind::lot, lots[i].code, lots[i].packed, reachOf(i, size));
             if (entries_.size() > before) {
                 entries_.back().count = size.made;
                 entries_.back().size = size.written;
             }
         }
+}
+
+void Tracer::addBuyers() {
+    const auto& lots = ledger_.lots();
     for (const Delivery& delivery : ledger_.tables().deliveries) {
         const LotSize& size = lots[delivery.lot].sizes[delivery.size];
-        Reach reach = reachOf(size);
-        if (!reach.is() || delivery.count() <= 0)
-            continue; // all of it came back
+        if (delivery.count() <= 0 || (subject_.lot && *subject_.lot != delivery.lot))
+            continue; // all of it came back, or it is of another lot
+        Reach reach = reachOf(delivery.lot, size);
+        if (!reach.is())
+            continue;
         const double part = size.made > 0 ? static_cast<double>(delivery.count()) / static_cast<double>(size.made) : 0;
         reach.share = delivery.sizeKnown ? reach.share * part : 0;
         reach.unknown = true;
@@ -275,8 +287,11 @@ void Tracer::addHoles() {
 }
 
 std::vector<TraceEntry> Tracer::sorted() {
-    std::stable_sort(entries_.begin(), entries_.end(),
-                     [](const TraceEntry& a, const TraceEntry& b) { return a.at < b.at; });
+    const auto earlier = [](const TraceEntry& a, const TraceEntry& b) { return a.at < b.at; };
+    // Most of them came by time already: those behind them are sorted in.
+    const auto middle = std::is_sorted_until(entries_.begin(), entries_.end(), earlier);
+    std::stable_sort(middle, entries_.end(), earlier);
+    std::inplace_merge(entries_.begin(), middle, entries_.end(), earlier);
     return std::move(entries_);
 }
 
@@ -296,11 +311,16 @@ std::vector<TraceEntry> Tracer::behind() {
 
 std::vector<TraceEntry> Tracer::before() {
     volume_ = subject_.beforeVolume;
+    if (subject_.lot) {
+        addBuyers();
+        return sorted();
+    }
     reach_ = thread_.before(subject_.before);
     addPoints(false);
     addVessels(false);
     addNights(false);
     addLots();
+    addBuyers();
     addHoles();
     return sorted();
 }
