@@ -8,16 +8,21 @@
 namespace panside {
 namespace {
 
+// Seconds by which the pan's filtered reading is behind the liquid: a probe's own five, and a few of the filter's (our
+// judgement, no source). While a draw is open the sugar falls by some 4 brix a minute: so much late is 0.4 brix too
+// much.
+constexpr double lag = 6;
 constexpr double sampleEvery = 5;      // seconds
 constexpr double leastKnown = 1.0 / 3; // of the samples
-constexpr double pathSd = 0.15;        // brix: the pail is not quite the mean of what the probe saw
+constexpr double pathSd = 0.3;         // brix: the pail is not quite the mean of what the probe saw
 constexpr double brixPerKelvin = 5;    // near the finish, where the mark's band is not known
 
 } // namespace
 
 struct DrawDensities::Inside {
     struct Open {
-        Instant at{}, next{};
+        Instant next{};
+        std::optional<Instant> closed;
         double sum = 0, sd = 0, offset = 0, slope = brixPerKelvin;
         int samples = 0, known = 0;
     };
@@ -31,6 +36,13 @@ struct DrawDensities::Inside {
     Instant last{};
     double offset = 0;
 
+    void finish() {
+        if (open->closed && open->known > 0 && open->known >= leastKnown * open->samples) {
+            const auto n = static_cast<double>(open->known);
+            past.push_back({*open->closed, open->sum / n, open->sd / n, open->offset / n, open->slope});
+        }
+        open.reset();
+    }
     void sample(Instant now) {
         const Picture seen = picture(state, now);
         ++open->samples;
@@ -53,29 +65,32 @@ DrawDensities& DrawDensities::operator=(DrawDensities&&) noexcept = default;
 
 void DrawDensities::take(const Fact& fact) {
     Inside& in = *inside_;
-    while (in.open && in.open->next <= fact.at) {
-        in.sample(std::max(in.open->next, in.last));
-        in.open->next = in.open->next + Duration{sampleEvery};
-    }
-    if (std::holds_alternative<DrawClosed>(fact.what) && in.open) {
-        const auto& open = *in.open;
-        if (open.known > 0 && open.known >= leastKnown * open.samples) {
-            const auto n = static_cast<double>(open.known);
-            in.past.push_back({fact.at, open.sum / n, open.sd / n, open.offset / n, open.slope});
+    if (in.open) {
+        const auto until = in.open->closed ? *in.open->closed + Duration{lag} : fact.at;
+        while (in.open->next <= std::min(until, fact.at)) {
+            in.sample(std::max(in.open->next, in.last));
+            in.open->next = in.open->next + Duration{sampleEvery};
         }
-        in.open.reset();
+        if (in.open->closed && fact.at > until)
+            in.finish();
     }
+    if (std::holds_alternative<DrawClosed>(fact.what) && in.open && !in.open->closed)
+        in.open->closed = fact.at;
     absorbUnwatched(in.state, fact);
     in.last = fact.at;
     in.offset = in.state.mark.offset(fact.at).kelvin();
-    if (std::holds_alternative<DrawOpened>(fact.what) && !in.open) {
+    if (std::holds_alternative<DrawOpened>(fact.what) && (!in.open || in.open->closed)) {
+        if (in.open)
+            in.finish();
         in.open = Inside::Open{};
-        in.open->at = in.open->next = fact.at;
+        in.open->next = fact.at + Duration{lag};
     }
 }
 
 std::vector<DrawDensities::Found> DrawDensities::found() const {
     std::vector<Found> found;
+    if (inside_->open && inside_->open->closed)
+        inside_->finish();
     for (const auto& past : inside_->past) {
         // What the mark learned afterwards: a probe that reads higher than was thought showed less sugar.
         const double brix = past.brix - (inside_->offset - past.offset) * past.slope;

@@ -12,6 +12,7 @@ namespace {
 constexpr Brix usualSap = Brix::degrees(2); // where nobody measured any (common practice, no source)
 constexpr double sapSd = 0.001, guessedSapSd = 0.01, guessedSyrupSd = 0.01;
 constexpr double leastTransfer = 0.01; // litres
+constexpr double oneMoment = 0.7;      // brix: by how much a sample may be off the mean of its draw (our judgement)
 
 // A level that stands higher than the book by less is the gauge's noise (common practice, no source).
 constexpr double gaugeShare = 0.01, gaugeLitres = 4;
@@ -128,28 +129,21 @@ void Ledger::Fold::sapIn(const SapIn& sap) {
     put(tank, taken);
 }
 
-// The engine's word for the whole time the draw was open, and the glass's, each by how well it is known.
+// The engine's word for the whole time the draw was open, on the mark that the checks have taught it. A check is of one
+// moment, and while a draw is open the sugar falls by some brix: only where the engine knows nothing it stands for all.
 std::pair<Brix, Brix> Ledger::Fold::densityOf(const ShiftAid::Draw& draw) const {
-    double weight = 0, sum = 0;
-    const auto add = [&](double brix, double sd) {
-        weight += 1 / (sd * sd);
-        sum += brix / (sd * sd);
-    };
     if (in.densityOf)
         if (const auto known = in.densityOf(current, now))
-            add(known->sugar.degrees(), std::max(0.05, known->sd.degrees()));
-    if (!draw.checks.empty()) {
-        double mean = 0, variance = 0;
-        for (const CheckedSugar& check : draw.checks) {
-            mean += check.sugar.degrees() / static_cast<double>(draw.checks.size());
-            variance += std::pow(check.scatter.degrees(), 2);
-        }
-        const auto n = static_cast<double>(draw.checks.size());
-        add(mean, std::hypot(std::sqrt(variance) / n, glassBrix)); // one glass: its own error stays
-    }
-    if (weight <= 0)
+            return {known->sugar, known->sd};
+    if (draw.checks.empty())
         return {aids[static_cast<std::size_t>(current)].wanted(), Brix::ofSi(guessedSyrupSd)};
-    return {Brix::degrees(sum / weight), Brix::degrees(std::sqrt(1 / weight))};
+    double mean = 0, variance = 0;
+    for (const CheckedSugar& check : draw.checks) {
+        mean += check.sugar.degrees() / static_cast<double>(draw.checks.size());
+        variance += std::pow(check.scatter.degrees(), 2);
+    }
+    const double scatter = std::sqrt(variance) / static_cast<double>(draw.checks.size());
+    return {Brix::degrees(mean), Brix::degrees(std::hypot(scatter, glassBrix, oneMoment))};
 }
 
 void Ledger::Fold::drawClosed() {
