@@ -144,7 +144,9 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
                      .probeFile = {},
                      .notice = [] { return Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."); },
                      .advance = [&] { feed->advance(); },
-                     .entered = [&](const std::vector<Fact>& facts) { feed->perform(facts); }},
+                     .entered = [&](const std::vector<Fact>& facts) { feed->perform(facts); },
+                     .isOver = [&] { return feed->isOver(); },
+                     .again = [&](bool same) { feed->again(same); }},
                     choicesFor(request)};
     console.showMaximized();
     return QApplication::exec();
@@ -192,7 +194,9 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
                      .probes = &watch,
                      .notice = [&kept] { return kept.notice(); },
                      .advance = look,
-                     .entered = {}},
+                     .entered = {},
+                     .isOver = {},
+                     .again = {}},
                     choicesFor(request)};
     QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
         session.read(fact);

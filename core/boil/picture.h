@@ -120,6 +120,7 @@ struct AlarmPicture {
     std::optional<Series> series = {}; // which reading, where it is about one
     std::optional<Duration> left = {}; // time to the harm, where there is a figure
     std::vector<Ground> why = {};      // the most urgent first; never empty where it stands
+    std::optional<Instant> over = {};  // when it stopped to stand, where it did so unseen
     bool stands() const {
         return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved;
     }

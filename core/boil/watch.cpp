@@ -43,6 +43,7 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
             slot.since = at;
             slot.alarm = AlarmState::unseen;
         } else {
+            slot.over = at;
             slot.alarm = slot.alarm == AlarmState::unseen ? AlarmState::goneUnseen : AlarmState::normal;
         }
     }
@@ -140,6 +141,8 @@ void Watch::show(const State& state, Instant now, Picture& picture) const {
         shown.series = place.series;
         if (slot.stands)
             explain(rowOf(place.alarm).judge(state, series, now, true), shown);
+        if (slot.alarm == AlarmState::goneUnseen)
+            shown.over = slot.over;
         insertAlarm(picture, shown);
     }
 }

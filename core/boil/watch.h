@@ -45,6 +45,7 @@ private:
         bool holds = false;     // the condition, apart from its delay
         Instant turned{};       // when `holds` last changed
         Instant since{};        // when it began to stand
+        Instant over{};         // when it last stopped to
         Instant shelvedUntil{}; // long ago: not shelved
         Instant wake = Instant::max();
         Instant judged{}; // when it was last looked at

@@ -11,13 +11,20 @@ public:
     RehearsalFeed(std::uint64_t seed, double speed);
 
     Session& session() { return session_; }
-    // What has happened in the boil since the last time.
+    // What has happened in the boil since the last time; nothing any more once the crew has gone home.
     void advance();
+    bool isOver() const { return rehearsal_.ended(); }
+    // Begins anew: the same night, or the next one.
+    void again(bool same);
+    std::uint64_t seed() const { return seed_; }
     // The person does it, and the pan answers.
     void perform(const std::vector<Fact>& facts);
 
 private:
-    explicit RehearsalFeed(RehearsalUnderWay underWay, ShiftClock clock);
+    RehearsalFeed(RehearsalUnderWay underWay, std::uint64_t seed, double speed);
+    void begin(std::vector<Fact> past);
+    std::uint64_t seed_;
+    double speed_;
     Session session_;
     Rehearsal rehearsal_;
 };

@@ -15,6 +15,7 @@ using namespace std::chrono_literals;
 constexpr auto closestReadings = 225ms; // four a second, with room for a port's jitter
 constexpr auto lateFrom = 2s;           // a fact this old on arrival is one entered late
 constexpr auto furthestAhead = 60s;     // another machine's clock may be ahead by so much
+constexpr auto seenIsTakenBackFor = 30s;
 constexpr auto personsPatience = 250ms; // the disk may take so long before a fact is shown as not kept yet
 constexpr auto furthestBack = 24h;      // before the shift began
 constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
@@ -69,7 +70,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     } else {
         watched_ = true;
         if (setBack)
-            take({last, ClockStep{*setBack}});
+            take({last, ClockStep{*setBack}}, false);
     }
 }
 
@@ -110,7 +111,7 @@ void Session::addTrouble(Picture& picture) {
 }
 
 // Numbers a fact, folds it and puts it among those to be kept.
-FactId Session::take(Fact fact) {
+FactId Session::take(Fact fact, bool entered) {
     const bool begins = !openShift();
     const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
     auto kept = keeper_->keep(fact);
@@ -123,7 +124,7 @@ FactId Session::take(Fact fact) {
         for (auto& [id, setting] : kept.opening)
             boil_.add(id, std::move(setting));
     }
-    if (canBeTakenBack(fact))
+    if (entered && canBeTakenBack(fact))
         entered_.push_back({kept.id, fact});
     boil_.add(kept.id, std::move(fact));
     if (ends)
@@ -149,12 +150,16 @@ void Session::read(Fact fact) {
     if (onlyWatches_ || (!openShift() && watched_))
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
-        take(std::move(fact));
+        take(std::move(fact), false);
 }
 
 void Session::follow(std::vector<Fact> facts) {
-    for (auto& fact : facts)
-        take(std::move(fact));
+    for (auto& fact : facts) {
+        // What a probe still reads after the end begins no other shift.
+        if (std::holds_alternative<Reading>(fact.what) && !openShift() && watched_)
+            continue;
+        take(std::move(fact), false);
+    }
 }
 
 std::optional<Sentence> Session::objection(const Fact& fact, Instant now) const {
@@ -181,7 +186,7 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         }
         if (!fact.entered && at - fact.at >= lateFrom)
             fact.entered = at;
-        answers.emplace_back(Entered{take(std::move(fact)), false});
+        answers.emplace_back(Entered{take(std::move(fact), true), false});
     }
     const bool kept = keeper_->flush(personsPatience);
     for (auto& answer : answers)
@@ -190,11 +195,25 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
     return answers;
 }
 
+std::optional<std::size_t> Session::lastToUndo() {
+    for (std::size_t i = entered_.size(); i-- > 0;)
+        if (const Fact& fact = entered_[i].fact;
+            !std::holds_alternative<AlarmSeen>(fact.what) || now() - fact.at <= seenIsTakenBackFor)
+            return i;
+    return std::nullopt;
+}
+
+const Fact* Session::lastEntered() {
+    const auto last = lastToUndo();
+    return last ? &entered_[*last].fact : nullptr;
+}
+
 std::optional<Fact> Session::undo() {
-    if (entered_.empty())
+    const auto last = lastToUndo();
+    if (!last)
         return std::nullopt;
-    auto [id, fact] = std::move(entered_.back());
-    entered_.pop_back();
+    auto [id, fact] = std::move(entered_[*last]);
+    entered_.erase(entered_.begin() + static_cast<std::ptrdiff_t>(*last));
     keeper_->withdraw(id, now());
     boil_.withdraw(id);
     if (isNoticed(fact) && shift_)
@@ -227,7 +246,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         deny(shift, *before);
     FactId id = fact;
     if (instead && goesOn) {
-        id = take(std::move(*instead));
+        id = take(std::move(*instead), true);
     } else if (instead) {
         id = keeper_->keepIn(shift, *instead);
         if (shown)
@@ -240,7 +259,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
 void Session::deny(ShiftId shift, const Fact& noticed) {
     auto denial = denialOf(noticed, now());
     if (shift == openShift()) {
-        take(std::move(denial));
+        take(std::move(denial), true);
         return;
     }
     const FactId id = keeper_->keepIn(shift, denial);
@@ -264,7 +283,7 @@ void Session::keepNoticed() {
     if (onlyWatches_ || !openShift())
         return;
     if (auto noticed = boil_.noticed())
-        take(std::move(*noticed));
+        take(std::move(*noticed), true);
 }
 
 void Session::letGo() {
@@ -302,7 +321,7 @@ bool Session::holdsItsShift() const {
 void Session::tick() {
     const auto step = clock_.step();
     if (step && openShift())
-        take({now(), ClockStep{*step}});
+        take({now(), ClockStep{*step}}, false);
     else if (step)
         clock_.startAtWall();
     keepNoticed();

@@ -65,8 +65,9 @@ public:
     // Takes back the last thing that a person entered, and says what it was; nullopt when there is none left in the
     // shift.
     std::optional<Fact> undo();
-    // What undo() would take back.
-    const Fact* lastEntered() const { return entered_.empty() ? nullptr : &entered_.back().fact; }
+    // What undo() would take back. That an alarm was seen is taken back for half a minute only: afterwards the key
+    // means what was entered before.
+    const Fact* lastEntered();
 
     // Corrects an entry of any shift: withdraws it and, if there is one, keeps what it should have been, marked as
     // entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
@@ -96,7 +97,8 @@ public:
 
 private:
     std::optional<Sentence> objection(const Fact& fact, Instant now) const;
-    FactId take(Fact fact);
+    FactId take(Fact fact, bool entered); // `entered`: by a person, who may take it back
+    std::optional<std::size_t> lastToUndo();
     void carryLearned();
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);

@@ -80,7 +80,7 @@
     </message>
     <message>
         <source>No alarm stood in this shift.</source>
-        <translation>Aucune alarme pendant cette veille.</translation>
+        <translation>Aucune alarme pendant ce quart.</translation>
     </message>
     <message>
         <source>1 alarm</source>
@@ -133,7 +133,7 @@
     </message>
     <message>
         <source>Back to the shifts</source>
-        <translation>Retour aux veilles</translation>
+        <translation>Retour aux quarts</translation>
     </message>
     <message>
         <source>Esc</source>

@@ -60,10 +60,6 @@
         <translation>mettre du bois toutes les %1</translation>
     </message>
     <message>
-        <source>boil sags at %1 after loading; call moved to %2</source>
-        <translation>le bouillon faiblit %1 après la charge ; rappel déplacé à %2</translation>
-    </message>
-    <message>
         <source>call moved to %1, by the rhythm of the last loads</source>
         <translation>rappel déplacé à %1, selon le rythme des dernières charges</translation>
     </message>
@@ -129,7 +125,7 @@
     </message>
     <message>
         <source>the shift so far</source>
-        <translation>la veille jusqu'ici</translation>
+        <translation>le quart jusqu'ici</translation>
     </message>
     <message>
         <source>heat</source>
@@ -347,13 +343,6 @@
     <message>
         <source>take the last look now: roof, fire, pans</source>
         <translation>dernier tour maintenant : toit, feu, casseroles</translation>
-    </message>
-</context>
-<context>
-    <name>FireCard</name>
-    <message>
-        <source>every %1: boil sags at %2</source>
-        <translation>toutes les %1 : le bouillon faiblit à %2</translation>
     </message>
 </context>
 <context>

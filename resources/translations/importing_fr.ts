@@ -16,7 +16,7 @@
     <name>Import</name>
     <message>
         <source>no shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>
-        <translation>pas un registre de veille : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
+        <translation>pas un registre de quart : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -48,7 +48,7 @@
     </message>
     <message>
         <source>Shifts added: %1, with %2 facts. There already: %3. Refused: %4.</source>
-        <translation>Veilles ajoutées : %1, avec %2 faits. Déjà là : %3. Refusées : %4.</translation>
+        <translation>Quarts ajoutés : %1, avec %2 faits. Déjà là : %3. Refusés : %4.</translation>
     </message>
     <message>
         <source>Stopped: what was added before stays, of the one being read nothing is in the journal.</source>
@@ -56,11 +56,11 @@
     </message>
     <message>
         <source>added as shift %1: %2 facts</source>
-        <translation>ajouté comme veille %1 : %2 faits</translation>
+        <translation>ajouté comme quart %1 : %2 faits</translation>
     </message>
     <message>
         <source>there already as shift %1; nothing was added</source>
-        <translation>déjà là comme veille %1 ; rien n'a été ajouté</translation>
+        <translation>déjà là comme quart %1 ; rien n'a été ajouté</translation>
     </message>
     <message>
         <source>refused, nothing of it was taken. Faults: %1</source>
@@ -68,11 +68,11 @@
     </message>
     <message>
         <source>refused: a shift that begins at the same time, %1, holds other facts (%2 there, %3 in the log). Which is right only you can tell: read it into another journal to compare.</source>
-        <translation>refusé : une veille qui commence au même moment, %1, tient d'autres faits (%2 là, %3 ici). Vous seul savez laquelle est juste : lisez-le dans un autre journal pour comparer.</translation>
+        <translation>refusé : un quart qui commence au même moment, %1, tient d'autres faits (%2 là, %3 ici). Vous seul savez lequel est juste : lisez-le dans un autre journal pour comparer.</translation>
     </message>
     <message>
         <source>refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Part the log between the two.</source>
-        <translation>refusé : deux veilles en un seul registre. L'une finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
+        <translation>refusé : deux quarts en un seul registre. L'un finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
     </message>
     <message>
         <source>stopped; nothing of it was taken</source>
@@ -92,7 +92,7 @@
     </message>
     <message>
         <source>Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is there already adds nothing. Another logger's table is read too, once you have said what its columns are.</source>
-        <translation>Choisissez un ou plusieurs registres. Chacun devient une veille entière, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
+        <translation>Choisissez un ou plusieurs registres. Chacun devient un quart entier, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>Stop</source>

@@ -92,7 +92,7 @@
     </message>
     <message>
         <source>type in a shift that was written on paper</source>
-        <translation>saisir une veille notée sur papier</translation>
+        <translation>saisir un quart noté sur papier</translation>
     </message>
     <message>
         <source>Sound</source>
@@ -232,11 +232,11 @@
     </message>
     <message>
         <source>End of shift</source>
-        <translation>Fin de la veille</translation>
+        <translation>Fin du quart</translation>
     </message>
     <message>
         <source>the shift is over; the next fact begins another</source>
-        <translation>la veille est finie; le prochain fait en ouvre une autre</translation>
+        <translation>le quart est fini ; le prochain fait en ouvre un autre</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -252,7 +252,7 @@
     </message>
     <message>
         <source>the shifts so far</source>
-        <translation>les veilles jusqu'ici</translation>
+        <translation>les quarts jusqu'ici</translation>
     </message>
     <message>
         <source>Season</source>
@@ -442,64 +442,28 @@
         <translation>L'horloge de l'ordinateur a été déplacée</translation>
     </message>
     <message>
-        <source>close the draw, flood the pan with sap from the side, damp the fire</source>
-        <translation>fermer la coulée, noyer la casserole d'eau d'érable par le côté, étouffer le feu</translation>
+        <source>flood the pan with sap from the side|close the draw|damp the fire</source>
+        <translation>noyer la casserole d'eau d'érable par le côté|fermer la coulée|étouffer le feu</translation>
     </message>
     <message>
-        <source>keep drawing, let thin sap in at the draw end, from the side</source>
-        <translation>continuer de couler, laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
+        <source>flood the pan with sap from the side|keep the draw shut|damp the fire</source>
+        <translation>noyer la casserole d'eau d'érable par le côté|garder la coulée fermée|étouffer le feu</translation>
     </message>
     <message>
-        <source>look how deep the pan is: low, close the draw; let sap in from the side, damp the fire</source>
-        <translation>regarder la hauteur dans la casserole : si elle est basse, fermer la coulée ; laisser entrer de l'eau d'érable par le côté, étouffer le feu</translation>
+        <source>keep drawing|let thin sap in at the draw end, from the side</source>
+        <translation>continuer de couler|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
-        <source>look at the pan, open the feed, have cold sap at hand</source>
-        <translation>regarder la casserole, ouvrir l'arrivée, garder de l'eau d'érable froide à portée</translation>
+        <source>open the draw|let thin sap in at the draw end, from the side</source>
+        <translation>ouvrir la coulée|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
-        <source>shut the draught, look at roof jack and rafters, do not fire</source>
-        <translation>fermer le tirage, voir le collet du toit et les chevrons, ne pas mettre de bois</translation>
-    </message>
-    <message>
-        <source>stop the pump, let the pressure off before you open the press</source>
-        <translation>arrêter la pompe, laisser tomber la pression avant d'ouvrir la presse</translation>
-    </message>
-    <message>
-        <source>watch the pan itself, then look at plug, cable and box</source>
-        <translation>surveiller la casserole même, puis voir fiche, câble et boîte</translation>
-    </message>
-    <message>
-        <source>write on paper, then look at the disk: full or pulled out</source>
-        <translation>écrire sur papier, puis voir le disque : plein ou retiré</translation>
-    </message>
-    <message>
-        <source>open the draw and check the density</source>
-        <translation>ouvrir la coulée et vérifier la densité</translation>
-    </message>
-    <message>
-        <source>close the draw and check the density</source>
-        <translation>fermer la coulée et vérifier la densité</translation>
-    </message>
-    <message>
-        <source>fire, gloves on, or press Fired if it is done</source>
-        <translation>mettre du bois, gants mis, ou appuyer sur Bois mis si c'est fait</translation>
-    </message>
-    <message>
-        <source>bring sap, or stop firing while it still covers the pans</source>
-        <translation>amener de l'eau d'érable, ou cesser de chauffer pendant qu'il en reste pour couvrir les casseroles</translation>
+        <source>look how deep the pan is; where it is low, keep the draw shut|let sap in from the side|damp the fire</source>
+        <translation>regarder la hauteur dans la casserole ; si elle est basse, garder la coulée fermée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>keep the sap that is left to cover the pans</source>
         <translation>garder l'eau d'érable qui reste pour couvrir les casseroles</translation>
-    </message>
-    <message>
-        <source>trust the hydrometer, then look at the probe and its box</source>
-        <translation>se fier au densimètre, puis voir la sonde et sa boîte</translation>
-    </message>
-    <message>
-        <source>trust the hydrometer, then see where the probe sits</source>
-        <translation>se fier au densimètre, puis voir où est la sonde</translation>
     </message>
     <message>
         <source>nothing to do: intervals did not jump</source>
@@ -572,16 +536,8 @@
         <translation>hausse %1 de %2</translation>
     </message>
     <message>
-        <source>%1 ± %2</source>
-        <translation>%1 ± %2</translation>
-    </message>
-    <message>
         <source>open at %1</source>
         <translation>couler à %1</translation>
-    </message>
-    <message>
-        <source>reads %1, open at %2</source>
-        <translation>la sonde lit %1, couler à %2</translation>
     </message>
     <message>
         <source>about %1</source>
@@ -601,7 +557,7 @@
     </message>
     <message>
         <source>DRAWING, WATCH THE RISE</source>
-        <translation>COULÉE OUVERTE, VEILLEZ LA HAUSSE</translation>
+        <translation>COULÉE OUVERTE, SURVEILLEZ LA HAUSSE</translation>
     </message>
     <message>
         <source>DRAWING, CLOSE IN</source>
@@ -843,7 +799,7 @@
     </message>
     <message>
         <source>end of shift</source>
-        <translation>fin de la veille</translation>
+        <translation>fin du quart</translation>
     </message>
     <message>
         <source>alarm seen: %1</source>
@@ -1046,7 +1002,7 @@
     </message>
     <message>
         <source>%2 is more than %3 days from another row. A log is one shift: put this row right, or into a log of its own.</source>
-        <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est une seule veille : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
+        <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est un seul quart : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
     </message>
     <message>
         <source>“%2” is one more than the %3 names of probes that a log may have. Leave out what names no probe.</source>
@@ -1083,10 +1039,6 @@
 </context>
 <context>
     <name>FireCard</name>
-    <message>
-        <source>THE FIRE GOES DOWN: FIRE NOW, LATE BY</source>
-        <translation>LE FEU BAISSE : METTEZ DU BOIS, RETARD</translation>
-    </message>
     <message>
         <source>%1 overdue too</source>
         <translation>%1 en retard aussi</translation>
@@ -1131,10 +1083,6 @@
         <source>fire not lit</source>
         <translation>feu pas allumé</translation>
     </message>
-    <message>
-        <source>FIRE NOW, OVERDUE BY</source>
-        <translation>METTEZ DU BOIS, EN RETARD DE</translation>
-    </message>
 </context>
 <context>
     <name>LastLoadCard</name>
@@ -1164,7 +1112,7 @@
     </message>
     <message>
         <source>FIRING STOPPED, WATCH THE PANS</source>
-        <translation>FIN DE CHAUFFE, VEILLEZ LES CASSEROLES</translation>
+        <translation>FIN DE CHAUFFE, SURVEILLEZ LES CASSEROLES</translation>
     </message>
     <message>
         <source>%1 ago</source>
@@ -1190,11 +1138,11 @@
         <translation>Les gaz de combustion dans une cabane fermée tuent sans odeur (monoxyde de carbone). Gardez-la ouverte et posez un détecteur.</translation>
     </message>
     <message>
-        <source>Old solder and galvanised or terne gear can put lead into syrup. Find out what yours is.</source>
+        <source>Old solder and galvanized or terne gear can put lead into syrup. Find out what yours is.</source>
         <translation>La vieille soudure et l'équipement galvanisé ou étamé au plomb peuvent mettre du plomb dans le sirop. Sachez ce qu'est le vôtre.</translation>
     </message>
     <message>
-        <source>Syrup packed too cool grows mould. Measure in the bottle, and follow what your food law says.</source>
+        <source>Syrup packed too cool grows mold. Measure in the bottle, and follow what your food law says.</source>
         <translation>Le sirop embouteillé trop froid moisit. Mesurez dans la bouteille et suivez la loi des aliments de chez vous.</translation>
     </message>
     <message>
@@ -1212,10 +1160,6 @@
     <message>
         <source>You find this page again under help.</source>
         <translation>Cette page se retrouve sous l'aide.</translation>
-    </message>
-    <message>
-        <source>The keys</source>
-        <translation>Les touches</translation>
     </message>
 </context>
 <context>
@@ -1421,7 +1365,7 @@
     </message>
     <message>
         <source>the shift is over</source>
-        <translation>la veille est finie</translation>
+        <translation>le quart est fini</translation>
     </message>
     <message>
         <source>may never get there</source>
@@ -1436,7 +1380,7 @@
     </message>
     <message>
         <source>shift</source>
-        <translation>veille</translation>
+        <translation>quart</translation>
     </message>
     <message>
         <source>hours</source>
@@ -1637,7 +1581,7 @@
     </message>
     <message>
         <source>The shift is over.</source>
-        <translation>La veille est finie.</translation>
+        <translation>Le quart est fini.</translation>
     </message>
     <message>
         <source>Burning out: stay until the pans are still.</source>
@@ -1648,20 +1592,8 @@
         <translation>La coulée est ouverte. Rien d'anormal.</translation>
     </message>
     <message>
-        <source>Nothing is lit. Cover the pans before the fire.</source>
-        <translation>Rien n'est allumé. De l'eau dans les casseroles avant le feu.</translation>
-    </message>
-    <message>
         <source>No probe in the pan: type readings in, watch the pan.</source>
         <translation>Pas de sonde : tapez les lectures, surveillez la casserole.</translation>
-    </message>
-    <message>
-        <source>Over now: %1</source>
-        <translation>C'est passé : %1</translation>
-    </message>
-    <message>
-        <source>Syrup, by the last reading or the climb since: look, and draw.</source>
-        <translation>Sirop, selon la dernière lecture ou la montée depuis : regardez et coulez.</translation>
     </message>
     <message>
         <source>Readings by hand. Nothing is wrong by the last one.</source>
@@ -1722,10 +1654,6 @@
         <translation>Il n'y a rien derrière cette touche ici.</translation>
     </message>
     <message>
-        <source>Kept: %1. %2 takes it back.</source>
-        <translation>Gardé : %1. %2 le reprend.</translation>
-    </message>
-    <message>
         <source>Not on the disk yet: %1. It is tried again each second.</source>
         <translation>Pas encore sur le disque : %1. Nouvel essai chaque seconde.</translation>
     </message>
@@ -1766,11 +1694,11 @@
     </message>
     <message>
         <source>Export the shift</source>
-        <translation>Écrire le registre de la veille</translation>
+        <translation>Écrire le registre du quart</translation>
     </message>
     <message>
         <source>Shift logs (*.csv)</source>
-        <translation>Registres de veille (*.csv)</translation>
+        <translation>Registres de quart (*.csv)</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -1818,13 +1746,6 @@
     <message>
         <source>next</source>
         <translation>suivant</translation>
-    </message>
-</context>
-<context>
-    <name>panside::FirstBand</name>
-    <message>
-        <source>First: %1</source>
-        <translation>D'abord : %1</translation>
     </message>
 </context>
 <context>
@@ -1942,7 +1863,7 @@
     </message>
     <message>
         <source>No shift yet. The first fact of a boil begins one.</source>
-        <translation>Aucune veille encore. Le premier fait d'une bouillée en ouvre une.</translation>
+        <translation>Aucun quart encore. Le premier fait d'une bouillée en ouvre un.</translation>
     </message>
 </context>
 <context>
@@ -2018,27 +1939,27 @@
     <name>JournalWords</name>
     <message>
         <source>a fact of the shift %1</source>
-        <translation>un fait de la veille %1</translation>
+        <translation>un fait du quart %1</translation>
     </message>
     <message>
         <source>a withdrawal of the shift %1</source>
-        <translation>un retrait de la veille %1</translation>
+        <translation>un retrait du quart %1</translation>
     </message>
     <message>
         <source>an opening or closing of the shift %1</source>
-        <translation>une ouverture ou une fermeture de la veille %1</translation>
+        <translation>une ouverture ou une fermeture du quart %1</translation>
     </message>
     <message>
         <source>the shift %1 in the list of shifts</source>
-        <translation>la veille %1 dans la liste des veilles</translation>
+        <translation>le quart %1 dans la liste des quarts</translation>
     </message>
     <message>
         <source>a setting for shifts to come: %1</source>
-        <translation>un réglage pour les veilles à venir : %1</translation>
+        <translation>un réglage pour les quarts à venir : %1</translation>
     </message>
     <message>
         <source>figures worked out of the shift %1; have them counted again</source>
-        <translation>des chiffres tirés de la veille %1 ; faites-les recompter</translation>
+        <translation>des chiffres tirés du quart %1 ; faites-les recompter</translation>
     </message>
     <message>
         <source>missing rows, %1%2</source>
@@ -2054,15 +1975,15 @@
     </message>
     <message>
         <source> of the list of shifts or of settings for shifts to come</source>
-        <translation> de la liste des veilles ou des réglages pour les veilles à venir</translation>
+        <translation> de la liste des quarts ou des réglages pour les quarts à venir</translation>
     </message>
     <message>
         <source> of the shift %1</source>
-        <translation> de la veille %1</translation>
+        <translation> du quart %1</translation>
     </message>
     <message>
         <source>readings of the shift %1</source>
-        <translation>des mesures de la veille %1</translation>
+        <translation>des mesures du quart %1</translation>
     </message>
     <message>
         <source>the disk does not give back what was written</source>
@@ -2170,7 +2091,7 @@
     </message>
     <message>
         <source>there is no shift %1 in this journal. Look at the list of its shifts.</source>
-        <translation>il n'y a pas de veille %1 dans ce journal. Voyez la liste de ses veilles.</translation>
+        <translation>il n'y a pas de quart %1 dans ce journal. Voyez la liste de ses quarts.</translation>
     </message>
     <message>
         <source>there is no such fact%1 in this journal; nothing was withdrawn.</source>
@@ -2193,11 +2114,11 @@
     </message>
     <message>
         <source>Its time lies more than a day before this shift began. Import it as a log of its own.</source>
-        <translation>Son heure est plus d'un jour avant le début de cette veille. Importez-le comme un registre à part.</translation>
+        <translation>Son heure est plus d'un jour avant le début de ce quart. Importez-le comme un registre à part.</translation>
     </message>
     <message>
         <source>Its time lies within the shift that has ended. Take back its end first.</source>
-        <translation>Son heure est dans la veille qui est finie. Reprenez d'abord sa fin.</translation>
+        <translation>Son heure est dans le quart qui est fini. Reprenez d'abord sa fin.</translation>
     </message>
 </context>
 <context>

@@ -258,10 +258,6 @@
         <translation>haut-parleur</translation>
     </message>
     <message>
-        <source>there is one; hear it with F12</source>
-        <translation>il y en a un ; écoutez-le avec F12</translation>
-    </message>
-    <message>
         <source>none: alarms only show on the screen</source>
         <translation>aucun : les alarmes ne se voient qu'à l'écran</translation>
     </message>

@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>what thins the syrup must be thinner than the target. Are the two the right way round?</source>
-        <translation>ce qui dilue le sirop doit être plus clair que la cible. Les deux sont-ils dans le bon ordre?</translation>
+        <translation>ce qui dilue le sirop doit être moins dense que la cible. Les deux sont-ils dans le bon ordre?</translation>
     </message>
     <message>
         <source>It is %1 °Brix over the %2 wanted: to %3 L add %4 L of plain water.</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>The scale was made for %1 °C; in the cup it is %2 °C, where syrup is thinner.</source>
-        <translation>L'échelle est faite pour %1 °C; dans le godet il fait %2 °C, et le sirop y est plus clair.</translation>
+        <translation>L'échelle est faite pour %1 °C; dans le godet il fait %2 °C, et le sirop y est moins dense.</translation>
     </message>
     <message>
         <source>Allowing for the glass as well, %1 °Brix as read means %2 °Brix: %3 to be added.</source>
@@ -289,7 +289,7 @@
     </message>
     <message>
         <source>sap must be thinner than syrup. Are the two the right way round?</source>
-        <translation>l'eau d'érable doit être plus claire que le sirop. Les deux sont-ils dans le bon ordre?</translation>
+        <translation>l'eau d'érable doit être moins dense que le sirop. Les deux sont-ils dans le bon ordre?</translation>
     </message>
     <message>
         <source>sap of less than 0.2 °Brix is as good as water.</source>
@@ -301,7 +301,7 @@
     </message>
     <message>
         <source>The rule of 86 says 86 over %1, or %2: it was made for raw sap and thinner syrup, of 65.5 °Brix.</source>
-        <translation>La règle de 86 dit 86 sur %1, soit %2 : elle est faite pour l'eau d'érable brute et un sirop plus clair, de 65,5 °Brix.</translation>
+        <translation>La règle de 86 dit 86 sur %1, soit %2 : elle est faite pour l'eau d'érable brute et un sirop moins dense, de 65,5 °Brix.</translation>
     </message>
     <message>
         <source>The revised rule for this density says %1.</source>

@@ -107,11 +107,11 @@
     </message>
     <message>
         <source>Nobody entered anything in this shift.</source>
-        <translation>Personne n'a rien inscrit dans cette veille.</translation>
+        <translation>Personne n'a rien inscrit dans ce quart.</translation>
     </message>
     <message>
         <source>Open a shift first.</source>
-        <translation>Ouvrez d'abord une veille.</translation>
+        <translation>Ouvrez d'abord un quart.</translation>
     </message>
     <message>
         <source>%1 lies over it. %2.</source>
@@ -165,7 +165,7 @@
     </message>
     <message>
         <source>Nobody said when the fire was lit; the shift runs from %1 to %2.</source>
-        <translation>Personne n'a dit quand le feu a été allumé ; la veille va de %1 à %2.</translation>
+        <translation>Personne n'a dit quand le feu a été allumé ; le quart va de %1 à %2.</translation>
     </message>
     <message>
         <source>At the pans: %1.</source>

@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>shift</source>
-        <translation>veille</translation>
+        <translation>quart</translation>
     </message>
     <message>
         <source>together</source>
@@ -125,7 +125,7 @@
     </message>
     <message>
         <source>No draw of these shifts was foretold and then came, so nothing can be said of the forecast yet.</source>
-        <translation>Aucune coulée de ces veilles n&apos;a été annoncée puis venue : rien ne peut encore être dit de la prévision.</translation>
+        <translation>Aucune coulée de ces quarts n&apos;a été annoncée puis venue : rien ne peut encore être dit de la prévision.</translation>
     </message>
     <message>
         <source>between the early and the late end: %1 % promised</source>
@@ -149,11 +149,11 @@
     </message>
     <message>
         <source>1 shift</source>
-        <translation>1 veille</translation>
+        <translation>1 quart</translation>
     </message>
     <message>
         <source>%1 shifts</source>
-        <translation>%1 veilles</translation>
+        <translation>%1 quarts</translation>
     </message>
 </context>
 <context>
@@ -335,7 +335,7 @@
     <name>panside::SeasonScreen</name>
     <message>
         <source>Open the shift</source>
-        <translation>Ouvrir la veille</translation>
+        <translation>Ouvrir le quart</translation>
     </message>
     <message>
         <source>Mark</source>
@@ -395,7 +395,7 @@
     </message>
     <message>
         <source>No shift yet. The first fact of a boil begins one.</source>
-        <translation>Pas encore de veille. Le premier fait d&apos;une bouillie en commence une.</translation>
+        <translation>Pas encore de quart. Le premier fait d&apos;une bouillée en commence un.</translation>
     </message>
     <message>
         <source>By syrup a cord</source>
@@ -407,7 +407,7 @@
     </message>
     <message>
         <source>Two shifts side by side</source>
-        <translation>Deux veilles côte à côte</translation>
+        <translation>Deux quarts côte à côte</translation>
     </message>
     <message>
         <source>the second less the first</source>
@@ -423,7 +423,7 @@
     </message>
     <message>
         <source>Mark two shifts first, with Space.</source>
-        <translation>Marquez d&apos;abord deux veilles, avec Espace.</translation>
+        <translation>Marquez d&apos;abord deux quarts, avec Espace.</translation>
     </message>
     <message>
         <source>Did the forecast keep its word? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
@@ -457,7 +457,7 @@
     </message>
     <message>
         <source>shift</source>
-        <translation>veille</translation>
+        <translation>quart</translation>
     </message>
     <message>
         <source>crew</source>
@@ -494,8 +494,8 @@
     <message numerus="yes">
         <source>and %n more, in the shift&apos;s log</source>
         <translation>
-            <numerusform>et %n autre, dans le journal de la veille</numerusform>
-            <numerusform>et %n autres, dans le journal de la veille</numerusform>
+            <numerusform>et %n autre, dans le journal du quart</numerusform>
+            <numerusform>et %n autres, dans le journal du quart</numerusform>
         </translation>
     </message>
 </context>

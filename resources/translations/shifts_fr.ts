@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>They go to %1, after every shift and whenever you say so. Each is read back from the disk and checked.</source>
-        <translation>Elles vont dans %1, après chaque veille et quand vous le dites. Chacune est relue du disque et vérifiée.</translation>
+        <translation>Elles vont dans %1, après chaque quart et quand vous le dites. Chacune est relue du disque et vérifiée.</translation>
     </message>
     <message>
         <source>None is there.</source>
@@ -45,19 +45,19 @@
     </message>
     <message>
         <source>These shifts are in the journal only. They would be gone from it:</source>
-        <translation>Ces veilles ne sont que dans le journal. Elles n'y seraient plus :</translation>
+        <translation>Ces quarts ne sont que dans le journal. Ils n'y seraient plus :</translation>
     </message>
     <message>
         <source>These shifts hold other facts in the back-up. They would be as they are there:</source>
-        <translation>Ces veilles tiennent d'autres faits dans la copie. Elles seraient comme là :</translation>
+        <translation>Ces quarts tiennent d'autres faits dans la copie. Ils seraient comme là :</translation>
     </message>
     <message>
         <source>These shifts are in the back-up only. They would come back:</source>
-        <translation>Ces veilles ne sont que dans la copie. Elles reviendraient :</translation>
+        <translation>Ces quarts ne sont que dans la copie. Ils reviendraient :</translation>
     </message>
     <message>
         <source>Shifts that are the same in both: %1.</source>
-        <translation>Veilles pareilles dans les deux : %1.</translation>
+        <translation>Quarts pareils dans les deux : %1.</translation>
     </message>
     <message>
         <source>The journal as it is now is kept beside the new one; nothing is thrown away.</source>
@@ -65,15 +65,15 @@
     </message>
     <message>
         <source>Saved: %1 facts and %2 readings. Shifts of which nothing is missing: %3.</source>
-        <translation>Sauvés : %1 faits et %2 lectures. Veilles auxquelles rien ne manque : %3.</translation>
+        <translation>Sauvés : %1 faits et %2 lectures. Quarts auxquels rien ne manque : %3.</translation>
     </message>
     <message>
         <source>A part of the file could not be read at all: there may have been shifts that nothing tells of.</source>
-        <translation>Une partie du fichier n'a pas pu être lue : il a pu y avoir des veilles dont rien ne parle.</translation>
+        <translation>Une partie du fichier n'a pas pu être lue : il a pu y avoir des quarts dont rien ne parle.</translation>
     </message>
     <message>
         <source>Shifts of which something was lost:</source>
-        <translation>Veilles dont quelque chose est perdu :</translation>
+        <translation>Quarts dont quelque chose est perdu :</translation>
     </message>
     <message>
         <source>%1: lost %2 facts, %3 readings, and %4 more on pages that cannot be read</source>
@@ -152,19 +152,19 @@
     </message>
     <message>
         <source>No shift is going on, and none went before.</source>
-        <translation>Aucune veille n'est en cours, et aucune n'a précédé.</translation>
+        <translation>Aucun quart n'est en cours, et aucun n'a précédé.</translation>
     </message>
     <message>
         <source>shift going on since</source>
-        <translation>veille en cours depuis</translation>
+        <translation>quart en cours depuis</translation>
     </message>
     <message>
         <source>the last shift began</source>
-        <translation>la dernière veille a commencé</translation>
+        <translation>le dernier quart a commencé</translation>
     </message>
     <message>
         <source>on the shift</source>
-        <translation>à la veille</translation>
+        <translation>au quart</translation>
     </message>
     <message>
         <source>nobody signed on</source>
@@ -196,7 +196,7 @@
     </message>
     <message>
         <source>not lit in this shift</source>
-        <translation>pas allumé pendant cette veille</translation>
+        <translation>pas allumé pendant ce quart</translation>
     </message>
     <message>
         <source>no more wood since %1; it burns out: stay with it</source>
@@ -360,7 +360,7 @@
     </message>
     <message>
         <source>Notes of this shift</source>
-        <translation>Notes de cette veille</translation>
+        <translation>Notes de ce quart</translation>
     </message>
     <message>
         <source>draws %1</source>
@@ -443,7 +443,7 @@
     </message>
     <message>
         <source>comes on</source>
-        <translation>prend la veille</translation>
+        <translation>prend le quart</translation>
     </message>
     <message>
         <source>firing stopped</source>
@@ -451,7 +451,7 @@
     </message>
     <message>
         <source>end of shift</source>
-        <translation>fin de veille</translation>
+        <translation>fin de quart</translation>
     </message>
     <message>
         <source>note</source>
@@ -514,7 +514,7 @@
     </message>
     <message>
         <source>Keep it as a shift</source>
-        <translation>Garder comme veille</translation>
+        <translation>Garder comme quart</translation>
     </message>
     <message>
         <source>Take the row out</source>
@@ -616,7 +616,7 @@
     </message>
     <message>
         <source>A shift is going on. End it first, so that nothing of it is lost.</source>
-        <translation>Une veille est en cours. Finissez-la d'abord, pour n'en rien perdre.</translation>
+        <translation>Un quart est en cours. Finissez-le d'abord, pour n'en rien perdre.</translation>
     </message>
     <message>
         <source>It is in place. What was there before is kept as %1.</source>

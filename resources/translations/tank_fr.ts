@@ -56,7 +56,7 @@
     </message>
     <message>
         <source>Type every measure of the tank as a number above 0, no longer than a barn (20 m, 65 ft).</source>
-        <translation>Tapez chaque mesure du bassin comme un nombre au-dessus de 0, pas plus long qu'une grange (20 m, 65 ft).</translation>
+        <translation>Tapez chaque mesure du bassin comme un nombre au-dessus de 0, pas plus long qu'une grange (20 m, 65 pi).</translation>
     </message>
     <message>
         <source>Type length, height and stick of the pile, each a number above 0.</source>
@@ -64,7 +64,7 @@
     </message>
     <message>
         <source>The pile cannot be so: sticks are 4 to 79 in (100 to 2000 mm) long, and it holds at most 500 cords.</source>
-        <translation>La pile ne peut être ainsi : les bûches ont de 100 à 2000 mm (4 à 79 in), et elle tient au plus 500 cordes.</translation>
+        <translation>La pile ne peut être ainsi : les bûches ont de 100 à 2000 mm (4 à 79 po), et elle tient au plus 500 cordes.</translation>
     </message>
     <message>
         <source>Type the price of a full cord as a number, or leave it empty.</source>

@@ -603,7 +603,7 @@ class Window(Place):
         self.assertEqual(len(flashing), 2)
         for frame in flashing:
             self.assertEqual(len(set(frame)), 1, "a frame is of one colour")
-        self.press("a", "Return")
+        self.press("a")
         self.assertEqual(len(frames()), 1)
 
     def test_a_journal_that_another_program_writes_takes_nothing(self):

@@ -1,7 +1,6 @@
 #include "ui/board/across_view.h"
 
 #include "ui/board/card.h"
-#include "ui/board/sentence_bar.h"
 
 #include <QPainter>
 #include <algorithm>
@@ -27,11 +26,6 @@ void AcrossView::display(const SentenceView& sentence, const std::array<CardView
     update();
 }
 
-void AcrossView::setFlash(bool on) {
-    flash_ = on;
-    update();
-}
-
 void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardView& card) const {
     const Inks& inks = dress_.inks();
     const int title = place.height() / 8, below = place.height() / 5;
@@ -43,18 +37,22 @@ void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardVie
     painter.setPen(card.insistence > 0 ? inks.onAlarm : card.tone == Tone::calm ? inks.quiet : ink);
     drawFitted(painter, headed, Qt::AlignCenter, letteringOfPixels(title * 0.5, true), card.title);
     const QRect number{place.left(), place.top() + title, place.width(), place.height() - title - below};
-    double digits = number.height() * 0.9;
-    const int wide = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
-    digits *= std::min(1.0, static_cast<double>(number.width()) / std::max(1, wide));
-    const int taken = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
-    const QRect centred = number.adjusted((number.width() - taken) / 2, 0, 0, 0);
     painter.setPen(whole ? inks.onAlarm : card.doubt.isEmpty() && card.reason.isEmpty() ? ink : inks.quiet);
-    drawPieces(&painter, centred, card.chief, digits, digits * 0.4);
-    if (!card.doubt.isEmpty())
-        painter.fillRect(QRect{centred.left(), number.center().y(), taken, std::max(3, static_cast<int>(digits / 16))},
-                         inks.word);
+    if (card.order.isEmpty()) {
+        // "now" is as tall as the digits beside it.
+        double digits = number.height() * 0.9;
+        const int wide = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
+        digits *= std::min(1.0, static_cast<double>(number.width()) / std::max(1, wide));
+        const int taken = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
+        drawPieces(&painter, number.adjusted((number.width() - taken) / 2, 0, 0, 0), card.chief, digits, digits * 0.4);
+    } else {
+        drawFitted(painter, number, Qt::AlignCenter, letteringOfPixels(number.height() * 0.45, true), card.order, 3);
+    }
     painter.setPen(whole ? inks.onAlarm : inks.word);
-    const QString words = !card.doubt.isEmpty() ? card.doubt : card.reason.isEmpty() ? card.beside : card.reason;
+    const QString words = !card.doubt.isEmpty()    ? card.doubt
+                          : !card.reason.isEmpty() ? card.reason
+                          : card.beside.isEmpty()  ? card.figure
+                                                   : card.beside;
     drawFitted(painter, QRect{place.left(), place.bottom() - below, place.width(), below}, Qt::AlignCenter,
                letteringOfPixels(below * 0.45), words, 2);
 }
@@ -63,25 +61,27 @@ void AcrossView::paintEvent(QPaintEvent*) {
     const Inks& inks = dress_.inks();
     QPainter painter{this};
     const QColor ink = inkOf(sentence_.tone, inks);
-    const bool full = sentence_.tone != Tone::calm && sentence_.flashing && flash_;
+    const bool due = sentence_.state == SentenceView::State::due, alarm = sentence_.tone != Tone::calm;
+    const bool full = (alarm && sentence_.flashing) || (due && dress_.look == Look::day);
     painter.fillRect(rect(), inks.panel);
     const int edge = dress_.px(4);
     const QRect inside = rect().adjusted(edge, edge, -edge, -edge);
     const bool wide = inside.width() >= inside.height();
     QRect sentence{inside.left(), inside.top(), inside.width(), inside.height() * 3 / 10};
     if (full)
-        painter.fillRect(QRect{0, 0, width(), sentence.bottom()}, ink);
-    painter.setPen(full ? inks.onAlarm : sentence_.tone == Tone::calm ? inks.word : ink);
-    if (sentence_.tone != Tone::calm) {
+        painter.fillRect(QRect{0, 0, width(), sentence.bottom()}, alarm ? ink : inks.trace);
+    const QColor said = full ? alarm ? inks.onAlarm : inks.panel : alarm ? ink : due ? inks.trace : inks.word;
+    painter.setPen(said);
+    if (alarm) {
         const double side = sentence.height() * 0.5;
         drawPriority(painter, QRectF{sentence.left() * 1.0, sentence.center().y() - side / 2, side, side},
-                     sentence_.tone, full ? inks.onAlarm : ink);
+                     sentence_.tone, said);
         sentence.setLeft(sentence.left() + static_cast<int>(side * 1.3));
     }
-    const QString said =
-        sentence_.first.isEmpty() ? sentence_.wrong : tr("%1: %2").arg(sentence_.wrong, sentence_.first);
+    const QString words =
+        sentence_.steps.isEmpty() ? sentence_.wrong : tr("%1: %2").arg(sentence_.wrong, sentence_.first());
     drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true),
-               said, 3);
+               words, 3);
     const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(),
                         inside.bottom() - sentence.bottom() - edge};
     for (int i = 0; i < 3; ++i) {

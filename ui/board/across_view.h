@@ -1,5 +1,6 @@
 #pragma once
 // From across the room: the sentence and the three numbers, as large as the screen allows.
+#include "ui/board/card_view.h"
 #include "ui/board/sentence.h"
 #include "ui/look/dress.h"
 
@@ -14,7 +15,6 @@ public:
     explicit AcrossView(QWidget* parent = nullptr);
     void wear(const Dress& dress);
     void display(const SentenceView& sentence, const std::array<CardView, 3>& cards);
-    void setFlash(bool on);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -24,7 +24,6 @@ private:
     Dress dress_;
     SentenceView sentence_;
     std::array<CardView, 3> cards_;
-    bool flash_ = false;
 };
 
 } // namespace panside

@@ -1,12 +1,12 @@
 #pragma once
-// The board: the sentence, the chart, three cards and the row of keys. Shows a picture, says what was pressed, decides
-// nothing.
+// The board: the chart as the page, the three cards beside it, and both over the whole window from across the room.
+// Shows a picture, says what was pressed, decides nothing.
+#include "ui/board/falling_clock.h"
 #include "ui/board/sentence.h"
 #include "ui/keys/actions.h"
 #include "ui/look/dress.h"
 #include "ui/look/units.h"
 
-#include <QTimer>
 #include <QWidget>
 #include <array>
 
@@ -14,10 +14,23 @@ namespace panside {
 
 class AcrossView;
 class Card;
-class FirstBand;
-class Press;
 class RiseChart;
-class SentenceBar;
+
+// The three cards, one over the other.
+class CardColumn : public QWidget {
+    Q_OBJECT
+public:
+    explicit CardColumn(QWidget* parent = nullptr);
+    const std::array<Card*, 3>& cards() const { return cards_; }
+    void wear(const Dress& dress);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    Dress dress_;
+    std::array<Card*, 3> cards_;
+};
 
 class Board : public QWidget {
     Q_OBJECT
@@ -31,42 +44,32 @@ public:
     void display(const Picture& picture);
     const Picture& picture() const { return picture_; }
     RiseChart& chart() { return *chart_; }
-    const SentenceView& sentenceShown() const;
-
-    // Only the sentence and the three numbers.
-    void showAcrossTheRoom(bool on);
-    bool acrossTheRoom() const;
-    // Where an action stands, in this widget's coordinates: a sheet opens there. Empty for one that has only a key.
-    QRect placeOf(Action action) const;
+    CardColumn& cards() { return *cards_; }
+    const SentenceView& sentenceShown() const { return said_; }
+    // "Draw 12 min, 9 to 16 · Fire 3 min, Odile · Last load 1 h 45": for the screens without cards.
+    QString numbersLine() const;
+    // Only the sentence and the three numbers: to be laid over everything.
+    AcrossView& across() { return *across_; }
 
 signals:
     void actionWanted(panside::Action action);
 
 protected:
-    void paintEvent(QPaintEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void want(Action action);
-    void arrange();
-    int arrangeKeys(const QRect& place, int gap);
-    void nameKeys();
-    void refresh(const Picture& picture);
-    void flash();
+    void refresh();
 
     Dress dress_;
     Units units_ = Units::us;
     Picture picture_;
-    SentenceBar* bar_;
-    FirstBand* first_;
+    FallingClock fireClock_;
+    SentenceView said_;
     RiseChart* chart_;
-    std::array<Card*, 3> cards_;
-    std::vector<std::pair<Action, Press*>> keys_;
+    CardColumn* cards_;
     AcrossView* across_;
-    QTimer flashing_;
-    bool flashOn_ = false;
 };
 
 } // namespace panside

@@ -1,8 +1,8 @@
 #include "ui/board/card.h"
 
-#include "ui/board/sentence_bar.h"
 #include "ui/look/press.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -46,81 +46,90 @@ void Card::wear(const Dress& dress) {
 void Card::display(const CardView& view) {
     if (view == view_)
         return;
-    const bool sameActions = view.actions == view_.actions;
+    const bool sameKeys = view.keys == view_.keys;
     view_ = view;
     setAccessibleName(view.title);
     setAccessibleDescription(view.spoken());
-    if (!sameActions) {
-        while (buttons_.size() < view.actions.size()) {
-            auto* button = new Press{this};
-            const std::size_t place = buttons_.size();
-            connect(button, &Press::clicked, this, [this, place] { emit actionPressed(view_.actions[place]); });
-            button->wear(dress_);
-            buttons_.push_back(button);
-        }
-        for (std::size_t i = 0; i < buttons_.size(); ++i) {
-            buttons_[i]->setVisible(i < view.actions.size());
-            if (i < view.actions.size()) {
-                buttons_[i]->setObjectName(objectName() + QStringLiteral("Action%1").arg(i));
-                buttons_[i]->say(wordOf(view.actions[i]), keyOf(view.actions[i]));
-            }
-        }
-        placeButtons();
-    }
+    if (!sameKeys)
+        sayKeys();
     update();
 }
 
-Card::Rows Card::layout() const {
-    const int edge = dress_.px(2.5), gap = dress_.px(1);
-    QRect inside = rect().adjusted(edge, dress_.px(2), -edge, -dress_.px(2));
-    const int title = dress_.px(5.5), chief = dress_.px(mm::chiefDigits + 2), button = dress_.px(mm::target);
-    Rows rows;
-    if (inside.height() < title + chief + button + gap) { // too low for a row of buttons: they stand beside
-        rows.buttons =
-            QRect{inside.right() - inside.width() / 2 + 1, inside.top(), inside.width() / 2, inside.height()};
-        inside.setRight(rows.buttons.left() - gap - 1);
-    } else {
-        rows.buttons = QRect{inside.left(), inside.bottom() - button + 1, inside.width(), button};
-        inside.setBottom(rows.buttons.top() - gap - 1);
+void Card::sayKeys() {
+    while (buttons_.size() < view_.keys.size()) {
+        auto* button = new Press{this};
+        const std::size_t place = buttons_.size();
+        button->setObjectName(objectName() + QStringLiteral("Action%1").arg(place));
+        connect(button, &Press::clicked, this, [this, place] { emit actionPressed(view_.keys[place].action); });
+        button->wear(dress_);
+        buttons_.push_back(button);
     }
+    for (std::size_t i = 0; i < buttons_.size(); ++i) {
+        buttons_[i]->setVisible(i < view_.keys.size());
+        if (i >= view_.keys.size())
+            continue;
+        buttons_[i]->say(view_.keys[i].said(), keyOf(view_.keys[i].action));
+        buttons_[i]->setShape(view_.keys[i].shape);
+    }
+    placeButtons();
+}
+
+void Card::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange)
+        sayKeys();
+    QWidget::changeEvent(event);
+}
+
+Card::Rows Card::layout() const {
+    const bool low = height() < dress_.px(48);
+    const int side = dress_.px(3.2), edge = dress_.px(low ? 0.8 : 1.8), gap = dress_.px(low ? 0.6 : 1);
+    const QRect inside = rect().adjusted(side, edge, -side, -edge);
+    const int title = dress_.px(low ? 5.6 : 5.2), button = dress_.px(mm::target);
+    Rows rows;
+    rows.buttons = QRect{inside.left(), inside.bottom() - button + 1, inside.width(), button};
     rows.title = QRect{inside.left(), inside.top(), inside.width(), title};
-    rows.chief =
-        QRect{inside.left(), rows.title.bottom() + 1, inside.width(), std::min(chief, inside.height() - title)};
-    int left = inside.bottom() - rows.chief.bottom();
-    int top = rows.chief.bottom() + 1;
+    const int bottom = rows.buttons.top() - gap;
+    int top = rows.title.bottom() + 1;
+    const int chief = std::min(dress_.px(mm::chiefDigits + (low ? 0 : 1)), std::max(1, bottom - top));
+    rows.chief = QRect{inside.left(), top, inside.width(), chief};
+    top += chief;
     const auto take = [&](int height) {
         const QRect row{inside.left(), top, inside.width(), height};
         top += height;
-        left -= height;
         return row;
     };
-    const int figure = dress_.px(mm::fromAfar + 2.5), line = dress_.px(6);
-    // What stands beside the number has its own row where there is room for it.
-    const int taken = drawPieces(nullptr, rows.chief, view_.chief, dress_.px(mm::chiefDigits), dress_.px(mm::fromAfar));
-    const QRect right = rows.chief.adjusted(taken + dress_.px(4), 0, 0, 0);
-    const QFont afar = dress_.letters(mm::fromAfar);
-    const QString& words = view_.reason.isEmpty() ? view_.beside : view_.reason;
-    // What is spare stands between the number and the words under it.
-    const int wanted = (view_.figure.isEmpty() ? 0 : figure) + static_cast<int>(view_.lines.size()) * line;
-    const int spare = std::clamp(left - wanted, 0, dress_.px(2.5));
-    top += spare;
-    left -= spare;
-    const bool roomy = fits(afar, words, right.size()) || !view_.reason.isEmpty();
-    const int lines = static_cast<int>(view_.lines.size());
-    if (roomy || left < 2 * figure)
-        rows.beside = right;
-    else
-        rows.beside = take(figure);
-    if (!view_.figure.isEmpty() && left >= dress_.px(6))
-        rows.figure = take(std::min(left, figure));
-    for (int i = 0; i < lines && left >= line; ++i)
+    const int figure = dress_.px(mm::act * 1.28), line = dress_.px(5.6);
+    if (low && !view_.figure.isEmpty()) { // no room under the number: beside the title
+        const int word = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + dress_.px(2);
+        rows.figure = rows.title.adjusted(std::min(word, inside.width() / 2), 0, 0, 0);
+        rows.title.setRight(rows.figure.left() - 1);
+    } else if (!view_.figure.isEmpty() && bottom - top >= dress_.px(4)) {
+        // What is spare stands between the number and the words under it.
+        top += std::clamp(bottom - top - figure, 0, dress_.px(2.5));
+        rows.figure = take(std::min(bottom - top, figure));
+    }
+    for (std::size_t i = 0; i < view_.lines.size() && bottom - top >= line; ++i)
         rows.lines.push_back(take(line));
+    placeBeside(rows);
     return rows;
+}
+
+// Right of the number: the range, and under it what is smaller.
+void Card::placeBeside(Rows& rows) const {
+    const int taken =
+        std::min(rows.chief.width() * 2 / 3, drawPieces(nullptr, rows.chief, view_.chief, dress_.px(mm::chiefDigits),
+                                                        dress_.px(mm::chiefDigits * 0.4)));
+    rows.beside = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
+    if (view_.under.isEmpty())
+        return;
+    const int high = dress_.px(6.5);
+    rows.under = QRect{rows.beside.left(), rows.chief.bottom() - high, rows.beside.width(), high};
+    rows.beside.setBottom(rows.under.top() - 1);
 }
 
 void Card::placeButtons() {
     const QRect row = layout().buttons;
-    const int count = static_cast<int>(view_.actions.size());
+    const int count = static_cast<int>(view_.keys.size());
     if (count == 0)
         return;
     const int gap = dress_.px(mm::gap);
@@ -147,6 +156,40 @@ void Card::placeButtons() {
 
 void Card::resizeEvent(QResizeEvent*) { placeButtons(); }
 
+QFont Card::captionLetters() const {
+    QFont caption = dress_.letters(mm::smallWords * 1.1, true);
+    caption.setLetterSpacing(QFont::PercentageSpacing, 104);
+    return caption;
+}
+
+void Card::paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const {
+    const Inks& inks = dress_.inks();
+    if (!view_.order.isEmpty()) { // an order in the place of the number
+        const QRect place =
+            rows.chief.adjusted(0, 0, 0, rows.under.isValid() ? rows.under.top() - rows.chief.bottom() : 0);
+        const double side = dress_.px(10);
+        drawPriority(painter, QRectF{place.left() * 1.0, place.center().y() - side / 2, side, side}, view_.tone, ink);
+        painter.setPen(ink);
+        drawFitted(painter, place.adjusted(dress_.px(13), 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                   dress_.letters(mm::chiefDigits * 0.6, true), view_.order, 2);
+        return;
+    }
+    double digits = dress_.px(mm::chiefDigits), words = dress_.px(mm::chiefDigits * 0.4);
+    const int wide = drawPieces(nullptr, rows.chief, view_.chief, digits, words);
+    if (wide > rows.chief.width()) {
+        digits *= static_cast<double>(rows.chief.width()) / wide;
+        words *= static_cast<double>(rows.chief.width()) / wide;
+    }
+    const bool known = view_.reason.isEmpty() && view_.doubt.isEmpty();
+    painter.setPen(whole ? inks.onAlarm : known ? ink : inks.quiet);
+    drawPieces(&painter, rows.chief, view_.chief, digits, words);
+    // Beside it the range; where the number is not known or not to be trusted, why.
+    const QString& beside = view_.doubt.isEmpty() ? view_.reason.isEmpty() ? view_.beside : view_.reason : view_.doubt;
+    painter.setPen(whole ? inks.onAlarm : inks.word);
+    drawFitted(painter, rows.beside, Qt::AlignRight | Qt::AlignVCenter,
+               dress_.letters(known ? mm::fromAfar * 0.8 : mm::act), beside, 3);
+}
+
 void Card::paintEvent(QPaintEvent*) {
     ++paintings_;
     const Inks& inks = dress_.inks();
@@ -158,43 +201,22 @@ void Card::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), whole ? ink : inks.panel);
     if (headed)
         painter.fillRect(QRect{0, 0, width(), rows.title.bottom() + 1}, ink);
-    if (view_.tone != Tone::calm) // a bar at the edge, so that it is not only the colour
-        painter.fillRect(QRect{0, 0, dress_.px(1.5), height()}, ink);
+    if (view_.tone != Tone::calm || view_.due) // a bar at the edge, so that it is not only the colour
+        painter.fillRect(QRect{0, 0, dress_.px(1.5), height()}, view_.tone == Tone::calm ? inks.trace : ink);
     painter.setPen(whole || headed ? inks.onAlarm : view_.tone == Tone::calm ? inks.quiet : ink);
-    drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words, true), view_.title);
-
-    double digits = dress_.px(mm::chiefDigits), words = dress_.px(mm::fromAfar);
-    // The digits stand high in their row: the room is wanted under them.
-    const QRect chief = rows.chief.adjusted(
-        0, 0, 0, -std::min(dress_.px(1.4), std::max(0, rows.chief.height() - static_cast<int>(digits))));
-    const bool known = view_.reason.isEmpty();
-    const int wide = drawPieces(nullptr, rows.chief, view_.chief, digits, words);
-    if (wide > rows.chief.width()) {
-        digits *= static_cast<double>(rows.chief.width()) / wide;
-        words *= static_cast<double>(rows.chief.width()) / wide;
-    }
-    painter.setPen(whole ? inks.onAlarm : !known || !view_.doubt.isEmpty() ? inks.quiet : ink);
-    const int taken = drawPieces(&painter, chief, view_.chief, digits, words);
-
+    drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, captionLetters(), view_.title);
+    paintChief(painter, rows, ink, whole);
     painter.setPen(whole ? inks.onAlarm : inks.word);
-    if (!known)
-        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar * 0.8),
-                   view_.reason, 2);
-    else if (view_.doubt.isEmpty())
-        drawFitted(painter, rows.beside, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.beside,
-                   2);
-    if (!view_.doubt.isEmpty()) { // the number is struck, and the word that strikes it stands there
-        const int middle = chief.center().y();
-        painter.fillRect(QRect{rows.chief.left(), middle - dress_.px(0.6), taken, dress_.px(1.2)}, inks.word);
-        const QRect place = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
-        drawFitted(painter, place, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::fromAfar), view_.doubt, 2);
-    }
+    if (rows.under.isValid())
+        drawFitted(painter, rows.under, Qt::AlignRight | Qt::AlignVCenter, dress_.letters(mm::words), view_.under);
     if (rows.figure.isValid()) {
-        const double letters = std::min<double>(dress_.px(mm::fromAfar), rows.figure.height() * 0.75);
+        const double letters = std::min<double>(dress_.px(mm::act), rows.figure.height() * 0.75);
         // A line is centred by its capitals: what hangs below them would otherwise run under the buttons.
         const int lift = static_cast<int>(letters * hangs / 2);
-        drawFitted(painter, rows.figure.translated(0, -lift), Qt::AlignLeft | Qt::AlignVCenter,
-                   letteringOfPixels(letters), view_.figure);
+        const bool besideTitle = rows.figure.top() == rows.title.top();
+        drawFitted(painter, rows.figure.translated(0, -lift),
+                   (besideTitle ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, letteringOfPixels(letters),
+                   view_.figure);
     }
     painter.setPen(whole ? inks.onAlarm : inks.quiet);
     for (std::size_t i = 0; i < rows.lines.size(); ++i)

@@ -17,8 +17,10 @@ public:
     void wear(const Dress& dress);
     void display(const CardView& view);
     const CardView& view() const { return view_; }
-    // Where the chief number was drawn last, for tests: its digits are never under 20 mm unless the card is too narrow.
+    // Where things stand, for tests: the chief digits are never under 20 mm unless the card is too narrow, and under
+    // them the figure has a place at every size.
     QRect chiefPlace() const { return layout().chief; }
+    QRect figurePlace() const { return layout().figure; }
     int paintings() const { return paintings_; }
 
 signals:
@@ -27,14 +29,19 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     // Rows from top to bottom; those without room are left empty, the last lines first.
     struct Rows {
-        QRect title, chief, beside, figure, buttons;
+        QRect title, chief, beside, under, figure, buttons;
         std::vector<QRect> lines;
     };
     Rows layout() const;
+    void paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const;
+    void placeBeside(Rows& rows) const;
+    QFont captionLetters() const;
+    void sayKeys();
     void placeButtons();
 
     Dress dress_;

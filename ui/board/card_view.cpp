@@ -12,14 +12,10 @@ QString tr(const char* text) { return QCoreApplication::translate("Cards", text)
 
 long long wholeMinutes(Duration span) { return std::llround(std::max(0.0, span.count()) / 60); }
 
-// Both ends in the unit of the larger: "9 to 16 min", "0:50 to 1:30", "1 h 20 to 2 h 05". Hours carry their own.
+// Both ends in the unit of the larger: "9 to 16 min", "1 h 20 to 2 h 05". Hours carry their own.
 QString endOf(Duration end, Duration larger) {
-    if (larger.count() < 180)
-        return countdownText(Duration{std::round(std::max(0.0, end.count()) / 5) * 5});
     const auto minutes = wholeMinutes(end);
-    if (larger.count() < 5400)
-        return QString::number(minutes);
-    return hoursText(minutes);
+    return larger.count() < 5400 ? QString::number(minutes) : hoursText(minutes);
 }
 
 // Without the gap of a unit that is not there.
@@ -33,12 +29,11 @@ QString unitOfEnd(Duration larger) {
 
 } // namespace
 
-std::vector<Piece> countdownPieces(Duration left, bool toTheSecond) {
-    const double size = std::abs(left.count());
+std::vector<Piece> waitPieces(Duration left) {
     const QString minutesWord = tr(QT_TRANSLATE_NOOP("Cards", "min"));
-    if (toTheSecond && size < 3600)
-        return {{countdownText(Duration{std::floor(size)})}};
-    const auto minutes = std::llround(size / 60);
+    if (left < nearest)
+        return {{tr(QT_TRANSLATE_NOOP("Cards", "under")), true}, {QStringLiteral("2")}, {minutesWord, true}};
+    const auto minutes = static_cast<long long>(left.count() / 60);
     if (minutes < 90)
         return {{QString::number(minutes)}, {minutesWord, true}};
     return {{QString::number(minutes / 60)},
@@ -46,8 +41,17 @@ std::vector<Piece> countdownPieces(Duration left, bool toTheSecond) {
             {QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'})}};
 }
 
+std::vector<Piece> pastPieces(Duration span) {
+    const auto size = std::abs(span.count());
+    if (size < nearest.count())
+        return {{QString::number(std::llround(size))}, {tr(QT_TRANSLATE_NOOP("Cards", "s")), true}};
+    return waitPieces(Duration{size});
+}
+
 QString rangeText(const Range& range) {
     const Duration larger = range.p90.value_or(range.p50);
+    if (range.p90 && larger < nearest)
+        return {};
     const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
     if (!range.p90)
         return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit));
@@ -62,7 +66,7 @@ QString CardView::spoken() const {
     QString number;
     for (const Piece& piece : chief)
         number += piece.text + u' ';
-    words << number.trimmed() << doubt << beside << reason << figure;
+    words << (order.isEmpty() ? number.trimmed() : order) << doubt << beside << under << reason << figure;
     for (const QString& line : lines)
         words << line;
     words.removeAll(QString{});

@@ -1,4 +1,5 @@
 // How long until we draw, and while drawing until we close.
+#include "ui/board/calls.h"
 #include "ui/board/card_view.h"
 #include "ui/words/reading_words.h"
 
@@ -10,9 +11,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("DrawCard", text); }
-
-// Steps of five seconds, so that the digits do not dance.
-Duration toFiveSeconds(Duration span) { return Duration{std::round(span.count() / 5) * 5}; }
 
 bool inDoubt(const Picture& picture) {
     const auto& pan = picture.reading(Series::syrup_pan);
@@ -32,17 +30,27 @@ QString riseFigure(const Picture& picture, Units units) {
     return tr(QT_TRANSLATE_NOOP("DrawCard", "rise %1 of %2")).arg(now, target.text());
 }
 
-// "reads 217.9, open at 218.4 ± 0.3 °F"
+// "217.9, open at 218.4 °F": what an old hand thinks in. A live probe shows what it reads with no reference as well.
+QString panFigure(const Picture& picture, Units units) {
+    std::optional<Temperature> pan = picture.syrupPan;
+    if (const auto& read = picture.reading(Series::syrup_pan); !pan && read && read->si && read->trust == Trust::good)
+        pan = Temperature::kelvin(*read->si);
+    if (inDoubt(picture))
+        pan.reset();
+    if (!picture.target)
+        return pan ? tr(QT_TRANSLATE_NOOP("DrawCard", "pan %1")).arg(figure(*pan, units).text()) : QString{};
+    const QString open = figure(*picture.target, units).text();
+    return pan ? tr(QT_TRANSLATE_NOOP("DrawCard", "%1, open at %2")).arg(figure(*pan, units).number, open)
+               : tr(QT_TRANSLATE_NOOP("DrawCard", "open at %1")).arg(open);
+}
+
+// How well the mark is known; why there is none.
 QString markLine(const Picture& picture, Units units) {
     if (!picture.target)
         return whyNot(picture, Shown::targetC);
-    QString mark = figure(*picture.target, units).number;
-    if (picture.targetUncertainty)
-        mark = tr(QT_TRANSLATE_NOOP("DrawCard", "%1 ± %2")).arg(mark, figure(*picture.targetUncertainty, units).number);
-    mark += QChar{0x00a0} + figure(*picture.target, units).unit;
-    if (!picture.syrupPan || inDoubt(picture))
-        return tr(QT_TRANSLATE_NOOP("DrawCard", "open at %1")).arg(mark);
-    return tr(QT_TRANSLATE_NOOP("DrawCard", "reads %1, open at %2")).arg(figure(*picture.syrupPan, units).number, mark);
+    return picture.targetUncertainty ? tr(QT_TRANSLATE_NOOP("DrawCard", "the target is known to ± %1"))
+                                           .arg(figure(*picture.targetUncertainty, units).text())
+                                     : QString{};
 }
 
 QString sugarLine(const Picture& picture) {
@@ -79,8 +87,8 @@ QString checkLine(const Picture& picture, Units units) {
         .arg(figure(*picture.targetUncertaintyAfterCheck, units).text());
 }
 
-// A time to the close that would be shown as 0:00 is no time any more.
-bool closes(const Picture& picture) { return picture.closeEta && toFiveSeconds(picture.closeEta->p50).count() <= 0; }
+// A time to the close that is nearly none is none any more.
+bool closes(const Picture& picture) { return picture.closeEta && picture.closeEta->p50.count() < 3; }
 
 void count(CardView& view, const std::optional<Range>& eta, const QString& why) {
     if (!eta) {
@@ -88,38 +96,64 @@ void count(CardView& view, const std::optional<Range>& eta, const QString& why) 
         view.reason = why;
         return;
     }
-    const bool near = eta->p50.count() < 180;
-    // Seconds only where they mean something.
-    view.chief = countdownPieces(near ? toFiveSeconds(eta->p50) : eta->p50, near);
+    view.chief = waitPieces(eta->p50);
     view.beside = rangeText(*eta);
+}
+
+std::vector<Piece> now() { return {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}}; }
+
+// What the card counts, as if nothing were wrong.
+void tellTime(CardView& view, const Picture& picture) {
+    view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
+    if (picture.drawing && closes(picture)) {
+        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IT"));
+        view.chief = now();
+    } else if (picture.drawing) {
+        view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
+                                      : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
+        count(view, picture.closeEta, whyNot(picture, Shown::closeEta));
+    } else if (picture.drawEta && picture.drawEta->p50.count() <= 0) {
+        view.chief = now();
+        view.due = isDue(picture, Call::draw);
+    } else {
+        count(view, picture.drawEta, whyNot(picture, Shown::drawEta));
+    }
+}
+
+// An alarm of the probe takes the time away; one of the pan gives an order instead of it.
+void forbid(CardView& view, const Picture& picture, const AlarmPicture& alarm) {
+    const bool ofTheProbe = alarm.series.has_value();
+    if (ofTheProbe) // why no time is given
+        view.under = view.doubt.isEmpty() ? view.reason : view.doubt;
+    view.beside.clear();
+    view.doubt.clear();
+    view.reason.clear();
+    view.due = false;
+    view.chief = dash;
+    view.order = ofTheProbe        ? tr(QT_TRANSLATE_NOOP("DrawCard", "by eye and hydrometer"))
+                 : picture.drawing ? tr(QT_TRANSLATE_NOOP("DrawCard", "close now"))
+                                   : tr(QT_TRANSLATE_NOOP("DrawCard", "keep shut"));
+    view.tone = toneOf(alarm.priority);
+    if (picture.drawing && !ofTheProbe)
+        view.keys.front().shape = KeyShape::due;
+    else if (!picture.drawing && !ofTheProbe)
+        view.keys.front() = {Action::drawOpen, KeyShape::resting,
+                             tr(QT_TRANSLATE_NOOP("DrawCard", "The draw was opened"))};
 }
 
 } // namespace
 
 CardView drawCard(const Picture& picture, Units units) {
     CardView view;
-    view.actions = {picture.drawing ? Action::drawClose : Action::drawOpen, Action::densityCheck};
-    const bool above = !picture.drawing && picture.drawEta && picture.drawEta->p50.count() <= 0;
-    if (picture.drawing && closes(picture)) {
-        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IT"));
-        view.chief = {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}};
-    } else if (picture.drawing) {
-        view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
-                                      : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
-        count(view, picture.closeEta, whyNot(picture, Shown::closeEta));
-    } else if (above) {
-        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
-        view.chief = {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}};
-    } else {
-        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
-        count(view, picture.drawEta, whyNot(picture, Shown::drawEta));
-    }
-    view.figure = riseFigure(picture, units);
+    view.keys = {{picture.drawing ? Action::drawClose : Action::drawOpen}, {Action::densityCheck}};
+    tellTime(view, picture);
+    view.figure = panFigure(picture, units);
+    view.under = riseFigure(picture, units);
     view.lines = {markLine(picture, units), sugarLine(picture), checkLine(picture, units)};
     std::erase(view.lines, QString{});
     if (inDoubt(picture)) {
         const QString doubt = reasonWords(*picture.reading(Series::syrup_pan));
-        // A dash needs no striking; its reason is the doubt itself, which says more than that there is one.
+        // A dash needs no doubt; its reason is the doubt itself, which says more than that there is one.
         if (picture.drawing ? picture.closeEta.has_value() : picture.drawEta.has_value())
             view.doubt = doubt;
         else if (!doubt.isEmpty())
@@ -127,6 +161,10 @@ CardView drawCard(const Picture& picture, Units units) {
     }
     if (standsFor(picture, Alarm::above_target) || standsFor(picture, Alarm::draw_overdue))
         view.tone = Tone::medium;
+    if (const AlarmPicture* alarm = forbids(picture, Call::draw))
+        forbid(view, picture, *alarm);
+    if (view.due || (picture.drawing && closes(picture)))
+        view.keys.front().shape = KeyShape::due;
     return view;
 }
 

@@ -1,4 +1,5 @@
 // When is the next firing, and whose turn it is.
+#include "ui/board/calls.h"
 #include "ui/board/card_view.h"
 #include "ui/words/fire_words.h"
 #include "ui/words/reading_words.h"
@@ -28,9 +29,10 @@ QString otherFires(const Picture& picture) {
     QStringList others;
     for (std::size_t i = 1; i < picture.fires.size(); ++i) {
         const FirePicture& fire = picture.fires[i];
-        others << (fire.due.count() < 0 ? tr(QT_TRANSLATE_NOOP("FireCard", "%1 overdue too")).arg(fireName(fire.name))
-                                        : tr(QT_TRANSLATE_NOOP("FireCard", "then %1 in %2"))
-                                              .arg(fireName(fire.name), countdownText(fire.due)));
+        others
+            << (fire.due.count() < 0
+                    ? tr(QT_TRANSLATE_NOOP("FireCard", "%1 overdue too")).arg(fireName(fire.name))
+                    : tr(QT_TRANSLATE_NOOP("FireCard", "then %1 in %2")).arg(fireName(fire.name), leftText(fire.due)));
     }
     return others.join(QStringLiteral(", "));
 }
@@ -39,8 +41,8 @@ QString rhythm(const Picture& picture) {
     const QString every = spanText(picture.fireInterval);
     // Why it was moved, for as long as it is news.
     if (picture.callMoved && picture.callMoved->sagsAfter && secondsBetween(picture.callMoved->at, picture.at) < 900)
-        return tr(QT_TRANSLATE_NOOP("FireCard", "every %1: boil sags at %2"))
-            .arg(countdownText(picture.fireInterval), countdownText(*picture.callMoved->sagsAfter));
+        return tr(QT_TRANSLATE_NOOP("FireCard", "every %1: boil sags after %2"))
+            .arg(every, spanText(*picture.callMoved->sagsAfter));
     return picture.fireIntervalLearned ? tr(QT_TRANSLATE_NOOP("FireCard", "every %1, learned tonight")).arg(every)
                                        : tr(QT_TRANSLATE_NOOP("FireCard", "every %1")).arg(every);
 }
@@ -63,27 +65,51 @@ QString loads(const Picture& picture, Units units) {
     return line;
 }
 
-} // namespace
-
-CardView fireCard(const Picture& picture, Units units) {
-    CardView view;
+void tellTime(CardView& view, const Picture& picture) {
     view.title = tr(QT_TRANSLATE_NOOP("FireCard", "TO THE NEXT FIRING"));
-    view.actions = {picture.litAt ? Action::fired : Action::fireLit};
     if (!picture.fireDue) {
         view.chief = dash;
         view.reason = whyNot(picture, Shown::fireDueS);
         if (view.reason.isEmpty())
             view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
                                              : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));
-    } else if (picture.fireDue->count() < 0) {
+    } else if (picture.fireDue->count() <= 0) {
+        // Late is no count-down that goes on: the call stays, and beside it stands how late it is.
         view.insistence = insistenceOf(picture);
-        view.title = view.insistence < 2 ? tr(QT_TRANSLATE_NOOP("FireCard", "FIRE NOW, OVERDUE BY"))
-                                         : tr(QT_TRANSLATE_NOOP("FireCard", "THE FIRE GOES DOWN: FIRE NOW, LATE BY"));
-        view.chief = countdownPieces(Duration{std::ceil(-picture.fireDue->count())}, true);
-        view.tone = Tone::medium;
+        if (view.insistence >= 2)
+            view.title = tr(QT_TRANSLATE_NOOP("FireCard", "THE FIRE GOES DOWN: FIRE NOW"));
+        view.chief = {{tr(QT_TRANSLATE_NOOP("FireCard", "now"))}};
+        if (const Duration late = -*picture.fireDue; late.count() >= 30)
+            view.beside = tr(QT_TRANSLATE_NOOP("FireCard", "late by %1"))
+                              .arg(late < nearest ? tr(QT_TRANSLATE_NOOP("FireCard", "a minute")) : spanText(late));
+        view.due = isDue(picture, Call::fire);
+        if (view.insistence > 0)
+            view.tone = Tone::medium;
     } else {
-        view.chief = countdownPieces(*picture.fireDue, true);
+        view.chief = waitPieces(*picture.fireDue);
     }
+}
+
+void forbid(CardView& view, const AlarmPicture& alarm) {
+    view.chief = dash;
+    view.beside.clear();
+    view.reason.clear();
+    view.insistence = 0;
+    view.due = false;
+    view.order = alarm.alarm == Alarm::sap_low        ? tr(QT_TRANSLATE_NOOP("FireCard", "stop firing"))
+                 : alarm.alarm == Alarm::draw_overdue ? tr(QT_TRANSLATE_NOOP("FireCard", "close the draw first"))
+                                                      : tr(QT_TRANSLATE_NOOP("FireCard", "do not fire"));
+    view.tone = toneOf(alarm.priority);
+    view.keys.front() = {Action::fired, KeyShape::resting,
+                         tr(QT_TRANSLATE_NOOP("FireCard", "Wood went in all the same"))};
+}
+
+} // namespace
+
+CardView fireCard(const Picture& picture, Units units) {
+    CardView view;
+    view.keys = {{picture.litAt ? Action::fired : Action::fireLit}};
+    tellTime(view, picture);
     QStringList whichAndWho{calledFire(picture), turn(picture)};
     whichAndWho.removeAll(QString{});
     view.figure = whichAndWho.join(QStringLiteral(", "));
@@ -94,6 +120,10 @@ CardView fireCard(const Picture& picture, Units units) {
             view.lines.push_back(rhythm(picture));
         view.lines.push_back(loads(picture, units));
     }
+    if (const AlarmPicture* alarm = forbids(picture, Call::fire); alarm && picture.litAt && !picture.shutdownAt)
+        forbid(view, *alarm);
+    if (view.due && !isDue(picture, Call::draw)) // at most one key a screen is the due one: the pan comes first
+        view.keys.front().shape = KeyShape::due;
     return view;
 }
 

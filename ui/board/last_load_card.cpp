@@ -16,11 +16,17 @@ bool callsForTheLast(const Picture& picture) {
     });
 }
 
+bool wantsFlooding(const Picture& picture) {
+    return picture.fuel.tank && std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
+               return (one.alarm == Alarm::scorch_risk || one.alarm == Alarm::pan_low) && one.stands();
+           });
+}
+
 // "25 min ago", "il y a 25 min": the number large, the words about it as small as its unit.
 std::vector<Piece> ago(Duration span) {
     const QString words = tr(QT_TRANSLATE_NOOP("LastLoadCard", "%1 ago"));
     const auto place = words.indexOf(QLatin1String("%1"));
-    std::vector<Piece> pieces = countdownPieces(span, false);
+    std::vector<Piece> pieces = pastPieces(span);
     if (const QString before = words.left(place).trimmed(); !before.isEmpty())
         pieces.insert(pieces.begin(), {before, true});
     if (const QString after = words.mid(place + 2).trimmed(); !after.isEmpty())
@@ -73,14 +79,18 @@ QString account(const Picture& picture, Units units) {
 CardView lastLoadCard(const Picture& picture, Units units) {
     CardView view;
     view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "TO THE LAST LOAD"));
-    view.actions = {Action::sapIn};
+    view.keys = {{Action::sapIn}};
     if (picture.litAt && !picture.shutdownAt)
-        view.actions.push_back(Action::stopFiring);
-    if (picture.shutdownAt) {
+        view.keys.push_back({Action::stopFiring});
+    if (wantsFlooding(picture)) { // how long it would last matters to nobody now
+        view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "SAP TO FLOOD WITH"));
+        const Figure left = figure(*picture.fuel.tank, units);
+        view.chief = {{left.number}, {left.unit, true}};
+    } else if (picture.shutdownAt) {
         view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "FIRING STOPPED, WATCH THE PANS"));
         view.chief = ago(Duration{secondsBetween(*picture.shutdownAt, picture.at)});
     } else if (picture.lastLoad) {
-        view.chief = countdownPieces(picture.lastLoad->p50, false);
+        view.chief = waitPieces(picture.lastLoad->p50);
         view.beside = rangeText(*picture.lastLoad);
     } else {
         view.chief = dash;
@@ -96,7 +106,7 @@ CardView lastLoadCard(const Picture& picture, Units units) {
     view.lines.push_back(boiledOff(picture, units));
     view.lines.push_back(account(picture, units));
     std::erase(view.lines, QString{});
-    if (callsForTheLast(picture))
+    if (callsForTheLast(picture) && !wantsFlooding(picture))
         view.tone = Tone::medium;
     return view;
 }

@@ -1,72 +1,69 @@
 #include "ui/board/sentence.h"
 
+#include "ui/board/calls.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/check_words.h"
 #include "ui/words/reading_words.h"
 #include "ui/words/sap_words.h"
 
 #include <QCoreApplication>
-#include <QStringList>
+#include <algorithm>
 
 namespace panside {
 namespace {
+
+constexpr Duration overIsNews{600}; // afterwards it stands in the review alone
 
 QString tr(const char* text) { return QCoreApplication::translate("Sentence", text); }
 
 int urgency(const AlarmPicture& alarm) {
     const int priority = 3 - static_cast<int>(alarm.priority); // 3 high, 2 medium, 1 low
-    switch (alarm.state) {
-    case AlarmState::unseen:
-        return 20 + priority;
-    case AlarmState::seen:
-        return 10 + priority;
-    case AlarmState::goneUnseen:
-        return priority;
-    case AlarmState::shelved:
-    case AlarmState::normal:
-        break;
-    }
-    return 0;
+    return alarm.state == AlarmState::unseen ? 20 + priority : alarm.state == AlarmState::seen ? 10 + priority : 0;
 }
 
-Tone toneOf(Priority priority) {
-    switch (priority) {
-    case Priority::high:
-        return Tone::high;
-    case Priority::medium:
-        return Tone::medium;
-    case Priority::low:
-        break;
+// Somebody did what it asked for: that was the answer, nobody needs to be told.
+bool answered(const Picture& picture, const AlarmPicture& alarm) {
+    switch (alarm.alarm) {
+    case Alarm::fire_overdue:
+        return (picture.lastFired && *picture.lastFired >= alarm.since) || picture.shutdownAt;
+    case Alarm::draw_overdue: // only shutting it ends it
+        return true;
+    case Alarm::above_target:
+        return picture.drawing || (picture.drawOpenedAt && *picture.drawOpenedAt >= alarm.since);
+    case Alarm::last_load:
+    case Alarm::sap_low:
+        return picture.shutdownAt.has_value();
+    default:
+        return false;
     }
-    return Tone::low;
+}
+
+QStringList news(const Picture& picture, Units units) {
+    QStringList all{checkWords(picture, units), tankFullWords(picture.store)};
+    all.removeAll(QString{});
+    return all;
 }
 
 QString othersLine(const Picture& picture, const AlarmPicture* shown, Units units) {
-    QStringList standing, shelved;
+    QStringList standing, shelved, parts;
     for (const AlarmPicture& alarm : picture.alarms) {
-        // One that is over is asked for when its turn comes; beside what stands it would read as if it stood.
+        // One that is over reads beside what stands as if it stood.
         if (&alarm == shown || alarm.state == AlarmState::normal || alarm.state == AlarmState::goneUnseen)
             continue;
         (alarm.state == AlarmState::shelved ? shelved : standing) << alarmName(alarm.alarm);
     }
-    QStringList parts;
     if (!standing.isEmpty())
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "also: %1")).arg(standing.join(QStringLiteral(", ")));
     if (!shelved.isEmpty())
         parts << tr(QT_TRANSLATE_NOOP("Sentence", "shelved: %1")).arg(shelved.join(QStringLiteral(", ")));
-    // On a calm boil these are the line itself.
-    if (shown)
-        for (const QString& news : {checkWords(picture, units), tankFullWords(picture.store)})
-            if (!news.isEmpty())
-                parts << news;
+    if (shown) // on a calm boil these are the line itself
+        parts << news(picture, units);
     return parts.join(QStringLiteral(" · "));
 }
 
 QString calmLine(const Picture& picture, Units units) {
-    if (QString checked = checkWords(picture, units); !checked.isEmpty())
-        return checked;
-    if (QString full = tankFullWords(picture.store); !full.isEmpty())
-        return full;
+    if (const QStringList all = news(picture, units); !all.isEmpty())
+        return all.front();
     if (picture.endedAt)
         return tr(QT_TRANSLATE_NOOP("Sentence", "The shift is over."));
     if (picture.shutdownAt)
@@ -74,19 +71,49 @@ QString calmLine(const Picture& picture, Units units) {
     if (picture.drawing)
         return tr(QT_TRANSLATE_NOOP("Sentence", "Drawing. Nothing is wrong."));
     if (!picture.litAt)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Nothing is lit. Cover the pans before the fire."));
+        return tr(QT_TRANSLATE_NOOP("Sentence", "Nothing is lit. Flood the pans before you light."));
     const auto& pan = picture.reading(Series::syrup_pan);
     if (!pan)
         return tr(QT_TRANSLATE_NOOP("Sentence", "No probe in the pan: type readings in, watch the pan."));
-    if (pan->trust == Trust::good && pan->byHand && picture.drawEta && seconds(picture.drawEta->p50) <= 0)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Syrup, by the last reading or the climb since: look, and draw."));
-    if (pan->trust == Trust::good && pan->byHand)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Readings by hand. Nothing is wrong by the last one."));
     if (pan->trust != Trust::good)
         return tr(QT_TRANSLATE_NOOP("Sentence", "Pan probe %1: watch the pan itself.")).arg(reasonWords(*pan));
+    if (pan->byHand)
+        return tr(QT_TRANSLATE_NOOP("Sentence", "Readings by hand. Nothing is wrong by the last one."));
     if (picture.markCrept)
         return tr(QT_TRANSLATE_NOOP("Sentence", "The target has crept up: niter? Look at the pan."));
     return tr(QT_TRANSLATE_NOOP("Sentence", "A calm boil. Nothing is wrong."));
+}
+
+QString withTurn(const QString& words, const Picture& picture) {
+    return picture.turn.empty()
+               ? words
+               : tr(QT_TRANSLATE_NOOP("Sentence", "%1: %2")).arg(words, QString::fromStdString(picture.turn));
+}
+
+void tellDue(SentenceView& view, const Picture& picture) {
+    const bool draw = isDue(picture, Call::draw), fire = isDue(picture, Call::fire);
+    const auto& pan = picture.reading(Series::syrup_pan);
+    if (draw && fire)
+        view.wrong = tr(QT_TRANSLATE_NOOP("Sentence", "Draw now, then fire"));
+    else
+        view.wrong = draw ? tr(QT_TRANSLATE_NOOP("Sentence", "Draw now"))
+                          : withTurn(tr(QT_TRANSLATE_NOOP("Sentence", "Fire now")), picture);
+    if (draw && pan && pan->byHand)
+        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "look: it is syrup by the last reading or the climb since"));
+    if (draw)
+        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "open the draw"))
+                   << tr(QT_TRANSLATE_NOOP("Sentence", "check the density"));
+    else
+        view.next = nextLine(picture);
+}
+
+void tellAlarm(SentenceView& view, const Picture& picture, const AlarmPicture& shown) {
+    view.tone = toneOf(shown.priority);
+    view.alarm = shown.alarm;
+    view.flashing = view.canBeSeen = shown.state == AlarmState::unseen;
+    view.canBeShelved = shown.alarm != Alarm::scorch_risk;
+    view.wrong = alarmLine(shown);
+    view.steps = alarmSteps(shown, picture.drawing);
 }
 
 } // namespace
@@ -99,24 +126,65 @@ const AlarmPicture* shownAlarm(const Picture& picture) {
     return shown;
 }
 
+const AlarmPicture* overAlarm(const Picture& picture) {
+    for (const AlarmPicture& alarm : picture.alarms)
+        if (alarm.state == AlarmState::goneUnseen && !answered(picture, alarm) &&
+            secondsBetween(alarm.over.value_or(alarm.since), picture.at) < overIsNews.count())
+            return &alarm;
+    return nullptr;
+}
+
+QString nextLine(const Picture& picture) {
+    if (picture.endedAt || !picture.litAt)
+        return {};
+    std::vector<std::pair<double, QString>> coming;
+    if (picture.fireDue && picture.fireDue->count() > 0 && !forbids(picture, Call::fire)) {
+        const QString left = leftText(*picture.fireDue);
+        coming.emplace_back(
+            picture.fireDue->count(),
+            picture.turn.empty()
+                ? tr(QT_TRANSLATE_NOOP("Sentence", "fire in %1")).arg(left)
+                : tr(QT_TRANSLATE_NOOP("Sentence", "fire in %1 (%2)")).arg(left, QString::fromStdString(picture.turn)));
+    }
+    if (!picture.drawing && picture.drawEta && picture.drawEta->p50.count() > 0 && !forbids(picture, Call::draw))
+        coming.emplace_back(picture.drawEta->p50.count(),
+                            tr(QT_TRANSLATE_NOOP("Sentence", "draw in about %1")).arg(leftText(picture.drawEta->p50)));
+    std::stable_sort(coming.begin(), coming.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    QStringList words;
+    for (const auto& [left, what] : coming)
+        words << what;
+    return words.isEmpty() ? QString{}
+                           : tr(QT_TRANSLATE_NOOP("Sentence", "next: %1")).arg(words.join(QStringLiteral(", ")));
+}
+
 SentenceView sentence(const Picture& picture, Units units) {
     SentenceView view;
     const AlarmPicture* shown = shownAlarm(picture);
+    const AlarmPicture* over = overAlarm(picture);
+    const bool draw = isDue(picture, Call::draw), due = draw || isDue(picture, Call::fire);
+    // An alarm that somebody has seen and that is not urgent leaves the word to the pan.
+    if (shown && draw && shown->state == AlarmState::seen && shown->priority != Priority::high)
+        shown = nullptr;
     view.others = othersLine(picture, shown, units);
-    if (!shown) {
-        view.wrong = calmLine(picture, units);
-        return view;
-    }
-    view.tone = toneOf(shown->priority);
-    view.alarm = shown->alarm;
-    view.flashing = shown->state == AlarmState::unseen || shown->state == AlarmState::goneUnseen;
-    view.canBeSeen = view.flashing;
-    view.wrong = alarmLine(*shown);
-    if (shown->state == AlarmState::goneUnseen) {
-        view.state = stateWord(shown->state);
-        view.wrong = tr(QT_TRANSLATE_NOOP("Sentence", "Over now: %1")).arg(view.wrong);
+    if (shown) {
+        view.state = SentenceView::State::alarm;
+        tellAlarm(view, picture, *shown);
+    } else if (due) {
+        view.state = SentenceView::State::due;
+        tellDue(view, picture);
+        const QStringList beside = news(picture, units);
+        if (view.others.isEmpty() && !beside.isEmpty())
+            view.others = beside.join(QStringLiteral(" · "));
+    } else if (over) {
+        view.state = SentenceView::State::over;
+        view.alarm = over->alarm;
+        view.canBeSeen = true;
+        view.wrong =
+            tr(QT_TRANSLATE_NOOP("Sentence", "Over, nothing to do: %1")).arg(alarmName(over->alarm, over->series));
+        view.next = nextLine(picture);
     } else {
-        view.first = alarmFirst(*shown);
+        view.wrong = calmLine(picture, units);
+        view.next = nextLine(picture);
     }
     return view;
 }

@@ -1,22 +1,26 @@
 #include "ui/console/console.h"
 
-#include "ui/board/alarm_frame.h"
+#include "core/boil/vocabulary.h"
+#include "ui/board/across_view.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
 #include "ui/entry/entry_sheet.h"
 #include "ui/entry/water_sheet.h"
+#include "ui/frame/foot.h"
+#include "ui/frame/key_map.h"
+#include "ui/frame/sentence_bar.h"
+#include "ui/look/typed_line.h"
+#include "ui/look/typing.h"
+#include "ui/page/keyed_page.h"
 #include "ui/page/page.h"
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/said.h"
 
 #include <QApplication>
-#include <QLabel>
 #include <QLibraryInfo>
 #include <QScreen>
-#include <QStackedWidget>
-#include <QVBoxLayout>
 
 namespace panside {
 
@@ -24,132 +28,236 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto frame = 40ms;   // at most 25 pictures a second
-constexpr auto readable = 30s; // how long what was kept stands at the foot
+constexpr auto pictureEvery = 40ms; // at most 25 pictures a second
+constexpr auto readable = 30s;      // how long what was kept stands at the foot
+
+std::vector<Action> boardRow() {
+    std::vector<Action> row;
+    for (const ActionRow& one : allActions())
+        if (one.seat == Seat::boardRow)
+            row.push_back(one.action);
+    return row;
+}
 
 } // namespace
 
 Console::Console(Behind behind, Choices choices, QWidget* parent)
-    : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, voice_{std::make_unique<Voice>()} {
+    : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, frame_{new FrameView{this}},
+      board_{new Board{this}}, map_{new KeyMap}, sheet_{new EntrySheet{frame_}}, water_{new WaterSheet{frame_}},
+      page_{new Page}, over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()} {
     setObjectName(QStringLiteral("console"));
-    setWindowTitle(tr("Panside"));
     resize(QApplication::primaryScreen()->availableSize()); // where no window manager makes it so
+    setCentralWidget(frame_);
+    for (QWidget* page : std::initializer_list<QWidget*>{board_, map_, page_, over_})
+        frame_->addPage(page);
+    board_->across().setParent(frame_);
+    buildScreens();
+    connectAll();
     speak(choices_.language);
-    auto* inside = new QWidget{this};
-    auto* column = new QVBoxLayout{inside};
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    stack_ = new QStackedWidget{inside};
-    board_ = new Board{stack_};
-    page_ = new Page{stack_};
-    stack_->addWidget(board_);
-    stack_->addWidget(page_);
-    foot_ = new QLabel{inside};
-    foot_->setObjectName(QStringLiteral("foot"));
-    foot_->setAutoFillBackground(true);
-    column->addWidget(stack_, 1);
-    column->addWidget(foot_);
-    setCentralWidget(inside);
-    sheet_ = new EntrySheet{inside};
-    water_ = new WaterSheet{inside};
-    frame_ = new AlarmFrame{stack_};
+    wear();
+    showScreen(Action::board, board_);
+    if (!choices_.cautioned)
+        openScreen(Action::cautions);
+    everySecond();
+    QApplication::instance()->installEventFilter(this);
+}
 
+Console::~Console() = default;
+
+void Console::buildScreens() {
+    frame_->setPlaces(placesWithScreens(!inRehearsal()));
+    for (const ScreenRow& row : allScreens())
+        if (row.make && (!row.ofTheJournal || !inRehearsal())) {
+            Desk* desk = row.make(*this);
+            frame_->addPage(desk->screen());
+            desks_.emplace(row.screen, desk);
+        }
+}
+
+void Console::connectAll() {
+    connect(frame_, &FrameView::actionWanted, this, &Console::act);
+    connect(frame_, &FrameView::screenWanted, this, &Console::openScreen);
+    connect(frame_, &FrameView::placeWanted, this, &Console::goTo);
+    connect(frame_, &FrameView::boardWanted, this, &Console::showBoard);
+    connect(map_, &KeyMap::screenWanted, this, &Console::openScreen);
+    connect(map_, &KeyMap::actionWanted, this, &Console::act);
     connect(board_, &Board::actionWanted, this, &Console::act);
     connect(sheet_, &EntrySheet::kept, this, &Console::keep);
-    connect(sheet_, &EntrySheet::left, this, [this] { board_->setFocus(); });
+    connect(sheet_, &EntrySheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::kept, this, &Console::keep);
-    connect(water_, &WaterSheet::left, this, [this] { board_->setFocus(); });
+    connect(water_, &WaterSheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::typeWanted, this, [this] { openSheet(Action::waterCheck); });
     connect(page_, &Page::left, this, &Console::showBoard);
-    connect(stack_, &QStackedWidget::currentChanged, this, &Console::showAlarmFrame);
-
+    connect(over_, &KeyedPage::left, this, &Console::showBoard);
+    connect(over_, &KeyedPage::pressed, this, [this](const QString& name) {
+        behind_.again(name == QLatin1String("same"));
+        toldOver_ = false;
+        showBoard();
+    });
+    // A key's cap shows the key that works now: in a field letters are typed.
+    connect(qApp, &QApplication::focusChanged, this,
+            [this](QWidget*, QWidget* now) { frame_->bar().setTyping(takesLetters(now)); });
     soon_.setSingleShot(true);
-    soon_.setInterval(frame);
+    soon_.setInterval(pictureEvery);
     connect(&soon_, &QTimer::timeout, this, &Console::refresh);
     said_.setSingleShot(true);
     connect(&said_, &QTimer::timeout, this, [this] { say({}); });
     second_.setInterval(1s);
     connect(&second_, &QTimer::timeout, this, &Console::everySecond);
     second_.start();
-
-    for (const ScreenRow& row : allScreens())
-        if (!row.ofTheJournal || !behind_.journal.empty()) {
-            Desk* desk = row.make(*this);
-            stack_->addWidget(desk->screen());
-            desks_.emplace(row.opens, desk);
-        }
-    wear();
-    footLine();
-    if (!choices_.cautioned)
-        showPage(cautionWords(), tr("I have read it"));
-    everySecond();
 }
-
-Console::~Console() = default;
 
 const Picture& Console::picture() const { return board_->picture(); }
 
 const ShiftTrace& Console::trace() const { return board_->chart().trace(); }
 
 void Console::showBoard() {
-    if (stack_->currentWidget() == page_ && !choices_.cautioned) {
+    if (frame_->page() == page_ && !choices_.cautioned) {
         choices_.cautioned = true;
         choices_.save();
     }
-    stack_->setCurrentWidget(board_);
-    board_->setFocus();
+    showScreen(Action::board, board_);
     refresh();
 }
 
-void Console::showPage(const QString& words, const QString& leaving) {
-    page_->show(words, leaving);
-    stack_->setCurrentWidget(page_);
-    page_->setFocus();
+void Console::goTo(Place place) {
+    const auto tabs = tabsOf(place, !inRehearsal());
+    if (tabs.empty()) {
+        say(tr("There is nothing here yet: %1.").arg(wordOf(place)));
+        return;
+    }
+    // The board is what F3 is for; elsewhere one comes back to where one was.
+    const auto last = lastIn_.find(place);
+    openScreen(place == Place::boil || last == lastIn_.end() ? tabs.front().screen : last->second);
+}
+
+void Console::openScreen(Action screen) {
+    if (screen == Action::board)
+        return showBoard();
+    if (screen == Action::help) {
+        showKeys();
+        return showScreen(screen, map_);
+    }
+    if (screen == Action::cautions) {
+        page_->show(cautionWords(), choices_.cautioned ? tr("Board") : tr("I have read it"));
+        return showScreen(screen, page_);
+    }
+    const auto desk = desks_.find(screen);
+    if (desk == desks_.end())
+        return say(tr("There is nothing behind this key here."));
+    desk->second->open();
+    showScreen(screen, desk->second->screen());
+}
+
+void Console::showScreen(Action screen, QWidget* page) {
+    const ScreenRow* row = screenRow(screen);
+    shown_ = screen;
+    lastIn_[row->place] = screen;
+    sheet_->hide();
+    water_->hide();
+    const bool board = screen == Action::board;
+    if (!board)
+        board_->across().hide();
+    frame_->showPage(page, board ? &board_->cards() : nullptr, board ? boardRow() : std::vector<Action>{});
+    frame_->showTabs(row->place, tabsOf(row->place, !inRehearsal()), screen);
+    focusPage();
+}
+
+// The first field of a page that has fields has the focus: what is typed goes somewhere.
+void Console::focusPage() {
+    QWidget* page = frame_->page();
+    page->setFocus();
+    for (QWidget* next = page->nextInFocusChain(); next && next != page; next = next->nextInFocusChain())
+        if (page->isAncestorOf(next) && next->isVisibleTo(page) && next->isEnabled() &&
+            qobject_cast<TypedLine*>(next)) {
+            next->setFocus(Qt::TabFocusReason);
+            return;
+        }
+}
+
+void Console::showKeys() {
+    std::vector<std::pair<Place, std::vector<FrameTab>>> places;
+    for (const Place place : placesWithScreens(!inRehearsal()))
+        places.emplace_back(place, tabsOf(place, !inRehearsal()));
+    map_->display(places);
 }
 
 void Console::act(Action action) {
-    if (const auto desk = desks_.find(action); desk != desks_.end()) {
-        desk->second->open();
-        stack_->setCurrentWidget(desk->second->screen());
-        desk->second->screen()->setFocus();
-        return;
-    }
-    if (action == Action::waterCheck) {
-        openWaterCheck();
-        return;
-    }
-    if (makesFact(action)) {
-        openSheet(action);
-        return;
-    }
+    if (isScreen(action))
+        return openScreen(action);
+    if (action == Action::waterCheck)
+        return openWaterCheck();
+    if (makesFact(action))
+        return openSheet(action);
     auto choices = choices_;
     switch (action) {
+    case Action::alarmSeen:
+        seen();
+        break;
     case Action::undo:
         undo();
         break;
-    case Action::help:
-        showPage(helpWords(), tr("Back"));
+    case Action::acrossTheRoom: {
+        const bool on = board_->across().isHidden();
+        if (on)
+            showScreen(Action::board, board_);
+        board_->across().setVisible(on);
+        board_->across().raise();
         break;
-    case Action::acrossTheRoom:
-        break; // the board has turned itself already
+    }
     case Action::dayOrNight:
         choices.look = choices.look == Look::day ? Look::night : Look::day;
         choose(choices);
         break;
     default:
-        say(tr("There is nothing behind this key here."));
         break;
     }
 }
 
+// One press, one alarm: the one that the bar names.
+void Console::seen() {
+    const auto& said = frame_->bar().view();
+    if (!said.alarm || !said.canBeSeen)
+        return say(tr("No alarm stands that nobody has seen."));
+    keep({Fact{.at = behind_.session.now(), .what = AlarmSeen{std::string{nameOf(*said.alarm)}}}});
+}
+
 void Console::openSheet(Action action) {
-    sheetFor_ = action;
+    water_->hide();
+    placeSheets();
+    if (sheet_->isPutAside(action))
+        return sheet_->resume();
     EntryForm form = formFor(action, board_->picture(), choices_.units, behind_.session.now());
     for (const Set& set : behind_.session.settings())
         if (set.key == Setting::elevation)
             form.elevation = Length::metre(set.si);
     sheet_->open(form, choices_.units, board_->chart().trace().clock());
-    placeSheet();
+}
+
+void Console::sheetLeft() { focusPage(); }
+
+// An alarm is read and answered first.
+void Console::putSheetsAside(const Picture& picture) {
+    std::set<std::pair<Alarm, std::optional<Series>>> unseen;
+    bool isNew = false;
+    for (const AlarmPicture& alarm : picture.alarms)
+        if (alarm.state == AlarmState::unseen && alarm.priority != Priority::low) {
+            unseen.emplace(alarm.alarm, alarm.series);
+            isNew = isNew || !unseen_.contains({alarm.alarm, alarm.series});
+        }
+    unseen_ = std::move(unseen);
+    if (!isNew || (!sheet_->isVisible() && !water_->isVisible()))
+        return;
+    if (sheet_->isVisible()) {
+        const Action about = sheet_->form().action;
+        sheet_->putAside();
+        say(tr("Put aside, an alarm came: %1. %2 takes it up again.").arg(wordOf(about), keyOf(about)));
+    } else {
+        water_->hide();
+        say(tr("Put aside, an alarm came: %1. %2 takes it up again.")
+                .arg(wordOf(Action::waterCheck), keyOf(Action::waterCheck)));
+    }
+    focusPage();
 }
 
 // Where a probe reads the pan, the console watches it; where none does, the temperature is typed in.
@@ -159,14 +267,18 @@ void Console::openWaterCheck() {
         openSheet(Action::waterCheck);
         return;
     }
+    sheet_->hide();
+    placeSheets();
     water_->begin(pan->probe, behind_.session.now(), choices_.units);
     lookAtWater(board_->picture());
-    water_->adjustSize();
-    // Over the chart, so that the cards' numbers stay in sight.
-    const QRect room = stack_->geometry(), chart = board_->chart().geometry();
-    const bool overChart = board_->chart().isVisible() && chart.width() >= water_->width();
-    water_->move((overChart ? chart.translated(room.topLeft()) : room).center() -
-                 QPoint{water_->width() / 2, water_->height() / 2});
+}
+
+WaterLikely Console::likely() const {
+    std::optional<Length> height;
+    for (const Set& set : behind_.session.settings())
+        if (set.key == Setting::elevation)
+            height = Length::metre(set.si);
+    return likelyBoil(board_->picture(), height);
 }
 
 void Console::lookAtWater(const Picture& picture) {
@@ -174,29 +286,20 @@ void Console::lookAtWater(const Picture& picture) {
         return;
     const auto samples = waterSamples(behind_.session.boil().facts(), water_->probe(), water_->since());
     const auto expected = expectedBoil(picture);
-    water_->display(panside::lookAtWater(samples, picture.at, expected), expected, picture.at);
+    water_->display(panside::lookAtWater(samples, picture.at, expected), expected, likely(), picture.at);
 }
 
-void Console::showAlarmFrame() {
-    frame_->setGeometry(stack_->rect());
-    frame_->display(board_->sentenceShown(), stack_->currentWidget() != board_);
-    footLine();
-}
-
-// Beside the place that was pressed, and whole within the window.
-void Console::placeSheet() {
-    sheet_->adjustSize();
-    const auto pressed = sheetFor_ ? board_->placeOf(*sheetFor_) : QRect{};
-    const QRect room = stack_->geometry();
-    QPoint corner = pressed.isEmpty() ? room.center() - QPoint{sheet_->width() / 2, sheet_->height() / 2}
-                                      : pressed.bottomLeft() - QPoint{0, sheet_->height()};
-    corner.setX(std::clamp(corner.x(), room.left(), std::max(room.left(), room.right() - sheet_->width())));
-    corner.setY(std::clamp(corner.y(), room.top(), std::max(room.top(), room.bottom() - sheet_->height())));
-    sheet_->move(corner);
+// In one place, never over the sentence or the cards.
+void Console::placeSheets() {
+    const QRect place = frame_->sheetPlace();
+    sheet_->setGeometry(place);
+    water_->setGeometry(place);
+    const int edge = dress_.px(2);
+    board_->across().setGeometry(frame_->rect().adjusted(edge, edge, -edge, -edge));
 }
 
 void Console::keep(const std::vector<Fact>& facts) {
-    board_->setFocus();
+    focusPage();
     const auto answers = behind_.session.enter(facts);
     QString words;
     std::vector<Fact> taken;
@@ -209,7 +312,7 @@ void Console::keep(const std::vector<Fact>& facts) {
         const auto what = factWords(facts[i], choices_.units) + QStringLiteral(", ") +
                           board_->chart().trace().clock().hourAndMinute(facts[i].at);
         words = std::get<Session::Entered>(answers[i]).kept
-                    ? tr("Kept: %1. %2 takes it back.").arg(what, keyOf(Action::undo))
+                    ? tr("Kept: %1").arg(what)
                     : tr("Not on the disk yet: %1. It is tried again each second.").arg(what);
     }
     if (behind_.entered)
@@ -236,15 +339,15 @@ void Console::setNotice(const QString& words) {
 }
 
 void Console::footLine() {
-    // The notice is asked for each time: the language may have been changed since.
-    QStringList all{behind_.notice ? behind_.notice() : QString{}, lastSaid_};
-    // Another screen stands before the board's sentence: an alarm is still said.
-    if (const auto& said = board_->sentenceShown(); said.alarm && stack_->currentWidget() != board_)
-        all.prepend(said.first.isEmpty() ? said.wrong : tr("%1: %2").arg(said.wrong, said.first));
+    // The notice is asked for each time: the language may have been changed since. What was just said comes first.
+    QStringList all{lastSaid_, behind_.notice ? behind_.notice() : QString{}};
     all.removeAll(QString{});
-    const auto words = all.join(QStringLiteral("   ·   "));
-    foot_->setText(words);
-    foot_->setVisible(!words.isEmpty());
+    frame_->foot().say(all.join(QStringLiteral("  ·  ")));
+    const auto& clock = board_->chart().trace().clock();
+    const Fact* last = behind_.session.lastEntered();
+    frame_->foot().offerUndo(
+        last ? factWords(*last, choices_.units) + QStringLiteral(", ") + clock.hourAndMinute(last->at) : QString{});
+    frame_->foot().tellTime(clock.hourAndMinute(behind_.session.now()), inRehearsal() ? tr("rehearsal") : QString{});
 }
 
 void Console::everySecond() {
@@ -252,6 +355,26 @@ void Console::everySecond() {
     if (behind_.advance)
         behind_.advance();
     refresh();
+    lookAtTheEnd();
+}
+
+// A rehearsal ends with its shift: it says what it was and offers another.
+void Console::lookAtTheEnd() {
+    if (!behind_.isOver || toldOver_ || !behind_.isOver())
+        return;
+    toldOver_ = true;
+    const Picture& was = board_->picture();
+    QString words =
+        QStringLiteral("<h2>") + tr("The rehearsal is over: the crew has gone home.") + QStringLiteral("</h2><p>") +
+        tr("It was a made-up boil: %1 draws, %2 loads of wood. Nothing of it is kept.").arg(was.draws).arg(was.loads) +
+        QStringLiteral("</p>");
+    over_->show(words, {{QStringLiteral("another"), tr("Another night"), Qt::Key_N},
+                        {QStringLiteral("same"), tr("The same again"), Qt::Key_G}});
+    sheet_->hide();
+    water_->hide();
+    frame_->showPage(over_, nullptr, {});
+    frame_->bar().setAway(true);
+    focusPage();
 }
 
 void Console::refreshSoon() {
@@ -263,9 +386,11 @@ void Console::refresh() {
     const auto picture = behind_.session.picture();
     board_->chart().follow(behind_.session.boil());
     board_->display(picture);
+    frame_->display(board_->sentenceShown(), board_->numbersLine());
     voice_->display(picture);
+    putSheetsAside(picture);
     lookAtWater(picture);
-    showAlarmFrame();
+    footLine();
 }
 
 void Console::choose(Choices choices) {
@@ -285,49 +410,63 @@ void Console::speak(const QString& language) {
     QCoreApplication::removeTranslator(&words_);
     QCoreApplication::removeTranslator(&qtWords_);
     QLocale::setDefault(QLocale{language == "fr" ? QStringLiteral("fr_CA") : QStringLiteral("en_US")});
-    if (language == "en")
-        return;
-    if (words_.load(QStringLiteral("panside_") + language, QStringLiteral(":/translations")))
-        QCoreApplication::installTranslator(&words_);
-    if (qtWords_.load(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
-        QCoreApplication::installTranslator(&qtWords_);
+    if (language != "en") {
+        if (words_.load(QStringLiteral("panside_") + language, QStringLiteral(":/translations")))
+            QCoreApplication::installTranslator(&words_);
+        if (qtWords_.load(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+            QCoreApplication::installTranslator(&qtWords_);
+    }
+    setWindowTitle(inRehearsal() ? tr("Panside, rehearsal") : tr("Panside"));
 }
 
 void Console::wear() {
-    dress_ = {Measure::of(*this), choices_.look};
+    dress_ = {Measure::of(*this).grownTo(width(), height()), choices_.look};
+    // What is hidden must not take the focus while it changes its dress.
+    QWidget* focused = QApplication::focusWidget();
     setPalette(paletteOf(dress_.look));
+    frame_->wear(dress_);
     board_->wear(dress_);
     board_->setUnits(choices_.units);
-    sheet_->wear(dress_);
-    water_->wear(dress_);
-    frame_->wear(dress_);
-    page_->wear(dress_);
-    voice_->setVolume(choices_.sound.volume / 100.0);
-    voice_->setSpoken(choices_.sound.spoken);
-    foot_->setPalette(paletteOf(dress_.look));
-    foot_->setFont(dress_.letters(mm::smallWords));
-    foot_->setMargin(dress_.px(mm::gap / 2));
     for (const auto& [action, desk] : desks_)
         desk->wear(dress_);
+    map_->wear(dress_);
+    page_->wear(dress_);
+    over_->wear(dress_);
+    sheet_->wear(dress_);
+    water_->wear(dress_);
+    voice_->setVolume(choices_.sound.volume / 100.0);
+    voice_->setSpoken(choices_.sound.spoken);
+    if (frame_->page() == map_)
+        showKeys();
+    if (frame_->page() && shown_ != Action::help)
+        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal()), shown_);
+    placeSheets();
+    QWidget* now = focusWidget();
+    if (isVisible() && (!now || !now->isVisible())) {
+        if (focused && focused->isVisible() && isAncestorOf(focused))
+            focused->setFocus();
+        else if (!sheet_->isVisible() && !water_->isVisible())
+            focusPage();
+    }
 }
 
 void Console::changeEvent(QEvent* event) {
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::LanguageChange)
-        setWindowTitle(tr("Panside"));
+        setWindowTitle(inRehearsal() ? tr("Panside, rehearsal") : tr("Panside"));
 }
 
 void Console::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
     wear();
-    stack_->currentWidget()->setFocus();
+    focusPage();
 }
 
 void Console::resizeEvent(QResizeEvent* event) {
     QMainWindow::resizeEvent(event);
-    if (sheet_->isVisible())
-        placeSheet();
-    frame_->setGeometry(stack_->rect());
+    if (Measure::of(*this).grownTo(width(), height()) != dress_.measure)
+        wear();
+    placeSheets();
 }
 
 } // namespace panside

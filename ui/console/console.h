@@ -1,5 +1,6 @@
 #pragma once
 #include "ui/frame/desk.h"
+#include "ui/keys/places.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -7,21 +8,22 @@
 #include <functional>
 #include <map>
 #include <memory>
-
-class QLabel;
-class QStackedWidget;
+#include <set>
 
 namespace panside {
 
-class AlarmFrame;
 class Board;
 class EntrySheet;
+class FrameView;
+class KeyedPage;
+class KeyMap;
 class Page;
 class Voice;
 class WaterSheet;
+struct WaterLikely;
 
-// The window: the board, and the screens behind its keys. What is pressed becomes a fact in the session; what the
-// session then shows comes back here.
+// The window: the frame with the board and the other screens in it. What is pressed becomes a fact in the session; what
+// the session then shows comes back here.
 class Console : public QMainWindow, public Shell {
     Q_OBJECT
 public:
@@ -33,11 +35,14 @@ public:
         std::function<QString()> notice;                       // what it says stands at the foot; may be empty
         std::function<void()> advance;                         // called each second before the picture; may be empty
         std::function<void(const std::vector<Fact>&)> entered; // after facts were entered; may be empty
+        std::function<bool()> isOver;                          // a rehearsal whose shift has ended; may be empty
+        std::function<void(bool same)> again;                  // begins it anew, the same one or another; likewise
     };
     Console(Behind behind, Choices choices, QWidget* parent = nullptr);
     ~Console() override;
 
     Board& board() { return *board_; }
+    FrameView& frame() { return *frame_; }
 
     Session& session() override { return behind_.session; }
     const std::filesystem::path& journalPlace() const override { return behind_.journal; }
@@ -60,20 +65,35 @@ signals:
     void chosen(const panside::Choices& choices);
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
+    bool inRehearsal() const { return behind_.journal.empty(); }
+    void connectAll();
+    void buildScreens();
     void refresh();
     void everySecond();
+    bool takesKey(const QKeyEvent& event);
+    bool goesByKey(const QKeyEvent& event);
+    bool goesByDigit(const QKeyEvent& event);
+    void goTo(Place place);
+    void openScreen(Action screen);
+    void showScreen(Action screen, QWidget* page);
+    void focusPage();
+    void showKeys();
     void openSheet(Action action);
-    void placeSheet();
+    void placeSheets();
+    void putSheetsAside(const Picture& picture);
+    void sheetLeft();
     void openWaterCheck();
     void lookAtWater(const Picture& picture);
-    void showAlarmFrame();
+    WaterLikely likely() const;
+    void seen();
     void undo();
-    void showPage(const QString& words, const QString& leaving);
+    void lookAtTheEnd();
     void wear();
     void speak(const QString& language);
     void footLine();
@@ -82,18 +102,21 @@ private:
     Choices choices_;
     Dress dress_;
     QTranslator words_, qtWords_;
-    QStackedWidget* stack_;
+    FrameView* frame_;
     Board* board_;
+    KeyMap* map_;
     EntrySheet* sheet_;
     WaterSheet* water_;
-    AlarmFrame* frame_;
     Page* page_;
-    QLabel* foot_;
+    KeyedPage* over_;
     std::unique_ptr<Voice> voice_;
     std::map<Action, Desk*> desks_;
-    std::optional<Action> sheetFor_;
+    std::map<Place, Action> lastIn_; // where one was in a place
+    Action shown_ = Action::board;
+    std::set<std::pair<Alarm, std::optional<Series>>> unseen_;
     QTimer second_, soon_, said_;
     QString lastSaid_;
+    bool toldOver_ = false;
 };
 
 } // namespace panside

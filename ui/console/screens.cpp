@@ -13,18 +13,55 @@
 #include "ui/sound/sound_desk.h"
 #include "ui/tank/tank_desk.h"
 
+#include <QCoreApplication>
+#include <algorithm>
+
 namespace panside {
 
 std::span<const ScreenRow> allScreens() {
     static constexpr ScreenRow rows[] = {
-        {Action::reckoner, false, &reckonerDesk}, {Action::rig, false, &rigDesk},
-        {Action::review, true, &reviewDesk},      {Action::keeping, true, &keepingDesk},
-        {Action::handover, true, &handoverDesk},  {Action::paper, true, &paperDesk},
-        {Action::importing, true, &importDesk},   {Action::fuel, false, &fuelDesk},
-        {Action::tank, false, &tankDesk},         {Action::season, true, &seasonDesk},
-        {Action::sound, false, &soundDesk},       {Action::probes, true, &probesDesk},
+        {Action::tank, Place::sap, 1, QT_TRANSLATE_NOOP("Screens", "Tank and wood"), false, &tankDesk},
+        {Action::board, Place::boil, 1, QT_TRANSLATE_NOOP("Screens", "Board"), false, nullptr},
+        {Action::fuel, Place::boil, 2, QT_TRANSLATE_NOOP("Screens", "Fire and wood"), false, &fuelDesk},
+        {Action::handover, Place::boil, 3, QT_TRANSLATE_NOOP("Screens", "Hand over"), true, &handoverDesk},
+        {Action::review, Place::nights, 1, QT_TRANSLATE_NOOP("Screens", "Nights"), true, &reviewDesk},
+        {Action::paper, Place::nights, 4, QT_TRANSLATE_NOOP("Screens", "From paper"), true, &paperDesk},
+        {Action::importing, Place::nights, 5, QT_TRANSLATE_NOOP("Screens", "From files"), true, &importDesk},
+        {Action::season, Place::season, 1, QT_TRANSLATE_NOOP("Screens", "The season"), true, &seasonDesk},
+        {Action::rig, Place::rig, 1, QT_TRANSLATE_NOOP("Screens", "Pans and fire"), false, &rigDesk},
+        {Action::probes, Place::rig, 3, QT_TRANSLATE_NOOP("Screens", "Probes"), true, &probesDesk},
+        {Action::sound, Place::rig, 4, QT_TRANSLATE_NOOP("Screens", "Sound"), false, &soundDesk},
+        {Action::keeping, Place::rig, 5, QT_TRANSLATE_NOOP("Screens", "Keeping"), true, &keepingDesk},
+        {Action::reckoner, Place::sums, 1, QT_TRANSLATE_NOOP("Screens", "Sums of the trade"), false, &reckonerDesk},
+        {Action::help, Place::help, 1, QT_TRANSLATE_NOOP("Screens", "All keys"), false, nullptr},
+        {Action::cautions, Place::help, 2, QT_TRANSLATE_NOOP("Screens", "Before the fire"), false, nullptr},
     };
     return rows;
+}
+
+const ScreenRow* screenRow(Action screen) {
+    const auto rows = allScreens();
+    const auto found =
+        std::find_if(rows.begin(), rows.end(), [&](const ScreenRow& row) { return row.screen == screen; });
+    return found == rows.end() ? nullptr : &*found;
+}
+
+QString wordOf(const ScreenRow& row) { return QCoreApplication::translate("Screens", row.word); }
+
+std::vector<FrameTab> tabsOf(Place place, bool withJournal) {
+    std::vector<FrameTab> tabs;
+    for (const ScreenRow& row : allScreens())
+        if (row.place == place && (withJournal || !row.ofTheJournal))
+            tabs.push_back({row.screen, row.digit, wordOf(row)});
+    return tabs;
+}
+
+std::vector<Place> placesWithScreens(bool withJournal) {
+    std::vector<Place> places;
+    for (const PlaceRow& row : allPlaces())
+        if (!tabsOf(row.place, withJournal).empty())
+            places.push_back(row.place);
+    return places;
 }
 
 } // namespace panside

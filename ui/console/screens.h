@@ -1,16 +1,26 @@
 #pragma once
-// The screens behind the console's keys: one row each.
+// The screens of the console: one row each says where it stands in the frame, what its tab says, and whose desk it is.
 #include "ui/frame/desk.h"
+#include "ui/frame/frame_view.h"
 
 #include <span>
+#include <vector>
 
 namespace panside {
 
 struct ScreenRow {
-    Action opens;
-    bool ofTheJournal; // it reads or writes the journal or the probe file: none in a rehearsal
-    Desk* (*make)(Shell& shell);
+    Action screen;
+    Place place;
+    int digit; // its name within the place: it stays where others are missing
+    const char* word;
+    bool ofTheJournal;           // it reads or writes the journal or the probe file: none in a rehearsal
+    Desk* (*make)(Shell& shell); // nullptr: the console has it itself
 };
 std::span<const ScreenRow> allScreens();
+const ScreenRow* screenRow(Action screen);
+QString wordOf(const ScreenRow& row);
+// The tabs of a place, by their digits.
+std::vector<FrameTab> tabsOf(Place place, bool withJournal);
+std::vector<Place> placesWithScreens(bool withJournal);
 
 } // namespace panside

@@ -68,9 +68,23 @@ Unit handUnit(Series series, Units units) {
 }
 
 bool isAbout(Action action, const AlarmPicture& alarm) {
-    if (action == Action::alarmSeen)
-        return alarm.state == AlarmState::unseen || alarm.state == AlarmState::goneUnseen;
     return action == Action::alarmShelve && alarm.stands() && alarm.alarm != Alarm::scorch_risk;
+}
+
+// A shift that ends takes the draw and the fire out of sight.
+QString lossOf(Action action, const Picture& picture) {
+    if (action != Action::shiftEnd)
+        return {};
+    const bool lit = picture.litAt && !picture.shutdownAt;
+    if (picture.drawing && lit)
+        return tr(QT_TRANSLATE_NOOP("EntryForm", "The draw is open and the fire is lit. Close the draw and stop firing "
+                                                 "first: when the shift is over, nothing is watched."));
+    if (picture.drawing)
+        return tr(QT_TRANSLATE_NOOP("EntryForm", "The draw is open. Close it first: when the shift is over, nothing is "
+                                                 "watched."));
+    return lit ? tr(QT_TRANSLATE_NOOP("EntryForm", "The fire is lit. Stop firing first, and stay until the pans are "
+                                                   "still: when the shift is over, nothing is watched."))
+               : QString{};
 }
 
 // Set to the fire that is called, so that the key alone answers the call. Once there are several a glove chooses.
@@ -250,25 +264,16 @@ Row rowFor(const EntryForm& form) {
 }
 
 // Alarms go by the program's names for them, not by words.
-std::variant<std::vector<Fact>, EntryProblem> alarmFacts(const EntryForm& form) {
-    std::vector<Fact> facts;
-    if (form.action == Action::alarmSeen) {
-        for (const Alarm alarm : form.alarms)
-            facts.push_back({.at = form.at(), .what = AlarmSeen{std::string{nameOf(alarm)}}});
-    } else {
-        const auto minutes = numberIn(typed(form, "minutes"));
-        if (!minutes || *minutes <= 0 || *minutes > 240)
-            return EntryProblem{QStringLiteral("minutes"),
-                                tr(QT_TRANSLATE_NOOP("EntryForm", "Type how many minutes, from 1 to 240."))};
-        const int which = chosen(form, "alarm");
-        if (which >= 0 && which < static_cast<int>(form.alarms.size()))
-            facts.push_back({.at = form.at(),
-                             .what = AlarmShelved{std::string{nameOf(form.alarms[static_cast<std::size_t>(which)])},
-                                                  Duration{*minutes * 60}}});
-    }
-    if (facts.empty())
+std::variant<std::vector<Fact>, EntryProblem> shelveFacts(const EntryForm& form) {
+    const auto minutes = numberIn(typed(form, "minutes"));
+    if (!minutes || *minutes <= 0 || *minutes > 240)
+        return EntryProblem{QStringLiteral("minutes"),
+                            tr(QT_TRANSLATE_NOOP("EntryForm", "Type how many minutes, from 1 to 240."))};
+    const int which = chosen(form, "alarm");
+    if (which < 0 || which >= static_cast<int>(form.alarms.size()))
         return EntryProblem{{}, tr(QT_TRANSLATE_NOOP("EntryForm", "No alarm stands that this would change."))};
-    return facts;
+    const auto name = nameOf(form.alarms[static_cast<std::size_t>(which)]);
+    return std::vector{Fact{.at = form.at(), .what = AlarmShelved{std::string{name}, Duration{*minutes * 60}}}};
 }
 
 } // namespace
@@ -284,7 +289,9 @@ void EntryForm::answer(const QString& name, const QString& text) {
             field.answer = text;
 }
 
-bool makesFact(Action action) { return action <= Action::crew || action == Action::shiftEnd; }
+bool makesFact(Action action) {
+    return (action <= Action::crew && action != Action::alarmSeen) || action == Action::shiftEnd;
+}
 
 EntryForm formFor(Action action, const Picture& picture, Units units, Instant pressedAt) {
     EntryForm form{.action = action,
@@ -292,7 +299,8 @@ EntryForm formFor(Action action, const Picture& picture, Units units, Instant pr
                    .pressedAt = pressedAt,
                    .by = {},
                    .crew = {},
-                   .alarms = {}};
+                   .alarms = {},
+                   .loss = lossOf(action, picture)};
     for (const AlarmPicture& alarm : picture.alarms)
         if (isAbout(action, alarm))
             form.alarms.push_back(alarm.alarm);
@@ -313,8 +321,8 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
             return EntryProblem{
                 field.name, tr(QT_TRANSLATE_NOOP("EntryForm", "%1: type it, or leave with Escape.")).arg(field.label)};
     std::vector<Fact> facts;
-    if (form.action == Action::alarmShelve || form.action == Action::alarmSeen) {
-        auto made = alarmFacts(form);
+    if (form.action == Action::alarmShelve) {
+        auto made = shelveFacts(form);
         if (std::holds_alternative<EntryProblem>(made))
             return made;
         facts = std::get<std::vector<Fact>>(std::move(made));

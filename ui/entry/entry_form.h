@@ -35,6 +35,7 @@ struct EntryForm {
     QString by;                // who, if a name was chosen
     QStringList crew;          // who may be chosen
     std::vector<Alarm> alarms; // those the action is about
+    QString loss;              // what keeping it would break off: asked first, and never answered by Enter
     // What tells a barometer's pressure from one that was reduced to the sea: the height here, and the air outside.
     std::optional<Length> elevation = {};
     std::optional<Temperature> air = {};
@@ -44,7 +45,7 @@ struct EntryForm {
     Instant at() const { return pressedAt - std::chrono::round<std::chrono::microseconds>(earlier); }
 };
 
-// Does this action make a fact by a sheet? Undo, help and the screens do not.
+// Does this action make a fact by a sheet? Undo and the screens do not; an alarm is seen without any.
 bool makesFact(Action action);
 EntryForm formFor(Action action, const Picture& picture, Units units, Instant pressedAt);
 
@@ -53,7 +54,6 @@ struct EntryProblem {
     QString field;
     QString words;
 };
-// Several facts where one press means several: every alarm that stands unseen is seen at once.
 std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form);
 // What is asked once before it is kept, where leaving it out is allowed and costs something: keeping it again is the
 // answer that it stays out. nullopt where nothing is missing.

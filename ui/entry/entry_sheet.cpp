@@ -3,13 +3,13 @@
 #include "core/boil/vocabulary.h"
 #include "ui/look/pad.h"
 #include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 #include "ui/words/reading_words.h"
 
 #include <QButtonGroup>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -41,14 +41,25 @@ void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock
     form_ = form;
     units_ = units;
     clock_ = clock;
+    resume();
+}
+
+void EntrySheet::putAside() {
+    aside_ = true;
+    hide();
+}
+
+void EntrySheet::resume() {
+    aside_ = false;
     build();
     show();
     raise();
     if (lines_.empty())
-        findChild<Press*>(QStringLiteral("keep"))->setFocus();
+        keep_->setFocus();
     else
         lines_.front()->setFocus();
-    adjustSize();
+    if (!form_.loss.isEmpty())
+        put(Question::loss, form_.loss, {}, tr("End it all the same"), {});
 }
 
 void EntrySheet::build() {
@@ -92,27 +103,27 @@ void EntrySheet::build() {
     column->addWidget(problem_);
 
     auto* end = new QHBoxLayout;
-    Press* leaveKey = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
+    leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
     keep_ = key({}, QStringLiteral("keep"));
     ask(false);
     keep_->installEventFilter(this);
-    connect(leaveKey, &Press::clicked, this, &EntrySheet::leave);
+    connect(leave_, &Press::clicked, this, &EntrySheet::leave);
     connect(keep_, &Press::clicked, this, &EntrySheet::keep);
-    here_ = key({}, QStringLiteral("pressureHere"));
-    reported_ = key({}, QStringLiteral("pressureReported"));
-    for (Press* answer : {here_, reported_})
+    yes_ = key({}, QStringLiteral("answerYes"));
+    other_ = key({}, QStringLiteral("answerOther"));
+    for (Press* answer : {yes_, other_})
         answer->installEventFilter(this);
-    connect(here_, &Press::clicked, this, [this] { hand(std::get<std::vector<Fact>>(factsOf(form_))); });
-    connect(reported_, &Press::clicked, this, [this] {
-        takeAsReported(form_);
-        hand(std::get<std::vector<Fact>>(factsOf(form_)));
-    });
-    end->addWidget(leaveKey);
+    connect(yes_, &Press::clicked, this, &EntrySheet::answerYes);
+    connect(other_, &Press::clicked, this, &EntrySheet::answerOther);
+    end->addWidget(leave_);
     end->addWidget(keep_, 1);
-    end->addWidget(here_, 1);
-    end->addWidget(reported_, 1);
+    end->addWidget(yes_, 1);
+    end->addWidget(other_, 1);
+    column->addStretch();
     column->addLayout(end);
-    withdrawSeaLevel();
+    keep_->setShape(KeyShape::due);
+    sure_ = false;
+    withdrawQuestion();
     sayWhatItWrites();
 }
 
@@ -146,35 +157,35 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
             turned.answer = turned.choices[(turned.choices.indexOf(turned.answer) + 1) % turned.choices.size()];
             turn->say(turned.answer, {});
             if (turned.name == QLatin1String("scale"))
-                if (auto* symbol = findChild<QLabel*>(QStringLiteral("unit_reading")))
-                    symbol->setText(turned.answer);
+                if (auto* reading = findChild<TypedLine*>(QStringLiteral("reading")))
+                    reading->setUnit(turned.answer);
             sayWhatItWrites();
         });
         line->addWidget(turn, 1);
         return row;
     }
-    auto* edit = new QLineEdit{field.answer};
+    const bool isNumber = field.kind == EntryField::Kind::number;
+    auto* edit = new TypedLine;
+    if (isNumber)
+        edit->takeNumbers(true);
+    edit->setText(field.answer);
     edit->setObjectName(field.name);
     edit->setAccessibleName(field.label);
-    edit->setFont(dress_.letters(field.kind == EntryField::Kind::number ? mm::words * 1.6 : mm::words));
+    edit->wear(dress_, isNumber ? mm::act : mm::words);
+    edit->setUnit(symbolOf(field.unit));
     edit->setMinimumHeight(dress_.px(mm::target));
-    edit->setMinimumWidth(dress_.px(field.kind == EntryField::Kind::number ? 32 : 60));
-    edit->selectAll();
+    edit->setMinimumWidth(dress_.px(isNumber ? 42 : 60));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].answer = text;
         problem_->hide();
+        sure_ = false;
         ask(false);
-        withdrawSeaLevel();
+        withdrawQuestion();
         sayWhatItWrites();
     });
     line->addWidget(edit, 1);
     lines_.push_back(edit);
-    if (form_.action == Action::handReading)
-        edit->installEventFilter(this);
-    auto* unit = new QLabel{symbolOf(field.unit)};
-    unit->setObjectName(QStringLiteral("unit_") + field.name);
-    unit->setFont(dress_.letters(mm::words));
-    line->addWidget(unit);
+    edit->installEventFilter(this);
     return row;
 }
 
@@ -205,7 +216,8 @@ void EntrySheet::chooseKind(const QString& kind) {
         findChild<Press*>(QStringLiteral("kind_%1").arg(i))->setChecked(field->choices[i] == kind);
     unitOfReading(kind);
     problem_->hide();
-    withdrawSeaLevel();
+    sure_ = false;
+    withdrawQuestion();
     sayWhatItWrites();
     // What is typed now is the value, whether a finger or a letter chose.
     lines_.front()->setFocus();
@@ -259,7 +271,7 @@ QWidget* EntrySheet::pad() {
 }
 
 void EntrySheet::typeInto(const QString& text) {
-    auto* line = qobject_cast<QLineEdit*>(focusWidget());
+    auto* line = qobject_cast<TypedLine*>(focusWidget());
     if (!line)
         line = typing_ ? typing_ : lines_.empty() ? nullptr : lines_.front();
     typing_ = line;
@@ -276,8 +288,8 @@ void EntrySheet::unitOfReading(const QString& reading) {
                 continue;
             field.unit = row.series == Series::filter_pressure && units_ == Units::us ? Unit::psi
                                                                                       : unitOf(row.dimension, units_);
-            if (auto* symbol = findChild<QLabel*>(QStringLiteral("unit_value")))
-                symbol->setText(symbolOf(field.unit));
+            if (auto* value = findChild<TypedLine*>(QStringLiteral("value")))
+                value->setUnit(symbolOf(field.unit));
         }
     }
 }
@@ -299,14 +311,11 @@ void EntrySheet::putForward(const EntryProblem& problem) {
     problem_->show();
     // A row more, and as high as its words want: the others are not to be squeezed for it.
     problem_->setMinimumHeight(problem_->heightForWidth(inside_->contentsRect().width()));
-    adjustSize();
-    if (const auto* room = parentWidget())
-        move(x(), std::max(0, std::min(y(), room->height() - height())));
     focusOn(problem.field);
 }
 
 void EntrySheet::focusOn(const QString& field) {
-    for (QLineEdit* line : lines_)
+    for (TypedLine* line : lines_)
         if (line->objectName() == field) {
             typing_ = line;
             line->setFocus();
@@ -326,10 +335,17 @@ void EntrySheet::keep() {
         ask(true);
         return;
     }
-    if (const auto question = isItSeaLevel(form_, units_)) {
-        if (here_->isHidden()) // Enter answers it neither way: one of the two is to be meant
-            askSeaLevel(*question);
+    if (question_ != Question::none) // Enter answers none
         return;
+    if (!sure_) {
+        if ((slip_ = slipOf(form_))) {
+            focusOn(slip_->field);
+            for (TypedLine* line : lines_)
+                line->setDoubted(line->objectName() == slip_->field);
+            return put(Question::slip, slip_->words, slip_->field, slip_->asTyped, slip_->asMeant);
+        }
+        if (const auto question = isItSeaLevel(form_, units_))
+            return put(Question::seaLevel, question->words, {}, question->here, question->reported);
     }
     hand(std::get<std::vector<Fact>>(made));
 }
@@ -339,20 +355,50 @@ void EntrySheet::hand(const std::vector<Fact>& facts) {
     emit kept(facts);
 }
 
-void EntrySheet::askSeaLevel(const SeaLevelQuestion& question) {
+void EntrySheet::put(Question question, const QString& words, const QString& field, const QString& yes,
+                     const QString& other) {
+    question_ = question;
     problem_->setFont(dress_.letters(mm::words * 1.25, true));
-    putForward({{}, question.words});
-    here_->say(question.here, QStringLiteral("Y"));
-    reported_->say(question.reported, QStringLiteral("Z"));
+    putForward({field, words});
+    yes_->say(yes, QStringLiteral("Y"));
+    other_->say(other, QStringLiteral("Z"));
+    yes_->setVisible(!yes.isEmpty());
+    other_->setVisible(!other.isEmpty());
     keep_->hide();
-    here_->show();
-    reported_->show();
+    if (!focusWidget() || !focusWidget()->isVisible()) // the key that kept it is gone: the harmless one has the focus
+        leave_->setFocus();
 }
 
-void EntrySheet::withdrawSeaLevel() {
-    here_->hide();
-    reported_->hide();
+void EntrySheet::withdrawQuestion() {
+    question_ = Question::none;
+    yes_->hide();
+    other_->hide();
     keep_->show();
+}
+
+void EntrySheet::answerYes() {
+    const auto made = factsOf(form_);
+    if (const auto* facts = std::get_if<std::vector<Fact>>(&made))
+        return hand(*facts);
+}
+
+void EntrySheet::answerOther() {
+    if (question_ == Question::seaLevel) {
+        takeAsReported(form_);
+        return answerYes();
+    }
+    if (!slip_)
+        return;
+    // What was meant stands in the field, to be seen before it is kept.
+    takeAsMeant(form_, *slip_);
+    for (TypedLine* line : lines_)
+        if (line->objectName() == slip_->field) {
+            line->setUnit(symbolOf(slip_->unit));
+            line->setDoubted(false);
+        }
+    sure_ = true;
+    withdrawQuestion();
+    keep();
 }
 
 void EntrySheet::leave() {
@@ -366,8 +412,33 @@ void EntrySheet::keyPressEvent(QKeyEvent* event) {
     else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (!event->isAutoRepeat()) // a key held down answers no question
             keep();
-    } else if (!choosesKind(*event))
+    } else if (!answers(*event))
         QFrame::keyPressEvent(event);
+}
+
+bool EntrySheet::answers(const QKeyEvent& event) {
+    const QString text = event.text().toUpper();
+    for (Press* answer : {yes_, other_})
+        if (question_ != Question::none && !answer->isHidden() && text == answer->key()) {
+            answer->click();
+            return true;
+        }
+    return typesUnit(event) || choosesKind(event);
+}
+
+// A letter behind a temperature is the scale it was read on.
+bool EntrySheet::typesUnit(const QKeyEvent& event) {
+    const auto* typing = qobject_cast<TypedLine*>(focusWidget());
+    if (!typing || typing->text().isEmpty() || (event.key() != Qt::Key_F && event.key() != Qt::Key_C))
+        return false;
+    for (EntryField& field : form_.fields)
+        if (field.name == typing->objectName() && dimensionOf(field.unit) == Dimension::temperature) {
+            field.unit = event.key() == Qt::Key_F ? Unit::degF : Unit::degC;
+            findChild<TypedLine*>(field.name)->setUnit(symbolOf(field.unit));
+            sayWhatItWrites();
+            return true;
+        }
+    return false;
 }
 
 bool EntrySheet::choosesKind(const QKeyEvent& event) {
@@ -375,11 +446,6 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
     const QString text = event.text().toUpper();
     if (form_.action != Action::handReading || !field || text.size() != 1)
         return false;
-    for (Press* answer : {here_, reported_})
-        if (!answer->isHidden() && text == answer->key()) {
-            answer->click();
-            return true;
-        }
     for (int i = 0; i < field->choices.size(); ++i)
         if (text[0] == letterOfKind(i)) {
             // A letter behind a number is the unit that somebody types out of habit (217.9F), and no other kind.
@@ -392,10 +458,10 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
 
 // A glove that taps twice does not answer the question that its first tap brought up.
 bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == here_ || watched == reported_)
+    if (watched == yes_ || watched == other_)
         return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
     if (event->type() == QEvent::KeyPress && watched != keep_)
-        return choosesKind(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
+        return answers(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
     if (watched != keep_ || event->type() != QEvent::MouseButtonDblClick)
         return QFrame::eventFilter(watched, event);
     if (asked_)

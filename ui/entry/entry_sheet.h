@@ -1,18 +1,19 @@
 #pragma once
-#include "ui/entry/entry_form.h"
+#include "ui/entry/unit_slip.h"
 #include "ui/look/dress.h"
 
 #include <QFrame>
 
 class QLabel;
-class QLineEdit;
 
 namespace panside {
 
+class TypedLine;
 class Press;
 
-// The small sheet in which an action is entered: by the keyboard, the number block, or the pad on the screen. Enter
-// keeps it, Escape leaves. It is not modal: the numbers beside it go on, and so do the alarms.
+// The sheet in which an action is entered: by the keyboard, the number block, or the pad on the screen. Enter keeps it,
+// Escape leaves; Enter never answers a question. It is not modal: the numbers beside it go on, and when an alarm comes
+// it is put aside with what was typed.
 class EntrySheet : public QFrame {
     Q_OBJECT
 public:
@@ -22,6 +23,10 @@ public:
     void open(const EntryForm& form, Units units, const WallClock& clock);
     void wear(const Dress& dress);
     const EntryForm& form() const { return form_; }
+    // Goes out of the way; what was typed stays, and resume() brings it back.
+    void putAside();
+    bool isPutAside(Action action) const { return aside_ && form_.action == action; }
+    void resume();
 
 signals:
     void kept(const std::vector<panside::Fact>& facts);
@@ -36,7 +41,9 @@ private:
     QWidget* fieldRow(std::size_t index);
     QWidget* kindsOfReading(std::size_t index);
     void chooseKind(const QString& kind);
-    bool choosesKind(const QKeyEvent& event); // a letter that stands on a kind
+    bool answers(const QKeyEvent& event); // a letter that stands on an answer, a scale or a kind
+    bool typesUnit(const QKeyEvent& event);
+    bool choosesKind(const QKeyEvent& event);
     QWidget* timeRow();
     QWidget* crewRow();
     QWidget* pad();
@@ -47,9 +54,12 @@ private:
     // A question, or what is wrong, at the field it is about.
     void putForward(const EntryProblem& problem);
     void ask(bool asked);
-    // Two keys instead of the one that keeps it, until one is pressed or something else is typed.
-    void askSeaLevel(const SeaLevelQuestion& question);
-    void withdrawSeaLevel();
+    // One or two answers instead of the key that keeps it, until one is pressed or something else is typed.
+    enum class Question { none, seaLevel, slip, loss };
+    void put(Question question, const QString& words, const QString& field, const QString& yes, const QString& other);
+    void withdrawQuestion();
+    void answerYes();
+    void answerOther();
     void hand(const std::vector<Fact>& facts);
     void focusOn(const QString& field);
     void leave();
@@ -63,12 +73,17 @@ private:
     QWidget* inside_ = nullptr;
     QLabel* writes_ = nullptr;
     QLabel* problem_ = nullptr;
+    Press* leave_ = nullptr;
     Press* keep_ = nullptr;
-    Press* here_ = nullptr;     // it is the pressure at the pan
-    Press* reported_ = nullptr; // it is a weather report's
-    bool asked_ = false;        // what is missing was asked for: keeping it now leaves it out
-    std::vector<QLineEdit*> lines_;
-    QLineEdit* typing_ = nullptr; // where the pad typed last
+    Press* yes_ = nullptr;   // it is as it was typed
+    Press* other_ = nullptr; // it was meant otherwise
+    bool asked_ = false;     // what is missing was asked for: keeping it now leaves it out
+    bool sure_ = false;      // the slip was answered: it is as typed
+    bool aside_ = false;
+    Question question_ = Question::none;
+    std::optional<UnitSlip> slip_;
+    std::vector<TypedLine*> lines_;
+    TypedLine* typing_ = nullptr; // where the pad typed last
 };
 
 } // namespace panside

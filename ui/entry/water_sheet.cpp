@@ -1,5 +1,7 @@
 #include "ui/entry/water_sheet.h"
 
+#include "core/physics/air.h"
+#include "core/physics/water.h"
 #include "ui/look/press.h"
 
 #include <QCoreApplication>
@@ -15,6 +17,10 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("panside::WaterSheet", text); }
+
+// How far the truth may be from each (common practice, no source): weather moves boiling by a kelvin about what the
+// height makes of it and as much from one day to the next, and a fair probe reads up to a kelvin wrong.
+constexpr double fromHeight = 2.2, sinceLastCheck = 1.2, asBefore = 0.3; // K
 
 QString size(TemperatureDifference by, Units units) {
     return figure(TemperatureDifference::kelvin(std::abs(by.kelvin())), units, 2).text();
@@ -91,7 +97,8 @@ WaterSheetView said(const WaterLook& look, Units units) {
                     : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: no place boils so cold.")),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")) + questioned,
                 {},
-                allTheSame};
+                allTheSame,
+                true};
     case WaterVerdict::tooShallow:
         return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
                                      "The probe reads %1: not deep enough, or the water only simmers."))
@@ -99,7 +106,8 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Put it as deep as in the pan, at a rolling boil.")) +
                     questioned,
                 {},
-                allTheSame};
+                allTheSame,
+                true};
     case WaterVerdict::tooHot:
         return {look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
                                                 "The probe reads %1: this is no plain water, or it touches "
@@ -111,7 +119,8 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")) +
                     questioned,
                 {},
-                allTheSame};
+                allTheSame,
+                true};
     case WaterVerdict::givesBoiling:
         return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Water boils at %1 on this probe."))
                     .arg(figure(*look.at, units, 2).text()),
@@ -124,12 +133,62 @@ WaterSheetView said(const WaterLook& look, Units units) {
     return {};
 }
 
+// Where no barometer tells, the height and the last check do, and a fire: over one the probe stands in sap, which boils
+// hotter than water, and would pass for a day of high pressure.
+bool isDoubtful(const WaterLook& look, const WaterLikely& likely) {
+    const auto isFar = [&](const std::optional<Temperature>& from, double kelvin) {
+        return from && std::abs((*look.at - *from).kelvin()) > kelvin;
+    };
+    return isFar(likely.byHeight, fromHeight) || isFar(likely.byLastCheck, sinceLastCheck) ||
+           (likely.fireLit && !(likely.byLastCheck && !isFar(likely.byLastCheck, asBefore)));
+}
+
+QString likelyWords(const WaterLikely& likely, Units units) {
+    QStringList words;
+    if (likely.byHeight)
+        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "at your height about %1 is likely"))
+                     .arg(figure(*likely.byHeight, units).text());
+    if (likely.byLastCheck)
+        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "the last check said %1"))
+                     .arg(figure(*likely.byLastCheck, units, 2).text());
+    return words.join(QStringLiteral(", "));
+}
+
+void doubt(WaterSheetView& view, const WaterLook& look, const WaterLikely& likely, Units units) {
+    const QString at = figure(*look.at, units, 2).text(), others = likelyWords(likely, units);
+    view.doubted = true;
+    view.headline =
+        likely.fireLit
+            ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1: is this water, or the sap in the pan?")).arg(at)
+            : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 is not likely for boiling water here.")).arg(at);
+    view.what = others.isEmpty() ? QString{} : others + QStringLiteral(". ");
+    view.what += tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                      "Kept, every rise is counted from %1: if it is too hot, syrup is drawn too "
+                                      "heavy, if too cold, too light."))
+                     .arg(at);
+    view.keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "It is water: keep %1")).arg(at);
+}
+
 } // namespace
 
-WaterSheetView waterSheetView(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
+WaterSheetView waterSheetView(const WaterLook& look, const std::optional<ExpectedBoil>& expected,
+                              const WaterLikely& likely, Units units) {
     auto view = said(look, units);
     view.figures = figuresOf(look, expected, units);
+    if (look.verdict == WaterVerdict::givesBoiling && isDoubtful(look, likely))
+        doubt(view, look, likely, units);
     return view;
+}
+
+WaterLikely likelyBoil(const Picture& picture, std::optional<Length> elevation) {
+    WaterLikely likely{.byHeight = {}, .byLastCheck = {}, .fireLit = picture.litAt && !picture.shutdownAt};
+    if (const auto air = elevation ? standardAtmosphere(*elevation) : std::nullopt)
+        if (const auto boils = waterBoilingPoint(*air))
+            likely.byHeight = *boils;
+    // Without a barometer what is known is the last check, on the probe's own scale.
+    if (!picture.pressure && picture.waterBoils)
+        likely.byLastCheck = *picture.waterBoils + picture.probeOffset;
+    return likely;
 }
 
 std::optional<ExpectedBoil> expectedBoil(const Picture& picture) {
@@ -162,6 +221,7 @@ WaterSheet::WaterSheet(QWidget* parent)
         key->setFocusPolicy(Qt::StrongFocus);
         keys->addWidget(key, 1);
     }
+    column->addStretch();
     column->addLayout(keys);
     leave_->setObjectName(QStringLiteral("waterLeave"));
     again_->setObjectName(QStringLiteral("waterAgain"));
@@ -182,8 +242,10 @@ void WaterSheet::sayKeys() {
     leave_->say(tr("Leave"), tr("Esc"));
     again_->say(tr("Begin anew"), QStringLiteral("B"));
     type_->say(tr("Type it in"), QStringLiteral("T"));
-    keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, tr("Enter"));
+    // Enter never keeps what is doubted.
+    keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, view_.doubted ? QStringLiteral("K") : tr("Enter"));
     keep_->setEnabled(!view_.keep.isEmpty());
+    keep_->setShape(view_.doubted ? KeyShape::plain : KeyShape::due);
 }
 
 void WaterSheet::wear(const Dress& dress) {
@@ -194,7 +256,6 @@ void WaterSheet::wear(const Dress& dress) {
     figures_->setFont(dress.letters(mm::words));
     for (Press* key : {leave_, again_, type_, keep_})
         key->wear(dress);
-    setFixedWidth(dress.px(210)); // as wide in every verdict: what is read does not jump about
     layout()->setContentsMargins(dress.px(4), dress.px(4), dress.px(4), dress.px(4));
     layout()->setSpacing(dress.px(mm::gap));
 }
@@ -203,22 +264,21 @@ void WaterSheet::begin(const std::string& probe, Instant now, Units units) {
     probe_ = probe;
     since_ = now_ = now;
     units_ = units;
-    display({}, std::nullopt, now);
+    display({}, std::nullopt, {}, now);
     show();
     raise();
     setFocus();
 }
 
-void WaterSheet::display(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Instant now) {
+void WaterSheet::display(const WaterLook& look, const std::optional<ExpectedBoil>& expected, const WaterLikely& likely,
+                         Instant now) {
     look_ = look;
     now_ = now;
-    view_ = waterSheetView(look, expected, units_);
+    view_ = waterSheetView(look, expected, likely, units_);
     headline_->setText(view_.headline);
     what_->setText(view_.what);
     figures_->setText(view_.figures);
     sayKeys();
-    // Grows with what it has to say, and never cuts it; it does not shrink again while it is read.
-    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
 }
 
 void WaterSheet::keep() {
@@ -241,7 +301,9 @@ void WaterSheet::keyPressEvent(QKeyEvent* event) {
     const int key = event->key();
     if (key == Qt::Key_Escape)
         leave();
-    else if (key == Qt::Key_Return || key == Qt::Key_Enter)
+    else if ((key == Qt::Key_Return || key == Qt::Key_Enter) && !view_.doubted)
+        keep();
+    else if (key == Qt::Key_K && view_.doubted)
         keep();
     else if (key == Qt::Key_B)
         begin(probe_, now_, units_);

@@ -15,13 +15,23 @@ class Press;
 
 // What the sheet shows of a look; the words of each verdict and what to do. Pure.
 struct WaterSheetView {
-    QString headline; // "The water boils: the probe reads 0.3 °C high."
-    QString what;     // what to do, or what keeping it does
-    QString figures;  // what is read, how it scatters, how far the watch has come
-    QString keep;     // the key's word; empty: there is nothing to keep yet
+    QString headline;     // "The water boils: the probe reads 0.3 °C high."
+    QString what;         // what to do, or what keeping it does
+    QString figures;      // what is read, how it scatters, how far the watch has come
+    QString keep;         // the key's word; empty: there is nothing to keep yet
+    bool doubted = false; // then Enter does not keep it: a key of its own does
     bool operator==(const WaterSheetView&) const = default;
 };
-WaterSheetView waterSheetView(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units);
+// What else tells where water boils today, where no barometer does.
+struct WaterLikely {
+    std::optional<Temperature> byHeight;    // in the standard atmosphere at the height of the place
+    std::optional<Temperature> byLastCheck; // on this probe
+    bool fireLit = false;                   // the probe stands in a pan of sap, as far as anybody knows
+    bool operator==(const WaterLikely&) const = default;
+};
+WaterLikely likelyBoil(const Picture& picture, std::optional<Length> elevation);
+WaterSheetView waterSheetView(const WaterLook& look, const std::optional<ExpectedBoil>& expected,
+                              const WaterLikely& likely, Units units);
 
 class WaterSheet : public QFrame {
     Q_OBJECT
@@ -32,7 +42,8 @@ public:
     void begin(const std::string& probe, Instant now, Units units);
     const std::string& probe() const { return probe_; }
     Instant since() const { return since_; }
-    void display(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Instant now);
+    void display(const WaterLook& look, const std::optional<ExpectedBoil>& expected, const WaterLikely& likely,
+                 Instant now);
     void wear(const Dress& dress);
 
 signals:

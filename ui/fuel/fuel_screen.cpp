@@ -242,7 +242,6 @@ void FuelScreen::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Escape:
     case Qt::Key_Return:
     case Qt::Key_Enter:
-    case Qt::Key_B:
         emit left();
         return;
     case Qt::Key_P:

@@ -75,14 +75,14 @@ QString standingWords(FireStanding standing) {
 QString callWords(const Picture& picture) {
     QStringList words;
     if (picture.fireDue)
-        words << tr(QT_TRANSLATE_NOOP("Fuel", "fire every %1")).arg(countdownText(picture.fireInterval));
+        words << tr(QT_TRANSLATE_NOOP("Fuel", "fire every %1")).arg(spanText(picture.fireInterval));
     if (const auto standing = standingWords(picture.fireStanding); !standing.isEmpty())
         words << standing;
     if (picture.callMoved) {
-        const QString to = countdownText(picture.callMoved->to);
+        const QString to = spanText(picture.callMoved->to);
         words << (picture.callMoved->sagsAfter
-                      ? tr(QT_TRANSLATE_NOOP("Fuel", "boil sags at %1 after loading; call moved to %2"))
-                            .arg(countdownText(*picture.callMoved->sagsAfter), to)
+                      ? tr(QT_TRANSLATE_NOOP("Fuel", "boil sags %1 after loading; call moved to %2"))
+                            .arg(spanText(*picture.callMoved->sagsAfter), to)
                       : tr(QT_TRANSLATE_NOOP("Fuel", "call moved to %1, by the rhythm of the last loads")).arg(to));
     }
     if (picture.fireDue && !picture.turn.empty())
@@ -91,8 +91,8 @@ QString callWords(const Picture& picture) {
         for (const FirePicture& fire : picture.fires)
             words << QStringLiteral("%1 %2").arg(
                 fireName(fire.name), fire.due.count() < 0
-                                         ? tr(QT_TRANSLATE_NOOP("Fuel", "overdue by %1")).arg(countdownText(fire.due))
-                                         : countdownText(fire.due));
+                                         ? tr(QT_TRANSLATE_NOOP("Fuel", "overdue by %1")).arg(spanText(-fire.due))
+                                         : leftText(fire.due));
     return words.join(QStringLiteral(" · "));
 }
 

@@ -75,7 +75,7 @@ private:
         QString list;
         for (const AlarmPicture& alarm : now_.alarms)
             list += QStringLiteral("<li><b>") + alarmLine(alarm).toHtmlEscaped() + QStringLiteral("</b>: ") +
-                    alarmFirst(alarm).toHtmlEscaped() + QStringLiteral(" (") + stateWord(alarm.state) +
+                    alarmFirst(alarm, now_.drawing).toHtmlEscaped() + QStringLiteral(" (") + stateWord(alarm.state) +
                     QStringLiteral(")</li>");
         for (std::size_t i = 0; i < seriesCount; ++i)
             if (const auto& reading = now_.readings[i]; reading && reading->trust != Trust::good)

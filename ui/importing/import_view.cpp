@@ -146,11 +146,11 @@ QString importWords(const ImportState& state) {
 
 std::vector<KeyedPage::Key> importKeys(const ImportState& state) {
     if (state.working)
-        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Import", "Stop")), Qt::Key_S}};
+        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Import", "Stop")), Qt::Key_X}};
     if (!state.mayWrite)
         return {};
     std::vector<KeyedPage::Key> keys{
-        {QStringLiteral("choose"), tr(QT_TRANSLATE_NOOP("Import", "Choose the logs")), Qt::Key_F}};
+        {QStringLiteral("choose"), tr(QT_TRANSLATE_NOOP("Import", "Choose the logs")), Qt::Key_O}};
     if (std::any_of(state.lines.begin(), state.lines.end(), [](const ImportLine& line) { return line.unmapped; }))
         keys.push_back({QStringLiteral("map"), tr(QT_TRANSLATE_NOOP("Import", "Say what its columns are")), Qt::Key_M});
     return keys;

@@ -84,7 +84,7 @@ MapScreen::MapScreen(QWidget* parent)
 }
 
 void MapScreen::name() {
-    keep_->say(tr("Keep this and read it in"), QStringLiteral("F2"));
+    keep_->say(tr("Keep this and read it in"), tr("Ctrl+Enter"));
     leave_->say(tr("Leave it"), tr("Esc"));
     formWord_->setText(tr("its times are as"));
     zoneWord_->setText(tr("time zone of its clock"));
@@ -248,7 +248,8 @@ void MapScreen::keep() {
 }
 
 void MapScreen::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_F2)
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && event->modifiers() & Qt::ControlModifier)
         keep();
     else if (event->key() == Qt::Key_Escape)
         emit left();
@@ -256,7 +257,7 @@ void MapScreen::keyPressEvent(QKeyEvent* event) {
         QWidget::keyPressEvent(event);
 }
 
-// The table would take F2 for the key that edits a cell, and give it back to the choice that it came from.
+// The table would take it for its own, and give it back to the choice that it came from.
 bool MapScreen::eventFilter(QObject* watched, QEvent* event) {
     if (watched == table_ && event->type() == QEvent::KeyPress) {
         keyPressEvent(static_cast<QKeyEvent*>(event));

@@ -2,6 +2,7 @@
 
 #include "core/journal/unforeseen.h"
 #include "ui/keeping/keeping_view.h"
+#include "ui/keys/places.h"
 #include "ui/words/journal_words.h"
 
 #include <QFileDialog>
@@ -122,7 +123,8 @@ private:
     void found(const JournalHealth& health) {
         state_.health = health;
         if (!health.sound())
-            shell_.say(Desk::tr("The journal is damaged. %1 shows what can be done.").arg(keyOf(Action::keeping)));
+            shell_.say(Desk::tr("The journal is damaged. %1 shows what can be done.")
+                           .arg(keyOf(Place::rig) + QStringLiteral(", 5")));
     }
     void chooseFolder() {
         const auto folder =

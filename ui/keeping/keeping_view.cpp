@@ -136,16 +136,16 @@ QString keepingWords(const KeepingState& state) {
 
 std::vector<KeyedPage::Key> keepingKeys(const KeepingState& state) {
     if (state.working)
-        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Keeping", "Stop")), Qt::Key_S}};
+        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Keeping", "Stop")), Qt::Key_X}};
     if (state.restoring || state.salvaged)
         return {{QStringLiteral("putBack"), tr(QT_TRANSLATE_NOOP("Keeping", "Put it in place")), Qt::Key_P},
                 {QStringLiteral("leaveIt"), tr(QT_TRANSLATE_NOOP("Keeping", "Leave it as it is")), Qt::Key_L}};
     std::vector<KeyedPage::Key> keys{
-        {QStringLiteral("folder"), tr(QT_TRANSLATE_NOOP("Keeping", "Choose the folder")), Qt::Key_F}};
+        {QStringLiteral("folder"), tr(QT_TRANSLATE_NOOP("Keeping", "Choose the folder")), Qt::Key_O}};
     if (!state.folder.isEmpty())
         keys.push_back({QStringLiteral("backUp"), tr(QT_TRANSLATE_NOOP("Keeping", "Back up now")), Qt::Key_B});
     keys.push_back({QStringLiteral("restore"), tr(QT_TRANSLATE_NOOP("Keeping", "Put one back")), Qt::Key_R});
-    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Look it all through")), Qt::Key_C});
+    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Look it all through")), Qt::Key_T});
     if (state.health && !state.health->sound())
         keys.push_back(
             {QStringLiteral("salvage"), tr(QT_TRANSLATE_NOOP("Keeping", "Save what can be read")), Qt::Key_V});

@@ -1,6 +1,6 @@
 #pragma once
 // What a person can do at the console: one table of keys, words and places, shared by the board, the help and the
-// sheets.
+// sheets. Screens are no actions: they stand in ui/console/screens.cpp.
 #include <QKeySequence>
 #include <QString>
 #include <optional>
@@ -28,37 +28,44 @@ enum class Action {
     crew,
     undo,
     shiftEnd,
-    help,
-    review,
-    season,
-    reckoner,
-    probes,
-    rig,
-    handover,
-    keeping,
-    paper,
-    sound,
-    fuel,
-    importing,
-    tank,
     dayOrNight,
-    acrossTheRoom
+    acrossTheRoom,
+    // The screens, by the name that a desk asks for: their words and keys are their rows'.
+    board,
+    fuel,
+    handover,
+    tank,
+    review,
+    paper,
+    importing,
+    season,
+    rig,
+    probes,
+    sound,
+    keeping,
+    reckoner,
+    help,
+    cautions
 };
 
-// Where an action stands: in the card whose number it changes, in the bar of the alarm, in the row of keys, or only on
-// a key.
-enum class Place { drawCard, fireCard, lastLoadCard, sentence, keyRow, keyOnly };
+// Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the
+// foot, or on the page of all keys alone.
+enum class Seat { drawCard, fireCard, lastLoadCard, bar, boardRow, foot, helpOnly };
+// Where its key works, outside of a field.
+enum class Reach { everywhere, board };
 
 struct ActionRow {
     Action action;
     int key; // a Qt::Key; one key, no modifier
-    Place place;
+    Seat seat;
+    Reach reach;
     const char* word;     // on the button: short
     const char* sentence; // in the help: what it does
 };
 
 std::span<const ActionRow> allActions();
-const ActionRow& rowOf(Action action);
+const ActionRow& rowOf(Action action); // of an action, not of a screen
+bool isScreen(Action action);
 QString wordOf(Action action);     // "Open the draw"
 QString sentenceOf(Action action); // "The draw-off was opened, now."
 QString keyOf(Action action);      // "D", as it stands on the keyboard

@@ -7,38 +7,42 @@ namespace panside {
 namespace {
 
 Inks day() {
-    return {.ground = QColor{"#e4e3de"},
-            .panel = QColor{"#f5f4f0"},
-            .key = QColor{"#dcdad3"},
-            .word = QColor{"#1c2022"},
-            .quiet = QColor{"#51585c"},
-            .line = QColor{"#70767a"},
-            .faint = QColor{"#d3d2cc"},
+    return {.ground = QColor{"#d8d7d1"},
+            .panel = QColor{"#f4f3ef"},
+            .key = QColor{"#e6e4de"},
+            .field = QColor{"#ffffff"},
+            .sel = QColor{"#d3dde1"},
+            .word = QColor{"#1a1f22"},
+            .quiet = QColor{"#4c5357"},
+            .line = QColor{"#6d7377"},
+            .faint = QColor{"#d3d2cb"},
             .trace = QColor{"#17485c"},
             .band = QColor{"#6f7a7f"},
-            .shade = QColor{"#dfe2e0"},
+            .shade = QColor{"#e1e4e3"},
             .high = QColor{"#a81c17"},
             .medium = QColor{"#7d4d00"},
             .low = QColor{"#57427f"},
             .onAlarm = QColor{"#fffdf8"}};
 }
 
-// Warm and dim: no colour here is brighter than a third of white, and none is blue.
+// Warm and dim: no colour here is brighter than two fifths of white, and none is blue.
 Inks night() {
-    return {.ground = QColor{"#0f0c09"},
+    return {.ground = QColor{"#0d0a08"},
             .panel = QColor{"#18130f"},
             .key = QColor{"#2a221b"},
+            .field = QColor{"#0d0a08"},
+            .sel = QColor{"#2d2319"},
             .word = QColor{"#b9a184"},
-            .quiet = QColor{"#928068"},
+            .quiet = QColor{"#9b8971"},
             .line = QColor{"#83735f"},
-            .faint = QColor{"#2b241d"},
-            .trace = QColor{"#c09a63"},
+            .faint = QColor{"#2e261f"},
+            .trace = QColor{"#c89f64"},
             .band = QColor{"#7b6a55"},
             .shade = QColor{"#251d16"},
             .high = QColor{"#d8543c"},
             .medium = QColor{"#bd8a35"},
             .low = QColor{"#b0809a"},
-            .onAlarm = QColor{"#0f0c09"}};
+            .onAlarm = QColor{"#0d0a08"}};
 }
 
 double linear(double channel) {
@@ -81,8 +85,9 @@ QPalette paletteOf(Look look) {
     palette.setColor(QPalette::Mid, inks.line);
     palette.setColor(QPalette::Dark, inks.line);
     palette.setColor(QPalette::Shadow, inks.ground);
-    palette.setColor(QPalette::Highlight, inks.trace);
-    palette.setColor(QPalette::HighlightedText, inks.panel);
+    // A chosen row is told apart by its ground and its edge: a bar of full ink across a table would light the room.
+    palette.setColor(QPalette::Highlight, inks.sel);
+    palette.setColor(QPalette::HighlightedText, inks.word);
     palette.setColor(QPalette::Link, inks.trace);
     palette.setColor(QPalette::LinkVisited, inks.trace);
     palette.setColor(QPalette::ToolTipBase, inks.panel);

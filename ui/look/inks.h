@@ -13,11 +13,13 @@ struct Inks {
     QColor ground;            // behind everything
     QColor panel;             // cards, bar, chart
     QColor key;               // what can be pressed
+    QColor field;             // what is typed into; always with an edge of `line`
+    QColor sel;               // what is chosen
     QColor word;              // words and digits
     QColor quiet;             // words that may be overlooked
     QColor line;              // frames and scales
     QColor faint;             // a grid one may lose without harm
-    QColor trace;             // the one ink: what was measured, and the focus
+    QColor trace;             // the one ink: what was measured, the focus, and what is called for
     QColor band;              // texture of the target band
     QColor shade;             // behind a draw
     QColor high, medium, low; // the three priorities of alarm

@@ -1,19 +1,34 @@
 #include "ui/look/lettering.h"
 
+#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+
+// A resource of a static library must be asked for; Qt wants that outside of any namespace.
+static void bringResources() { Q_INIT_RESOURCE(faces); }
 
 namespace panside {
 namespace {
 
 constexpr int trial = 200; // pixels; large enough that hinting does not matter
 
+bool bringFace() {
+    bringResources();
+    bool whole = true;
+    for (const char* file : {":/faces/NotoSans-Regular.ttf", ":/faces/NotoSans-Bold.ttf"})
+        whole = QFontDatabase::addApplicationFont(QString::fromLatin1(file)) >= 0 && whole;
+    return whole;
+}
+
 QFont plain(bool bold) {
+    static const bool brought = bringFace();
     QFont font;
-    // Narrow enough for French at 1366 pixels, digits all of one width, and on nearly every desktop.
-    font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("Liberation Sans"), QStringLiteral("DejaVu Sans")});
+    // The face comes with the program: narrow enough for French at 1366 pixels, digits all of one width, the same on
+    // every desktop. Another is taken only where it cannot be read.
+    font.setFamilies(
+        {brought ? QStringLiteral("Noto Sans") : QStringLiteral("Liberation Sans"), QStringLiteral("DejaVu Sans")});
     font.setWeight(bold ? QFont::Bold : QFont::Normal);
     font.setPixelSize(trial);
     return font;

@@ -28,62 +28,126 @@ void Press::say(const QString& word, const QString& key) {
     update();
 }
 
-int Press::keyWidth() const {
+void Press::setShape(KeyShape shape) {
+    if (shape == shape_)
+        return;
+    shape_ = shape;
+    update();
+}
+
+// The box round a key's cap goes before a letter of its word does.
+bool Press::isTight() const {
+    const int rest = width() - capWidth() - tickWidth() - 2 * dress_.px(1.8) - dress_.px(1);
+    return !key_.isEmpty() && !fits(dress_.letters(3.5), text(), QSize{rest, height()}) &&
+           !fits(dress_.letters(3.5), text(), QSize{rest, height()}, 2);
+}
+
+int Press::capWidth() const {
     if (key_.isEmpty())
         return 0;
     const QFontMetrics metrics{dress_.letters(mm::words, true)};
-    return std::max(dress_.px(7), metrics.horizontalAdvance(key_) + dress_.px(3));
+    return std::max(dress_.px(6.5), metrics.horizontalAdvance(key_) + dress_.px(2.5));
 }
+
+int Press::keyWidth() const {
+    return isTight() ? QFontMetrics{dress_.letters(mm::smallWords, true)}.horizontalAdvance(key_) + 1 : capWidth();
+}
+
+int Press::edgeWidth() const { return dress_.px(isTight() ? 1 : 1.8); }
 
 // Kept free in every key that can be chosen: its word stays where it is when it is.
 int Press::tickWidth() const { return isCheckable() ? dress_.px(4.5) : 0; }
 
 QSize Press::sizeHint() const {
     const QFontMetrics metrics{dress_.letters(mm::words)};
-    return {metrics.horizontalAdvance(text()) + keyWidth() + tickWidth() + dress_.px(6), dress_.px(mm::target)};
+    return {metrics.horizontalAdvance(text()) + capWidth() + tickWidth() + dress_.px(6), dress_.px(mm::target)};
 }
 
-QSize Press::minimumSizeHint() const { return {keyWidth() + dress_.px(mm::target), dress_.px(mm::target)}; }
+QSize Press::minimumSizeHint() const { return {capWidth() + dress_.px(mm::target), dress_.px(mm::target)}; }
+
+QRect Press::wordPlace() const {
+    const int edge = edgeWidth(), cap = keyWidth();
+    QRect words = rect().adjusted(edge, 0, -edge, -dress_.px(0.5));
+    words.setLeft(words.left() + tickWidth());
+    if (cap > 0)
+        words.setRight(words.right() - cap - dress_.px(isTight() ? 0.5 : 1));
+    return words;
+}
+
+bool Press::isWhole() const {
+    const QSize room = wordPlace().size();
+    const QFont least = dress_.letters(mm::smallWords);
+    return text().isEmpty() || fits(least, text(), room) || fits(least, text(), room, 2);
+}
+
+QColor Press::wordInk() const {
+    const Inks& inks = dress_.inks();
+    if (!isEnabled())
+        return inks.line;
+    return shape_ == KeyShape::due ? inks.panel : inks.word;
+}
+
+void Press::paintFace(QPainter& painter) const {
+    const Inks& inks = dress_.inks();
+    const double corner = dress_.px(1);
+    const QRectF whole = QRectF{rect()}.adjusted(1, 1, -1, -1);
+    const bool due = shape_ == KeyShape::due && isEnabled(), resting = shape_ == KeyShape::resting || !isEnabled();
+    QPen edge{isChecked() || due ? inks.trace : inks.line, isChecked() ? 2.4 : 1.2};
+    if (resting)
+        edge.setStyle(Qt::DashLine);
+    painter.setPen(edge);
+    if (resting && !isDown())
+        painter.setBrush(Qt::NoBrush);
+    else
+        painter.setBrush(isDown() ? inks.shade : due ? inks.trace : isChecked() ? inks.sel : inks.key);
+    painter.drawRoundedRect(whole, corner, corner);
+    if (!resting && !due && !isDown()) // the foot that says it can be pressed
+        painter.fillRect(QRectF{whole.left() + corner, whole.bottom() - dress_.px(0.6), whole.width() - 2 * corner,
+                                dress_.px(0.6) * 1.0},
+                         inks.line);
+    if (hasFocus()) { // a ring inside the edge: shape, not only colour
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen{due ? inks.panel : inks.trace, std::max(2.0, dress_.px(0.8) * 1.0)});
+        const double in = dress_.px(0.8);
+        painter.drawRoundedRect(whole.adjusted(in, in, -in, -in), corner, corner);
+    }
+}
+
+void Press::paintCap(QPainter& painter, const QColor& ink) const {
+    const Inks& inks = dress_.inks();
+    const int cap = keyWidth(), high = std::min(dress_.px(6.5), height() - 4);
+    const QRect place{width() - edgeWidth() - cap, (height() - high) / 2, cap, high};
+    const bool due = shape_ == KeyShape::due && isEnabled();
+    if (!isTight()) {
+        painter.setPen(QPen{due ? inks.panel : inks.line, 1});
+        painter.setBrush(due || shape_ == KeyShape::resting ? Qt::NoBrush : QBrush{inks.panel});
+        painter.drawRoundedRect(QRectF{place}.adjusted(0.5, 0.5, -0.5, -0.5), dress_.px(0.6), dress_.px(0.6));
+    }
+    painter.setPen(ink);
+    drawFitted(painter, isTight() ? place : place.adjusted(2, 0, -2, 0), Qt::AlignCenter,
+               dress_.letters(isTight() ? mm::smallWords : mm::words * 0.9, true), key_);
+}
 
 void Press::paintEvent(QPaintEvent*) {
     const Inks& inks = dress_.inks();
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
-    const double corner = dress_.px(1.2);
-    const QRectF whole = QRectF{rect()}.adjusted(1, 1, -1, -1);
-    painter.setPen(QPen{isEnabled() ? isChecked() ? inks.word : inks.line : inks.faint, isChecked() ? 2.4 : 1.2});
-    painter.setBrush(isDown() ? inks.line : inks.key);
-    painter.drawRoundedRect(whole, corner, corner);
-    if (hasFocus()) { // a ring inside the edge: shape, not only colour
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen{inks.trace, std::max(2.0, dress_.px(0.8) * 1.0)});
-        const double in = dress_.px(0.8);
-        painter.drawRoundedRect(whole.adjusted(in, in, -in, -in), corner, corner);
-    }
-    const int edge = dress_.px(2), cap = keyWidth();
-    QRect words = rect().adjusted(edge, 0, -edge, 0);
+    paintFace(painter);
     if (isChecked()) { // what is chosen has a tick: not every eye tells the edges apart
         const double size = dress_.px(3);
-        const QPointF low{words.left() + 0.4 * size, (height() + size) / 2.0};
+        const QPointF low{dress_.px(1.8) + 0.4 * size, (height() + size) / 2.0};
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen{inks.word, std::max(2.0, dress_.px(0.7) * 1.0)});
         painter.drawPolyline(
             QPolygonF{{low - QPointF{0.4 * size, 0.45 * size}, low, low + QPointF{0.6 * size, -size}}});
     }
-    words.setLeft(words.left() + tickWidth());
-    if (cap > 0) {
-        const int high = dress_.px(6.5);
-        const QRect place{words.right() - cap + 1, (height() - high) / 2, cap, high};
-        painter.setPen(QPen{inks.line, 1});
-        painter.setBrush(inks.panel);
-        painter.drawRoundedRect(QRectF{place}.adjusted(0.5, 0.5, -0.5, -0.5), corner / 2, corner / 2);
-        painter.setPen(inks.word);
-        drawFitted(painter, place.adjusted(2, 0, -2, 0), Qt::AlignCenter, dress_.letters(mm::words, true), key_);
-        words.setRight(place.left() - dress_.px(1));
-    }
-    painter.setPen(isEnabled() ? inks.word : inks.line);
-    drawFitted(painter, words, Qt::AlignVCenter | (cap > 0 ? Qt::AlignLeft : Qt::AlignHCenter),
-               dress_.letters(mm::words), text(), 2);
+    const QColor ink = isDown() ? inks.word : wordInk();
+    if (!key_.isEmpty())
+        paintCap(painter, ink);
+    painter.setPen(ink);
+    const bool bold = isChecked() || (shape_ == KeyShape::due && isEnabled());
+    drawFitted(painter, wordPlace(), Qt::AlignVCenter | (key_.isEmpty() ? Qt::AlignHCenter : Qt::AlignLeft),
+               dress_.letters(mm::words, bold), text(), 2);
 }
 
 } // namespace panside

@@ -2,6 +2,7 @@
 // What a gloved finger presses: a word, and the key that does the same. At least 12 mm high, its focus plain to see.
 // One that can be checked says by a tick that it is.
 #include "ui/look/dress.h"
+#include "ui/look/key_shape.h"
 
 #include <QAbstractButton>
 
@@ -15,17 +16,29 @@ public:
     // The word and, if there is one, the key as it stands on the keyboard.
     void say(const QString& word, const QString& key);
     QString key() const { return key_; }
+    void setShape(KeyShape shape);
+    KeyShape shape() const { return shape_; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
+    // Does the word stand on it whole, in letters of 3 mm at least?
+    bool isWhole() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    bool isTight() const;
+    int capWidth() const;
     int keyWidth() const;
+    int edgeWidth() const;
     int tickWidth() const;
+    QRect wordPlace() const;
+    void paintFace(QPainter& painter) const;
+    void paintCap(QPainter& painter, const QColor& ink) const;
+    QColor wordInk() const;
     Dress dress_;
     QString key_;
+    KeyShape shape_ = KeyShape::plain;
 };
 
 } // namespace panside

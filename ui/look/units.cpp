@@ -142,11 +142,12 @@ QString spanText(Duration span) {
     return hoursText(minutes);
 }
 
-QString countdownText(Duration span) {
-    const auto whole = static_cast<long long>(std::abs(span.count()));
-    if (whole < 3600)
-        return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, QChar{u'0'});
-    return hoursText(whole / 60);
+QString leftText(Duration left) {
+    if (left < nearest)
+        return unitWord(QT_TRANSLATE_NOOP("Units", "under 2 min"));
+    const auto minutes = static_cast<long long>(left.count() / 60);
+    return minutes < 90 ? QString::number(minutes) + QChar{0x00a0} + unitWord(QT_TRANSLATE_NOOP("Units", "min"))
+                        : hoursText(minutes);
 }
 
 } // namespace panside

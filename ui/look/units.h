@@ -33,14 +33,15 @@ Unit unitOf(Dimension dimension, Units units);
 // A unit as people write it ("°F", "gal/h"): the symbol is the same in every language.
 QString symbolOf(Unit unit);
 
-// How the console writes time, so that 1:30 is read in one way only. A colon in a span stands between minutes and
-// seconds, never after hours: those are always written with their h. A time of the day has two digits before its
-// colon, "01:30" (WallClock). Every span goes through these.
+// How the console writes time, so that 1:30 is read in one way only. No span has a colon: hours carry their h, minutes
+// their min. A colon is a time of the day, "01:30" (WallClock). Every span goes through these.
 // A span of time: "40 s", "12 min", "1 h 45".
 QString spanText(Duration span);
 // Whole minutes as hours: "0 h 50", "1 h 45".
 QString hoursText(long long minutes);
-// A count-down to the second: "3:40"; from an hour on as a span, "1 h 02"; the sign is left away.
-QString countdownText(Duration span);
+// What is left of a wait: whole minutes, "12 min", "1 h 45"; what is nearer than two is "under 2 min". A second in a
+// forecast of minutes would be a digit that nobody knows.
+QString leftText(Duration left);
+inline constexpr Duration nearest{120}; // from here on a wait is no number any more
 
 } // namespace panside

@@ -36,7 +36,5 @@ private:
 
 // What a person must know before the first fire, and where it is said again.
 QString cautionWords();
-// Every key and what it does.
-QString helpWords();
 
 } // namespace panside

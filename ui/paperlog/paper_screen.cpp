@@ -1,6 +1,7 @@
 #include "ui/paperlog/paper_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/look/typing.h"
 #include "ui/words/zone_named.h"
 
 #include <QCompleter>
@@ -89,6 +90,7 @@ PaperScreen::PaperScreen(QWidget* parent)
     connect(takeOut_, &Press::clicked, this, &PaperScreen::takeOut);
     connect(back_, &Press::clicked, this, &PaperScreen::left);
     setFocusProxy(table_);
+    giveKeysOfItsOwn(*table_);
     setDay(QDate::currentDate().addDays(-1), QTimeZone::systemTimeZone());
     addRow();
     table_->setCurrentCell(0, paperTime); // where typing begins
@@ -98,8 +100,8 @@ PaperScreen::PaperScreen(QWidget* parent)
 void PaperScreen::name() {
     dateWord_->setText(tr("The log begins on (year-month-day)"));
     zoneWord_->setText(tr("by the clock of"));
-    keep_->say(tr("Keep it as a shift"), QStringLiteral("F2"));
-    takeOut_->say(tr("Take the row out"), QStringLiteral("F4"));
+    keep_->say(tr("Keep it as a shift"), tr("Ctrl+Enter"));
+    takeOut_->say(tr("Take the row out"), tr("Ctrl+Del"));
     back_->say(tr("Back to the board"), tr("Esc"));
     table_->setHorizontalHeaderLabels(
         {tr("time"), tr("what"), tr("figure"), tr("more"), tr("who"), tr("will be written as")});
@@ -265,13 +267,13 @@ void PaperScreen::keep() {
 bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
     if (watched == table_ && event->type() == QEvent::KeyPress) {
         const auto key = static_cast<QKeyEvent*>(event)->key();
+        // The table would take these for its own.
+        if (static_cast<QKeyEvent*>(event)->modifiers() & Qt::ControlModifier) {
+            keyPressEvent(static_cast<QKeyEvent*>(event));
+            return event->isAccepted();
+        }
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
             toNextRow();
-            return true;
-        }
-        // The table would take F2 for its own key that edits a cell.
-        if (key == Qt::Key_F2 || key == Qt::Key_F4) {
-            keyPressEvent(static_cast<QKeyEvent*>(event));
             return true;
         }
         if (key == Qt::Key_Delete && table_->currentItem() && table_->currentColumn() < paperColumns) {
@@ -283,19 +285,16 @@ bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void PaperScreen::keyPressEvent(QKeyEvent* event) {
-    switch (event->key()) {
-    case Qt::Key_Escape:
+    const bool control = event->modifiers() & Qt::ControlModifier;
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (event->key() == Qt::Key_Escape)
         emit left();
-        break;
-    case Qt::Key_F2:
+    else if (control && enter)
         keep();
-        break;
-    case Qt::Key_F4:
+    else if (control && event->key() == Qt::Key_Delete)
         takeOut();
-        break;
-    default:
+    else
         QWidget::keyPressEvent(event);
-    }
 }
 
 void PaperScreen::changeEvent(QEvent* event) {

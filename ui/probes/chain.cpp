@@ -34,7 +34,7 @@ public:
                          {},
                          {},
                          {},
-                         is_.canBeHeard ? tr(QT_TRANSLATE_NOOP("Chain", "there is one; hear it with F12"))
+                         is_.canBeHeard ? tr(QT_TRANSLATE_NOOP("Chain", "there is one; hear it with H"))
                                         : tr(QT_TRANSLATE_NOOP("Chain", "none: alarms only show on the screen"))});
         return std::move(rows_);
     }

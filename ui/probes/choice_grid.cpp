@@ -1,6 +1,7 @@
 #include "ui/probes/choice_grid.h"
 
 #include "ui/look/press.h"
+#include "ui/look/typing.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -20,6 +21,7 @@ ChoiceGrid::ChoiceGrid(const QString& title, const QStringList& choices, int now
     : QWidget{parent}, count_{static_cast<int>(choices.size())} {
     setObjectName(QStringLiteral("choices"));
     setFocusPolicy(Qt::StrongFocus);
+    giveKeysOfItsOwn(*this);
     auto* grid = new QGridLayout{this};
     grid->setContentsMargins(0, 0, 0, 0);
     auto* above = new QLabel{title};

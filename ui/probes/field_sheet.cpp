@@ -2,6 +2,7 @@
 
 #include "ui/look/pad.h"
 #include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -82,10 +83,11 @@ void FieldSheet::addRow(QGridLayout* grid, std::size_t index, const Dress& dress
         grid->addWidget(turn, line, 1);
         return;
     }
-    auto* edit = new QLineEdit{row.answer};
+    auto* edit = new TypedLine;
+    edit->setText(row.answer);
     edit->setObjectName(name);
     edit->setAccessibleName(row.label);
-    edit->setFont(dress.letters(mm::words * 1.25));
+    edit->wear(dress);
     edit->setMinimumHeight(dress.px(mm::target));
     label->setBuddy(edit);
     connect(edit, &QLineEdit::editingFinished, this, [this, index, edit] {

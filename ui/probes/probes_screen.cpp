@@ -207,29 +207,39 @@ void ProbesScreen::say(const QString& words) { said_->setText(words); }
 
 void ProbesScreen::keyPressEvent(QKeyEvent* event) {
     const int key = event->key();
-    const auto row = static_cast<std::size_t>(key - Qt::Key_1);
     if (key == Qt::Key_Escape)
         panel_ ? closePanel() : left();
-    else if (key == Qt::Key_F2)
-        save();
-    else if (key == Qt::Key_F5)
-        emit portsWanted();
-    else if (key == Qt::Key_F7)
-        testChain();
-    else if (key == Qt::Key_F12)
-        emit soundWanted();
     else if (panel_)
         QWidget::keyPressEvent(event);
+    else if (key == Qt::Key_K)
+        save();
+    else if (key == Qt::Key_G)
+        emit portsWanted();
+    else if (key == Qt::Key_T)
+        testChain();
+    else if (key == Qt::Key_H)
+        emit soundWanted();
     else if (key == Qt::Key_Y || key == Qt::Key_O) // yes, oui
         answer(true);
     else if (key == Qt::Key_N)
         answer(false);
     else if (key == Qt::Key_Insert || key == Qt::Key_Plus)
         addRegister();
-    else if (key >= Qt::Key_1 && key <= Qt::Key_9 && row < rows_.size())
-        rows_[row].reads->setFocus();
+    else if (key == Qt::Key_Down || key == Qt::Key_Up)
+        stepRow(key == Qt::Key_Down ? 1 : -1);
     else
         QWidget::keyPressEvent(event);
+}
+
+void ProbesScreen::stepRow(int by) {
+    if (rows_.empty())
+        return;
+    int at = by > 0 ? -1 : static_cast<int>(rows_.size());
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        if (rows_[i].reads->hasFocus())
+            at = static_cast<int>(i);
+    const int last = static_cast<int>(rows_.size()) - 1;
+    rows_[static_cast<std::size_t>(std::clamp(at + by, 0, last))].reads->setFocus();
 }
 
 void ProbesScreen::changeEvent(QEvent* event) {

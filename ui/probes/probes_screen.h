@@ -72,6 +72,7 @@ private:
     void openField(std::size_t row);
     void takePart(std::size_t row, FieldPart part, const QString& words);
     void testChain();
+    void stepRow(int by);
     void save();
     void addRegister();
     void openPanel(QWidget* panel);

@@ -127,9 +127,9 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
         column->addWidget(none);
     }
     column->addStretch();
-    Press* again = press(tr("Look again"), QStringLiteral("F5"), QStringLiteral("again"));
-    Press* chain = press(tr("Test the whole chain"), QStringLiteral("F7"), QStringLiteral("testChain"));
-    Press* sound = press(tr("Sound"), QStringLiteral("F12"), QStringLiteral("sound"));
+    Press* again = press(tr("Look again"), QStringLiteral("G"), QStringLiteral("again"));
+    Press* chain = press(tr("Test the whole chain"), QStringLiteral("T"), QStringLiteral("testChain"));
+    Press* sound = press(tr("Sound"), QStringLiteral("H"), QStringLiteral("sound"));
     connect(again, &Press::clicked, this, &ProbesScreen::portsWanted);
     connect(chain, &Press::clicked, this, &ProbesScreen::testChain);
     connect(sound, &Press::clicked, this, &ProbesScreen::soundWanted);
@@ -179,7 +179,7 @@ void ProbesScreen::buildQuestion(QVBoxLayout* column) {
 
 void ProbesScreen::buildFoot(QVBoxLayout* column) {
     auto* keys = new QHBoxLayout;
-    Press* keep = press(tr("Keep this"), QStringLiteral("F2"), QStringLiteral("save"));
+    Press* keep = press(tr("Keep this"), QStringLiteral("K"), QStringLiteral("save"));
     Press* forget = press(tr("Leave this port out"), {}, QStringLiteral("forget"));
     Press* back = press(tr("Back to the board"), tr("Esc"), QStringLiteral("back"));
     connect(keep, &Press::clicked, this, &ProbesScreen::save);

@@ -1,6 +1,7 @@
 #include "ui/reckoner/reckoner_screen.h"
 
 #include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -141,15 +142,13 @@ QWidget* ReckonerScreen::fieldRow(std::size_t index) {
         line->addWidget(turn, 1);
         return row;
     }
-    auto* edit = new QLineEdit{field.text};
+    auto* edit = new TypedLine;
+    edit->takeNumbers(true);
+    edit->setText(field.text);
     edit->setObjectName(name);
     edit->setAccessibleName(field.label);
-    edit->setFont(dress_.letters(mm::words * 1.4));
+    edit->wear(dress_);
     edit->setMinimumSize(dress_.px(24), dress_.px(mm::target));
-    const Inks& inks = dress_.inks(); // the style's own frame is lost in the dark
-    edit->setStyleSheet(
-        QStringLiteral("QLineEdit{border:1px solid %1;background:%2;color:%3} QLineEdit:focus{border:2px solid %4}")
-            .arg(inks.line.name(), inks.key.name(), inks.word.name(), inks.trace.name()));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].text = text;
         reckonAgain();

@@ -69,10 +69,10 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     story_->setWordWrap(true);
     connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
-    connect(from_, &Press::clicked, this, [this] { act(Qt::Key_A); });
+    connect(from_, &Press::clicked, this, [this] { act(Qt::Key_L); });
     connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
     connect(alarmsKey_, &Press::clicked, this, [this] { act(Qt::Key_M); });
-    connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_C); });
+    connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_R); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
     connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
     connect(back_, &Press::clicked, this, [this] { act(Qt::Key_Escape); });
@@ -102,10 +102,10 @@ ReviewScreen::ReviewScreen(QWidget* parent)
 void ReviewScreen::name() {
     open_->say(tr("Open"), tr("Enter"));
     lay_->say(tr("Lay over it"), tr("Space"));
-    from_->say(fromWord(), QStringLiteral("A"));
+    from_->say(fromWord(), QStringLiteral("L"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
     alarmsKey_->say(tr("Alarms"), QStringLiteral("M"));
-    correct_->say(tr("Correct an entry"), QStringLiteral("C"));
+    correct_->say(tr("Correct an entry"), QStringLiteral("R"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
     import_->say(tr("Read a log in"), QStringLiteral("I"));
     back_->say(tr("Back to the board"), tr("Esc"));
@@ -277,7 +277,7 @@ void ReviewScreen::turnFrom() {
     laidFrom_ = laidFrom_ == LaidFrom::lit    ? LaidFrom::boil
                 : laidFrom_ == LaidFrom::boil ? LaidFrom::lastDraw
                                               : LaidFrom::lit;
-    from_->say(fromWord(), QStringLiteral("A"));
+    from_->say(fromWord(), QStringLiteral("L"));
     chart_->layFrom(laidFrom_);
     QStringList without;
     for (const Over& over : over_)
@@ -316,7 +316,7 @@ bool ReviewScreen::act(int key) {
         else if (shift)
             emit layOverWanted(*shift);
         return true;
-    case Qt::Key_A:
+    case Qt::Key_L:
         turnFrom();
         return true;
     case Qt::Key_P:
@@ -328,7 +328,7 @@ bool ReviewScreen::act(int key) {
         else
             say(tr("Open a shift first."));
         return true;
-    case Qt::Key_C:
+    case Qt::Key_R:
         if (opened_)
             emit entriesWanted(*opened_);
         else

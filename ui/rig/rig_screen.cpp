@@ -2,12 +2,12 @@
 
 #include "ui/look/press.h"
 #include "ui/look/refocus.h"
+#include "ui/look/typed_line.h"
 
 #include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace panside {
@@ -95,14 +95,15 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     const int line = static_cast<int>(index) % half, left = static_cast<int>(index) / half * 4;
     auto* label = new QLabel{row.label};
     label->setFont(dress_.letters(mm::smallWords));
-    auto* edit = new QLineEdit{row.answer};
+    auto* edit = new TypedLine;
+    edit->takeNumbers(true);
+    edit->setText(row.answer);
     edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(row.key)));
     edit->setAccessibleName(row.label);
-    edit->setFont(dress_.letters(mm::words));
+    edit->wear(dress_, mm::words);
+    edit->setUnit(symbolOf(row.unit));
     edit->setMinimumHeight(dress_.px(mm::target));
-    edit->setMaximumWidth(dress_.px(28));
-    auto* unit = new QLabel{symbolOf(row.unit)};
-    unit->setFont(dress_.letters(mm::smallWords));
+    edit->setMaximumWidth(dress_.px(36));
     auto* usual = new QLabel{row.usual};
     usual->setFont(dress_.letters(mm::smallWords));
     usual->setForegroundRole(QPalette::PlaceholderText);
@@ -114,7 +115,6 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     });
     grid->addWidget(label, line, left);
     grid->addWidget(edit, line, left + 1);
-    grid->addWidget(unit, line, left + 2);
     grid->addWidget(usual, line, left + 3);
     lines_.push_back(edit);
 }

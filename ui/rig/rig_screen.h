@@ -6,10 +6,10 @@
 
 class QGridLayout;
 class QLabel;
-class QLineEdit;
 
 namespace panside {
 
+class TypedLine;
 class Press;
 
 // The rig: every setting on one page, and the person's own choices (units, language, light).
@@ -41,7 +41,7 @@ private:
     Press* key(const QString& text, const char* name);
 
     std::vector<RigRow> rows_;
-    std::vector<QLineEdit*> lines_;
+    std::vector<TypedLine*> lines_;
     Units units_ = Units::us;
     QString language_;
     Dress dress_;

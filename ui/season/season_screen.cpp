@@ -2,6 +2,7 @@
 #include "ui/words/season_words.h"
 
 #include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 #include "ui/season/season_model.h"
 #include "ui/season/season_pictures.h"
 
@@ -10,7 +11,6 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QScrollBar>
 #include <QStackedWidget>
@@ -31,19 +31,19 @@ std::span<const SeasonScreen::Key> SeasonScreen::keys() {
     static constexpr Key table[] = {{Qt::Key_Return, "open", QT_TR_NOOP("Open the shift")},
                                     {Qt::Key_Space, "mark", QT_TR_NOOP("Mark")},
                                     {Qt::Key_B, "beside", QT_TR_NOOP("Side by side")},
-                                    {Qt::Key_S, "sort", QT_TR_NOOP("Sort by column")},
-                                    {Qt::Key_F, "filter", QT_TR_NOOP("Filter")},
-                                    {Qt::Key_C, "columns", QT_TR_NOOP("Columns")},
+                                    {Qt::Key_O, "sort", QT_TR_NOOP("Sort by column")},
+                                    {Qt::Key_N, "filter", QT_TR_NOOP("Filter")},
+                                    {Qt::Key_K, "columns", QT_TR_NOOP("Columns")},
                                     {Qt::Key_Y, "year", QT_TR_NOOP("Other season")},
                                     {Qt::Key_T, "tuning", QT_TR_NOOP("What pays")},
-                                    {Qt::Key_K, "calibration", QT_TR_NOOP("Forecast kept")},
+                                    {Qt::Key_V, "calibration", QT_TR_NOOP("Forecast kept")},
                                     {Qt::Key_P, "paper", QT_TR_NOOP("On paper")},
                                     {Qt::Key_Escape, "back", QT_TR_NOOP("Back")}};
     return table;
 }
 
 SeasonScreen::SeasonScreen(QWidget* parent)
-    : QWidget{parent}, leaves_{new QStackedWidget}, title_{new QLabel}, said_{new QLabel}, filter_{new QLineEdit},
+    : QWidget{parent}, leaves_{new QStackedWidget}, title_{new QLabel}, said_{new QLabel}, filter_{new TypedLine},
       curve_{new SeasonPicture}, effects_{new SeasonPicture},
       calibration_{new SeasonPicture}, model_{new SeasonModel{this}}, sums_{new SeasonModel{this}},
       table_{new QTableView}, totals_{new QTableView}, beside_{new QTableWidget}, besideTitle_{new QLabel},
@@ -181,7 +181,7 @@ void SeasonScreen::wear(const Dress& dress) {
         label->setFont(dress.letters(mm::words, true));
     said_->setFont(dress.letters(mm::words));
     tuningNotes_->setFont(small);
-    filter_->setFont(dress.letters(mm::words));
+    filter_->wear(dress, mm::words);
     columns_->setFont(dress.letters(mm::words));
     curve_->setMinimumHeight(dress.px(30));
     refresh();
@@ -294,12 +294,14 @@ void SeasonScreen::turnTo(Leaf leaf) {
         say({});
     leaves_->setCurrentIndex(static_cast<int>(leaf));
     for (auto& [key, press] : presses_)
-        press->setEnabled(leaf == Leaf::table || key == Qt::Key_Escape || key == Qt::Key_T || key == Qt::Key_K);
+        press->setEnabled(leaf == Leaf::table || key == Qt::Key_Escape || key == Qt::Key_T || key == Qt::Key_V);
     presses_[Qt::Key_T]->say(leaf == Leaf::tuning
                                  ? (outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation"))
                                  : tr("What pays"),
                              QStringLiteral("T"));
-    (leaf == Leaf::columns ? static_cast<QWidget*>(columns_) : table_)->setFocus();
+    // A page that is not before the person takes no keys from the one that is.
+    if (isVisible())
+        (leaf == Leaf::columns ? static_cast<QWidget*>(columns_) : table_)->setFocus();
 }
 
 const SeasonShift* SeasonScreen::shiftOf(Instant id) const {
@@ -454,15 +456,15 @@ bool SeasonScreen::actOnTable(int key) {
         else
             say(tr("Mark two shifts first, with Space."));
         return true;
-    case Qt::Key_S:
+    case Qt::Key_O:
         sortByChosen();
         return true;
-    case Qt::Key_F:
+    case Qt::Key_N:
         filter_->show();
         filter_->setFocus();
         filter_->selectAll();
         return true;
-    case Qt::Key_C:
+    case Qt::Key_K:
         turnTo(Leaf::columns);
         return true;
     case Qt::Key_Y:
@@ -490,7 +492,7 @@ bool SeasonScreen::act(int key) {
             outcome_ = outcome_ == Outcome::evaporation ? Outcome::syrupPerCord : Outcome::evaporation;
         turnTo(Leaf::tuning);
         return true;
-    case Qt::Key_K:
+    case Qt::Key_V:
         turnTo(Leaf::calibration);
         return true;
     default:
@@ -512,7 +514,7 @@ bool SeasonScreen::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     if (watched == columns_) {
-        if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_C) {
+        if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_K) {
             back();
             return true;
         }

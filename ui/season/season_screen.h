@@ -8,7 +8,6 @@
 #include <span>
 
 class QLabel;
-class QLineEdit;
 class QListWidget;
 class QStackedWidget;
 class QTableView;
@@ -16,6 +15,7 @@ class QTableWidget;
 
 namespace panside {
 
+class TypedLine;
 class Press;
 class SeasonModel;
 class SeasonPicture;
@@ -88,7 +88,7 @@ private:
 
     QStackedWidget* leaves_;
     QLabel *title_, *said_;
-    QLineEdit* filter_;
+    TypedLine* filter_;
     SeasonPicture *curve_, *effects_, *calibration_;
     SeasonModel *model_, *sums_;
     QTableView *table_, *totals_;

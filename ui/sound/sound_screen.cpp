@@ -83,13 +83,13 @@ void SoundScreen::build() {
                                                 {tr("Low: good to know"), Priority::low}};
     int number = 1;
     for (const auto& [word, priority] : all) {
-        Press* hear = press(word, QString::number(number), ("hear_" + std::to_string(number)).c_str());
+        Press* hear = press(word, QStringLiteral("HML").mid(number - 1, 1), ("hear_" + std::to_string(number)).c_str());
         connect(hear, &Press::clicked, this, [this, which = priority] { emit testWanted(which); });
         tests->addWidget(hear, 1);
         ++number;
     }
     column->addLayout(tests);
-    spoken_ = press({}, tr("S"), "spoken");
+    spoken_ = press({}, QStringLiteral("W"), "spoken");
     connect(spoken_, &Press::clicked, this, &SoundScreen::turnSpoken);
     column->addWidget(spoken_);
     column->addStretch();
@@ -108,7 +108,7 @@ void SoundScreen::refresh() {
     spoken_->say(!canSpeak_        ? tr("This system has no voice to speak with")
                  : choices_.spoken ? tr("A new alarm is also spoken")
                                    : tr("Alarms are not spoken"),
-                 tr("S"));
+                 QStringLiteral("W"));
     spoken_->setEnabled(canSpeak_);
 }
 
@@ -138,12 +138,16 @@ void SoundScreen::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Minus:
         louder(-1);
         break;
-    case Qt::Key_1:
-    case Qt::Key_2:
-    case Qt::Key_3:
-        emit testWanted(static_cast<Priority>(event->key() - Qt::Key_1));
+    case Qt::Key_H:
+        emit testWanted(Priority::high);
         break;
-    case Qt::Key_S:
+    case Qt::Key_M:
+        emit testWanted(Priority::medium);
+        break;
+    case Qt::Key_L:
+        emit testWanted(Priority::low);
+        break;
+    case Qt::Key_W:
         turnSpoken();
         break;
     default:

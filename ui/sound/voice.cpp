@@ -1,5 +1,6 @@
 #include "ui/sound/voice.h"
 
+#include "ui/board/calls.h"
 #include "ui/sound/tone.h"
 #include "ui/words/alarm_words.h"
 
@@ -12,7 +13,8 @@
 namespace panside {
 namespace {
 
-constexpr int callsAWord = 5; // tones from one saying of the words to the next: they last longer than a tone
+constexpr double softly = 0.5; // of what the volume allows
+constexpr int callsAWord = 5;  // tones from one saying of the words to the next: they last longer than a tone
 
 QAudioFormat format() {
     QAudioFormat wanted;
@@ -44,11 +46,24 @@ const AlarmPicture* Voice::urgent(const Picture& picture) {
     return highest;
 }
 
+// Not over an alarm's own call.
+void Voice::tellDue(const Picture& picture) {
+    const bool draw = isDue(picture, Call::draw), fire = isDue(picture, Call::fire);
+    const bool isNew = (draw && !drawDue_) || (fire && !fireDue_);
+    drawDue_ = draw;
+    fireDue_ = fire;
+    if (!isNew || about_)
+        return;
+    ++dueTones_;
+    sound(Priority::low, softly);
+}
+
 void Voice::display(const Picture& picture) {
+    tellDue(picture);
     const AlarmPicture* alarm = urgent(picture);
     const auto about = alarm ? std::optional{alarm->priority} : std::nullopt;
     if (alarm)
-        line_ = alarmLine(*alarm) + QStringLiteral(": ") + alarmFirst(*alarm);
+        line_ = alarmLine(*alarm) + QStringLiteral(": ") + alarmFirst(*alarm, picture.drawing);
     if (about == about_)
         return;
     about_ = about;

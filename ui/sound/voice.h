@@ -28,6 +28,9 @@ public:
     bool canBeHeard() const;
     int calls() const { return calls_; } // since the alarm was raised
 
+    // A call that is due is no alarm: one soft tone when it comes, never again.
+    int dueTones() const { return dueTones_; }
+
     // What there is to call about: the highest alarm not yet seen; nullptr for none.
     static const AlarmPicture* urgent(const Picture& picture);
 
@@ -37,6 +40,7 @@ signals:
 
 private:
     void call();
+    void tellDue(const Picture& picture);
     void sound(Priority priority, double loudness);
     void speak();
 
@@ -49,7 +53,8 @@ private:
     bool spoken_ = false;
     std::optional<Priority> about_;
     double volume_ = 1;
-    int calls_ = 0;
+    int calls_ = 0, dueTones_ = 0;
+    bool drawDue_ = false, fireDue_ = false;
 };
 
 } // namespace panside

@@ -2,13 +2,13 @@
 
 #include "ui/look/press.h"
 #include "ui/look/refocus.h"
+#include "ui/look/typed_line.h"
 #include "ui/words/sap_words.h"
 
 #include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QLocale>
 #include <QVBoxLayout>
 
@@ -97,14 +97,17 @@ Press* TankScreen::key(const QString& text, const QString& name, const QString& 
     return press;
 }
 
-QLineEdit* TankScreen::field(const QString& name, const QString& label, const QString& answer, Unit unit,
+TypedLine* TankScreen::field(const QString& name, const QString& label, const QString& answer, Unit unit,
                              QHBoxLayout* row, bool wide) {
     auto* before = new QLabel{label};
     before->setFont(dress_.letters(mm::smallWords));
-    auto* edit = new QLineEdit{answer};
+    auto* edit = new TypedLine;
+    if (!wide)
+        edit->takeNumbers(false);
+    edit->setText(answer);
     edit->setObjectName(name);
     edit->setAccessibleName(label);
-    edit->setFont(dress_.letters(mm::words));
+    edit->wear(dress_, mm::words);
     edit->setMinimumHeight(dress_.px(mm::target));
     if (!wide)
         edit->setMaximumWidth(dress_.px(30));
@@ -146,14 +149,14 @@ void TankScreen::addTank(QGridLayout* grid) {
     const QStringList labels = sizeLabels(form_.kind);
     for (qsizetype i = 0; i < labels.size(); ++i) {
         QString& answer = form_.sizes[static_cast<std::size_t>(i)];
-        QLineEdit* edit = field(QStringLiteral("size%1").arg(i), labels[i], answer, yardUnit(units_), row);
+        TypedLine* edit = field(QStringLiteral("size%1").arg(i), labels[i], answer, yardUnit(units_), row);
         connect(edit, &QLineEdit::textEdited, this, [&answer](const QString& text) { answer = text; });
         connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
     }
     if (form_.kind == TankKind::table) {
         const QString both =
             symbolOf(unitOf(Dimension::length, units_)) + u' ' + symbolOf(unitOf(Dimension::volume, units_));
-        QLineEdit* edit = field(QStringLiteral("marks"), tr("depth and volume of each mark (%1)").arg(both),
+        TypedLine* edit = field(QStringLiteral("marks"), tr("depth and volume of each mark (%1)").arg(both),
                                 form_.marks, Unit::none, row, true);
         edit->setPlaceholderText(QStringLiteral("10 100; 20 260"));
         connect(edit, &QLineEdit::textEdited, this, [this](const QString& text) { form_.marks = text; });
@@ -181,14 +184,14 @@ void TankScreen::addPile(QGridLayout* grid) {
     for (qsizetype i = 0; i < labels.size(); ++i) {
         QString& answer = form_.pile[static_cast<std::size_t>(i)];
         const Unit unit = i == 2 ? unitOf(Dimension::length, units_) : yardUnit(units_);
-        QLineEdit* edit = field(QStringLiteral("pile%1").arg(i), labels[i], answer, unit, row);
+        TypedLine* edit = field(QStringLiteral("pile%1").arg(i), labels[i], answer, unit, row);
         connect(edit, &QLineEdit::textEdited, this, [this, &answer](const QString& text) {
             answer = text;
             pileTyped_ = true;
         });
         connect(edit, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
     }
-    QLineEdit* price = field(QStringLiteral("price"), tr("price of a full cord"), form_.price, Unit::none, row);
+    TypedLine* price = field(QStringLiteral("price"), tr("price of a full cord"), form_.price, Unit::none, row);
     connect(price, &QLineEdit::textEdited, this, [this](const QString& text) { form_.price = text; });
     connect(price, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
     row->addStretch();

@@ -8,10 +8,10 @@
 class QGridLayout;
 class QHBoxLayout;
 class QLabel;
-class QLineEdit;
 
 namespace panside {
 
+class TypedLine;
 class Press;
 
 class TankScreen : public QWidget {
@@ -34,7 +34,7 @@ protected:
 
 private:
     void build();
-    QLineEdit* field(const QString& name, const QString& label, const QString& answer, Unit unit, QHBoxLayout* row,
+    TypedLine* field(const QString& name, const QString& label, const QString& answer, Unit unit, QHBoxLayout* row,
                      bool wide = false);
     QLabel* words(const QString& name, double height, bool bold = false);
     void addDip(QGridLayout* grid);
@@ -55,7 +55,7 @@ private:
     bool sapSince_ = false;
     Instant now_{};
     QWidget* inside_ = nullptr;
-    QLineEdit* dip_ = nullptr;
+    TypedLine* dip_ = nullptr;
     QLabel *comes_ = nullptr, *odd_ = nullptr, *said_ = nullptr, *holds_ = nullptr, *stacked_ = nullptr,
            *stands_ = nullptr;
 };

@@ -23,25 +23,67 @@ QString scorchLine(const AlarmPicture& alarm) {
     return tr(QT_TRANSLATE_NOOP("AlarmWords", "The syrup pan scorches in %1")).arg(spanText(*alarm.left));
 }
 
-// What runs dry is flooded and not drawn from. What has turned to syrup is drawn on, and thinned where it is drawn: sap
-// that strikes hot metal flashes to steam, so it goes in from the side.
-QString scorchFirst(const AlarmPicture& alarm) {
-    switch (scorchCause(alarm)) {
-    case ScorchCause::runsDry:
-        return tr(
-            QT_TRANSLATE_NOOP("AlarmWords", "close the draw, flood the pan with sap from the side, damp the fire"));
-    case ScorchCause::allSyrup:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep drawing, let thin sap in at the draw end, from the side"));
-    case ScorchCause::unknown:
-        break;
-    }
-    return tr(QT_TRANSLATE_NOOP(
-        "AlarmWords", "look how deep the pan is: low, close the draw; let sap in from the side, damp the fire"));
-}
-
 QString sapLine(const AlarmPicture& alarm) {
     return alarm.left ? tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap for %1 more")).arg(spanText(*alarm.left))
                       : tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap is running short"));
+}
+
+// Steps are parted by an upright stroke, so that a translation may have fewer commas or more.
+
+// What runs dry is flooded and not drawn from. What has turned to syrup is drawn on, and thinned where it is drawn: sap
+// that strikes hot metal flashes to steam, so it goes in from the side.
+QString scorchSteps(const AlarmPicture& alarm, bool drawing) {
+    switch (scorchCause(alarm)) {
+    case ScorchCause::runsDry:
+        return drawing ? tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                              "flood the pan with sap from the side|close the draw|damp the fire"))
+                       : tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                              "flood the pan with sap from the side|keep the draw shut|damp the fire"));
+    case ScorchCause::allSyrup:
+        return drawing ? tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                              "keep drawing|let thin sap in at the draw end, from the side"))
+                       : tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                              "open the draw|let thin sap in at the draw end, from the side"));
+    case ScorchCause::unknown:
+        break;
+    }
+    return tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, keep the draw shut|let sap in "
+                                              "from the side|damp the fire"));
+}
+
+QString stepsOf(const AlarmPicture& alarm, bool drawing) {
+    switch (alarm.alarm) {
+    case Alarm::scorch_risk:
+        return scorchSteps(alarm, drawing);
+    case Alarm::pan_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "look at the pan|open the feed|have cold sap at hand"));
+    case Alarm::stack_hot:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "shut the draft|look at roof jack and rafters|do not fire"));
+    case Alarm::filter_pressure_high:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                    "stop the pump|stand clear|let the pressure off before you open the press"));
+    case Alarm::probe_silent:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "watch the pan itself|look at plug, cable and box"));
+    case Alarm::journal_trouble:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "write on paper|look at the disk: full or pulled out"));
+    case Alarm::above_target:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "open the draw|check the density"));
+    case Alarm::draw_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "close the draw|check the density"));
+    case Alarm::fire_overdue:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "fire, gloves on|or press Fired if it is done"));
+    case Alarm::sap_low:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "bring sap|or stop firing while it still covers the pans"));
+    case Alarm::last_load:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep the sap that is left to cover the pans"));
+    case Alarm::probe_stuck:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer|look at the probe and its box"));
+    case Alarm::reading_implausible:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer|see where the probe sits"));
+    case Alarm::clock_changed:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "nothing to do: intervals did not jump"));
+    }
+    return {};
 }
 
 } // namespace
@@ -114,38 +156,12 @@ QString alarmLine(const AlarmPicture& alarm) {
     return {};
 }
 
-QString alarmFirst(const AlarmPicture& alarm) {
-    switch (alarm.alarm) {
-    case Alarm::scorch_risk:
-        return scorchFirst(alarm);
-    case Alarm::pan_low:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "look at the pan, open the feed, have cold sap at hand"));
-    case Alarm::stack_hot:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "shut the draught, look at roof jack and rafters, do not fire"));
-    case Alarm::filter_pressure_high:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "stop the pump, let the pressure off before you open the press"));
-    case Alarm::probe_silent:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "watch the pan itself, then look at plug, cable and box"));
-    case Alarm::journal_trouble:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "write on paper, then look at the disk: full or pulled out"));
-    case Alarm::above_target:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "open the draw and check the density"));
-    case Alarm::draw_overdue:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "close the draw and check the density"));
-    case Alarm::fire_overdue:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "fire, gloves on, or press Fired if it is done"));
-    case Alarm::sap_low:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "bring sap, or stop firing while it still covers the pans"));
-    case Alarm::last_load:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep the sap that is left to cover the pans"));
-    case Alarm::probe_stuck:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer, then look at the probe and its box"));
-    case Alarm::reading_implausible:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer, then see where the probe sits"));
-    case Alarm::clock_changed:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "nothing to do: intervals did not jump"));
-    }
-    return {};
+QStringList alarmSteps(const AlarmPicture& alarm, bool drawing) {
+    return stepsOf(alarm, drawing).split(u'|', Qt::SkipEmptyParts);
+}
+
+QString alarmFirst(const AlarmPicture& alarm, bool drawing) {
+    return alarmSteps(alarm, drawing).join(QStringLiteral(", "));
 }
 
 QString alarmName(Alarm alarm, std::optional<Series> series) {

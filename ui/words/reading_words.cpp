@@ -1,6 +1,7 @@
 #include "ui/words/reading_words.h"
 
 #include "ui/keys/actions.h"
+#include "ui/keys/places.h"
 #include "ui/look/units.h"
 
 #include <QCoreApplication>
@@ -87,7 +88,7 @@ QString reasonWords(const Why& why) {
     case Reason::noBarometer:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check"));
     case Reason::noElevation:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "height above the sea not set (%1)")).arg(keyOf(Action::rig));
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "height above the sea not set (%1)")).arg(keyOf(Place::rig));
     case Reason::noPanReading:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no pan reading"));
     case Reason::panReadingDoubtful:

@@ -1,6 +1,9 @@
 #include "ui/entry/entry_form.h"
 
 #include "core/boil/shift_log.h"
+#include "core/boil/vocabulary.h"
+#include "ui/entry/unit_slip.h"
+#include "ui/words/reading_words.h"
 
 #include <gtest/gtest.h>
 
@@ -131,17 +134,71 @@ TEST(EntryForm, AScorchAlarmIsNotAmongThoseThatCanBeShelved) {
     EXPECT_EQ(only(form).what, (What{AlarmShelved{"fire_overdue", Duration{1200}}}));
 }
 
-TEST(EntryForm, EveryUnseenAlarmIsSeenByOnePress) {
+TEST(EntryForm, EndingAShiftSaysWhatWouldGoOutOfSight) {
     Picture picture;
-    picture.alarms = {
-        {.alarm = Alarm::above_target, .priority = Priority::medium, .state = AlarmState::unseen, .since = now},
-        {.alarm = Alarm::probe_stuck, .priority = Priority::medium, .state = AlarmState::goneUnseen, .since = now},
-        {.alarm = Alarm::fire_overdue, .priority = Priority::medium, .state = AlarmState::seen, .since = now}};
-    const auto made = factsOf(formOf(Action::alarmSeen, Units::us, picture));
-    const auto& facts = std::get<std::vector<Fact>>(made);
-    ASSERT_EQ(facts.size(), 2U);
-    EXPECT_EQ(facts[0].what, What{AlarmSeen{"above_target"}});
-    EXPECT_EQ(facts[1].what, What{AlarmSeen{"probe_stuck"}});
+    EXPECT_TRUE(formOf(Action::shiftEnd, Units::us, picture).loss.isEmpty());
+    picture.litAt = now;
+    EXPECT_TRUE(formOf(Action::shiftEnd, Units::us, picture).loss.startsWith(QStringLiteral("The fire is lit.")));
+    picture.drawing = true;
+    EXPECT_TRUE(formOf(Action::shiftEnd, Units::us, picture).loss.startsWith(QStringLiteral("The draw is open and")));
+    picture.drawing = false;
+    picture.shutdownAt = now;
+    EXPECT_TRUE(formOf(Action::shiftEnd, Units::us, picture).loss.isEmpty());
+}
+
+EntryForm readingOf(const char* kind, const char* typed, Units units) {
+    EntryForm form = formOf(Action::handReading, units);
+    form.answer(QStringLiteral("reading"), QString::fromLatin1(kind));
+    for (const ReadingRow& row : allReadings())
+        if (readingName(row.series) == QLatin1String(kind))
+            for (EntryField& field : form.fields)
+                if (field.name == QLatin1String("value"))
+                    field.unit = unitOf(row.dimension, units);
+    form.answer(QStringLiteral("value"), QString::fromLatin1(typed));
+    return form;
+}
+
+TEST(UnitSlip, WhatCannotBeIsAskedAboutWithTheLikelySlip) {
+    const struct {
+        const char *kind, *typed;
+        Units units;
+        const char *meant, *kept; // empty: no such answer
+    } cases[] = {{"syrup pan", "217", Units::metric, "It is 217 °F", ""},
+                 {"syrup pan", "103.1", Units::us, "It is 103.1 °C", "It is 103.1 °F"}, // a pan that is cold, perhaps
+                 {"barometer", "99", Units::us, "It is 99 kPa", ""},
+                 {"barometer", "1013", Units::metric, "It is 1013 hPa", ""},
+                 {"sap feed", "380", Units::us, "", ""}};
+    for (const auto& [kind, typed, units, meant, kept] : cases) {
+        const auto slip = slipOf(readingOf(kind, typed, units));
+        ASSERT_TRUE(slip) << typed;
+        EXPECT_EQ(slip->asMeant, QString::fromUtf8(meant)
+                                     .replace(u' ', QChar{0x00a0})
+                                     .replace(QStringLiteral("It\u00a0is\u00a0"), QStringLiteral("It is ")));
+        EXPECT_EQ(slip->asTyped, QString::fromUtf8(kept)
+                                     .replace(u' ', QChar{0x00a0})
+                                     .replace(QStringLiteral("It\u00a0is\u00a0"), QStringLiteral("It is ")));
+    }
+    EXPECT_FALSE(slipOf(readingOf("syrup pan", "103.1", Units::metric)));
+    EXPECT_FALSE(slipOf(readingOf("syrup pan", "217.4", Units::us)));
+    EXPECT_FALSE(slipOf(readingOf("barometer", "29.12", Units::us)));
+    EXPECT_FALSE(slipOf(readingOf("stack", "650", Units::us)));
+}
+
+TEST(UnitSlip, TakenAsMeantItIsKeptAsItWasWritten) {
+    EntryForm form = readingOf("syrup pan", "217", Units::metric);
+    takeAsMeant(form, *slipOf(form));
+    EXPECT_FALSE(slipOf(form));
+    EXPECT_EQ(rowOf(only(form)), "2026-03-14T22:42:00Z,syrup_pan,217,degF,probe=hand");
+}
+
+TEST(UnitSlip, ACupHotterThanAnySyrupWasReadInTheOtherScale) {
+    EntryForm form = formOf(Action::densityCheck, Units::metric);
+    form.answer(QStringLiteral("reading"), QStringLiteral("59.1"));
+    form.answer(QStringLiteral("cup"), QStringLiteral("205"));
+    const auto slip = slipOf(form);
+    ASSERT_TRUE(slip);
+    EXPECT_EQ(slip->unit, Unit::degF);
+    EXPECT_TRUE(slip->asTyped.isEmpty());
 }
 
 EntryForm barometerAt(const char* kilopascal, std::optional<Length> elevation) {

@@ -228,13 +228,14 @@ TEST_F(Sheet, ALetterChoosesTheKindAndIsNotTyped) {
     EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::stack);
 }
 
-TEST_F(Sheet, AUnitTypedOutOfHabitBehindTheNumberChoosesNoOtherKind) {
+TEST_F(Sheet, AUnitTypedBehindTheNumberIsTheScaleItWasReadOnAndChoosesNoOtherKind) {
     open(Action::handReading);
-    for (const char* typed : {"217.9F", "217.9C"}) {
+    for (const char* typed : {"217.9F", "103.3C"}) { // in the scale that was typed
         QTest::keyClicks(sheet.focusWidget(), QString::fromLatin1(typed));
         QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
         ASSERT_EQ(kept.size(), 1U);
         EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::syrup_pan);
+        EXPECT_NEAR(std::get<Reading>(kept[0].what).temperature().celsius(), 103.3, 0.1);
         kept.clear();
         open(Action::handReading);
     }
@@ -250,14 +251,14 @@ TEST_F(Sheet, ASeaLevelFigureIsKeptOnlyByOneOfTwoPlainAnswers) {
         QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
         QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
     };
-    const auto* here = sheet.findChild<QAbstractButton*>(QStringLiteral("pressureHere"));
+    const auto* here = sheet.findChild<QAbstractButton*>(QStringLiteral("answerYes"));
     EXPECT_FALSE(here->isVisible());
     type();
     EXPECT_TRUE(kept.empty()) << "Enter answers it neither way";
     EXPECT_TRUE(here->isVisible());
     EXPECT_FALSE(sheet.findChild<QWidget*>(QStringLiteral("keep"))->isVisible());
     // Where the key was that a glove taps twice the answers stand now.
-    for (const char* name : {"pressureHere", "pressureReported"}) {
+    for (const char* name : {"answerYes", "answerOther"}) {
         auto* answer = sheet.findChild<QWidget*>(QLatin1String(name));
         for (const auto tapped : {QEvent::MouseButtonDblClick, QEvent::MouseButtonRelease}) {
             QMouseEvent tap{tapped,
@@ -270,7 +271,7 @@ TEST_F(Sheet, ASeaLevelFigureIsKeptOnlyByOneOfTwoPlainAnswers) {
         }
         EXPECT_TRUE(kept.empty()) << name;
     }
-    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("pressureHere")), Qt::LeftButton);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("answerYes")), Qt::LeftButton);
     ASSERT_EQ(kept.size(), 1U);
     EXPECT_EQ(std::get<Reading>(kept[0].what).series, Series::pressure);
 

@@ -36,7 +36,7 @@ Picture known() {
 
 TEST(FuelView, SaysWhyTheCallMoved) {
     EXPECT_TRUE(fuelView(known(), Units::us)
-                    .call.contains(QStringLiteral("boil sags at 8:40 after loading; call moved to 8:00")));
+                    .call.contains(QString::fromUtf8("boil sags 9\u00a0min after loading; call moved to 8\u00a0min")));
 }
 
 TEST(FuelView, ShowsWhatTheBalanceLeavesOver) {

@@ -110,7 +110,7 @@ TEST_F(Screen, TheChosenPortIsMarked) {
 TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     const std::string line = "a=212.4 b=xx\r\n";
     ASSERT_TRUE(whileSending(line, [&] { return text("shown_0") == QStringLiteral("212.4"); }));
-    key(Qt::Key_1);
+    key(Qt::Key_Down);
     key(Qt::Key_Space);
     key(Qt::Key_1); // the first of the readings
     ASSERT_EQ(screen.setup().file().ports[0].fields.size(), 1U);
@@ -121,7 +121,7 @@ TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     EXPECT_EQ(screen.setup().file().ports[0].fields[0].unit, Unit::degF);
     EXPECT_FALSE(find<QWidget>("question")->isVisible());
     EXPECT_TRUE(whileSending(line, [&] { return text("value_0") == QStringLiteral("100.2\u00a0°C"); }));
-    key(Qt::Key_F2);
+    key(Qt::Key_K);
     ASSERT_TRUE(saved);
     EXPECT_EQ(*saved, screen.setup().file());
 }
@@ -187,7 +187,7 @@ TEST_F(Screen, AModbusRegisterIsSetUpReadScaledAndKept) {
     EXPECT_TRUE(waitFor([&] { return text("value_1") == QStringLiteral("illegal data address (exception 2)"); }))
         << text("value_1").toStdString();
     EXPECT_TRUE(text("lines").contains(QStringLiteral("illegal data address (exception 2) ")));
-    key(Qt::Key_F2);
+    key(Qt::Key_K);
     ASSERT_TRUE(saved);
     ASSERT_EQ(saved->ports.at(0).fields.size(), 1U); // the one that reads nothing is left out
     const auto back = readProbeFile(writeProbeFile(*saved));
@@ -212,7 +212,7 @@ TEST_F(Screen, OneKeyTestsTheWholeChainLive) {
         return ChainEvidence{
             .file = {}, .ports = {}, .picture = {}, .now = Instant{}, .journalTrouble = {}, .canBeHeard = true};
     });
-    key(Qt::Key_F7);
+    key(Qt::Key_T);
     EXPECT_EQ(text("chain_0_5"), QStringLiteral("no probe: point at its field, or type readings in"));
     key(Qt::Key_Escape);
     EXPECT_FALSE(find<QWidget>("chain") && find<QWidget>("chain")->isVisible());

@@ -119,7 +119,7 @@ protected:
 };
 
 TEST_F(CorrectionByKeys, CListsEnterOpensAndEnterKeepsWhatWasTyped) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_C);
+    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
     list(Qt::Key_Down);
     list(Qt::Key_Down);
     list(Qt::Key_Return);
@@ -141,7 +141,7 @@ TEST_F(CorrectionByKeys, CListsEnterOpensAndEnterKeepsWhatWasTyped) {
 }
 
 TEST_F(CorrectionByKeys, DeleteAsksOnceAndTakesBackTheSecondTime) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_C);
+    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
     list(Qt::Key_Delete);
     EXPECT_TRUE(wanted_.empty());
     EXPECT_TRUE(find<QLabel>("entryAnswer")->text().contains(QStringLiteral("fire lit")));
@@ -150,7 +150,7 @@ TEST_F(CorrectionByKeys, DeleteAsksOnceAndTakesBackTheSecondTime) {
 }
 
 TEST_F(CorrectionByKeys, WhatWasPutRightAlreadyCannotBeOpened) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_C);
+    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
     list(Qt::Key_Down);
     list(Qt::Key_Return);
     EXPECT_FALSE(find<QLineEdit>("entryFigure")->isVisible());
@@ -160,7 +160,7 @@ TEST_F(CorrectionByKeys, WhatWasPutRightAlreadyCannotBeOpened) {
 }
 
 TEST_F(CorrectionByKeys, EscapeLeavesTheFieldsThenTheListAndChangesNothing) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_C);
+    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
     list(Qt::Key_Return);
     QTest::keyClick(find<QLineEdit>("entryFigure"), Qt::Key_Escape);
     EXPECT_FALSE(find<QLineEdit>("entryFigure")->isVisible());
@@ -193,11 +193,11 @@ TEST_F(CorrectionByKeys, ATurnsTheMomentThatShiftsAreLaidOverFrom) {
     other.add(1, fact("2026-03-12T17:00:00Z,lit,,,"));
     screen_.layOver(*instantIn("2026-03-12T17:00:00Z"), other);
     auto* shifts = find<QTableWidget>("shifts");
-    QTest::keyClick(shifts, Qt::Key_A);
+    QTest::keyClick(shifts, Qt::Key_L);
     // It never boiled: that is said, and nothing is drawn for it.
     EXPECT_TRUE(find<QLabel>("said")->text().startsWith(QStringLiteral("Not drawn, for want of such a moment")));
-    QTest::keyClick(shifts, Qt::Key_A);
-    QTest::keyClick(shifts, Qt::Key_A);
+    QTest::keyClick(shifts, Qt::Key_L);
+    QTest::keyClick(shifts, Qt::Key_L);
     EXPECT_EQ(find<QLabel>("said")->text(), QStringLiteral("From fire lit."));
 }
 

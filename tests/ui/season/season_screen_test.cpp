@@ -57,25 +57,25 @@ TEST_F(SeasonScreenTest, OpensTheChosenShiftByEnter) {
 }
 
 TEST_F(SeasonScreenTest, SortsByTheChosenColumnAndBackwards) {
-    press(Qt::Key_S); // syrup is the column at first
+    press(Qt::Key_O); // syrup is the column at first
     EXPECT_EQ(screen_.choice().sortBy, SeasonFigure::syrup);
     EXPECT_TRUE(screen_.choice().falling);
-    press(Qt::Key_S);
+    press(Qt::Key_O);
     EXPECT_FALSE(screen_.choice().falling);
     press(Qt::Key_Left);
-    press(Qt::Key_S);
+    press(Qt::Key_O);
     EXPECT_EQ(screen_.choice().sortBy, SeasonFigure::sapSugar);
 }
 
 TEST_F(SeasonScreenTest, FiltersAsItIsTypedAndForgetsByEscape) {
-    press(Qt::Key_F);
+    press(Qt::Key_N);
     auto* filter = screen_.findChild<QLineEdit*>(QStringLiteral("filterText"));
     ASSERT_TRUE(filter->isVisible());
     QTest::keyClicks(filter, QStringLiteral("maud"));
     EXPECT_EQ(screen_.table().lines.size(), 4U);
     QTest::keyClick(filter, Qt::Key_Return);
     EXPECT_TRUE(filter->isVisible()); // as long as it leaves something out
-    press(Qt::Key_F);
+    press(Qt::Key_N);
     QTest::keyClick(filter, Qt::Key_Escape);
     EXPECT_EQ(screen_.table().lines.size(), 8U);
     EXPECT_FALSE(filter->isVisible());
@@ -99,7 +99,7 @@ TEST_F(SeasonScreenTest, LaysTwoMarkedShiftsSideBySide) {
 
 TEST_F(SeasonScreenTest, ChoosesColumnsByKeys) {
     const auto before = screen_.choice().columns;
-    press(Qt::Key_C);
+    press(Qt::Key_K);
     ASSERT_EQ(screen_.leaf(), SeasonScreen::Leaf::columns);
     auto* list = screen_.findChild<QListWidget*>(QStringLiteral("columnList"));
     QTest::keyClick(list, Qt::Key_Space); // hours, the first, goes
@@ -115,7 +115,7 @@ TEST_F(SeasonScreenTest, TurnsToWhatPaysToTheForecastAndBackByKeys) {
     const auto title = said("tuningTitle");
     press(Qt::Key_T); // the other question
     EXPECT_NE(said("tuningTitle"), title);
-    press(Qt::Key_K);
+    press(Qt::Key_V);
     EXPECT_EQ(screen_.leaf(), SeasonScreen::Leaf::calibration);
     press(Qt::Key_Escape);
     EXPECT_EQ(screen_.leaf(), SeasonScreen::Leaf::table);
@@ -153,7 +153,7 @@ TEST_F(SeasonScreenTest, SaysWhichColumnsWereChosenSoThatTheyCanBeKept) {
     std::vector<SeasonFigure> told;
     QObject::connect(&screen_, &SeasonScreen::columnsChosen,
                      [&](const std::vector<SeasonFigure>& columns) { told = columns; });
-    press(Qt::Key_C);
+    press(Qt::Key_K);
     auto* list = screen_.findChild<QListWidget*>(QStringLiteral("columnList"));
     QTest::keyClick(list, Qt::Key_Space); // the first: hours
     QTest::keyClick(list, Qt::Key_Return);

@@ -36,7 +36,7 @@ TEST_F(Sound, KeysMakeItLouderAndSofterButNeverSilent) {
 }
 
 TEST_F(Sound, EachPriorityIsHeardByItsKey) {
-    for (const auto key : {Qt::Key_1, Qt::Key_2, Qt::Key_3})
+    for (const auto key : {Qt::Key_H, Qt::Key_M, Qt::Key_L})
         QTest::keyClick(&screen, key);
     EXPECT_EQ(heard, (std::vector{Priority::high, Priority::medium, Priority::low}));
     QTest::mouseClick(screen.findChild<Press*>(QStringLiteral("hear_2")), Qt::LeftButton);
@@ -46,10 +46,10 @@ TEST_F(Sound, EachPriorityIsHeardByItsKey) {
 TEST_F(Sound, WithoutAVoiceOrALoudspeakerItSaysSoAndCannotBeChosen) {
     screen.display({}, false, false);
     EXPECT_TRUE(text("device").startsWith(QStringLiteral("There is no loudspeaker here")));
-    QTest::keyClick(&screen, Qt::Key_S);
+    QTest::keyClick(&screen, Qt::Key_W);
     EXPECT_TRUE(chosen.empty());
     screen.display({}, true, true);
-    QTest::keyClick(&screen, Qt::Key_S);
+    QTest::keyClick(&screen, Qt::Key_W);
     ASSERT_EQ(chosen.size(), 1U);
     EXPECT_TRUE(chosen[0].spoken);
 }

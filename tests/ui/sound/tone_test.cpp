@@ -95,7 +95,7 @@ TEST(Voice, SaysTheLineOfTheAlarmAfterItsToneIfThatIsWanted) {
     const auto& tone = alarmTone(Priority::high);
     QTest::qWait(static_cast<int>(1000 * (tone.pulse + tone.rest) * static_cast<double>(tone.pitches.size())) + 100);
     ASSERT_EQ(said.size(), 1);
-    EXPECT_EQ(said[0], alarmLine(low) + QStringLiteral(": ") + alarmFirst(low));
+    EXPECT_EQ(said[0], alarmLine(low) + QStringLiteral(": ") + alarmFirst(low, false));
 }
 
 TEST(Voice, TheVolumeThatAPersonChoseHoldsForCallsAndTests) {

@@ -4,8 +4,9 @@
 #include "core/journal/foreign_log.h"
 #include "core/physics/wood.h"
 #include "tests/ui/words/marked_texts.h"
-#include "ui/board/board.h"
+#include "ui/console/screens.h"
 #include "ui/entry/entry_sheet.h"
+#include "ui/frame/key_map.h"
 #include "ui/importing/import_screen.h"
 #include "ui/importing/map_view.h"
 #include "ui/keys/actions.h"
@@ -22,6 +23,7 @@
 #include "ui/words/journal_words.h"
 #include "ui/words/reading_words.h"
 
+#include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
 #include <QApplication>
 #include <QDir>
@@ -232,8 +234,8 @@ TEST_F(French, SaysEachTextOnceInOtherWordsWithTheSamePlaceholders) {
 // One word for one thing, through all screens.
 TEST_F(French, KeepsToTheWordsOfTheTrade) {
     static const QRegularExpression strayed{
-        QStringLiteral("\\b(?:attis\\w+|éprouvettes?|sèves?|pannes?(?! de courant)|réservoirs?|quarts?(?! "
-                       "d.heure)|sorties? (?:ouverte|fermée))\\b"),
+        QStringLiteral("\\b(?:attis\\w+|éprouvettes?|sèves?|pannes?(?! de "
+                       "courant)|réservoirs?|(?<!sur)veilles?|sorties? (?:ouverte|fermée))\\b"),
         QRegularExpression::UseUnicodePropertiesOption | QRegularExpression::CaseInsensitiveOption};
     for (const Message& message : messages())
         for (const QString& french : message.french)
@@ -249,7 +251,8 @@ TEST_F(French, HasOtherWordsForEveryKeyAlarmReadingReasonAndSetting) {
     for (std::size_t i = 0; i < alarmCount; ++i) {
         AlarmPicture alarm{.alarm = static_cast<Alarm>(i), .priority = {}, .state = AlarmState::unseen, .since = {}};
         expectOther([&] { return alarmName(alarm.alarm); });
-        expectOther([&] { return alarmFirst(alarm); });
+        expectOther([&] { return alarmFirst(alarm, true); });
+        expectOther([&] { return alarmFirst(alarm, false); });
         for (const std::optional<Duration> left : {std::optional<Duration>{}, {Duration{240}}, {Duration{0}}})
             for (const std::optional<Series> series : {std::optional<Series>{}, {Series::stack}}) {
                 alarm.left = left;
@@ -381,7 +384,7 @@ TEST_F(French, SaysWhatToDoInFrench) {
         EXPECT_FALSE(english.match(said).hasMatch()) << said.toStdString() << " (" << sentence(fault, "-") << ")";
     }
     EXPECT_EQ(foundWords({JournalFinding::Kind::readings, "2027-03-14T18:00:00Z"}),
-              QStringLiteral("des mesures de la veille 2027-03-14T18:00:00Z"));
+              QStringLiteral("des mesures du quart 2027-03-14T18:00:00Z"));
     EXPECT_EQ(foundWords({JournalFinding::Kind::forms, "7", "4"}),
               QStringLiteral("sa forme est la 7, ce programme connaît les formes jusqu'à 4"));
 }
@@ -442,15 +445,23 @@ TEST_F(FrenchScreens, ThoseOfTheShiftsAndTheSeason) {
 }
 
 TEST_F(FrenchScreens, TheBoardAndItsPagesAndSheets) {
-    Board board;
+    Framed framed;
     for (const Picture& scene : {scenes::fresh(), scenes::calm(), scenes::drawing(), scenes::scorching(),
                                  scenes::blind(), scenes::burningOut()}) {
-        board.display(scene);
-        expectFrench(board);
+        framed.show(scene);
+        expectFrench(framed.frame);
     }
+    KeyMap map;
+    map.display({{Place::boil, {{Action::board, 1, QStringLiteral("Tableau")}}}});
+    expectFrench(map);
     Page page;
-    page.show(helpWords(), QStringLiteral("Retour"));
+    page.show(cautionWords(), QStringLiteral("Retour"));
     expectFrench(page);
+    for (const ScreenRow& row : allScreens())
+        expectOther([&] { return wordOf(row); });
+    for (const PlaceRow& row : allPlaces())
+        expectOther([&] { return wordOf(row.place); });
+    speak(true);
     EntrySheet sheet;
     sheet.wear(Dress{});
     for (const ActionRow& row : allActions())

@@ -1,0 +1,522 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>Places</name>
+    <message>
+        <source>Sap</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>Boil</source>
+        <translation>Bouillée</translation>
+    </message>
+    <message>
+        <source>Syrup</source>
+        <translation>Sirop</translation>
+    </message>
+    <message>
+        <source>Nights</source>
+        <translation>Nuits</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>Reckon</source>
+        <translation>Calculs</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Aide</translation>
+    </message>
+</context>
+<context>
+    <name>Screens</name>
+    <message>
+        <source>Tank and wood</source>
+        <translation>Bassin et bois</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Fire and wood</source>
+        <translation>Feu et bois</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Passer la main</translation>
+    </message>
+    <message>
+        <source>Nights</source>
+        <translation>Nuits</translation>
+    </message>
+    <message>
+        <source>From paper</source>
+        <translation>Du papier</translation>
+    </message>
+    <message>
+        <source>From files</source>
+        <translation>De fichiers</translation>
+    </message>
+    <message>
+        <source>The season</source>
+        <translation>La saison</translation>
+    </message>
+    <message>
+        <source>Pans and fire</source>
+        <translation>Casseroles et feu</translation>
+    </message>
+    <message>
+        <source>Probes</source>
+        <translation>Sondes</translation>
+    </message>
+    <message>
+        <source>Sound</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>Keeping</source>
+        <translation>Sauvegarde</translation>
+    </message>
+    <message>
+        <source>Sums of the trade</source>
+        <translation>Calculs du métier</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Toutes les touches</translation>
+    </message>
+    <message>
+        <source>Before the fire</source>
+        <translation>Avant le feu</translation>
+    </message>
+</context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>Nothing is lit. Flood the pans before you light.</source>
+        <translation>Rien n'est allumé. Noyez les casseroles avant d'allumer.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Draw now, then fire</source>
+        <translation>Coulez, puis chauffez</translation>
+    </message>
+    <message>
+        <source>Draw now</source>
+        <translation>Coulez maintenant</translation>
+    </message>
+    <message>
+        <source>Fire now</source>
+        <translation>Chauffez maintenant</translation>
+    </message>
+    <message>
+        <source>look: it is syrup by the last reading or the climb since</source>
+        <translation>regarder : du sirop, selon la dernière lecture ou la montée depuis</translation>
+    </message>
+    <message>
+        <source>open the draw</source>
+        <translation>ouvrir la coulée</translation>
+    </message>
+    <message>
+        <source>check the density</source>
+        <translation>vérifier la densité</translation>
+    </message>
+    <message>
+        <source>fire in %1</source>
+        <translation>bois dans %1</translation>
+    </message>
+    <message>
+        <source>fire in %1 (%2)</source>
+        <translation>bois dans %1 (%2)</translation>
+    </message>
+    <message>
+        <source>draw in about %1</source>
+        <translation>coulée dans environ %1</translation>
+    </message>
+    <message>
+        <source>next: %1</source>
+        <translation>ensuite : %1</translation>
+    </message>
+    <message>
+        <source>Over, nothing to do: %1</source>
+        <translation>Passé, rien à faire : %1</translation>
+    </message>
+</context>
+<context>
+    <name>AlarmWords</name>
+    <message>
+        <source>flood the pan with sap|close the draw|damp the fire</source>
+        <translation>noyer la casserole|fermer la coulée|étouffer le feu</translation>
+    </message>
+    <message>
+        <source>flood the pan with sap|keep the draw shut|damp the fire</source>
+        <translation>noyer la casserole|laisser la coulée fermée|étouffer le feu</translation>
+    </message>
+    <message>
+        <source>look at the pan|open the feed|have cold sap at hand</source>
+        <translation>regarder la casserole|ouvrir l'arrivée|garder de l'eau froide à portée</translation>
+    </message>
+    <message>
+        <source>shut the draft|look at roof jack and rafters|do not fire</source>
+        <translation>fermer le tirage|voir le collet du toit et les chevrons|ne pas mettre de bois</translation>
+    </message>
+    <message>
+        <source>stop the pump|stand clear|let the pressure off before you open the press</source>
+        <translation>arrêter la pompe|s'écarter|laisser tomber la pression avant d'ouvrir la presse</translation>
+    </message>
+    <message>
+        <source>watch the pan itself|look at plug, cable and box</source>
+        <translation>surveiller la casserole même|voir fiche, câble et boîte</translation>
+    </message>
+    <message>
+        <source>write on paper|look at the disk: full or pulled out</source>
+        <translation>écrire sur papier|voir le disque : plein ou retiré</translation>
+    </message>
+    <message>
+        <source>open the draw|check the density</source>
+        <translation>ouvrir la coulée|vérifier la densité</translation>
+    </message>
+    <message>
+        <source>close the draw|check the density</source>
+        <translation>fermer la coulée|vérifier la densité</translation>
+    </message>
+    <message>
+        <source>fire, gloves on|or press Fired if it is done</source>
+        <translation>mettre du bois, gants mis|ou appuyer sur Bois mis si c'est fait</translation>
+    </message>
+    <message>
+        <source>bring sap|or stop firing while it still covers the pans</source>
+        <translation>amener de l'eau d'érable|ou cesser de chauffer tant qu'il en reste pour couvrir</translation>
+    </message>
+    <message>
+        <source>trust the hydrometer|look at the probe and its box</source>
+        <translation>se fier au densimètre|voir la sonde et sa boîte</translation>
+    </message>
+    <message>
+        <source>trust the hydrometer|see where the probe sits</source>
+        <translation>se fier au densimètre|voir où est la sonde</translation>
+    </message>
+</context>
+<context>
+    <name>Cards</name>
+    <message>
+        <source>under</source>
+        <translation>moins de</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+</context>
+<context>
+    <name>Units</name>
+    <message>
+        <source>under 2 min</source>
+        <translation>moins de 2 min</translation>
+    </message>
+</context>
+<context>
+    <name>DrawCard</name>
+    <message>
+        <source>pan %1</source>
+        <translation>casserole %1</translation>
+    </message>
+    <message>
+        <source>%1, open at %2</source>
+        <translation>%1, ouvrir à %2</translation>
+    </message>
+    <message>
+        <source>the target is known to ± %1</source>
+        <translation>la cible est connue à ± %1</translation>
+    </message>
+    <message>
+        <source>by eye and hydrometer</source>
+        <translation>à l'œil et au densimètre</translation>
+    </message>
+    <message>
+        <source>close now</source>
+        <translation>fermer</translation>
+    </message>
+    <message>
+        <source>keep shut</source>
+        <translation>laisser fermé</translation>
+    </message>
+    <message>
+        <source>The draw was opened</source>
+        <translation>La coulée est ouverte</translation>
+    </message>
+</context>
+<context>
+    <name>FireCard</name>
+    <message>
+        <source>every %1: boil sags after %2</source>
+        <translation>toutes les %1 : ça baisse après %2</translation>
+    </message>
+    <message>
+        <source>THE FIRE GOES DOWN: FIRE NOW</source>
+        <translation>LE FEU BAISSE : CHAUFFEZ</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>late by %1</source>
+        <translation>en retard de %1</translation>
+    </message>
+    <message>
+        <source>a minute</source>
+        <translation>une minute</translation>
+    </message>
+    <message>
+        <source>stop firing</source>
+        <translation>cesser de chauffer</translation>
+    </message>
+    <message>
+        <source>close the draw first</source>
+        <translation>fermer d'abord la coulée</translation>
+    </message>
+    <message>
+        <source>do not fire</source>
+        <translation>pas de bois</translation>
+    </message>
+    <message>
+        <source>Wood went in all the same</source>
+        <translation>Bois mis quand même</translation>
+    </message>
+</context>
+<context>
+    <name>LastLoadCard</name>
+    <message>
+        <source>SAP TO FLOOD WITH</source>
+        <translation>EAU D'ÉRABLE POUR NOYER</translation>
+    </message>
+</context>
+<context>
+    <name>Fuel</name>
+    <message>
+        <source>boil sags %1 after loading; call moved to %2</source>
+        <translation>ça baisse %1 après la charge ; appel déplacé à %2</translation>
+    </message>
+</context>
+<context>
+    <name>EntryForm</name>
+    <message>
+        <source>The draw is open and the fire is lit. Close the draw and stop firing first: when the shift is over, nothing is watched.</source>
+        <translation>La coulée est ouverte et le feu allumé. Fermez la coulée et cessez de chauffer d'abord : le quart fini, plus rien n'est surveillé.</translation>
+    </message>
+    <message>
+        <source>The draw is open. Close it first: when the shift is over, nothing is watched.</source>
+        <translation>La coulée est ouverte. Fermez-la d'abord : le quart fini, plus rien n'est surveillé.</translation>
+    </message>
+    <message>
+        <source>The fire is lit. Stop firing first, and stay until the pans are still: when the shift is over, nothing is watched.</source>
+        <translation>Le feu est allumé. Cessez de chauffer d'abord et restez jusqu'à ce que rien ne bouille : le quart fini, plus rien n'est surveillé.</translation>
+    </message>
+</context>
+<context>
+    <name>Slip</name>
+    <message>
+        <source>cup</source>
+        <translation>godet</translation>
+    </message>
+    <message>
+        <source>boiling water</source>
+        <translation>eau bouillante</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be. Was another unit meant?</source>
+        <translation>%1 : %2 est impossible. Vouliez-vous une autre unité ?</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be. Look at the digits.</source>
+        <translation>%1 : %2 est impossible. Voyez les chiffres.</translation>
+    </message>
+    <message>
+        <source>%1: %2 is unusual. Was another unit meant?</source>
+        <translation>%1 : %2 est inhabituel. Vouliez-vous une autre unité ?</translation>
+    </message>
+    <message>
+        <source>It is %1</source>
+        <translation>C'est %1</translation>
+    </message>
+</context>
+<context>
+    <name>panside::EntrySheet</name>
+    <message>
+        <source>End it all the same</source>
+        <translation>Finir quand même</translation>
+    </message>
+</context>
+<context>
+    <name>panside::WaterSheet</name>
+    <message>
+        <source>at your height about %1 is likely</source>
+        <translation>à votre altitude, environ %1 est probable</translation>
+    </message>
+    <message>
+        <source>the last check said %1</source>
+        <translation>le dernier essai disait %1</translation>
+    </message>
+    <message>
+        <source>%1: is this water, or the sap in the pan?</source>
+        <translation>%1 : est-ce de l'eau, ou l'eau d'érable de la casserole ?</translation>
+    </message>
+    <message>
+        <source>%1 is not likely for boiling water here.</source>
+        <translation>%1 est peu probable pour de l'eau bouillante ici.</translation>
+    </message>
+    <message>
+        <source>Kept, every rise is counted from %1: if it is too hot, syrup is drawn too heavy, if too cold, too light.</source>
+        <translation>Gardé, toute hausse se compte à partir de %1 : trop chaud, le sirop sort trop lourd ; trop froid, trop léger.</translation>
+    </message>
+    <message>
+        <source>It is water: keep %1</source>
+        <translation>C'est de l'eau : garder %1</translation>
+    </message>
+</context>
+<context>
+    <name>panside::SentenceBar</name>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Foot</name>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Annuler : %1</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nuit</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>From afar</source>
+        <translation>De loin</translation>
+    </message>
+</context>
+<context>
+    <name>panside::KeyMap</name>
+    <message>
+        <source>Open, close the draw</source>
+        <translation>Ouvrir, fermer la coulée</translation>
+    </message>
+    <message>
+        <source>%1: %2, then</source>
+        <translation>%1 : %2, puis</translation>
+    </message>
+    <message>
+        <source>Said at the pan. A C D F S U Z mean the same on every screen.</source>
+        <translation>Dit à la casserole. A C D F S U Z disent la même chose sur chaque écran.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Board</name>
+    <message>
+        <source>draw</source>
+        <translation>coulée</translation>
+    </message>
+    <message>
+        <source>fire</source>
+        <translation>bois</translation>
+    </message>
+    <message>
+        <source>last load</source>
+        <translation>dernière charge</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Console</name>
+    <message>
+        <source>There is nothing here yet: %1.</source>
+        <translation>Il n'y a encore rien ici : %1.</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>No alarm stands that nobody has seen.</source>
+        <translation>Aucune alarme n'attend d'être vue.</translation>
+    </message>
+    <message>
+        <source>Put aside, an alarm came: %1. %2 takes it up again.</source>
+        <translation>Mis de côté, une alarme est venue : %1. %2 le reprend.</translation>
+    </message>
+    <message>
+        <source>Kept: %1</source>
+        <translation>Gardé : %1</translation>
+    </message>
+    <message>
+        <source>rehearsal</source>
+        <translation>répétition</translation>
+    </message>
+    <message>
+        <source>Panside, rehearsal</source>
+        <translation>Panside, répétition</translation>
+    </message>
+    <message>
+        <source>The rehearsal is over: the crew has gone home.</source>
+        <translation>La répétition est finie : l'équipe est rentrée.</translation>
+    </message>
+    <message>
+        <source>It was a made-up boil: %1 draws, %2 loads of wood. Nothing of it is kept.</source>
+        <translation>C'était une bouillée inventée : %1 coulées, %2 charges de bois. Rien n'en est gardé.</translation>
+    </message>
+    <message>
+        <source>Another night</source>
+        <translation>Une autre nuit</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>La même encore</translation>
+    </message>
+</context>
+<context>
+    <name>Chain</name>
+    <message>
+        <source>there is one; hear it with H</source>
+        <translation>il y en a un ; écoutez-le avec H</translation>
+    </message>
+</context>
+<context>
+    <name>panside::PaperScreen</name>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Entrée</translation>
+    </message>
+    <message>
+        <source>Ctrl+Del</source>
+        <translation>Ctrl+Suppr</translation>
+    </message>
+</context>
+<context>
+    <name>panside::MapScreen</name>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Entrée</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,284 @@
+// The window as a whole, on a journal of its own, by real keys and touches.
+#include "ui/console/console.h"
+
+#include "core/boil/shift_log.h"
+#include "core/journal/journal.h"
+#include "core/probe/probe_watch.h"
+#include "core/shift/keeper.h"
+#include "core/shift/rehearsal_feed.h"
+#include "ui/board/board.h"
+#include "ui/console/screens.h"
+#include "ui/entry/entry_sheet.h"
+#include "ui/entry/water_sheet.h"
+#include "ui/frame/foot.h"
+#include "ui/frame/frame_view.h"
+#include "ui/frame/key_map.h"
+#include "ui/frame/sentence_bar.h"
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/page/keyed_page.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QLabel>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+Choices plainChoices() {
+    Choices choices;
+    choices.cautioned = true;
+    return choices;
+}
+
+struct ConsoleAtWork : testing::Test {
+    QTemporaryDir folder;
+    std::unique_ptr<Session> session;
+    std::unique_ptr<ProbeWatch> watch;
+    std::unique_ptr<Console> console;
+
+    ConsoleAtWork() {
+        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
+        qputenv("XDG_DATA_HOME", folder.path().toUtf8());
+        const auto place = std::filesystem::path{folder.filePath(QStringLiteral("own.journal")).toStdString()};
+        session = std::make_unique<Session>(keeperIn(Journal::open(place)));
+        watch = std::make_unique<ProbeWatch>([this] { return session->now(); });
+        console = std::make_unique<Console>(
+            Console::Behind{.session = *session,
+                            .journal = place,
+                            .probeFile = std::filesystem::path{folder.filePath(QStringLiteral("p.toml")).toStdString()},
+                            .probes = watch.get(),
+                            .notice = {},
+                            .advance = {},
+                            .entered = {},
+                            .isOver = {},
+                            .again = {}},
+            plainChoices());
+        console->resize(1366, 768);
+        console->show();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(console.get()));
+    }
+    ~ConsoleAtWork() override {
+        console.reset();
+        QCoreApplication::removePostedEvents(nullptr);
+        QLocale::setDefault(QLocale::c());
+    }
+    // As the keyboard does it: to the window, which knows who has the focus.
+    void key(int code, Qt::KeyboardModifiers held = Qt::NoModifier) {
+        QTest::keyClick(console->windowHandle(), static_cast<Qt::Key>(code), held);
+        QApplication::processEvents();
+    }
+    void say(What what) {
+        session->enter(Fact{session->now(), std::move(what)});
+        console->refreshSoon();
+        QTest::qWait(60);
+    }
+    template <class Kind>
+    int count() const {
+        int found = 0;
+        for (const auto& entry : session->boil().facts())
+            found += std::holds_alternative<Kind>(entry.fact.what);
+        return found;
+    }
+    template <class Found>
+    Found* find(const char* name) {
+        return console->findChild<Found*>(QString::fromLatin1(name));
+    }
+    EntrySheet& sheet() { return *find<EntrySheet>("entrySheet"); }
+};
+
+TEST_F(ConsoleAtWork, AfterEveryKeyALoadIsStillKept) {
+    say(Lit{});
+    std::vector<int> keys{Qt::Key_Escape, Qt::Key_Tab,  Qt::Key_Space, Qt::Key_Return, Qt::Key_Up,      Qt::Key_Down,
+                          Qt::Key_Left,   Qt::Key_Home, Qt::Key_Plus,  Qt::Key_Minus,  Qt::Key_Question};
+    for (int code = Qt::Key_F1; code <= Qt::Key_F12; ++code)
+        keys.push_back(code);
+    for (int code = Qt::Key_0; code <= Qt::Key_9; ++code)
+        keys.push_back(code);
+    for (int code = Qt::Key_A; code <= Qt::Key_Z; ++code)
+        keys.push_back(code);
+    for (const int code : keys) {
+        key(Qt::Key_Escape);
+        key(Qt::Key_F3);
+        key(code);
+        if (sheet().isVisible() || find<WaterSheet>("waterSheet")->isVisible())
+            key(Qt::Key_Escape);
+        const int before = count<Fired>();
+        key(Qt::Key_F);
+        key(Qt::Key_Return);
+        EXPECT_EQ(count<Fired>(), before + 1) << "after " << QKeySequence{code}.toString().toStdString();
+        if (sheet().isVisible())
+            key(Qt::Key_Escape);
+        if (!session->openShift()) // X ended it
+            say(Lit{});
+    }
+}
+
+TEST_F(ConsoleAtWork, DayAndNightLeaveTheFocusWhereThePersonIs) {
+    say(Lit{});
+    key(Qt::Key_F7);
+    auto* field = qobject_cast<TypedLine*>(console->focusWidget());
+    ASSERT_TRUE(field) << "the first field of a page has the focus";
+    const QString name = field->objectName();
+    key(Qt::Key_F9);
+    ASSERT_TRUE(console->focusWidget());
+    EXPECT_TRUE(console->focusWidget()->isVisible());
+    EXPECT_EQ(console->focusWidget()->objectName(), name);
+}
+
+TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByClicksAlone) {
+    for (const ScreenRow& row : allScreens()) {
+        QTest::mouseClick(find<QWidget>("placeF1"), Qt::LeftButton);
+        const auto name = QStringLiteral("map_%1_%2").arg(keyOf(row.place)).arg(row.digit);
+        auto* way = console->findChild<Press*>(name);
+        ASSERT_TRUE(way) << row.word;
+        QTest::mouseClick(way, Qt::LeftButton);
+        const auto& tabs = console->findChildren<QAbstractButton*>();
+        const auto shown = std::find_if(tabs.begin(), tabs.end(), [&](const QAbstractButton* tab) {
+            return tab->objectName().startsWith(QLatin1String("tab")) && tab->isVisible() && tab->isChecked();
+        });
+        ASSERT_NE(shown, tabs.end()) << row.word;
+        EXPECT_EQ((*shown)->text(), wordOf(row));
+    }
+    QTest::mouseClick(find<QWidget>("toBoard"), Qt::LeftButton);
+    EXPECT_EQ(console->frame().page(), &console->board());
+}
+
+TEST_F(ConsoleAtWork, OneKeyGoesToAPlaceOneDigitToAScreenAndEscapeBack) {
+    key(Qt::Key_F7);
+    key(Qt::Key_5, Qt::ControlModifier); // from within a field
+    EXPECT_TRUE(console->findChild<QAbstractButton*>(QStringLiteral("placeF7"))->isChecked());
+    EXPECT_TRUE(console->frame().page()->inherits("panside::KeyedPage"));
+    key(Qt::Key_Escape);
+    EXPECT_EQ(console->frame().page(), &console->board());
+    key(Qt::Key_F1);
+    EXPECT_EQ(console->frame().page(), find<KeyMap>("keyMap"));
+    key(Qt::Key_2);
+    EXPECT_NE(console->frame().page(), find<KeyMap>("keyMap"));
+    key(Qt::Key_F3);
+    EXPECT_EQ(console->frame().page(), &console->board());
+}
+
+// An alarm by the clock alone: lit long ago and never fed.
+void litLongAgo(Session& session) {
+    session.enter(Fact{session.now() - std::chrono::minutes{40}, Lit{}});
+    session.enter(Fact{session.now() - std::chrono::minutes{30}, Fired{}});
+}
+
+TEST_F(ConsoleAtWork, AAloneSaysSeenAndItCanBeTakenBackAtOnce) {
+    litLongAgo(*session);
+    console->refreshSoon();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return console->frame().bar().view().canBeSeen; }, 5000));
+    key(Qt::Key_A);
+    EXPECT_FALSE(sheet().isVisible());
+    EXPECT_EQ(count<AlarmSeen>(), 1);
+    EXPECT_FALSE(console->frame().bar().view().flashing);
+    EXPECT_TRUE(find<Press>("footUndo")->text().startsWith(QStringLiteral("Undo: alarm seen")));
+    key(Qt::Key_A); // nothing is left to be seen: it says so and opens nothing
+    EXPECT_EQ(count<AlarmSeen>(), 1);
+    EXPECT_FALSE(sheet().isVisible());
+    EXPECT_FALSE(console->frame().foot().said().isEmpty());
+    key(Qt::Key_U);
+    EXPECT_EQ(count<AlarmSeen>(), 0);
+    EXPECT_TRUE(console->frame().bar().view().flashing);
+}
+
+TEST_F(ConsoleAtWork, ASheetMakesWayForAnAlarmAndKeepsWhatWasTyped) {
+    say(Lit{});
+    key(Qt::Key_C);
+    ASSERT_TRUE(sheet().isVisible());
+    EXPECT_FALSE(sheet().geometry().intersects(console->frame().bar().geometry()));
+    EXPECT_FALSE(sheet().geometry().intersects(console->board().cards().geometry()));
+    key(Qt::Key_6);
+    key(Qt::Key_7);
+    session->enter(Fact{session->now() - std::chrono::minutes{30}, Fired{}});
+    console->refreshSoon();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return console->frame().bar().view().alarm.has_value(); }, 5000));
+    EXPECT_FALSE(sheet().isVisible());
+    EXPECT_TRUE(console->frame().foot().said().contains(QStringLiteral("C takes it up again")));
+    key(Qt::Key_A);
+    key(Qt::Key_C);
+    ASSERT_TRUE(sheet().isVisible());
+    EXPECT_EQ(sheet().findChild<TypedLine*>(QStringLiteral("reading"))->text(), "67");
+}
+
+TEST_F(ConsoleAtWork, TheEndOfAShiftIsAskedAboutWhileTheDrawIsOpenOrTheFireLit) {
+    say(Lit{});
+    say(DrawOpened{});
+    key(Qt::Key_X);
+    ASSERT_TRUE(sheet().isVisible());
+    key(Qt::Key_Return);
+    key(Qt::Key_Return);
+    EXPECT_TRUE(session->openShift()) << "Enter answers no question";
+    EXPECT_TRUE(sheet().findChild<QLabel*>(QStringLiteral("problem"))->text().startsWith("The draw is open"));
+    key(Qt::Key_Y);
+    EXPECT_FALSE(session->openShift());
+}
+
+TEST_F(ConsoleAtWork, AFigureInTheWrongUnitIsAskedAboutAndNeverKeptUnmarked) {
+    console->choose([] {
+        auto choices = plainChoices();
+        choices.units = Units::metric;
+        return choices;
+    }());
+    say(Lit{});
+    key(Qt::Key_R);
+    for (const int digit : {Qt::Key_2, Qt::Key_1, Qt::Key_7})
+        key(digit);
+    key(Qt::Key_Return);
+    key(Qt::Key_Return);
+    EXPECT_EQ(count<Reading>(), 0);
+    EXPECT_TRUE(sheet().findChild<QWidget*>(QStringLiteral("answerYes"))->isHidden()) << "217 °C cannot be";
+    EXPECT_EQ(sheet().findChild<Press*>(QStringLiteral("answerOther"))->text(), QString::fromUtf8("It is 217\u00a0°F"));
+    key(Qt::Key_Z);
+    ASSERT_EQ(count<Reading>(), 1);
+    EXPECT_EQ(std::get<Reading>(session->boil().facts().back().fact.what).unit, Unit::degF);
+}
+
+TEST_F(ConsoleAtWork, TheLanguageIsChangedAllAtOnce) {
+    say(Lit{});
+    auto choices = plainChoices();
+    choices.language = QStringLiteral("fr");
+    console->choose(choices);
+    // The program's own translation is not in the tests' resources; what matters is that every key asks for its word.
+    for (const char* name : {"fireCardAction0", "drawCardAction0", "lastLoadCardAction0", "keyR", "footLook"})
+        EXPECT_FALSE(find<Press>(name)->text().isEmpty()) << name;
+}
+
+struct ConsoleInRehearsal : testing::Test {
+    ~ConsoleInRehearsal() override { QLocale::setDefault(QLocale::c()); } // a console speaks a language of its own
+};
+
+TEST_F(ConsoleInRehearsal, EndsWithItsShiftSaysSoAndOffersAnother) {
+    RehearsalFeed feed{4, 1};
+    bool over = false;
+    int again = 0;
+    Console console{{.session = feed.session(),
+                     .journal = {},
+                     .probeFile = {},
+                     .notice = {},
+                     .advance = {},
+                     .entered = {},
+                     .isOver = [&] { return over; },
+                     .again = [&](bool) { ++again, over = false; }},
+                    plainChoices()};
+    console.resize(1366, 768);
+    console.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&console));
+    EXPECT_FALSE(feed.session().lastEntered()) << "the made-up crew's entries are not the person's to take back";
+    EXPECT_EQ(console.frame().page(), &console.board());
+    over = true;
+    auto* page = console.findChild<KeyedPage*>(QStringLiteral("rehearsalOver"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return console.frame().page() == page; }, 5000));
+    EXPECT_TRUE(page->words().contains(QStringLiteral("The rehearsal is over")));
+    QTest::keyClick(console.windowHandle(), Qt::Key_N);
+    QApplication::processEvents();
+    EXPECT_EQ(again, 1);
+    EXPECT_EQ(console.frame().page(), &console.board());
+}
+
+} // namespace
+} // namespace panside

@@ -1,0 +1,176 @@
+// Paints every screen to pictures, for looking at: paint_screens FOLDER [SIZE,…] [LOOK,…] [LANGUAGE,…] [ONLY]
+// A size is WIDTHxHEIGHT at 96 dpi. All of them together: paint_screens FOLDER
+#include "core/journal/log_import.h"
+#include "core/probe/probe_watch.h"
+#include "core/rehearsal/rehearse.h"
+#include "core/shift/keeper.h"
+#include "tests/ui/board/framed.h"
+#include "tests/ui/board/scenes.h"
+#include "ui/board/across_view.h"
+#include "ui/chart/rise_chart.h"
+#include "ui/console/console.h"
+#include "ui/console/screens.h"
+#include "ui/frame/foot.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTranslator>
+#include <cstdio>
+#include <sstream>
+
+using namespace panside;
+
+namespace {
+
+struct Wish {
+    QSize size;
+    Look look;
+    bool french;
+    QString folder, only;
+    QString named(const QString& what) const {
+        return QStringLiteral("%1/%2_%3x%4%5%6.png")
+            .arg(folder, what)
+            .arg(size.width())
+            .arg(size.height())
+            .arg(look == Look::night ? QStringLiteral("_night") : QString{},
+                 french ? QStringLiteral("_fr") : QString{});
+    }
+    bool wants(const QString& what) const { return only.isEmpty() || what.contains(only); }
+    Units units() const { return french ? Units::metric : Units::us; }
+};
+
+void keep(QWidget& widget, const Wish& wish, const QString& what) {
+    QApplication::processEvents();
+    if (!widget.grab().save(wish.named(what)))
+        std::fprintf(stderr, "%s cannot be written. Look at the folder's permissions.\n", qPrintable(wish.named(what)));
+}
+
+void paintBoards(const Wish& wish) {
+    Picture due = scenes::calm();
+    due.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    Picture scorch = scenes::scorching();
+    scorch.fuel.tank = Volume::gallon(158);
+    const std::pair<const char*, Picture> evenings[] = {{"fresh", scenes::fresh()},
+                                                        {"calm", scenes::calm()},
+                                                        {"due", due},
+                                                        {"drawing", scenes::drawing()},
+                                                        {"scorching", scorch},
+                                                        {"seen", scenes::seenAlarm()},
+                                                        {"gone", scenes::goneUnseen()},
+                                                        {"doubt", scenes::doubt()},
+                                                        {"blind", scenes::blind()},
+                                                        {"hand", scenes::handOnly()},
+                                                        {"burnout", scenes::burningOut()},
+                                                        {"late", scenes::late()}};
+    for (const auto& [name, picture] : evenings) {
+        const QString what = QStringLiteral("board_") + QString::fromLatin1(name);
+        if (!wish.wants(what))
+            continue;
+        Framed framed{wish.size, {Measure{}, wish.look}, wish.units()};
+        if (picture.litAt)
+            scenes::fillTrace(framed.board->chart().trace());
+        framed.show(picture);
+        framed.frame.foot().tellTime(QStringLiteral("20:30"), {});
+        framed.frame.foot().offerUndo(QStringLiteral("fired, 20:26"));
+        keep(framed.frame, wish, what);
+        if (!wish.wants(what + QStringLiteral("_across")) || (what != u"board_due" && what != u"board_scorching"))
+            continue;
+        framed.board->across().setParent(&framed.frame);
+        framed.board->across().setGeometry(framed.frame.rect().adjusted(8, 8, -8, -8));
+        framed.board->across().show();
+        keep(framed.frame, wish, what + QStringLiteral("_across"));
+    }
+}
+
+// Two made-up nights in a journal of their own, and a third that goes on.
+void paintScreens(const Wish& wish) {
+    QTemporaryDir place;
+    const std::filesystem::path file{place.filePath(QStringLiteral("invented.journal")).toStdString()};
+    using namespace std::chrono_literals;
+    auto journal = Journal::open(file);
+    for (const std::uint64_t seed : {4u, 7u}) {
+        std::istringstream log{rehearsedLog(5h, seed)};
+        importLog(journal, log);
+    }
+    Session session{keeperIn(std::move(journal))};
+    session.enter(Fact{session.now() - 2min, Lit{}});
+    ProbeWatch watch{[&] { return session.now(); }};
+    Choices choices;
+    choices.cautioned = true;
+    choices.look = wish.look;
+    choices.units = wish.units();
+    Console console{{.session = session,
+                     .journal = file,
+                     .probeFile = std::filesystem::path{place.filePath(QStringLiteral("p.toml")).toStdString()},
+                     .probes = &watch,
+                     .notice = {},
+                     .advance = {},
+                     .entered = {},
+                     .isOver = {},
+                     .again = {}},
+                    choices};
+    console.resize(wish.size);
+    console.show();
+    for (const ScreenRow& row : allScreens()) {
+        const QString what = QStringLiteral("%1%2").arg(keyOf(row.place)).arg(row.digit);
+        if (!wish.wants(what))
+            continue;
+        console.act(row.screen);
+        QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 1500 : 50);
+        keep(console, wish, what);
+    }
+    console.showBoard();
+    const std::pair<Action, const char*> sheets[] = {{Action::densityCheck, "check"}, {Action::handReading, "reading"},
+                                                     {Action::fired, "fired"},        {Action::crew, "crew"},
+                                                     {Action::sapIn, "sap"},          {Action::shiftEnd, "end"}};
+    for (const auto& [action, name] : sheets) {
+        const QString what = QStringLiteral("sheet_") + QString::fromLatin1(name);
+        if (!wish.wants(what))
+            continue;
+        console.act(action);
+        keep(console, wish, what);
+        console.showBoard();
+    }
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("TZ", "UTC");
+    const QTemporaryDir home;
+    qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
+    QApplication application{argc, argv};
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 2) {
+        std::fputs("paint_screens FOLDER [SIZE,...] [day,night] [en,fr] [ONLY]\n", stderr);
+        return 2;
+    }
+    QDir{arguments[1]}.mkpath(QStringLiteral("."));
+    const QString sizes = arguments.value(2, QStringLiteral("1024x600,1366x768,1920x1080,2560x1440"));
+    QTranslator french;
+    for (const QString& language : arguments.value(4, QStringLiteral("en,fr")).split(u',')) {
+        const bool inFrench = language == u"fr";
+        if (inFrench && french.load(QStringLiteral(PANSIDE_FRENCH)))
+            QApplication::installTranslator(&french);
+        for (const QString& look : arguments.value(3, QStringLiteral("day,night")).split(u','))
+            for (const QString& size : sizes.split(u',')) {
+                const QStringList sides = size.split(u'x');
+                const Wish wish{{sides.value(0).toInt(), sides.value(1).toInt()},
+                                look == u"night" ? Look::night : Look::day,
+                                inFrench,
+                                arguments[1],
+                                arguments.value(5)};
+                if (wish.size.isEmpty())
+                    return 2;
+                QLocale::setDefault(inFrench ? QLocale{QStringLiteral("fr_CA")} : QLocale{QStringLiteral("en_US")});
+                paintBoards(wish);
+                paintScreens(wish);
+            }
+        QApplication::removeTranslator(&french);
+    }
+    return 0;
+}

@@ -1,0 +1,52 @@
+#include "ui/board/calls.h"
+
+namespace panside {
+namespace {
+
+bool isOfThePan(const AlarmPicture& alarm) { return alarm.series.value_or(Series::syrup_pan) == Series::syrup_pan; }
+
+// What each alarm's first action contradicts. The last load is no ban: the next load is still to go in.
+bool contradicts(const AlarmPicture& alarm, Call call) {
+    switch (alarm.alarm) {
+    case Alarm::scorch_risk: // what has turned to syrup is drawn on
+        return call == Call::fire || scorchCause(alarm) != ScorchCause::allSyrup;
+    case Alarm::pan_low:
+        return true;
+    case Alarm::stack_hot:
+    case Alarm::sap_low:
+    case Alarm::draw_overdue: // hands are at the valve
+        return call == Call::fire;
+    case Alarm::probe_silent:
+    case Alarm::probe_stuck:
+    case Alarm::reading_implausible: // no time is known
+        return call == Call::draw && isOfThePan(alarm);
+    case Alarm::filter_pressure_high:
+    case Alarm::journal_trouble:
+    case Alarm::above_target:
+    case Alarm::fire_overdue:
+    case Alarm::last_load:
+    case Alarm::clock_changed:
+        break;
+    }
+    return false;
+}
+
+} // namespace
+
+const AlarmPicture* forbids(const Picture& picture, Call call) {
+    for (const AlarmPicture& alarm : picture.alarms) // the highest first
+        if (alarm.stands() && alarm.state != AlarmState::shelved && contradicts(alarm, call))
+            return &alarm;
+    return nullptr;
+}
+
+bool isDue(const Picture& picture, Call call) {
+    if (picture.endedAt || forbids(picture, call))
+        return false;
+    if (call == Call::fire)
+        return picture.fireDue && picture.fireDue->count() <= 0;
+    const auto& pan = picture.reading(Series::syrup_pan);
+    return !picture.drawing && picture.drawEta && picture.drawEta->p50.count() <= 0 && pan && pan->trust == Trust::good;
+}
+
+} // namespace panside

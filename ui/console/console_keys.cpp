@@ -1,0 +1,84 @@
+// Which keys are the console's own, whatever has the focus.
+#include "ui/board/across_view.h"
+#include "ui/board/board.h"
+#include "ui/console/console.h"
+#include "ui/console/screens.h"
+#include "ui/entry/entry_sheet.h"
+#include "ui/entry/water_sheet.h"
+#include "ui/look/typing.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+
+namespace panside {
+
+// Seen before any widget sees it: a list that looks its rows up by their letters would eat the load of wood.
+bool Console::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress)
+        return QMainWindow::eventFilter(watched, event);
+    const auto* widget = qobject_cast<QWidget*>(watched);
+    if (!widget || widget->window() != this || QApplication::activeModalWidget() || QApplication::activePopupWidget())
+        return QMainWindow::eventFilter(watched, event);
+    return takesKey(static_cast<QKeyEvent&>(*event)) || QMainWindow::eventFilter(watched, event);
+}
+
+bool Console::takesKey(const QKeyEvent& event) {
+    const auto held = event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier);
+    if (held == Qt::ControlModifier)
+        return goesByDigit(event);
+    if (held != Qt::NoModifier || event.isAutoRepeat())
+        return false;
+    if (goesByKey(event))
+        return true;
+    if (event.key() == Qt::Key_Escape && board_->across().isVisible()) {
+        board_->across().hide();
+        return true;
+    }
+    const QWidget* focused = QApplication::focusWidget();
+    if (sheet_->isVisible() || water_->isVisible() || takesLetters(focused) || hasKeysOfItsOwn(focused))
+        return false;
+    if (!takesDigits(focused) && goesByDigit(event))
+        return true;
+    if (event.key() == Qt::Key_Question) {
+        openScreen(Action::help);
+        return true;
+    }
+    const Picture& picture = board_->picture();
+    const auto action = actionOf(event, picture.drawing, picture.litAt.has_value());
+    if (!action || rowOf(*action).reach != Reach::everywhere)
+        return false;
+    act(*action);
+    return true;
+}
+
+// The F-keys only ever change the place, or how it looks.
+bool Console::goesByKey(const QKeyEvent& event) {
+    for (const PlaceRow& row : allPlaces())
+        if (row.key == event.key()) {
+            goTo(row.place);
+            return true;
+        }
+    if (event.key() == Qt::Key_F12) // what A says, from inside a field
+        seen();
+    else if (event.key() == Qt::Key_F9)
+        act(Action::dayOrNight);
+    else if (event.key() == Qt::Key_F11)
+        act(Action::acrossTheRoom);
+    else
+        return false;
+    return true;
+}
+
+bool Console::goesByDigit(const QKeyEvent& event) {
+    const int digit = event.key() - Qt::Key_0;
+    if (digit < 1 || digit > 9)
+        return false;
+    for (const FrameTab& tab : tabsOf(screenRow(shown_)->place, !inRehearsal()))
+        if (tab.digit == digit) {
+            openScreen(tab.screen);
+            return true;
+        }
+    return false;
+}
+
+} // namespace panside

@@ -1,0 +1,114 @@
+#include "ui/frame/key_map.h"
+
+#include "ui/look/press.h"
+
+#include <QPainter>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+constexpr int actionColumns = 6;
+
+} // namespace
+
+KeyMap::KeyMap(QWidget* parent) : QWidget{parent} {
+    setObjectName(QStringLiteral("keyMap"));
+    setFocusPolicy(Qt::StrongFocus);
+}
+
+Press* KeyMap::add(const QString& word, const QString& key, const QString& name) {
+    auto* press = new Press{this};
+    press->wear(dress_);
+    press->say(word, key);
+    press->setObjectName(name);
+    press->show();
+    return press;
+}
+
+void KeyMap::display(const std::vector<std::pair<Place, std::vector<FrameTab>>>& places) {
+    for (const Column& column : columns_)
+        for (Press* key : column.keys)
+            key->deleteLater();
+    for (Press* key : actions_)
+        key->deleteLater();
+    columns_.clear();
+    actions_.clear();
+    for (const auto& [place, tabs] : places) {
+        Column column{place, {}, {}};
+        for (const FrameTab& tab : tabs) {
+            Press* key =
+                add(tab.word, QString::number(tab.digit), QStringLiteral("map_%1_%2").arg(keyOf(place)).arg(tab.digit));
+            connect(key, &Press::clicked, this, [this, screen = tab.screen] { emit screenWanted(screen); });
+            column.keys.push_back(key);
+        }
+        columns_.push_back(std::move(column));
+    }
+    for (const ActionRow& row : allActions()) {
+        if (row.action == Action::drawClose) // the same key
+            continue;
+        const bool draw = row.action == Action::drawOpen;
+        Press* key = add(draw ? tr("Open, close the draw") : wordOf(row.action), keyOf(row.action),
+                         QStringLiteral("map_%1").arg(keyOf(row.action)));
+        key->setToolTip(sentenceOf(row.action));
+        connect(key, &Press::clicked, this, [this, action = row.action] { emit actionWanted(action); });
+        actions_.push_back(key);
+    }
+    arrange();
+    update();
+}
+
+void KeyMap::wear(const Dress& dress) {
+    dress_ = dress;
+    for (const Column& column : columns_)
+        for (Press* key : column.keys)
+            key->wear(dress);
+    for (Press* key : actions_)
+        key->wear(dress);
+    arrange();
+    update();
+}
+
+void KeyMap::resizeEvent(QResizeEvent*) { arrange(); }
+
+void KeyMap::arrange() {
+    if (columns_.empty())
+        return;
+    const int gap = dress_.px(1.5), head = dress_.px(5.5), target = dress_.px(mm::target);
+    const int count = static_cast<int>(columns_.size());
+    std::size_t most = 0;
+    for (int i = 0; i < count; ++i) {
+        Column& column = columns_[static_cast<std::size_t>(i)];
+        const int from = i * (width() + gap) / count, wide = (i + 1) * (width() + gap) / count - gap - from;
+        column.head = QRect{from, 0, wide, head};
+        for (std::size_t row = 0; row < column.keys.size(); ++row)
+            column.keys[row]->setGeometry(from, head + static_cast<int>(row) * (target + gap), wide, target);
+        most = std::max(most, column.keys.size());
+    }
+    const int rows = (static_cast<int>(actions_.size()) + actionColumns - 1) / actionColumns;
+    const int wanted = head + rows * (target + gap) - gap;
+    const int least = head + static_cast<int>(most) * (target + gap) + gap;
+    const int top = std::max(least, height() - wanted - dress_.px(1));
+    actionsHead_ = QRect{0, top, width(), head};
+    for (std::size_t i = 0; i < actions_.size(); ++i) {
+        const int column = static_cast<int>(i) % actionColumns, row = static_cast<int>(i) / actionColumns;
+        const int from = column * (width() + gap) / actionColumns;
+        const int wide = (column + 1) * (width() + gap) / actionColumns - gap - from;
+        actions_[i]->setGeometry(from, top + head + row * (target + gap), wide, target);
+    }
+}
+
+void KeyMap::paintEvent(QPaintEvent*) {
+    const Inks& inks = dress_.inks();
+    QPainter painter{this};
+    painter.fillRect(rect(), inks.ground);
+    const QFont font = dress_.letters(mm::smallWords, true);
+    painter.setPen(inks.quiet);
+    for (const Column& column : columns_)
+        drawFitted(painter, column.head, Qt::AlignLeft | Qt::AlignVCenter, font,
+                   tr("%1: %2, then").arg(wordOf(column.place), keyOf(column.place)));
+    drawFitted(painter, actionsHead_, Qt::AlignLeft | Qt::AlignVCenter, font,
+               tr("Said at the pan. A C D F S U Z mean the same on every screen."));
+}
+
+} // namespace panside

@@ -1,0 +1,36 @@
+#include "ui/keys/places.h"
+
+#include <QCoreApplication>
+#include <QKeySequence>
+#include <array>
+
+namespace panside {
+namespace {
+
+constexpr std::array<PlaceRow, 8> placeRows{{
+    {Place::sap, Qt::Key_F2, QT_TRANSLATE_NOOP("Places", "Sap")},
+    {Place::boil, Qt::Key_F3, QT_TRANSLATE_NOOP("Places", "Boil")},
+    {Place::syrup, Qt::Key_F4, QT_TRANSLATE_NOOP("Places", "Syrup")},
+    {Place::nights, Qt::Key_F5, QT_TRANSLATE_NOOP("Places", "Nights")},
+    {Place::season, Qt::Key_F6, QT_TRANSLATE_NOOP("Places", "Season")},
+    {Place::rig, Qt::Key_F7, QT_TRANSLATE_NOOP("Places", "Rig")},
+    {Place::sums, Qt::Key_F8, QT_TRANSLATE_NOOP("Places", "Reckon")},
+    {Place::help, Qt::Key_F1, QT_TRANSLATE_NOOP("Places", "Help")},
+}};
+
+constexpr bool placesAreInOrder() {
+    for (std::size_t i = 0; i < placeRows.size(); ++i)
+        if (static_cast<std::size_t>(placeRows[i].place) != i)
+            return false;
+    return true;
+}
+static_assert(placesAreInOrder());
+
+} // namespace
+
+std::span<const PlaceRow> allPlaces() { return placeRows; }
+const PlaceRow& rowOf(Place place) { return placeRows.at(static_cast<std::size_t>(place)); }
+QString wordOf(Place place) { return QCoreApplication::translate("Places", rowOf(place).word); }
+QString keyOf(Place place) { return QKeySequence{rowOf(place).key}.toString(QKeySequence::NativeText); }
+
+} // namespace panside
