@@ -11,7 +11,7 @@ namespace {
 // Common practice, no source: while a draw runs the reading heaves and a surge of the feed lifts it by tenths.
 constexpr double climbed = 0.6;           // K over the lowest
 constexpr double climbsFor = 90;          // s since the lowest
-constexpr double standsFor = 30;          // s that it has stood so far up,
+constexpr double risesFor = 30;           // s that it has stood so far up,
 constexpr std::uint16_t fewestHigher = 2; // in so many readings at the least
 constexpr double wellUnder = 0.5;         // K under the mark: nobody draws that
 constexpr double wellOver = 0.2;          // K over the mark: drawing would have ended that
@@ -52,7 +52,7 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
     }
     climbsSince_ = climbsSince_.value_or(fact.at);
     higher_ = static_cast<std::uint16_t>(std::min(higher_ + 1, 1000));
-    return higher_ >= fewestHigher && secondsBetween(*climbsSince_, fact.at) >= standsFor;
+    return higher_ >= fewestHigher && secondsBetween(*climbsSince_, fact.at) >= risesFor;
 }
 
 } // namespace panside

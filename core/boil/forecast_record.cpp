@@ -8,15 +8,15 @@
 namespace panside {
 namespace {
 
-constexpr double aMinute = 60;   // seconds added before logarithms are taken: near the event a minute more is no error
-constexpr double longest = 5400; // a ninth that is missing
+constexpr double aMinute = 60; // seconds added before logarithms are taken: near the event a minute more is no error
+constexpr double longestWait = 5400; // a ninth that is missing
 // What holds on rigs of any kind before this one has shown its own: tried on four sorts of made-up plant. Near the mark
 // the pan alone says when; far off the distance with this shift's pace says more.
 constexpr std::array<double, 3> firstWeights = {0, 0.25, 0.55}, firstDoubts = {0.1, 0.15, 0.25};
 constexpr double farSeconds = 300; // so far off the distance counts half
 constexpr double disagree = 2.5;   // at most, in logarithms
 // A cycle counts as so many readings that err by `spread`; what errs by more than `wild` counts less and less.
-constexpr double worth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
+constexpr double blendWorth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
 constexpr double paceForgets = 0.7;
 // Half ranges: of the pan's own, and where its grounds disagree; near the mark never less than a part of a minute.
 constexpr double lowerShare = 0.85, upperShare = 0.7, byWaits = 0.25, byDistance = 0.08;
@@ -46,7 +46,7 @@ ForecastRecord::Blend ForecastRecord::blend(const DrawGrounds& grounds) const {
     Blend b{};
     b.pan = b.middle = logOf(grounds.pan.p50);
     b.lower = b.pan - logOf(grounds.pan.p10);
-    b.upper = logOf(grounds.pan.p90.value_or(std::max(longest, 3 * grounds.pan.p50))) - b.pan;
+    b.upper = logOf(grounds.pan.p90.value_or(std::max(longestWait, 3 * grounds.pan.p50))) - b.pan;
     if (grounds.waits) {
         const double far = grounds.pan.p50 / (grounds.pan.p50 + farSeconds);
         const double waits = std::clamp(logOf(*grounds.waits) - b.pan, -disagree, disagree);
@@ -139,7 +139,7 @@ void ForecastRecord::learnWeights(double wait) {
                 with[i] += variance_[i][j] * b.terms[j];
             seen += b.terms[i] * with[i];
         }
-        seen += square(spread) * std::max(1.0, std::abs(first) / wild) * n / worth;
+        seen += square(spread) * std::max(1.0, std::abs(first) / wild) * n / blendWorth;
         for (std::size_t i = 0; i < terms; ++i) {
             weights_[i] += with[i] / seen * off;
             for (std::size_t j = 0; j < terms; ++j)

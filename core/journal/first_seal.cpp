@@ -7,8 +7,6 @@
 namespace panside {
 namespace {
 
-std::uint64_t word(std::int64_t n) { return static_cast<std::uint64_t>(n); }
-
 // Until now the time by which they are named was all that told their order.
 void orderShifts(SQLite::Database& db) {
     db.exec("UPDATE shift SET begun=(SELECT count(*) FROM shift AS other WHERE other.id<=shift.id)");
@@ -29,7 +27,7 @@ void sealShifts(SQLite::Database& db, Seal& seal) {
         SQLite::bind(update, sumOf(row), row.id);
         update.exec();
         update.reset();
-        seal.add(ofNoShift, Part::shifts, word(sumOf(row)));
+        seal.add(ofNoShift, Part::shifts, asWord(sumOf(row)));
     }
 }
 
@@ -43,7 +41,7 @@ void sealTurns(SQLite::Database& db, Seal& seal) {
         SQLite::bind(update, sumOf(row), row.shift, row.number);
         update.exec();
         update.reset();
-        seal.add(row.shift, Part::turns, word(sumOf(row)));
+        seal.add(row.shift, Part::turns, asWord(sumOf(row)));
     }
 }
 
@@ -58,7 +56,7 @@ void sealWithdrawals(SQLite::Database& db, Seal& seal) {
         SQLite::bind(update, sumOf(row), row.shift, row.id);
         update.exec();
         update.reset();
-        seal.add(row.shift, Part::withdrawals, word(sumOf(row)));
+        seal.add(row.shift, Part::withdrawals, asWord(sumOf(row)));
     }
 }
 
@@ -73,7 +71,7 @@ void sealCarried(SQLite::Database& db, Seal& seal) {
         SQLite::bind(update, sumOf(row), row.id);
         update.exec();
         update.reset();
-        seal.add(ofNoShift, Part::carried, word(sumOf(row)));
+        seal.add(ofNoShift, Part::carried, asWord(sumOf(row)));
     }
 }
 
@@ -81,7 +79,7 @@ void sealCarried(SQLite::Database& db, Seal& seal) {
 void sealFactsAndReadings(SQLite::Database& db, Seal& seal) {
     SQLite::Statement facts{db, "SELECT shift, sum FROM fact"};
     while (facts.executeStep())
-        seal.add(facts.getColumn(0).getInt64(), Part::facts, word(facts.getColumn(1).getInt64()));
+        seal.add(facts.getColumn(0).getInt64(), Part::facts, asWord(facts.getColumn(1).getInt64()));
     SQLite::Statement blocks{db, "SELECT shift, first, last, count, earliest, latest, sum FROM block"};
     while (blocks.executeStep()) {
         const BlockRow row{blocks.getColumn(1).getInt64(), blocks.getColumn(2).getInt64(),

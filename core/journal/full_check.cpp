@@ -9,8 +9,6 @@ namespace {
 
 using Kind = JournalFinding::Kind;
 
-std::uint64_t word(std::int64_t n) { return static_cast<std::uint64_t>(n); }
-
 class Check {
 public:
     Check(SQLite::Database& db, std::vector<JournalFinding>& findings)
@@ -40,7 +38,7 @@ private:
 
     // A row that was met, with the sum that stands beside it and the one that it should be.
     void met(std::int64_t shift, Part part, std::int64_t sum, std::int64_t expected, JournalFinding finding) {
-        there_[{shift, part}].add(word(sum));
+        there_[{shift, part}].add(asWord(sum));
         if (sum == expected)
             return;
         ++wrong_[{shift, part}];

@@ -7,23 +7,21 @@
 namespace panside {
 namespace {
 
-std::uint64_t word(std::int64_t n) { return static_cast<std::uint64_t>(n); }
-
 // A sum of numbers in their order, for one kind of row.
 std::uint64_t sumOfNumbers(Part part, std::initializer_list<std::int64_t> numbers) {
     std::uint64_t sum = mixed(static_cast<std::uint64_t>(part));
     for (const std::int64_t n : numbers)
-        sum = mixed(sum ^ word(n)) + 0x9e3779b97f4a7c15U;
+        sum = mixed(sum ^ asWord(n)) + 0x9e3779b97f4a7c15U;
     return sum;
 }
 
-std::uint64_t seedOf(ShiftId shift, FactId first) { return mixed(mixed(word(microsOf(shift))) + word(first)); }
+std::uint64_t seedOf(ShiftId shift, FactId first) { return mixed(mixed(asWord(microsOf(shift))) + asWord(first)); }
 
 } // namespace
 
 std::int64_t sumOf(ShiftId shift, const FactRow& row) {
-    const auto seed = mixed(word(microsOf(shift))) + word(row.id);
-    return static_cast<std::int64_t>(hashOf(row.row, mixed(seed) + word(row.at)));
+    const auto seed = mixed(asWord(microsOf(shift))) + asWord(row.id);
+    return static_cast<std::int64_t>(hashOf(row.row, mixed(seed) + asWord(row.at)));
 }
 
 std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block) {
@@ -60,7 +58,7 @@ void addShift(SQLite::Database& db, Seal& seal, ShiftRow row) {
     SQLite::Statement insert{db, "INSERT INTO shift(id, live, opening, begun, sum) VALUES(?,?,?,?,?)"};
     SQLite::bind(insert, row.id, row.live, row.opening, row.begun, sumOf(row));
     insert.exec();
-    seal.add(ofNoShift, Part::shifts, word(sumOf(row)));
+    seal.add(ofNoShift, Part::shifts, asWord(sumOf(row)));
 }
 
 void addTurn(SQLite::Database& db, Seal& seal, ShiftId shift, bool open) {
@@ -72,14 +70,14 @@ void addTurn(SQLite::Database& db, Seal& seal, ShiftId shift, bool open) {
     SQLite::Statement insert{db, "INSERT INTO turn(shift, number, open, sum) VALUES(?,?,?,?)"};
     SQLite::bind(insert, row.shift, row.number, row.open, sumOf(row));
     insert.exec();
-    seal.add(row.shift, Part::turns, word(sumOf(row)));
+    seal.add(row.shift, Part::turns, asWord(sumOf(row)));
 }
 
 void addWithdrawal(SQLite::Database& db, Seal& seal, const WithdrawalRow& row) {
     SQLite::Statement insert{db, "INSERT INTO withdrawal(shift, id, fact, at, by, sum) VALUES(?,?,?,?,?,?)"};
     SQLite::bind(insert, row.shift, row.id, row.fact, row.at, row.by, sumOf(row));
     insert.exec();
-    seal.add(row.shift, Part::withdrawals, word(sumOf(row)));
+    seal.add(row.shift, Part::withdrawals, asWord(sumOf(row)));
 }
 
 void addCarried(SQLite::Database& db, Seal& seal, std::int64_t at, const std::string& row, std::int64_t after) {
@@ -89,7 +87,7 @@ void addCarried(SQLite::Database& db, Seal& seal, std::int64_t at, const std::st
     SQLite::Statement insert{db, "INSERT INTO carried(id, at, row, after, sum) VALUES(?,?,?,?,?)"};
     SQLite::bind(insert, carried.id, carried.at, carried.row, carried.after, sumOf(carried));
     insert.exec();
-    seal.add(ofNoShift, Part::carried, word(sumOf(carried)));
+    seal.add(ofNoShift, Part::carried, asWord(sumOf(carried)));
 }
 
 std::int64_t latestBegun(SQLite::Database& db) {
@@ -106,7 +104,7 @@ void FactTable::add(ShiftId shift, const FactRow& row) {
     SQLite::bind(insert_, microsOf(shift), row.id, row.at, row.row, sum);
     insert_.exec();
     insert_.reset();
-    seal_.add(microsOf(shift), Part::facts, word(sum));
+    seal_.add(microsOf(shift), Part::facts, asWord(sum));
 }
 
 BlockTable::BlockTable(SQLite::Database& db, Seal& seal)

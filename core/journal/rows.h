@@ -14,6 +14,7 @@ namespace panside {
 using ShiftId = Instant;
 
 inline std::int64_t microsOf(Instant at) { return at.time_since_epoch().count(); }
+inline std::uint64_t asWord(std::int64_t n) { return static_cast<std::uint64_t>(n); } // for sums
 inline Instant instantOf(std::int64_t micros) { return Instant{std::chrono::microseconds{micros}}; }
 
 struct ShiftRow {

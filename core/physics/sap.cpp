@@ -8,7 +8,7 @@
 namespace panside {
 namespace {
 
-constexpr Temperature atTwenty = Temperature::celsius(20);
+constexpr Temperature sapAtTwenty = Temperature::celsius(20);
 
 struct Rule {
     double syrup, constant;
@@ -20,8 +20,8 @@ bool isSap(Brix sap) { return within(sap.degrees(), 0.2, 30); }
 } // namespace
 
 std::optional<double> sapPerSyrup(Brix sap, Brix syrup) {
-    const auto thin = sugarDensity(sap, atTwenty);
-    const auto thick = sugarDensity(syrup, atTwenty);
+    const auto thin = sugarDensity(sap, sapAtTwenty);
+    const auto thick = sugarDensity(syrup, sapAtTwenty);
     if (!thin || !thick || !within(sap.degrees(), 0.2, 75) || !(sap < syrup))
         return std::nullopt;
     return (*thick / *thin) * (syrup / sap);

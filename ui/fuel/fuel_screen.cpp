@@ -14,7 +14,7 @@ namespace {
 
 constexpr double edgeOf = mm::frame + 0.5; // the frame of an alarm lies over the edge
 
-constexpr double rowOf = 1.73; // of its letters
+constexpr double rowOfLetters = 1.73; // of its letters
 
 // As tall as the rows of a column and the widest of them allow: a large screen is read from further away.
 double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const QSize& size) {
@@ -25,7 +25,7 @@ double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const 
             return metrics.horizontalAdvance(line.label) + metrics.horizontalAdvance(line.value) + dress.px(3) <=
                    size.width();
         };
-        if (static_cast<int>(lines.size()) * dress.px(rowOf * letters) <= size.height() &&
+        if (static_cast<int>(lines.size()) * dress.px(rowOfLetters * letters) <= size.height() &&
             std::all_of(lines.begin(), lines.end(), fits))
             return letters;
     }
@@ -35,7 +35,7 @@ double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const 
 // Label and value beneath each other in rows; what has no room is left away. Returns where the next row would begin.
 // A label has what its value leaves, and no less than a third.
 int drawLines(QPainter& painter, const Dress& dress, double letters, const std::vector<FuelLine>& lines, QRect area) {
-    const int height = dress.px(rowOf * letters);
+    const int height = dress.px(rowOfLetters * letters);
     const QFont font = dress.letters(letters);
     const QFontMetrics metrics{font};
     for (const FuelLine& line : lines) {
@@ -215,7 +215,7 @@ void FuelScreen::paintPlan(QPainter& painter, QRect room) {
     const PlanView& plan = *view_.plan;
     // The picture keeps more than half of the page.
     const double letters = lettersFor(dress_, plan.lines, {half, room.height() * 45 / 100});
-    const int row = dress_.px(rowOf * letters);
+    const int row = dress_.px(rowOfLetters * letters);
     const int below = static_cast<int>(std::max(plan.lines.size(), std::size_t{7})) * row + gap;
     drawPlan(painter, plan, dress_, mm::smallWords * larger(),
              QRect{room.left(), room.top(), room.width(), room.height() - below}, true);

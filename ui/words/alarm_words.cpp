@@ -40,15 +40,16 @@ QString scorchSteps(const AlarmPicture& alarm, bool drawing) {
                        : tr(QT_TRANSLATE_NOOP("AlarmWords",
                                               "flood the pan with sap from the side|keep the draw shut|damp the fire"));
     case ScorchCause::allSyrup:
-        return drawing ? tr(QT_TRANSLATE_NOOP("AlarmWords",
-                                              "keep drawing|let thin sap in at the draw end, from the side"))
-                       : tr(QT_TRANSLATE_NOOP("AlarmWords",
-                                              "open the draw|let thin sap in at the draw end, from the side"));
+        return drawing
+                   ? tr(QT_TRANSLATE_NOOP("AlarmWords", "keep drawing|let thin sap in at the draw end, from the side"))
+                   : tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                          "open the draw|let thin sap in at the draw end, from the side"));
     case ScorchCause::unknown:
         break;
     }
-    return tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, keep the draw shut|let sap in "
-                                              "from the side|damp the fire"));
+    return tr(QT_TRANSLATE_NOOP("AlarmWords",
+                                "look how deep the pan is; where it is low, keep the draw shut|let sap in "
+                                "from the side|damp the fire"));
 }
 
 QString stepsOf(const AlarmPicture& alarm, bool drawing) {

@@ -10,8 +10,8 @@ namespace panside {
 
 QString alarmName(Alarm alarm);               // "scorch risk": in lists and reviews
 QString alarmLine(const AlarmPicture& alarm); // "The syrup pan scorches in 4 min"
-// What to do, at most three steps, a verb each and true to what is known: by an alarm's cause, and a draw that is shut is
-// kept shut.
+// What to do, at most three steps, a verb each and true to what is known: by an alarm's cause, and a draw that is shut
+// is kept shut.
 QStringList alarmSteps(const AlarmPicture& alarm, bool drawing);
 QString alarmFirst(const AlarmPicture& alarm, bool drawing);  // "flood the pan with sap, close the draw, damp the fire"
 QString alarmName(Alarm alarm, std::optional<Series> series); // "probe silent: stack"

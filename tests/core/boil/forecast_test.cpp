@@ -294,7 +294,7 @@ TEST(PastWaits, PinballLossByHand) {
 }
 
 // A cycle in which the pan said `pan` and the waits `waits` of what came; `under` brix a second before it.
-void cycle(ForecastRecord& record, double came, double pan, double waits, double under = 0.005) {
+void oneCycle(ForecastRecord& record, double came, double pan, double waits, double under = 0.005) {
     for (double lasted = 0; lasted < came; lasted += 20) {
         const double left = came - lasted;
         const Quantiles q{0.98 * pan * left, pan * left, 1.02 * pan * left};
@@ -313,8 +313,8 @@ TEST(ForecastRecord, WidensWhereItWasTooSureAndNarrowsWhereItNeverErred) {
     };
     const double before = width(wild);
     for (int draw = 0; draw < 6; ++draw) {
-        cycle(wild, 800, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.008 : 0.003);
-        cycle(tame, 800, 1, 1);
+        oneCycle(wild, 800, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.6 : 1.6, draw % 2 ? 0.008 : 0.003);
+        oneCycle(tame, 800, 1, 1);
     }
     EXPECT_GT(width(wild), 1.5 * before);
     EXPECT_LT(width(tame), before);
@@ -328,7 +328,7 @@ TEST(ForecastRecord, WidensOnTheSideOnWhichItMissed) {
     const auto upper = [&] { return *record.weighed(sure).p90 / record.weighed(sure).p50; };
     const double lowerBefore = lower(), upperBefore = upper();
     for (int draw = 0; draw < 4; ++draw)
-        cycle(record, 800, 0.6, 0.6, 0.005);
+        oneCycle(record, 800, 0.6, 0.6, 0.005);
     EXPECT_GT(upper(), upperBefore);
     EXPECT_LE(lower(), lowerBefore);
 }
@@ -337,8 +337,8 @@ TEST(ForecastRecord, LeansOnWhicheverLostLess) {
     const DrawGrounds asked{{900, 1200, 1500}, 400, {}};
     ForecastRecord fresh, byWaits, byPan;
     for (int draw = 0; draw < 8; ++draw) {
-        cycle(byWaits, 800, draw % 2 ? 3 : 0.4, 1);
-        cycle(byPan, 800, 1, draw % 2 ? 3 : 0.4);
+        oneCycle(byWaits, 800, draw % 2 ? 3 : 0.4, 1);
+        oneCycle(byPan, 800, 1, draw % 2 ? 3 : 0.4);
     }
     EXPECT_LT(byWaits.weighed(asked).p50, fresh.weighed(asked).p50 - 100);
     EXPECT_GT(byPan.weighed(asked).p50, fresh.weighed(asked).p50 + 100);
@@ -348,7 +348,7 @@ TEST(ForecastRecord, LeansOnWhicheverLostLess) {
 TEST(ForecastRecord, TheWaitsBoundWhatAPanThatStandsStillSays) {
     ForecastRecord record;
     for (int draw = 0; draw < 4; ++draw)
-        cycle(record, 1200, 1, 1);
+        oneCycle(record, 1200, 1, 1);
     const Quantiles still = record.weighed({{7200, 14400, {}}, 500, 2.5});
     EXPECT_LT(still.p50, 3600);
     EXPECT_GT(still.p50, 500);

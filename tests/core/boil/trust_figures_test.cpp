@@ -10,7 +10,7 @@ using test::noise;
 using test::Rows;
 using test::stands;
 
-bool says(const Picture& picture, Shown figure, Reason reason) {
+bool tells(const Picture& picture, Shown figure, Reason reason) {
     for (const Why& why : picture.why)
         if (why.of == std::variant<Shown, Series>{figure})
             return why.reason == reason;
@@ -29,7 +29,7 @@ TEST(HeightAndWater, AWaterCheckThatNoWeatherMakesThereIsDoubted) {
         Rows rows = at820ft();
         rows.add(60, fmt::format("water_check,{},degF,", check));
         EXPECT_FALSE(rows.at(100).waterBoils) << check;
-        EXPECT_TRUE(says(rows.at(100), Shown::waterBoilsC, Reason::checkDoubted)) << check;
+        EXPECT_TRUE(tells(rows.at(100), Shown::waterBoilsC, Reason::checkDoubted)) << check;
         rows.add(200, fmt::format("water_check,{},degF,", check)); // two that agree are no slip
         EXPECT_TRUE(rows.at(300).waterBoils) << check;
     }
@@ -139,7 +139,7 @@ TEST(Evaporation, OfALeakIsWithheldAndNoPartOfTheAccount) {
     EXPECT_NEAR(sound.evaporation.value().litrePerHour(), 55 * 3.785 * (1 - 1 / 44.2), 10);
     EXPECT_TRUE(sound.efficiency);
     EXPECT_FALSE(leaks.evaporation);
-    EXPECT_TRUE(says(leaks, Shown::evaporationLph, Reason::moreThanBoils));
+    EXPECT_TRUE(tells(leaks, Shown::evaporationLph, Reason::moreThanBoils));
     EXPECT_FALSE(leaks.efficiency);
     EXPECT_FALSE(leaks.fuel.shift);
 }
@@ -184,7 +184,7 @@ TEST(PlainWater, HasNoSugarToShow) {
     for (int t = 0; t < 900; ++t)
         log.reads(log.boils(0) + 0.13);
     EXPECT_FALSE(log.picture().brix);
-    EXPECT_TRUE(says(log.picture(), Shown::brix, Reason::nearWater));
+    EXPECT_TRUE(tells(log.picture(), Shown::brix, Reason::nearWater));
     log.climb(30, 35, 300);
     EXPECT_TRUE(log.picture().brix);
 }

@@ -49,7 +49,7 @@ protected:
     }
 };
 
-const std::string night = "2025-03-20T09:00:00Z", other = "2025-03-14T18:00:00Z";
+const std::string begunHere = "2025-03-20T09:00:00Z", other = "2025-03-14T18:00:00Z";
 
 TEST_F(FullCheck, AJournalThatOnlyPansideWroteIsSound) {
     EXPECT_TRUE(found().empty()) << sentence(found().front());
@@ -81,16 +81,16 @@ TEST_F(FullCheck, NamesWhatWasAltered) {
          {Kind::carried, "2025-03-20T19:00:00Z,set,76.9,brix,key=target_density"}},
         {"UPDATE carried SET at=at+1 WHERE id=2",
          {Kind::carried, "2025-03-20T19:00:00Z,set,65,brix,key=target_density"}},
-        {"UPDATE withdrawal SET fact=fact-1", {Kind::withdrawal, night}},
-        {"UPDATE withdrawal SET by='Odile'", {Kind::withdrawal, night}},
-        {"UPDATE turn SET open=1 WHERE number=2", {Kind::turn, night}},
-        {"UPDATE shift SET opening=0 WHERE live=1", {Kind::shiftEntry, night}},
+        {"UPDATE withdrawal SET fact=fact-1", {Kind::withdrawal, begunHere}},
+        {"UPDATE withdrawal SET by='Odile'", {Kind::withdrawal, begunHere}},
+        {"UPDATE turn SET open=1 WHERE number=2", {Kind::turn, begunHere}},
+        {"UPDATE shift SET opening=0 WHERE live=1", {Kind::shiftEntry, begunHere}},
         {"UPDATE shift SET live=1 WHERE live=0", {Kind::shiftEntry, other}},
-        {"UPDATE fact SET row=replace(row,'mine','yours')", {Kind::fact, night}},
-        {"UPDATE fact SET at=at+1 WHERE row LIKE '%mine'", {Kind::fact, night}},
-        {"UPDATE block SET latest=latest+1 WHERE shift=1742461200000000 AND first=3", {Kind::readings, night}},
-        {"UPDATE summary SET loads=loads+1 WHERE shift=1742461200000000", {Kind::derived, night}},
-        {"UPDATE figure SET value=4", {Kind::derived, night}},
+        {"UPDATE fact SET row=replace(row,'mine','yours')", {Kind::fact, begunHere}},
+        {"UPDATE fact SET at=at+1 WHERE row LIKE '%mine'", {Kind::fact, begunHere}},
+        {"UPDATE block SET latest=latest+1 WHERE shift=1742461200000000 AND first=3", {Kind::readings, begunHere}},
+        {"UPDATE summary SET loads=loads+1 WHERE shift=1742461200000000", {Kind::derived, begunHere}},
+        {"UPDATE figure SET value=4", {Kind::derived, begunHere}},
         {"UPDATE scored SET seen=seen+1 WHERE shift=1741975200000000", {Kind::derived, other}},
     };
     for (const auto& [sql, finding] : done)
@@ -100,17 +100,17 @@ TEST_F(FullCheck, NamesWhatWasAltered) {
 TEST_F(FullCheck, NamesWhatWasAddedOrTakenOut) {
     const std::vector<std::pair<std::string, JournalFinding>> done{
         {"INSERT INTO withdrawal(shift, id, fact, at, by) SELECT shift, 99, 8, at, by FROM withdrawal",
-         {Kind::withdrawal, night}},
-        {"INSERT INTO turn(shift, number, open) VALUES(1742461200000000, 3, 1)", {Kind::turn, night}},
-        {"DELETE FROM withdrawal", {Kind::missing, night, "1"}},
-        {"DELETE FROM turn WHERE number=2", {Kind::missing, night, "1"}},
+         {Kind::withdrawal, begunHere}},
+        {"INSERT INTO turn(shift, number, open) VALUES(1742461200000000, 3, 1)", {Kind::turn, begunHere}},
+        {"DELETE FROM withdrawal", {Kind::missing, begunHere, "1"}},
+        {"DELETE FROM turn WHERE number=2", {Kind::missing, begunHere, "1"}},
         {"DELETE FROM carried WHERE id=2", {Kind::missing, "", "1"}},
-        {"DELETE FROM fact WHERE row LIKE '%mine'", {Kind::missing, night, "1"}},
-        {"DELETE FROM fact WHERE row LIKE '%shift_end%' AND shift=1742461200000000", {Kind::missing, night, "1"}},
+        {"DELETE FROM fact WHERE row LIKE '%mine'", {Kind::missing, begunHere, "1"}},
+        {"DELETE FROM fact WHERE row LIKE '%shift_end%' AND shift=1742461200000000", {Kind::missing, begunHere, "1"}},
         {"DELETE FROM block WHERE shift=1741975200000000", {Kind::missing, other, "1"}},
         {"DELETE FROM shift WHERE live=0", {Kind::missing, "", "1"}},
-        {"UPDATE seal SET sum=sum+1 WHERE part=3 AND shift=1742461200000000", {Kind::sealed, night}},
-        {"INSERT INTO fact SELECT shift, 77, at, row, sum FROM fact WHERE row LIKE '%mine'", {Kind::fact, night}},
+        {"UPDATE seal SET sum=sum+1 WHERE part=3 AND shift=1742461200000000", {Kind::sealed, begunHere}},
+        {"INSERT INTO fact SELECT shift, 77, at, row, sum FROM fact WHERE row LIKE '%mine'", {Kind::fact, begunHere}},
     };
     for (const auto& [sql, finding] : done)
         EXPECT_EQ(after(sql), std::vector{finding}) << sql;
