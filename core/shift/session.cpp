@@ -309,8 +309,11 @@ void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> fa
     // What never reached the disk is kept now, as a shift of its own.
     if (openShift())
         keeper_->close();
-    for (auto& fact : std::exchange(held_, {}))
-        take(std::move(fact));
+    for (auto& fact : std::exchange(held_, {})) {
+        const auto* reading = std::get_if<Reading>(&fact.what);
+        const bool byPerson = reading ? reading->byHand() : !std::holds_alternative<ClockStep>(fact.what);
+        take(std::move(fact), byPerson);
+    }
 }
 
 bool Session::holdsItsShift() const {
