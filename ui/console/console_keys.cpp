@@ -45,7 +45,7 @@ bool Console::takesKey(const QKeyEvent& event) {
     }
     const Picture& picture = board_->picture();
     const auto action = actionOf(event, picture.drawing, picture.litAt.has_value());
-    if (!action || rowOf(*action).reach != Reach::everywhere)
+    if (!action || rowOf(*action).reach != KeyReach::everywhere)
         return false;
     act(*action);
     return true;
@@ -53,7 +53,7 @@ bool Console::takesKey(const QKeyEvent& event) {
 
 // The F-keys only ever change the place, or how it looks.
 bool Console::goesByKey(const QKeyEvent& event) {
-    for (const PlaceRow& row : allPlaces())
+    for (const PlaceRow& row : railPlaces())
         if (row.key == event.key()) {
             goTo(row.place);
             return true;

@@ -58,7 +58,7 @@ std::vector<FrameTab> tabsOf(Place place, bool withJournal) {
 
 std::vector<Place> placesWithScreens(bool withJournal) {
     std::vector<Place> places;
-    for (const PlaceRow& row : allPlaces())
+    for (const PlaceRow& row : railPlaces())
         if (!tabsOf(row.place, withJournal).empty())
             places.push_back(row.place);
     return places;

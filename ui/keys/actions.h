@@ -52,13 +52,13 @@ enum class Action {
 // foot, or on the page of all keys alone.
 enum class Seat { drawCard, fireCard, lastLoadCard, bar, boardRow, foot, helpOnly };
 // Where its key works, outside of a field.
-enum class Reach { everywhere, board };
+enum class KeyReach { everywhere, board };
 
 struct ActionRow {
     Action action;
     int key; // a Qt::Key; one key, no modifier
     Seat seat;
-    Reach reach;
+    KeyReach reach;
     const char* word;     // on the button: short
     const char* sentence; // in the help: what it does
 };

@@ -28,7 +28,7 @@ static_assert(placesAreInOrder());
 
 } // namespace
 
-std::span<const PlaceRow> allPlaces() { return placeRows; }
+std::span<const PlaceRow> railPlaces() { return placeRows; }
 const PlaceRow& rowOf(Place place) { return placeRows.at(static_cast<std::size_t>(place)); }
 QString wordOf(Place place) { return QCoreApplication::translate("Places", rowOf(place).word); }
 QString keyOf(Place place) { return QKeySequence{rowOf(place).key}.toString(QKeySequence::NativeText); }

@@ -12,7 +12,7 @@ struct PlaceRow {
     int key; // a Qt::Key
     const char* word;
 };
-std::span<const PlaceRow> allPlaces();
+std::span<const PlaceRow> railPlaces();
 const PlaceRow& rowOf(Place place);
 QString wordOf(Place place); // "Boil"
 QString keyOf(Place place);  // "F3"

@@ -414,7 +414,7 @@ TEST(Actions, NoTwoShareAKeyButTheDraw) {
             EXPECT_TRUE(keys.insert(row.key).second) << row.word;
         }
     }
-    for (const PlaceRow& row : allPlaces())
+    for (const PlaceRow& row : railPlaces())
         EXPECT_TRUE(keys.insert(row.key).second) << row.word;
     EXPECT_EQ(rowOf(Action::fired).key, Qt::Key_F);
 }

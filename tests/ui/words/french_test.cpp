@@ -459,7 +459,7 @@ TEST_F(FrenchScreens, TheBoardAndItsPagesAndSheets) {
     expectFrench(page);
     for (const ScreenRow& row : allScreens())
         expectOther([&] { return wordOf(row); });
-    for (const PlaceRow& row : allPlaces())
+    for (const PlaceRow& row : railPlaces())
         expectOther([&] { return wordOf(row.place); });
     speak(true);
     EntrySheet sheet;
