@@ -34,7 +34,7 @@ Instant evening(double secondsAfterLit) {
 Picture fresh() {
     Picture picture;
     picture.at = evening(0);
-    picture.why = {{"drawEta", Reason::notLit}, {"fireDueS", Reason::notLit}, {"sapLeftS", Reason::noTankLevel}};
+    picture.why = {{Shown::drawEta, Reason::notLit}, {Shown::fireDueS, Reason::notLit}, {Shown::sapLeftS, Reason::noTankLevel}};
     return picture;
 }
 
@@ -136,7 +136,7 @@ Picture blind() {
     picture.rise.reset();
     picture.brix.reset();
     picture.drawEta.reset();
-    picture.why = {{"drawEta", Reason::noPanReading}, {"syrup_pan", Reason::silent, 25}};
+    picture.why = {{Shown::drawEta, Reason::noPanReading}, {Series::syrup_pan, Reason::silent, 25}};
     AlarmPicture silent = alarm(Alarm::probe_silent, Priority::high, AlarmState::unseen, 15);
     silent.series = Series::syrup_pan;
     picture.alarms = {silent};
@@ -163,7 +163,7 @@ Picture handOnly() {
     picture.lastLoad.reset();
     picture.keepBack.reset();
     picture.wood.reset();
-    picture.why = {{"sapLeftS", Reason::noTankLevel}, {"lastLoad", Reason::noTankLevel}};
+    picture.why = {{Shown::sapLeftS, Reason::noTankLevel}, {Shown::lastLoadS, Reason::noTankLevel}};
     return picture;
 }
 
@@ -173,7 +173,7 @@ Picture burningOut() {
     picture.fireDue.reset();
     picture.lastLoad.reset();
     picture.drawEta.reset();
-    picture.why = {{"fireDueS", Reason::stoppedFiring}, {"drawEta", Reason::fireDying}};
+    picture.why = {{Shown::fireDueS, Reason::stoppedFiring}, {Shown::drawEta, Reason::fireDying}};
     return picture;
 }
 

@@ -102,7 +102,7 @@ TEST(FuelView, SaysWhoseTurnItIs) {
 TEST(FuelView, WithoutATankSaysWhyThereIsNoPlan) {
     Picture picture = known();
     picture.fuel.end.reset();
-    picture.why = {{"sapLeftS", Reason::noTankLevel}};
+    picture.why = {{Shown::sapLeftS, Reason::noTankLevel}};
     const auto view = fuelView(picture, Units::us);
     EXPECT_FALSE(view.plan);
     EXPECT_FALSE(view.noPlan.isEmpty());
