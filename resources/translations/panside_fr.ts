@@ -458,6 +458,10 @@
         <translation>ouvrir la coulée|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
+        <source>look how deep the pan is; where it is low, close the draw|let sap in from the side|damp the fire</source>
+        <translation>regarder la hauteur dans la casserole ; si elle est basse, fermer la coulée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
+    </message>
+    <message>
         <source>look how deep the pan is; where it is low, keep the draw shut|let sap in from the side|damp the fire</source>
         <translation>regarder la hauteur dans la casserole ; si elle est basse, garder la coulée fermée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
     </message>
@@ -578,6 +582,10 @@
 </context>
 <context>
     <name>EntryForm</name>
+    <message>
+        <source>Nothing that is drawn off reads so little. Is a digit missing?</source>
+        <translation>Rien de ce qu'on coule ne se lit si bas. Manque-t-il un chiffre ?</translation>
+    </message>
     <message>
         <source>%1 is unusual at your height above the sea, where about %2 is usual. Weather reports give the pressure at sea level: if this is one, it means %3 here.</source>
         <translation>%1 est rare à votre altitude, où %2 environ est courant. La météo annonce la pression au niveau de la mer : si c'en est une, elle vaut %3 ici.</translation>

@@ -320,6 +320,14 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
         if (field.needed && field.answer.trimmed().isEmpty())
             return EntryProblem{
                 field.name, tr(QT_TRANSLATE_NOOP("EntryForm", "%1: type it, or leave with Escape.")).arg(field.label)};
+    // A log may hold any density; at the pan one so thin is a digit that was not typed (common practice, no source).
+    constexpr double thinnestBrix = 20, thinnestBaume = 11;
+    if (const auto reading = numberIn(typed(form, "reading"));
+        form.action == Action::densityCheck && reading &&
+        *reading < (chosen(form, "scale") == 1 ? thinnestBaume : thinnestBrix))
+        return EntryProblem{
+            QStringLiteral("reading"),
+            tr(QT_TRANSLATE_NOOP("EntryForm", "Nothing that is drawn off reads so little. Is a digit missing?"))};
     std::vector<Fact> facts;
     if (form.action == Action::alarmShelve) {
         auto made = shelveFacts(form);

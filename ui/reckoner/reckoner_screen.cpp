@@ -79,23 +79,24 @@ QLabel* ReckonerScreen::label(const QString& name, double millimetres, bool bold
 
 QWidget* ReckonerScreen::sumColumn() {
     auto* column = new QWidget;
-    column->setFixedWidth(dress_.px(58));
-    auto* keys = new QVBoxLayout{column};
+    column->setFixedWidth(dress_.px(92));
+    auto* keys = new QGridLayout{column};
     keys->setContentsMargins(0, 0, 0, 0);
     keys->setSpacing(dress_.px(1));
     const QStringList titles = reckonerSums();
+    const int rows = (static_cast<int>(titles.size()) + 1) / 2;
     for (int i = 0; i < titles.size(); ++i) {
         const auto sum = static_cast<std::size_t>(i);
         const bool chosen = sum == form_.sum;
         // The chosen one is told by a mark, not by colour alone.
         Press* press = key(chosen ? QStringLiteral("▸ ") + titles[i] : titles[i], QStringLiteral("sum_%1").arg(i));
         connect(press, &Press::clicked, this, [this, sum] { choose(sum); });
-        keys->addWidget(press);
+        keys->addWidget(press, i % rows, i / rows);
     }
-    keys->addStretch();
+    keys->setRowStretch(rows, 1);
     Press* leave = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
     connect(leave, &Press::clicked, this, &ReckonerScreen::left);
-    keys->addWidget(leave);
+    keys->addWidget(leave, rows + 1, 0, 1, 2);
     return column;
 }
 

@@ -47,9 +47,10 @@ QString scorchSteps(const AlarmPicture& alarm, bool drawing) {
     case ScorchCause::unknown:
         break;
     }
-    return tr(QT_TRANSLATE_NOOP("AlarmWords",
-                                "look how deep the pan is; where it is low, keep the draw shut|let sap in "
-                                "from the side|damp the fire"));
+    return drawing ? tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, close the draw|let "
+                                                        "sap in from the side|damp the fire"))
+                   : tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, keep the draw "
+                                                        "shut|let sap in from the side|damp the fire"));
 }
 
 QString stepsOf(const AlarmPicture& alarm, bool drawing) {

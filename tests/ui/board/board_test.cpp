@@ -270,14 +270,14 @@ TEST(Calls, NothingOnTheBoardContradictsTheFirstActionOfAnAlarm) {
 
 TEST(Calls, WhileThePanScorchesAnOpenDrawIsToBeClosedAndAShutOneKeptShut) {
     Picture picture = scenes::scorching();
-    EXPECT_EQ(sentence(picture, Units::us).steps.value(1), "keep the draw shut");
+    EXPECT_TRUE(sentence(picture, Units::us).steps.value(0).endsWith(QStringLiteral("keep the draw shut")));
     EXPECT_EQ(drawCard(picture, Units::us).order, "keep shut");
     EXPECT_EQ(drawCard(picture, Units::us).keys.front().said(), "The draw was opened");
     EXPECT_EQ(fireCard(picture, Units::us).order, "do not fire");
     picture.fuel.tank = Volume::gallon(158);
     EXPECT_EQ(chief(lastLoadCard(picture, Units::us)), "158 gal");
     picture.drawing = true;
-    EXPECT_EQ(sentence(picture, Units::us).steps.value(1), "close the draw");
+    EXPECT_TRUE(sentence(picture, Units::us).steps.value(0).endsWith(QStringLiteral("close the draw")));
     EXPECT_EQ(drawCard(picture, Units::us).order, "close now");
     EXPECT_EQ(drawCard(picture, Units::us).keys.front().shape, KeyShape::due);
 }

@@ -94,7 +94,7 @@ bool isTheSameInBoth(const QString& text) {
     static const std::set<QString> words{
         "Panside",      "Note", "note", "Ports", "Port", "Type", "volume", "Baumé",      "Tab",
         "Thermocouple", "type", "K",    "J",     "T",    "N",    "S",      "Modbus RTU", "%1 (exception %2)",
-        "PDF (*.pdf)"};
+        "PDF (*.pdf)",  "Lots", "lot",  "source"};
     static const QRegularExpression unit{
         QStringLiteral("^(?:s|min|h|d|kPa|inHg|psi|L|gal|kg|lb|MJ|Btu|mV|ohm|C|F|Brix|Bé|mm|"
                        "cm|m|in|baume|x|n|MHz|kB|MB|CSV|PDF|KB)?$")};
