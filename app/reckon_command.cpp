@@ -108,8 +108,7 @@ void writeForPeople(const Kind& kind, const Answer& answer, std::ostream& out) {
     for (const Figure& figure : answer.figures)
         widest = std::max(widest, figure.name.size());
     for (const Figure& figure : answer.figures)
-        out << "  " << figure.name << std::string(widest - figure.name.size() + 2, ' ') << asRead(figure.shown)
-            << '\n';
+        out << "  " << figure.name << std::string(widest - figure.name.size() + 2, ' ') << asRead(figure.shown) << '\n';
     out << '\n';
     for (const Sentence& step : answer.sum)
         out << asRead(step) << '\n';

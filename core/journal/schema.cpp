@@ -18,7 +18,8 @@ namespace {
 // Facts are only ever inserted. Times are microseconds since 1970 UTC. A shift is named by the time of its first row,
 // a fact by its number within the shift, in the order in which facts came.
 //
-//   shift        one row a shift or day book; live: 1 begun here, 0 imported, 2 a day book; opening: how many of its first facts are the settings
+//   shift        one row a shift or day book; live: 1 begun here, 0 imported, 2 a day book; opening: how many of its
+//   first facts are the settings
 //                that were in force when it began
 //   turn         opened and closed: the last row of a shift says which it is
 //   fact         a row of the shift log, as text; what people do, settings, all that is no plain reading

@@ -74,8 +74,9 @@ Unit settingUnit(Setting key, Units units) {
 
 std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) {
     std::vector<RigRow> rows;
-    for (const SettingRow& setting :
-         allSettings() | std::views::filter([](const SettingRow& row) { return !isOfTheHouse(row.key) && !isLearned(row.key); }))
+    for (const SettingRow& setting : allSettings() | std::views::filter([](const SettingRow& row) {
+                                         return !isOfTheHouse(row.key) && !isLearned(row.key);
+                                     }))
         rows.push_back({.key = setting.key,
                         .label = settingName(setting.key),
                         .answer = {},

@@ -34,7 +34,8 @@ Instant evening(double secondsAfterLit) {
 Picture fresh() {
     Picture picture;
     picture.at = evening(0);
-    picture.why = {{Shown::drawEta, Reason::notLit}, {Shown::fireDueS, Reason::notLit}, {Shown::sapLeftS, Reason::noTankLevel}};
+    picture.why = {
+        {Shown::drawEta, Reason::notLit}, {Shown::fireDueS, Reason::notLit}, {Shown::sapLeftS, Reason::noTankLevel}};
     return picture;
 }
 
