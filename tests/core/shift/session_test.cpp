@@ -112,6 +112,35 @@ TEST_F(SessionTest, KeepsAPersonsFactAtOnceAndReadingsWithinASecond) {
     EXPECT_EQ(disk.shifts[0].size(), 3U);
 }
 
+TEST_F(SessionTest, WhatAMadeUpCrewDidIsNotThePersonsToTakeBack) {
+    auto s = session();
+    s.follow({Fact{s.now(), Lit{}}, Fact{s.now(), Fired{}}});
+    EXPECT_FALSE(s.lastEntered());
+    EXPECT_FALSE(s.undo());
+    s.enter(Fact{s.now(), DrawOpened{}});
+    s.follow({Fact{s.now(), Fired{}}});
+    ASSERT_TRUE(s.lastEntered());
+    EXPECT_EQ(s.lastEntered()->what, What{DrawOpened{}});
+}
+
+TEST_F(SessionTest, AMadeUpShiftThatHasEndedIsNotBegunAnewByItsProbes) {
+    auto s = session();
+    s.follow({Fact{s.now(), Lit{}}, Fact{s.now(), ShiftEnd{}}, syrup(s, 99.5)});
+    EXPECT_FALSE(s.openShift());
+}
+
+TEST_F(SessionTest, ThatAnAlarmWasSeenIsTakenBackForHalfAMinuteOnly) {
+    auto s = session();
+    s.enter(Fact{s.now(), Lit{}});
+    run(5);
+    s.enter(Fact{s.now(), AlarmSeen{"fire_overdue"}});
+    run(29);
+    EXPECT_EQ(s.lastEntered()->what, What{AlarmSeen{"fire_overdue"}});
+    run(2);
+    EXPECT_EQ(s.lastEntered()->what, What{Lit{}}) << "afterwards the key means what was entered before";
+    EXPECT_EQ(s.undo()->what, What{Lit{}});
+}
+
 TEST_F(SessionTest, BeginsAShiftWithTheSettingsOfTheLast) {
     Standing standing;
     standing.settings = {{Instant{}, 1, {Setting::elevation, 300, Unit::m}}};
