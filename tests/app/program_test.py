@@ -117,6 +117,18 @@ class Logs(Place):
         self.assertTrue((self.folder / "night.xlsx").read_bytes().startswith(b"PK"))
         self.run_it("report", "--journal", "j.db", "--out", "night.doc", status=2)
 
+    def test_lots_and_the_book_as_table_as_pages_and_as_a_spreadsheet(self):
+        self.run_it("rehearse", "--season", "--seed", "3", "--out", "made")
+        house = sorted(place for place in (self.folder / "made").iterdir() if place.is_dir())[0]
+        self.run_it("import", *sorted(house.glob("*.csv")), "--journal", "j.db")
+        for what in ("--lots", "--book"):
+            self.assertGreater(len(self.run_it("report", "--journal", "j.db", what).stdout.splitlines()), 3)
+            for name, begins in (("a.pdf", b"%PDF-"), ("a.xlsx", b"PK"), ("a.csv", b"")):
+                self.run_it("report", "--journal", "j.db", what, "--out", name)
+                self.assertTrue((self.folder / name).read_bytes().startswith(begins), name)
+            self.assertIn(b"%%EOF", (self.folder / "a.pdf").read_bytes()[-16:])
+        self.assertEqual([place.name for place in self.folder.glob("*.part*")], [])
+
     def test_a_season_as_table_as_pages_and_as_a_spreadsheet(self):
         """Larkspur Hollow's five evenings lie in one spring; an unknown year is refused with those there are."""
         logs = sorted(SAMPLE.parent.glob("*.csv"))

@@ -8,9 +8,9 @@
 #include <functional>
 #include <map>
 #include <optional>
-#include <regex>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace {
@@ -35,12 +35,20 @@ std::string roomOf(const std::string& path) {
 // The name an #include line brings in, as a path from the top of the tree where it is one of ours: in quotes or angle
 // brackets, with blanks anywhere, relative to its own file or not.
 std::optional<Include> includeIn(const std::string& line, const fs::path& file) {
-    static const std::regex form{R"(^\s*#\s*include\s*([<"])([^">]+)[">])"};
-    std::smatch found;
-    if (!std::regex_search(line, found, form))
+    constexpr auto blanks = " \t";
+    auto at = line.find_first_not_of(blanks);
+    if (at == std::string::npos || line[at] != '#')
         return std::nullopt;
-    std::string name = found[2];
-    const bool quoted = found[1] == "\"";
+    at = line.find_first_not_of(blanks, at + 1);
+    constexpr std::string_view word = "include";
+    if (at == std::string::npos || line.compare(at, word.size(), word) != 0)
+        return std::nullopt;
+    at = line.find_first_not_of(blanks, at + word.size());
+    if (at == std::string::npos || (line[at] != '<' && line[at] != '"'))
+        return std::nullopt;
+    const bool quoted = line[at] == '"';
+    const auto end = line.find(quoted ? '"' : '>', at + 1);
+    std::string name = line.substr(at + 1, end == std::string::npos ? end : end - at - 1);
     if (quoted && roomOf(name).empty())
         name = (file.parent_path() / name).lexically_normal().string();
     return Include{file.string(), name, quoted || !roomOf(name).empty()};

@@ -4,10 +4,11 @@
 #include "ui/report/ledger_paper.h"
 #include "ui/report/pdf_pages.h"
 
+#include <QDir>
 #include <QFontMetricsF>
 #include <QRegularExpression>
+#include <QTemporaryDir>
 #include <algorithm>
-#include <cstdio>
 #include <xlsxwriter.h>
 
 namespace panside {
@@ -16,13 +17,6 @@ namespace {
 [[noreturn]] void refusePaper(const std::string& place, const std::string& why) {
     throw FileFault{FileTrouble::machine,
                     place + ": cannot be written: " + why + " Choose a folder that is there and may be written."};
-}
-
-void moveThere(const std::string& from, const std::string& place) {
-    if (std::rename(from.c_str(), place.c_str()) != 0) {
-        std::remove(from.c_str());
-        refusePaper(place, "");
-    }
 }
 
 class LedgerPages {
@@ -103,22 +97,21 @@ private:
 } // namespace
 
 void paperAsPdf(const LedgerPaper& paper, const std::string& place) {
-    const std::string beside = place + ".part";
-    {
-        PdfPages pages{beside, paper.title};
-        LedgerPages printed{pages};
-        printed.line(paper.title, 3.6, true);
-        for (const PaperTable& table : paper.tables)
-            printed.table(table);
-        for (const QString& caution : paper.cautions)
-            printed.line(caution, 1.9, false);
-    }
-    moveThere(beside, place);
+    PdfPages pages{place, paper.title};
+    LedgerPages printed{pages};
+    printed.line(paper.title, 3.6, true);
+    for (const PaperTable& table : paper.tables)
+        printed.table(table);
+    for (const QString& caution : paper.cautions)
+        printed.line(caution, 1.9, false);
+    pages.finish();
 }
 
 void paperAsSheet(const LedgerPaper& paper, const std::string& place) {
-    const std::string beside = place + ".part";
-    lxw_workbook* book = workbook_new(beside.c_str());
+    // The library writes files only: it writes one of ours, whose bytes then go where the person wants them.
+    const QTemporaryDir own;
+    const std::string made = QDir{own.path()}.filePath(QStringLiteral("book.xlsx")).toStdString();
+    lxw_workbook* book = workbook_new(made.c_str());
     lxw_format* bold = workbook_add_format(book);
     format_set_bold(bold);
     int number = 0;
@@ -150,11 +143,9 @@ void paperAsSheet(const LedgerPaper& paper, const std::string& place) {
             write({table.note}, nullptr);
     }
     const lxw_error error = workbook_close(book);
-    if (error != LXW_NO_ERROR) {
-        std::remove(beside.c_str());
+    if (error != LXW_NO_ERROR)
         refusePaper(place, lxw_strerror(error));
-    }
-    moveThere(beside, place);
+    writeText(place, readText(made));
 }
 
 } // namespace panside
