@@ -107,9 +107,11 @@ TEST(Ground, AScorchIsToldApartByItsCause) {
         std::optional<ScorchCause> cause;
         for (int t = 0; t < 900 && !cause; ++t) {
             second(61 + 15.0 * t / 700, deep ? level.value_or(0) : level.value_or(0) * (1 - t / 1000.0));
-            if (t % 5 == 0)
-                if (const auto* alarm = find(log.picture(), Alarm::scorch_risk))
-                    cause = scorchCause(*alarm);
+            if (t % 5 != 0)
+                continue;
+            const Picture now = log.picture();
+            if (const auto* alarm = find(now, Alarm::scorch_risk))
+                cause = scorchCause(*alarm);
         }
         return cause;
     };
