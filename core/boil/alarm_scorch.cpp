@@ -204,8 +204,9 @@ std::optional<Ground> deepPan(const State& state, Instant now) {
 ScorchCause scorchCause(const AlarmPicture& alarm) {
     bool deep = false;
     for (const Ground& ground : alarm.why) {
-        if (ground.kind == GroundKind::levelFalls || ground.kind == GroundKind::feedStopped ||
-            ground.kind == GroundKind::sugarRaces)
+        // Sugar that races back may be of a pan that runs low, or of one that has all turned: the probe alone cannot
+        // tell.
+        if (ground.kind == GroundKind::levelFalls || ground.kind == GroundKind::feedStopped)
             return ScorchCause::runsDry;
         deep = deep || ground.kind == GroundKind::levelHolds;
     }
