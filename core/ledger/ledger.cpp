@@ -260,14 +260,13 @@ std::optional<std::size_t> Ledger::lotNamed(std::string_view code) const {
     return found == fold_->codes.end() ? std::nullopt : std::optional{found->second};
 }
 
-LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
-                        std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts) {
+LedgerInput ledgerInput(std::span<const std::span<const Boil::Entry>> books, std::span<const LedgerShift> shifts) {
     LedgerInput input;
     for (const auto& book : books)
         for (const Boil::Entry& entry : book)
             input.rows.push_back({&entry.fact, -1, entry.id});
-    for (const auto& [id, facts] : shifts) {
-        for (const Boil::Entry& entry : facts)
+    for (const auto& [id, rows] : shifts) {
+        for (const Boil::Entry& entry : rows)
             input.rows.push_back({&entry.fact, static_cast<int>(input.shifts.size()), entry.id});
         input.shifts.push_back(id);
     }
@@ -275,6 +274,15 @@ LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
     if (!std::is_sorted(input.rows.begin(), input.rows.end(), earlier))
         std::stable_sort(input.rows.begin(), input.rows.end(), earlier);
     return input;
+}
+
+LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
+                        std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts) {
+    std::vector<std::span<const Boil::Entry>> rowsOfBooks(books.begin(), books.end());
+    std::vector<LedgerShift> rowsOfShifts;
+    for (const auto& [id, facts] : shifts)
+        rowsOfShifts.push_back({id, facts});
+    return ledgerInput(rowsOfBooks, rowsOfShifts);
 }
 
 } // namespace panside

@@ -55,7 +55,13 @@ private:
     std::unique_ptr<Fold> fold_;
 };
 
-// All rows of a day book and of shifts put together by time; the facts must outlive it.
+// The rows of one shift.
+struct LedgerShift {
+    Instant id;
+    std::span<const Boil::Entry> rows;
+};
+// All rows of day books and of shifts put together by time; the facts must outlive it.
+LedgerInput ledgerInput(std::span<const std::span<const Boil::Entry>> books, std::span<const LedgerShift> shifts);
 LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
                         std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts);
 

@@ -1,6 +1,7 @@
 #include "core/shift/session.h"
 
 #include "core/boil/loads.h"
+#include "core/journal/day_books.h"
 #include "core/shift/learned.h"
 
 #include <algorithm>
@@ -59,6 +60,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
             entered_.push_back({id, fact});
         boil_.add(id, std::move(fact));
     }
+    ++told_;
     const auto setBack = clock_.resume(last, steps);
     if (now() - last >= forgottenAfter) {
         carryLearned();
@@ -76,6 +78,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
 
 void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& why) {
     onlyWatches_ = asWritten(why);
+    ++told_;
     std::set<FactId> there;
     for (const auto& [id, fact] : facts) {
         there.insert(id);
@@ -99,9 +102,9 @@ void Session::addTrouble(Picture& picture) {
         troubledSince_ = picture.at;
     AlarmPicture trouble{Alarm::journal_trouble, priorityOf(Alarm::journal_trouble), AlarmState::unseen,
                          *troubledSince_};
-    for (const auto& [id, fact] : entered_)
-        if (const auto* seen = std::get_if<AlarmSeen>(&fact.what);
-            seen && seen->name == nameOf(Alarm::journal_trouble) && fact.at >= *troubledSince_)
+    for (const Undoable& entry : entered_)
+        if (const auto* seen = std::get_if<AlarmSeen>(&entry.fact.what);
+            seen && seen->name == nameOf(Alarm::journal_trouble) && entry.fact.at >= *troubledSince_)
             trouble.state = AlarmState::seen;
     trouble.why = {{GroundKind::notKept}};
     const auto place = std::find_if(picture.alarms.begin(), picture.alarms.end(), [&](const AlarmPicture& other) {
@@ -114,6 +117,8 @@ void Session::addTrouble(Picture& picture) {
 FactId Session::take(Fact fact, bool entered) {
     const bool begins = !openShift();
     const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
+    if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || reading->byHand())
+        ++told_;
     auto kept = keeper_->keep(fact);
     shift_ = kept.shift;
     if (begins) {
@@ -125,7 +130,7 @@ FactId Session::take(Fact fact, bool entered) {
             boil_.add(id, std::move(setting));
     }
     if (entered && canBeTakenBack(fact))
-        entered_.push_back({kept.id, fact});
+        entered_.push_back({kept.id, fact, told_});
     boil_.add(kept.id, std::move(fact));
     if (ends)
         carryLearned();
@@ -167,6 +172,8 @@ std::optional<Sentence> Session::objection(const Fact& fact, Instant now) const 
         return onlyWatches_;
     if (fact.at > now + furthestAhead)
         return say("Its time lies in the future. Write the time it happened, or leave the time empty for now.");
+    if (std::holds_alternative<DayRow>(fact.what))
+        return std::nullopt; // a gathering at noon, a pack in August: of no shift
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
         return say("Its time lies more than a day before this shift began. Import it as a log of its own.");
     if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
@@ -178,6 +185,7 @@ Session::Answer Session::enter(Fact fact) { return enter(std::vector{std::move(f
 
 std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
     std::vector<Answer> answers;
+    std::vector<bool> inShift;
     for (auto& fact : facts) {
         const auto at = now();
         if (auto why = objection(fact, at)) {
@@ -186,40 +194,105 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         }
         if (!fact.entered && at - fact.at >= lateFrom)
             fact.entered = at;
+        if (std::holds_alternative<DayRow>(fact.what)) {
+            answers.push_back(enterInBook(std::move(fact)));
+            inShift.resize(answers.size(), false);
+            continue;
+        }
         answers.emplace_back(Entered{take(std::move(fact), true), false});
+        inShift.resize(answers.size() - 1, false);
+        inShift.push_back(true);
     }
     const bool kept = keeper_->flush(personsPatience);
-    for (auto& answer : answers)
-        if (auto* entered = std::get_if<Entered>(&answer))
+    for (std::size_t i = 0; i < inShift.size(); ++i)
+        if (auto* entered = std::get_if<Entered>(&answers[i]); entered && inShift[i])
             entered->kept = kept;
     return answers;
 }
 
-std::optional<std::size_t> Session::lastToUndo() {
-    for (std::size_t i = entered_.size(); i-- > 0;)
-        if (const Fact& fact = entered_[i].fact;
-            !std::holds_alternative<AlarmSeen>(fact.what) || now() - fact.at <= seenIsTakenBackFor)
-            return i;
+// Where it is kept now; nullopt where no disk takes it.
+std::optional<std::pair<ShiftId, FactId>> Session::keepInBook(const Fact& fact) {
+    try {
+        if (auto journal = keeper_->beside())
+            return appendToBook(*journal, fact);
+    } catch (const JournalError&) { // it is held, and tried again each second
+        bookRefused_ = true;
+    }
     return std::nullopt;
 }
 
+Session::Answer Session::enterInBook(Fact fact) {
+    ++told_;
+    bookRefused_ = false;
+    if (const auto kept = keepInBook(fact)) {
+        inBook_.push_back({kept->second, std::move(fact), told_, kept->first});
+        return Entered{kept->second, true};
+    }
+    const FactId number = ++heldNumber_;
+    const auto place = std::upper_bound(heldBook_.begin(), heldBook_.end(), fact.at,
+                                        [](Instant at, const Boil::Entry& one) { return at < one.fact.at; });
+    heldBook_.insert(place, {number, fact});
+    inBook_.push_back({number, std::move(fact), told_, {}, true});
+    // A rehearsal keeps nothing, and that is no trouble.
+    return Entered{number, !bookRefused_ && keeper_->flush(personsPatience)};
+}
+
+void Session::keepHeldBook() {
+    while (!heldBook_.empty() && !onlyWatches_) {
+        const auto kept = keepInBook(heldBook_.front().fact);
+        if (!kept)
+            return;
+        for (Undoable& one : inBook_)
+            if (one.held && one.id == heldBook_.front().id) {
+                one.held = false;
+                one.id = kept->second;
+                one.book = kept->first;
+            }
+        heldBook_.erase(heldBook_.begin());
+        ++told_;
+    }
+}
+
+std::optional<Fact> Session::undoInBook() {
+    const Undoable last = std::move(inBook_.back());
+    inBook_.pop_back();
+    if (last.held)
+        std::erase_if(heldBook_, [&](const Boil::Entry& one) { return one.id == last.id; });
+    else if (last.book)
+        keeper_->withdrawFrom(*last.book, last.id, now());
+    keeper_->flush(personsPatience);
+    return last.fact;
+}
+
+Session::Undoable* Session::lastToUndo() {
+    Undoable* last = inBook_.empty() ? nullptr : &inBook_.back();
+    for (std::size_t i = entered_.size(); i-- > 0;)
+        if (const Fact& fact = entered_[i].fact;
+            !std::holds_alternative<AlarmSeen>(fact.what) || now() - fact.at <= seenIsTakenBackFor)
+            return last && last->order > entered_[i].order ? last : &entered_[i];
+    return last;
+}
+
 const Fact* Session::lastEntered() {
-    const auto last = lastToUndo();
-    return last ? &entered_[*last].fact : nullptr;
+    const Undoable* last = lastToUndo();
+    return last ? &last->fact : nullptr;
 }
 
 std::optional<Fact> Session::undo() {
-    const auto last = lastToUndo();
+    const Undoable* last = lastToUndo();
     if (!last)
         return std::nullopt;
-    auto [id, fact] = std::move(entered_[*last]);
-    entered_.erase(entered_.begin() + static_cast<std::ptrdiff_t>(*last));
-    keeper_->withdraw(id, now());
-    boil_.withdraw(id);
-    if (isNoticed(fact) && shift_)
-        deny(*shift_, fact);
+    ++told_;
+    if (!inBook_.empty() && last == &inBook_.back())
+        return undoInBook();
+    const Undoable entry = *last;
+    entered_.erase(entered_.begin() + (last - entered_.data()));
+    keeper_->withdraw(entry.id, now());
+    boil_.withdraw(entry.id);
+    if (isNoticed(entry.fact) && shift_)
+        deny(*shift_, entry.fact);
     keeper_->flush(personsPatience);
-    return std::move(fact);
+    return entry.fact;
 }
 
 Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact> instead) {
@@ -231,7 +304,9 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
             say("Its time lies in the future. Write the time it happened, or leave the time empty for now.")};
     if (instead)
         instead->entered = at;
+    ++told_;
     const auto before = factOf(shift, fact);
+    std::erase_if(inBook_, [&](const Undoable& one) { return one.book == shift && one.id == fact; });
     const bool goesOn = shift == openShift();
     const bool shown = shift == shift_;
     if (goesOn)
@@ -292,6 +367,8 @@ void Session::letGo() {
     keeper_ = keeperOfNothing();
     boil_ = Boil{};
     entered_.clear();
+    inBook_.clear();
+    ++told_;
     seen_.clear();
     lastRead_.clear();
     shift_.reset();
@@ -328,6 +405,7 @@ void Session::tick() {
     else if (step)
         clock_.startAtWall();
     keepNoticed();
+    keepHeldBook();
 }
 
 } // namespace panside

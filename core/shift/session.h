@@ -69,8 +69,14 @@ public:
     // means what was entered before.
     const Fact* lastEntered();
 
-    // Corrects an entry of any shift: withdraws it and, if there is one, keeps what it should have been, marked as
-    // entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
+    // Rows of the day book go there and not into the shift: enter() keeps them, undo() takes them back, correct() puts
+    // them right. These are in memory only, by time: all of them in a rehearsal; else those that no disk took yet.
+    const std::vector<Boil::Entry>& heldBook() const { return heldBook_; }
+    // Moves with every fact but plain readings, entered, withdrawn or put right.
+    long long told() const { return told_; }
+
+    // Corrects an entry of any shift or day book: withdraws it and, if there is one, keeps what it should have been,
+    // marked as entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
     Answer correct(ShiftId shift, FactId fact, std::optional<Fact> instead);
 
     // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
@@ -82,7 +88,8 @@ public:
     // The same journal with the right to write, for another thread; none where this session keeps nothing.
     std::optional<Journal> journalBeside() const { return keeper_->beside(); }
 
-    // Once a second: notices a moved wall clock, and keeps the loads of wood that the stack showed.
+    // Once a second: notices a moved wall clock, keeps the loads of wood that the stack showed, and what is still held
+    // of the day book.
     void tick();
     // Everything to the disk now; false if that failed.
     bool flush() { return keeper_->flush(std::chrono::seconds{5}); }
@@ -98,7 +105,18 @@ public:
 private:
     std::optional<Sentence> objection(const Fact& fact, Instant now) const;
     FactId take(Fact fact, bool entered); // `entered`: by a person, who may take it back
-    std::optional<std::size_t> lastToUndo();
+    struct Undoable {
+        FactId id;
+        Fact fact;
+        long long order = 0;              // of entry
+        std::optional<ShiftId> book = {}; // the day book that it is in
+        bool held = false;                // of the day book, in memory only
+    };
+    Undoable* lastToUndo();
+    Answer enterInBook(Fact fact);
+    std::optional<std::pair<ShiftId, FactId>> keepInBook(const Fact& fact);
+    void keepHeldBook();
+    std::optional<Fact> undoInBook();
     void carryLearned();
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);
@@ -109,10 +127,15 @@ private:
     std::unique_ptr<Keeper> keeper_;
     ShiftClock clock_;
     Boil boil_;
-    std::optional<ShiftId> shift_;     // whose facts are folded: it may be over
-    bool watched_ = false;             // a shift has been going on since the program began
-    std::vector<Boil::Entry> entered_; // what undo() walks back through
-    std::set<FactId> seen_;            // of the shift that is only shown
+    std::optional<ShiftId> shift_;  // whose facts are folded: it may be over
+    bool watched_ = false;          // a shift has been going on since the program began
+    std::vector<Undoable> entered_; // what undo() walks back through
+    std::vector<Undoable> inBook_;  // the same of the day book
+    std::vector<Boil::Entry> heldBook_;
+    FactId heldNumber_ = 0;
+    bool bookRefused_ = false; // by the disk, the last time
+    long long told_ = 0;
+    std::set<FactId> seen_; // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
     std::vector<Fact> held_;              // between letGo and takeUp: what never reached the disk

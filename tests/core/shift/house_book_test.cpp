@@ -1,0 +1,145 @@
+// The day book as the console keeps it, and the house read from the journal again and again.
+#include "core/boil/shift_log.h"
+#include "core/journal/day_books.h"
+#include "core/journal/log_import.h"
+#include "core/rehearsal/rehearse.h"
+#include "core/shift/house_ledger.h"
+#include "core/shift/session.h"
+
+#include <filesystem>
+#include <gtest/gtest.h>
+#include <sstream>
+#include <unistd.h>
+
+namespace panside {
+namespace {
+
+Fact row(Session& session, const char* what, const char* value, const char* unit, const char* detail) {
+    return std::get<Fact>(factOf({}, what, value, unit, detail, session.now()));
+}
+
+class HouseBookTest : public testing::Test {
+protected:
+    HouseBookTest() { std::filesystem::create_directories(folder); }
+    ~HouseBookTest() override { std::filesystem::remove_all(folder); }
+    std::filesystem::path folder = std::filesystem::temp_directory_path() / ("house_book_" + std::to_string(getpid()));
+    std::filesystem::path place = folder / "house.journal";
+    Session session{keeperIn(Journal::open(place))};
+    std::size_t rows() const { return bookFacts(Journal::open(place, Journal::Access::read)).size(); }
+};
+
+TEST_F(HouseBookTest, ARowOfTheDayBookIsKeptThereAndBeginsNoShift) {
+    const auto answer = session.enter(row(session, "vessel", "40", "gal", "name=drum 7;kind=drum"));
+    ASSERT_TRUE(std::holds_alternative<Session::Entered>(answer));
+    EXPECT_TRUE(std::get<Session::Entered>(answer).kept);
+    EXPECT_FALSE(session.openShift());
+    EXPECT_EQ(rows(), 1U);
+    EXPECT_TRUE(session.heldBook().empty());
+}
+
+TEST_F(HouseBookTest, UndoTakesBackWhatWasEnteredLastInWhicheverBook) {
+    session.enter(row(session, "vessel", "40", "gal", "name=drum 7;kind=drum"));
+    session.enter(Fact{session.now(), Lit{}});
+    session.enter(row(session, "vessel", "5", "gal", "name=pail 1;kind=pail"));
+    EXPECT_EQ(std::get<DayRow>(session.undo().value().what).text(Key::name), "pail 1");
+    EXPECT_EQ(rows(), 1U);
+    EXPECT_TRUE(std::holds_alternative<Lit>(session.undo().value().what));
+    EXPECT_EQ(std::get<DayRow>(session.undo().value().what).text(Key::name), "drum 7");
+    EXPECT_EQ(rows(), 0U);
+    EXPECT_FALSE(session.undo());
+    // Withdrawn, it stays to be read.
+    const auto journal = Journal::open(place, Journal::Access::read);
+    EXPECT_EQ(journal.withdrawn(journal.books().front().id).size(), 2U);
+}
+
+TEST_F(HouseBookTest, ARowIsPutRightAndTheOldOneStaysAsWithdrawn) {
+    const auto answer = session.enter(row(session, "gathered", "400", "gal", "to=hold;brix=2.1"));
+    const FactId id = std::get<Session::Entered>(answer).id;
+    const ShiftId book = Journal::open(place, Journal::Access::read).books().front().id;
+    session.correct(book, id, row(session, "gathered", "40", "gal", "to=hold;brix=2.1"));
+    session.flush();
+    const auto facts = bookFacts(Journal::open(place, Journal::Access::read));
+    ASSERT_EQ(facts.size(), 1U);
+    EXPECT_NEAR(std::get<DayRow>(facts[0].fact.what).volume()->gallon(), 40, 1e-9);
+    EXPECT_TRUE(facts[0].fact.entered);
+}
+
+TEST_F(HouseBookTest, WhatHappenedDaysAgoBelongsToNoShiftAndIsKept) {
+    session.enter(Fact{session.now(), Lit{}});
+    Fact old = row(session, "packed", "24", "", "lot=A;from=drum 7;size=1pt");
+    old.at -= std::chrono::days{20};
+    EXPECT_TRUE(std::holds_alternative<Session::Entered>(session.enter(old)));
+    EXPECT_EQ(rows(), 1U);
+}
+
+TEST(HouseBook, ARehearsalHoldsItInMemoryByTime) {
+    Session session{keeperOfNothing()};
+    Fact later = row(session, "vessel", "5", "gal", "name=pail 1"), earlier = later;
+    earlier.at -= std::chrono::hours{2};
+    session.enter(later);
+    const auto answer = session.enter(earlier);
+    EXPECT_TRUE(std::get<Session::Entered>(answer).kept); // nothing is wrong with the disk
+    ASSERT_EQ(session.heldBook().size(), 2U);
+    EXPECT_LT(session.heldBook()[0].fact.at, session.heldBook()[1].fact.at);
+    session.undo();
+    ASSERT_EQ(session.heldBook().size(), 1U);
+    EXPECT_EQ(session.heldBook()[0].fact.at, later.at);
+}
+
+TEST_F(HouseBookTest, ReadAgainTheHouseIsTheSameAsReadAtOnce) {
+    {
+        auto journal = session.journalBeside().value();
+        std::istringstream night{rehearsedLog(std::chrono::hours{2}, 4)};
+        importLog(journal, night);
+    }
+    HouseReader reader;
+    const auto same = [&] {
+        const auto journal = Journal::open(place, Journal::Access::read);
+        const auto read = reader.read(journal, {});
+        const HouseLedger whole{&journal};
+        EXPECT_EQ(read->rows().size(), whole.rows().size());
+        ASSERT_EQ(read->ledger().vessels().size(), whole.ledger().vessels().size());
+        for (std::size_t i = 0; i < whole.ledger().vessels().size(); ++i) {
+            EXPECT_EQ(read->ledger().vessels()[i].name, whole.ledger().vessels()[i].name);
+            EXPECT_EQ(read->ledger().vessels()[i].content.sugar, whole.ledger().vessels()[i].content.sugar);
+        }
+    };
+    same();
+    session.enter(row(session, "vessel", "40", "gal", "name=drum 7;kind=drum"));
+    session.enter(Fact{session.now() - std::chrono::minutes{5}, DrawOpened{}});
+    session.enter(Fact{session.now(), DrawClosed{Said<Volume>{Volume::gallon(3), Unit::gal}, "drum 7"}});
+    same();
+    session.undo();
+    session.flush();
+    same();
+}
+
+TEST_F(HouseBookTest, StoppedReadingGivesNothingAndGoesOnNextTime) {
+    {
+        auto journal = session.journalBeside().value();
+        std::istringstream night{rehearsedLog(std::chrono::hours{2}, 4)};
+        importLog(journal, night);
+    }
+    HouseReader reader;
+    const auto journal = Journal::open(place, Journal::Access::read);
+    EXPECT_FALSE(reader.read(journal, {}, [] { return true; }));
+    EXPECT_TRUE(reader.read(journal, {}));
+}
+
+TEST_F(HouseBookTest, SaysWhatARowWouldDoBeforeItIsKept) {
+    session.enter(row(session, "vessel", "40", "gal", "name=drum 7;kind=drum"));
+    session.enter(row(session, "vessel", "5", "gal", "name=pail 1;kind=pail"));
+    session.enter(row(session, "bought", "30", "gal", "what=syrup;vessel=drum 7;brix=66.9;from=a neighbour"));
+    const auto journal = Journal::open(place, Journal::Access::read);
+    const HouseLedger house{&journal};
+    const HouseLedger then = house.with({row(session, "moved", "8", "gal", "from=drum 7;to=pail 1")});
+    bool over = false;
+    for (const LedgerMark& mark : then.ledger().marks())
+        over = over || (mark.kind == MarkKind::overRim && then.moreOf(mark.row));
+    EXPECT_TRUE(over);
+    EXPECT_TRUE(house.ledger().marks().empty());
+    EXPECT_TRUE(house.known().vessels.contains("drum7"));
+}
+
+} // namespace
+} // namespace panside
