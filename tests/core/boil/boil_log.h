@@ -53,7 +53,11 @@ public:
             rows.add(now, "fired,,,");
         ++now;
     }
-    void second(double brix) { reads(boils(brix)); }
+    void second(double brix) {
+        const double there = boils(brix);
+        followed = followed && lag > 0 ? *followed + (there - *followed) / lag : there;
+        reads(*followed);
+    }
     void hold(double brix, int seconds) { climb(brix, brix, seconds); }
     void climb(double from, double to, int seconds) {
         for (int t = 0; t < seconds; ++t)
@@ -73,6 +77,8 @@ public:
     Rows rows;
     int now = 0;
     double kilopascal = 101.325, probeHigh = 0; // probeHigh: kelvin
+    double lag = 0;                             // seconds that the probe follows the pan behind, to the first order
+    std::optional<double> followed;             // degrees Celsius, by a probe with a lag
     std::optional<double> barometer;            // what it reads, where that is another pressure
     int feeds = 480;                            // seconds between loads; 0: nobody fires, or nobody says so
     std::function<double(int)> stack;           // degrees Celsius

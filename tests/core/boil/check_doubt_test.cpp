@@ -12,6 +12,7 @@ using test::Rows;
 Picture afterChecks(int checks, int late, bool told, const std::function<double(int)>& misread) {
     BoilLog log;
     log.probeHigh = 0.2;
+    log.lag = 8;
     for (int i = 0; i < checks + 1; ++i) {
         log.climb(61, 67.0, 800);
         const int opened = log.now;
@@ -39,6 +40,28 @@ TEST(ACheck, ThatIsTypedAMinuteAfterItsCupTeachesTheSameMark) {
         EXPECT_NEAR(untold.probeOffset.kelvin(), 0.2, 0.16) << late;
         EXPECT_GT(untold.targetUncertainty->kelvin(), told.targetUncertainty->kelvin()) << late;
     }
+}
+
+// In a draw that thins fast the probe still shows what has run past it: a cup is held against what it shows when it has
+// followed.
+TEST(ACheck, OfAFastDrawIsHeldAgainstWhatTheProbeShowsOfItsCup) {
+    const auto learnt = [](double lag) {
+        BoilLog log;
+        log.probeHigh = 0.2;
+        log.lag = lag;
+        for (int i = 0; i < 5; ++i) {
+            log.climb(62, 67.4, 800);
+            const int opened = log.now;
+            log.rows.add(opened, "draw_open,,,");
+            log.climb(67.4, 62, 80);
+            log.rows.add(log.now, "draw_close,3,L,");
+            log.rows.add(opened + 90, fmt::format("density_check,{:.2f},brix,temp=20degC;cal=20degC;drawn={}",
+                                                  67.4 - 5.4 * 40 / 80, textOf(test::noon + Duration{opened + 40})));
+        }
+        return log.picture().probeOffset.kelvin();
+    };
+    for (const double lag : {5.0, 8.0, 11.0})
+        EXPECT_NEAR(learnt(lag), 0.2, 0.06) << lag;
 }
 
 // The first glass is read two Brix too high; the next two are right.
