@@ -66,22 +66,17 @@ void Check::facts() {
 }
 
 void Check::blocks() {
-    {
-        SQLite::Statement query{db_, "SELECT shift, first, sum, data FROM block"};
-        BlocksByFour four{query};
-        for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
-            for (const auto& block : blocks)
-                if (!block.sound) {
-                    ++wrong_[{microsOf(block.shift), Part::blocks}];
-                    findings_.push_back({Kind::readings, nameOf(microsOf(block.shift))});
-                }
-    }
-    SQLite::Statement query{db_, "SELECT shift, first, last, count, earliest, latest, sum FROM block"};
-    while (query.executeStep()) {
-        const BlockRow row{query.getColumn(1).getInt64(), query.getColumn(2).getInt64(), query.getColumn(3).getInt64(),
-                           query.getColumn(4).getInt64(), query.getColumn(5).getInt64()};
-        there_[{query.getColumn(0).getInt64(), Part::blocks}].add(sealOf(row, query.getColumn(6).getInt64()));
-    }
+    SQLite::Statement query{db_, "SELECT shift, first, sum, data, last, count, earliest, latest FROM block"};
+    BlocksByFour four{query};
+    for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
+        for (const auto& block : blocks) {
+            const SealPlace place{microsOf(block.shift), Part::blocks};
+            there_[place].add(sealOf(block.row, block.sum));
+            if (block.sound)
+                continue;
+            ++wrong_[place];
+            findings_.push_back({Kind::readings, nameOf(place.first)});
+        }
 }
 
 void Check::shifts() {

@@ -133,7 +133,6 @@ void BlockTable::addPacked(ShiftId shift, const BlockRow& row, std::string_view 
 
 std::span<const BlocksByFour::Block> BlocksByFour::next() {
     std::array<Hashed, 4> hashed;
-    std::array<std::int64_t, 4> sums{};
     std::size_t count = 0;
     while (count < blocks_.size() && !done_) {
         if (!query_.executeStep()) { // not asked again: SQLite would begin anew
@@ -143,7 +142,10 @@ std::span<const BlocksByFour::Block> BlocksByFour::next() {
         Block& block = blocks_[count];
         block.shift = instantOf(query_.getColumn(0).getInt64());
         block.first = query_.getColumn(1).getInt64();
-        sums[count] = query_.getColumn(2).getInt64();
+        block.sum = query_.getColumn(2).getInt64();
+        if (query_.getColumnCount() > 4)
+            block.row = {block.first, query_.getColumn(4).getInt64(), query_.getColumn(5).getInt64(),
+                         query_.getColumn(6).getInt64(), query_.getColumn(7).getInt64()};
         const auto data = query_.getColumn(3);
         block.data.clear(); // an empty blob has no address
         if (const auto* bytes = static_cast<const char*>(data.getBlob()))
@@ -155,8 +157,8 @@ std::span<const BlocksByFour::Block> BlocksByFour::next() {
         return {};
     const auto hashes = count == 4 ? hashesOf(hashed) : std::array<std::uint64_t, 4>{};
     for (std::size_t i = 0; i < count; ++i)
-        blocks_[i].sound =
-            static_cast<std::int64_t>(count == 4 ? hashes[i] : hashOf(hashed[i].bytes, hashed[i].seed)) == sums[i];
+        blocks_[i].sound = static_cast<std::int64_t>(
+                               count == 4 ? hashes[i] : hashOf(hashed[i].bytes, hashed[i].seed)) == blocks_[i].sum;
     return {blocks_.data(), count};
 }
 
