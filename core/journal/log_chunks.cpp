@@ -54,7 +54,7 @@ std::optional<ReadLog> LogChunks::next() {
         return std::nullopt;
     const auto lines = static_cast<std::size_t>(std::count(text_.begin(), text_.end(), '\n'));
     if (!first_)
-        text_.insert(0, std::string{logHeader} + "\n");
+        text_.insert(0, "\n").insert(0, logHeader);
     ReadLog read = readLog(text_, limits_);
     const auto tooLong = [](const Fault& fault) { return fault.slip == Slip::rowLength; };
     ended_ = std::any_of(read.faults.begin(), read.faults.end(), tooLong);
