@@ -12,13 +12,13 @@ namespace panside {
 namespace fs = std::filesystem;
 namespace {
 
-using Key = std::pair<std::int64_t, std::int64_t>; // shift, number: both tables are in this order
+using RowKey = std::pair<std::int64_t, std::int64_t>; // shift, number: both tables are in this order
 
 // Steps through a table by its key. A broken page ends a walk; a walk from the other end finds what lies behind it, and
 // searches from keys in between what lies between two broken pages.
 template <class Take>
 bool walk(SQLite::Database& db, const std::string& columns, const std::string& table, const std::string& number,
-          const Key& from, bool forward, Take&& take) {
+          const RowKey& from, bool forward, Take&& take) {
     try {
         const std::string order = forward ? "" : " DESC";
         SQLite::Statement query{db, "SELECT shift, " + number + ", " + columns + " FROM " + table + " WHERE (shift, " +
@@ -26,7 +26,7 @@ bool walk(SQLite::Database& db, const std::string& columns, const std::string& t
                                         number + order};
         SQLite::bind(query, from.first, from.second);
         while (query.executeStep())
-            if (!take(Key{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}, query))
+            if (!take(RowKey{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}, query))
                 return true;
         return true;
     } catch (const SQLite::Exception&) {
@@ -34,14 +34,14 @@ bool walk(SQLite::Database& db, const std::string& columns, const std::string& t
     }
 }
 
-constexpr Key lowest{INT64_MIN, INT64_MIN}, highest{INT64_MAX, INT64_MAX};
+constexpr RowKey lowest{INT64_MIN, INT64_MIN}, highest{INT64_MAX, INT64_MAX};
 
 // Calls take(key, query) once for each row that can be reached.
 template <class Take>
 bool reach(SQLite::Database& db, const std::string& columns, const std::string& table, const std::string& number,
            const std::set<std::int64_t>& shifts, Take&& take) {
-    std::set<Key> met;
-    const auto once = [&](const Key& key, SQLite::Statement& query) {
+    std::set<RowKey> met;
+    const auto once = [&](const RowKey& key, SQLite::Statement& query) {
         if (met.insert(key).second)
             take(key, query);
         return true;
@@ -54,16 +54,16 @@ bool reach(SQLite::Database& db, const std::string& columns, const std::string& 
         walk(db, columns, table, number, {shift, INT64_MAX}, false, once);
     }
     // From every number between those that were met: what a page that is whole holds is found by its own keys.
-    std::vector<Key> holes;
+    std::vector<RowKey> holes;
     for (auto key = met.begin(); key != met.end(); ++key)
         if (const auto next = std::next(key);
             next != met.end() && next->first == key->first && next->second > key->second + 1)
             for (std::int64_t n = key->second + 1; n < next->second && n < key->second + 4096; ++n)
                 holes.emplace_back(key->first, n);
-    for (const Key& hole : holes)
+    for (const RowKey& hole : holes)
         if (!met.contains(hole))
             walk(db, columns, table, number, hole, true,
-                 [&](const Key& key, SQLite::Statement& query) { return !met.contains(key) && once(key, query); });
+                 [&](const RowKey& key, SQLite::Statement& query) { return !met.contains(key) && once(key, query); });
     return false;
 }
 
@@ -126,7 +126,7 @@ void Salvage::shiftList() {
 
 void Salvage::facts() {
     FactTable facts{to_, seal_};
-    allReached_ &= reach(from_, "at, row, sum", "fact", "id", shifts_, [&](const Key& key, SQLite::Statement& query) {
+    allReached_ &= reach(from_, "at, row, sum", "fact", "id", shifts_, [&](const RowKey& key, SQLite::Statement& query) {
         const FactRow row{key.second, query.getColumn(2).getInt64(), query.getColumn(3).getString()};
         if (sumOf(instantOf(key.first), row) != query.getColumn(4).getInt64()) {
             ++lossOf(key.first).facts;
@@ -144,7 +144,7 @@ void Salvage::blocks() {
     BlockTable blocks{to_, seal_};
     allReached_ &= reach(
         from_, "last, count, earliest, latest, sum, data", "block", "first", shifts_,
-        [&](const Key& key, SQLite::Statement& query) {
+        [&](const RowKey& key, SQLite::Statement& query) {
             const auto shift = instantOf(key.first);
             const FactId last = query.getColumn(2).getInt64();
             const std::int64_t count = query.getColumn(3).getInt64();
@@ -167,7 +167,7 @@ void Salvage::blocks() {
 // made is left out: the fact stays, and the setting before it stands.
 void Salvage::plainRows() {
     allReached_ &= reach(from_, sealed_ ? "fact, at, by, sum" : "fact, at, by, 0", "withdrawal", "id", shifts_,
-                         [&](const Key& key, SQLite::Statement& query) {
+                         [&](const RowKey& key, SQLite::Statement& query) {
                              const WithdrawalRow row{key.first, key.second, query.getColumn(2).getInt64(),
                                                      query.getColumn(3).getInt64(), query.getColumn(4).getString()};
                              saved_[key.first].insert({key.second, key.second});
