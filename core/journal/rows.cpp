@@ -111,15 +111,17 @@ BlockTable::BlockTable(SQLite::Database& db, Seal& seal)
     : insert_{db, "INSERT INTO block(shift, first, last, count, earliest, latest, sum, data) VALUES(?,?,?,?,?,?,?,?)"},
       seal_{seal} {}
 
-void BlockTable::add(ShiftId shift, const std::vector<Channel>& channels, const std::vector<Sample>& samples) {
+BlockRow blockRowOf(const std::vector<Sample>& samples) {
     const auto byId = [](const Sample& a, const Sample& b) { return a.id < b.id; };
     const auto byTime = [](const Sample& a, const Sample& b) { return a.at < b.at; };
     const auto [first, last] = std::minmax_element(samples.begin(), samples.end(), byId);
     const auto [earliest, latest] = std::minmax_element(samples.begin(), samples.end(), byTime);
-    addPacked(
-        shift,
-        {first->id, last->id, static_cast<std::int64_t>(samples.size()), microsOf(earliest->at), microsOf(latest->at)},
-        packed(channels, samples));
+    return {first->id, last->id, static_cast<std::int64_t>(samples.size()), microsOf(earliest->at),
+            microsOf(latest->at)};
+}
+
+void BlockTable::add(ShiftId shift, const std::vector<Channel>& channels, const std::vector<Sample>& samples) {
+    addPacked(shift, blockRowOf(samples), packed(channels, samples));
 }
 
 void BlockTable::addPacked(ShiftId shift, const BlockRow& row, std::string_view data) {

@@ -47,6 +47,8 @@ struct BlockRow {
     std::int64_t count, earliest, latest;
 };
 
+BlockRow blockRowOf(const std::vector<Sample>& samples); // which must not be none
+
 std::int64_t sumOf(ShiftId shift, const FactRow& row);
 std::int64_t sumOf(ShiftId shift, FactId first, std::string_view block);
 std::int64_t sumOf(const ShiftRow& row);

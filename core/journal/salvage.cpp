@@ -113,10 +113,12 @@ void Salvage::shiftList() {
         SQLite::Statement query{from_, sealed_ ? "SELECT id, live, opening, begun, sum FROM shift ORDER BY begun"
                                                : "SELECT id, live, opening FROM shift ORDER BY id"};
         while (query.executeStep()) {
-            const ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
-                               sealed_ ? query.getColumn(3).getInt64() : 0};
-            if (sealed_ && sumOf(row) != query.getColumn(4).getInt64())
+            ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
+                         sealed_ ? query.getColumn(3).getInt64() : 0};
+            if (sealed_ && sumOf(row) != query.getColumn(4).getInt64()) {
                 ++lossOf(row.id).unproven;
+                row.opening = 0; // its first facts stand at the times that are in them
+            }
             listShift(row.id, row.live, row.opening);
         }
     } catch (const SQLite::Exception&) {
@@ -126,41 +128,42 @@ void Salvage::shiftList() {
 
 void Salvage::facts() {
     FactTable facts{to_, seal_};
-    allReached_ &= reach(from_, "at, row, sum", "fact", "id", shifts_, [&](const RowKey& key, SQLite::Statement& query) {
-        const FactRow row{key.second, query.getColumn(2).getInt64(), query.getColumn(3).getString()};
-        if (sumOf(instantOf(key.first), row) != query.getColumn(4).getInt64()) {
-            ++lossOf(key.first).facts;
-            saved_[key.first].insert({row.id, row.id}); // counted already
-            return;
-        }
-        listShift(key.first, 1, 0);
-        facts.add(instantOf(key.first), row);
-        saved_[key.first].insert({row.id, row.id});
-        ++salvaged_.facts;
-    });
+    allReached_ &=
+        reach(from_, "at, row, sum", "fact", "id", shifts_, [&](const RowKey& key, SQLite::Statement& query) {
+            const FactRow row{key.second, query.getColumn(2).getInt64(), query.getColumn(3).getString()};
+            if (sumOf(instantOf(key.first), row) != query.getColumn(4).getInt64()) {
+                ++lossOf(key.first).facts;
+                saved_[key.first].insert({row.id, row.id}); // counted already
+                return;
+            }
+            listShift(key.first, 1, 0);
+            facts.add(instantOf(key.first), row);
+            saved_[key.first].insert({row.id, row.id});
+            ++salvaged_.facts;
+        });
 }
 
 void Salvage::blocks() {
     BlockTable blocks{to_, seal_};
-    allReached_ &= reach(
-        from_, "last, count, earliest, latest, sum, data", "block", "first", shifts_,
-        [&](const RowKey& key, SQLite::Statement& query) {
-            const auto shift = instantOf(key.first);
-            const FactId last = query.getColumn(2).getInt64();
-            const std::int64_t count = query.getColumn(3).getInt64();
-            const std::string data = query.getColumn(7).getString();
-            Unpacked unpacked;
-            if (sumOf(shift, key.second, data) != query.getColumn(6).getInt64() || !unpack(data, unpacked)) {
-                lossOf(key.first).readings += count;
-                saved_[key.first].insert({key.second, last});
-                return;
-            }
-            listShift(key.first, 1, 0);
-            blocks.addPacked(
-                shift, {key.second, last, count, query.getColumn(4).getInt64(), query.getColumn(5).getInt64()}, data);
-            remember(key.first, unpacked.samples);
-            salvaged_.readings += count;
-        });
+    allReached_ &= reach(from_, "last, count, sum, data", "block", "first", shifts_,
+                         [&](const RowKey& key, SQLite::Statement& query) {
+                             const auto shift = instantOf(key.first);
+                             const FactId last = query.getColumn(2).getInt64();
+                             const std::int64_t count = query.getColumn(3).getInt64();
+                             const std::string data = query.getColumn(5).getString();
+                             Unpacked unpacked;
+                             if (sumOf(shift, key.second, data) != query.getColumn(4).getInt64() ||
+                                 !unpack(data, unpacked) || unpacked.samples.empty()) {
+                                 lossOf(key.first).readings += count;
+                                 saved_[key.first].insert({key.second, last});
+                                 return;
+                             }
+                             listShift(key.first, 1, 0);
+                             // What stands beside the readings is worked out of them: the sum is of the readings alone.
+                             blocks.addPacked(shift, blockRowOf(unpacked.samples), data);
+                             remember(key.first, unpacked.samples);
+                             salvaged_.readings += static_cast<std::int64_t>(unpacked.samples.size());
+                         });
 }
 
 // Small tables; what they hold counts only beside the facts. A withdrawal or a setting that nobody is proven to have

@@ -128,6 +128,8 @@ TEST_F(FullCheck, ASalvageKeepsWhatIsProvenAndSaysWhatIsNot) {
         db.exec("UPDATE carried SET row=replace(row,'65','76.9') WHERE id=2");
         db.exec("INSERT INTO withdrawal(shift, id, fact, at, by) VALUES(1742461200000000, 99, 9, 0, '')");
         db.exec("DELETE FROM fact WHERE id=1 AND shift=1742461200000000");
+        // Beside sound readings: a shift that began so early would show what it opened with at another time.
+        db.exec("UPDATE block SET earliest=616251514157376, latest=9616251514157376, count=7");
     }
     const auto saved = salvage(place(), folder_ / "saved");
     EXPECT_EQ(saved.settings, 1);
@@ -136,6 +138,9 @@ TEST_F(FullCheck, ASalvageKeepsWhatIsProvenAndSaysWhatIsNot) {
     EXPECT_GE(saved.partly[0].unreached, 1);
     Journal copy = Journal::open(folder_ / "saved");
     EXPECT_TRUE(fullCheck(copy).sound());
+    SQLite::Database db{(folder_ / "saved").string()};
+    EXPECT_EQ(db.execAndGet("SELECT count(*) FROM block WHERE earliest=616251514157376 OR count=7").getInt(), 0);
+    EXPECT_GT(db.execAndGet("SELECT count(*) FROM block").getInt(), 0);
     const auto rows = rowsOf(copy, copy.shifts().back().id);
     EXPECT_NE(std::find(rows.begin(), rows.end(), "2025-03-20T09:08:00Z,note,,,mine"), rows.end())
         << "what nobody withdrew stands";
