@@ -21,8 +21,9 @@ inline void needEventLoop() {
     static QCoreApplication application{argc, argv};
 }
 
-// Runs the event loop until it holds, or too long.
-inline bool waitFor(const std::function<bool()>& holds, int milliseconds = 5000) {
+// Runs the event loop until it holds. The patience only ends what does not hold: how soon it does is judged by the
+// battery (tests/battery, the rows of the ports), on a machine that does nothing else.
+inline bool waitFor(const std::function<bool()>& holds, int milliseconds = 60000) {
     QElapsedTimer timer;
     timer.start();
     QTimer wake; // what holds may come from without: another program, a file
