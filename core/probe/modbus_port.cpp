@@ -9,7 +9,7 @@ namespace panside {
 namespace {
 
 constexpr int patience = 3;     // time-outs on end before a slave is asked less often,
-constexpr int restRounds = 5;   // only each so many rounds, so that a dead one does not slow the others down
+constexpr int restRounds = 5;   // only each so many rounds, so that a dead one does not slow down others on its line
 constexpr int thinkingMs = 300; // what slaves need to answer, beside the time on the line; common practice, no source
 
 // Twice the time that the longest request and answer need on the line, and the slave's own.
@@ -31,8 +31,8 @@ std::map<int, int> questionsOf(const std::vector<RegisterRead>& requests) {
 } // namespace
 
 ModbusPort::ModbusPort(const PortRule& rule, Wiring wiring, PortFinder finder, QObject* parent)
-    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)}, every_{this},
-      polled_(rule.fields.size()),
+    : SerialPort{rule, std::move(wiring), std::move(finder), parent}, requests_{requestsFor(rule.fields)},
+      slaves_{questionsOf(requests_).size()}, every_{this}, polled_(rule.fields.size()),
       seen_(rule.fields.size()), late_{std::chrono::milliseconds{timeoutMs(rule, requests_)}, questionsOf(requests_)} {
     clock_.start();
     every_.setTimerType(Qt::PreciseTimer);
@@ -114,7 +114,7 @@ void ModbusPort::ask() {
     if (!client_)
         return;
     const auto rests = [&](const RegisterRead& read) {
-        return silentRounds_[read.slave] >= patience && round_ % restRounds != 0;
+        return slaves_ > 1 && silentRounds_[read.slave] >= patience && round_ % restRounds != 0;
     };
     const auto mayAsk = [&](const RegisterRead& read) {
         if (rests(read))

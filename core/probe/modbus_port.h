@@ -48,6 +48,7 @@ private:
         std::optional<double> number;
     };
     std::vector<RegisterRead> requests_;
+    std::size_t slaves_; // on this line
     std::unique_ptr<QModbusRtuSerialClient> client_;
     QTimer every_;
     bool polling_ = false;
