@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <unistd.h>
 
 namespace battery {
 namespace {
@@ -17,6 +18,16 @@ using Fault = FaultyDisk::Fault;
 
 constexpr auto patience = 20s; // only waited for where something does not hold
 constexpr JournalWriter::Pace quick{.gather = 0ms, .again = 1ms};
+
+bool comes(const std::function<bool()>& holds) {
+    const auto until = std::chrono::steady_clock::now() + patience;
+    while (!holds()) {
+        if (std::chrono::steady_clock::now() > until)
+            return false;
+        std::this_thread::sleep_for(1ms);
+    }
+    return true;
+}
 
 // Keeps the hour through a writer, write by write; what does not come to the disk is waited for.
 std::string keptThrough(JournalWriter& writer, const std::vector<std::vector<Fact>>& writes,
@@ -131,13 +142,53 @@ std::string diskFull(const Case& c) {
                 writer.keep(fact);
             if ((i < from || i >= to) && !writer.flush(patience))
                 return "not kept though there is room";
-            if (i == from && writer.flush(5ms))
+            if (i == from && !comes([&] { return told.load(); }))
+                return "a full disk was not told";
+            if (i == from && writer.flush(0ms))
                 return "kept though there is no room";
         }
     }
-    if (!told)
-        return "a full disk was not told";
     return holds(c.folder / "j", rows, rows.size());
+}
+
+// File and folder may no longer be written by this user, and may again. Where the battery runs as root, whom no right
+// stops, the layer below the journal says what the system would say.
+std::string readOnly(const Case& c) {
+    const auto writes = scriptedHour();
+    const auto rows = rowsOf(writes);
+    FaultyDisk& disk = FaultyDisk::installed();
+    disk.well();
+    const fs::path folder = c.folder / "here";
+    const bool root = ::geteuid() == 0;
+    std::atomic<bool> told = false;
+    const auto from = static_cast<std::size_t>(1 + c.upTo(40)), to = from + 1 + static_cast<std::size_t>(c.upTo(15));
+    {
+        JournalWriter writer{Journal::open(folder / "j"),
+                             {.kept = {}, .trouble = [&](const JournalError&) { told = true; }, .well = {}},
+                             quick};
+        for (std::size_t i = 0; i < writes.size(); ++i) {
+            if (i == from) {
+                fs::permissions(folder / "j", fs::perms::owner_read);
+                fs::permissions(folder, fs::perms::owner_read | fs::perms::owner_exec);
+                if (root)
+                    disk.failFrom(Fault::error, 1);
+            }
+            if (i == to) {
+                fs::permissions(folder, fs::perms::owner_all);
+                fs::permissions(folder / "j", fs::perms::owner_read | fs::perms::owner_write);
+                disk.well();
+            }
+            for (const Fact& fact : writes[i])
+                writer.keep(fact);
+            if ((i < from || i >= to) && !writer.flush(patience))
+                return "not kept though it may be written";
+            if (i == from && root && !comes([&] { return told.load(); }))
+                return "it was not told";
+            if (i == from && root && writer.flush(0ms))
+                return "kept though nothing can be written";
+        }
+    }
+    return holds(folder / "j", rows, rows.size());
 }
 
 // The journal's folder goes and comes back, or a loop of links lies in its place meanwhile.

@@ -1,32 +1,15 @@
 // The battery: each row so many times, a number told for each case, what failed kept so that it can be repeated.
-//   battery [--short] [--row NAME] [--case NUMBER] [--times N] [--failed FOLDER]
+//   battery [ROW...] [--short] [--count N] [--seed N] [--case NUMBER] [--failed FOLDER]
 #include "tests/battery/rows.h"
 
-#include <array>
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
 #include <exception>
 #include <fstream>
-
-namespace battery {
-
-std::span<const Row> allRows() {
-    static const std::array rows{
-        Row{"kill", "kill -9 at any moment, with back-up, import or recount going on", 1000, 12, killed},
-        Row{"fault", "an error, a short write, a full disk, a lost sync at every call of an hour", 0, 0, faultyCall},
-        Row{"power", "the power cut: writes since the last sync dropped and reordered", 500, 60, powerCut},
-        Row{"full", "the disk full from any write on, and freed", 20, 5, diskFull},
-        Row{"folder", "the folder gone, or a loop of links in its place, and back", 20, 4, folderGone},
-        Row{"stick", "the stick pulled in the midst of a back-up", 20, 5, stickPulled},
-        Row{"bytes", "bits flipped, pages wiped, the end cut off", 2000, 60, spoiltBytes},
-        Row{"consoles", "two consoles on one journal, killed in turn", 100, 4, twoConsoles},
-    };
-    return rows;
-}
-
-} // namespace battery
+#include <vector>
 
 namespace {
 
@@ -35,40 +18,43 @@ namespace fs = std::filesystem;
 
 struct Wish {
     bool brief = false;
-    std::string row;
-    int number = 0, times = 0;
+    std::vector<std::string> rows; // none: all
+    int number = 0, count = 0;
+    unsigned seed = 1;
     fs::path failed = "failed";
+    bool includes(const Row& row) const {
+        return rows.empty() || std::find(rows.begin(), rows.end(), row.name) != rows.end();
+    }
 };
+
+// What failed is kept with the words that repeat it, and the files it left.
+void keepFailure(const Row& row, int number, const Wish& wish, const fs::path& folder, const std::string& wrong) {
+    std::error_code ignored;
+    const fs::path kept =
+        wish.failed / (std::string{row.name} + "-" + std::to_string(wish.seed) + "-" + std::to_string(number));
+    fs::create_directories(wish.failed, ignored);
+    fs::remove_all(kept, ignored);
+    fs::copy(folder, kept, fs::copy_options::recursive | fs::copy_options::copy_symlinks, ignored);
+    std::ofstream{kept.string() + ".txt"} << wrong << "\ntests/battery/run " << row.name << " --seed " << wish.seed
+                                          << " --case " << number << '\n';
+}
 
 std::string tried(const Row& row, int number, const Wish& wish) {
     std::string name = (fs::temp_directory_path() / "panside-battery-XXXXXX").string();
     const fs::path folder = ::mkdtemp(name.data());
-    std::mt19937_64 random{static_cast<std::uint64_t>(number) * 7919};
+    std::seed_seq sequence{wish.seed, static_cast<unsigned>(number)};
+    std::mt19937_64 random{sequence};
     std::string wrong;
     try {
-        wrong = row.run({number, random, folder});
+        wrong = row.run({number, random, folder, wish.brief});
     } catch (const std::exception& error) {
         wrong = std::string{"thrown: "} + error.what();
     }
+    if (!wrong.empty())
+        keepFailure(row, number, wish, folder, wrong);
     std::error_code ignored;
-    if (!wrong.empty()) {
-        const fs::path kept = wish.failed / (std::string{row.name} + "-" + std::to_string(number));
-        fs::create_directories(wish.failed, ignored);
-        fs::remove_all(kept, ignored);
-        fs::copy(folder, kept, fs::copy_options::recursive | fs::copy_options::copy_symlinks, ignored);
-        std::ofstream{kept.string() + ".txt"} << wrong << "\nbattery --row " << row.name << " --case " << number
-                                              << '\n';
-    }
     fs::remove_all(folder, ignored);
     return wrong;
-}
-
-int timesOf(const Row& row, const Wish& wish) {
-    if (wish.times > 0)
-        return wish.times;
-    if (row.often == 0) // at every call; in the short run at some
-        return callsOfAnHour();
-    return wish.brief ? row.briefly : row.often;
 }
 
 Wish wishIn(int count, char** words) {
@@ -78,43 +64,67 @@ Wish wishIn(int count, char** words) {
         const auto next = [&] { return i + 1 < count ? words[++i] : "0"; };
         if (word == "--short")
             wish.brief = true;
-        else if (word == "--row")
-            wish.row = next();
+        else if (word == "--count")
+            wish.count = std::atoi(next());
+        else if (word == "--seed")
+            wish.seed = static_cast<unsigned>(std::strtoul(next(), nullptr, 10));
         else if (word == "--case")
             wish.number = std::atoi(next());
-        else if (word == "--times")
-            wish.times = std::atoi(next());
         else if (word == "--failed")
             wish.failed = next();
+        else
+            wish.rows.push_back(word);
     }
     return wish;
+}
+
+struct Counts {
+    int passed = 0, failed = 0;
+};
+
+Counts runRow(const Row& row, const Wish& wish) {
+    const auto began = std::chrono::steady_clock::now();
+    int last = wish.brief ? row.briefly : row.often, step = 1, first = 1;
+    if (row.all) {
+        last = row.all();
+        step = wish.brief ? std::max(1, last / 24) : 1;
+    }
+    if (wish.count > 0)
+        last = wish.count;
+    if (wish.number > 0)
+        first = last = wish.number;
+    Counts counts;
+    for (int number = first; number <= last; number += step) {
+        const std::string wrong = tried(row, number, wish);
+        (wrong.empty() ? counts.passed : counts.failed) += 1;
+        if (!wrong.empty())
+            std::printf("%s, case %d, seed %u: %s\n", row.name, number, wish.seed, wrong.c_str());
+    }
+    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
+    std::printf("%-9s %s: %d passed, %d failed (seed %u, cases %d to %d, %.0f s)\n", row.name, row.what, counts.passed,
+                counts.failed, wish.seed, first, last, took.count());
+    std::fflush(stdout);
+    return counts;
 }
 
 } // namespace
 
 int main(int count, char** words) {
     const Wish wish = wishIn(count, words);
-    int passed = 0, failed = 0;
-    for (const Row& row : allRows()) {
-        if (!wish.row.empty() && wish.row != row.name)
-            continue;
-        const auto began = std::chrono::steady_clock::now();
-        const int all = wish.number > 0 ? wish.number : timesOf(row, wish);
-        const int step = row.often == 0 && wish.brief && wish.number == 0 ? std::max(1, all / 24) : 1;
-        int good = 0, bad = 0;
-        for (int number = wish.number > 0 ? wish.number : 1; number <= all; number += step) {
-            const std::string wrong = tried(row, number, wish);
-            (wrong.empty() ? good : bad) += 1;
-            if (!wrong.empty())
-                std::printf("%s, case %d: %s\n", row.name, number, wrong.c_str());
+    for (const std::string& name : wish.rows)
+        if (std::none_of(allRows().begin(), allRows().end(), [&](const Row& row) { return row.name == name; })) {
+            std::fprintf(stderr, "There is no row %s. There are:\n", name.c_str());
+            for (const Row& row : allRows())
+                std::fprintf(stderr, "  %-9s %s\n", row.name, row.what);
+            return 2;
         }
-        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
-        std::printf("%-9s %s: %d passed, %d failed (cases 1 to %d, %.0f s)\n", row.name, row.what, good, bad, all,
-                    took.count());
-        std::fflush(stdout);
-        passed += good;
-        failed += bad;
-    }
-    std::printf("%d passed, %d failed\n", passed, failed);
-    return failed == 0 && passed > 0 ? 0 : 1;
+    Counts all;
+    for (const Row& row : allRows())
+        if (wish.includes(row)) {
+            const Counts counts = runRow(row, wish);
+            all.passed += counts.passed;
+            all.failed += counts.failed;
+        }
+    std::printf("%d passed, %d failed\n", all.passed, all.failed);
+    return all.failed == 0 && all.passed > 0 ? 0 : 1;
 }

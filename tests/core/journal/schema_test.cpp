@@ -2,6 +2,7 @@
 #include "core/journal/backup.h"
 #include "core/journal/kept_figures.h"
 #include "core/journal/shift_summary.h"
+#include "tests/core/journal/first_form.h"
 #include "tests/core/journal/place.h"
 
 #include <SQLiteCpp/Database.h>
@@ -11,37 +12,11 @@ namespace {
 
 using Schema = JournalPlace;
 
-constexpr const char* firstForm = R"(
-CREATE TABLE shift(id INTEGER PRIMARY KEY, live INTEGER NOT NULL, opening INTEGER NOT NULL);
-CREATE TABLE turn(shift INTEGER NOT NULL, number INTEGER NOT NULL, open INTEGER NOT NULL, PRIMARY KEY(shift, number)) WITHOUT ROWID;
-CREATE TABLE fact(shift INTEGER NOT NULL, id INTEGER NOT NULL, at INTEGER NOT NULL, row TEXT NOT NULL, sum INTEGER NOT NULL,
-    PRIMARY KEY(shift, id)) WITHOUT ROWID;
-CREATE TABLE block(shift INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL, count INTEGER NOT NULL,
-    earliest INTEGER NOT NULL, latest INTEGER NOT NULL, sum INTEGER NOT NULL, data BLOB NOT NULL,
-    PRIMARY KEY(shift, first)) WITHOUT ROWID;
-CREATE TABLE withdrawal(shift INTEGER NOT NULL, id INTEGER NOT NULL, fact INTEGER NOT NULL, at INTEGER NOT NULL, by TEXT NOT NULL,
-    PRIMARY KEY(shift, id)) WITHOUT ROWID;
-CREATE TABLE carried(id INTEGER PRIMARY KEY, at INTEGER NOT NULL, row TEXT NOT NULL);
-PRAGMA application_id=1348562547;
-PRAGMA user_version=1;
-INSERT INTO shift
-    VALUES(1741975200000000,1,0);
-INSERT INTO turn
-    VALUES(1741975200000000,1,1);
-INSERT INTO fact
-    VALUES(1741975200000000,1,1741975200000000,'2025-03-14T18:00:00Z,lit,,,',-1718078397695748404);
-INSERT INTO fact
-    VALUES(1741975200000000,4,1741975620000000,'2025-03-14T18:07:00Z,fired,40,lb,wood=maple',5746898222733043074);
-INSERT INTO block
-    VALUES(1741975200000000,2,2,1,1741975201000000,1741975201000000,5109261073854421023,X'01010100010200c0843dc2baa3fd0c04000000d31f');
-INSERT INTO block
-    VALUES(1741975200000000,3,3,1,1741975201000000,1741975201000000,-4800618715905901676,X'01010102020100c0843dc2baa3fd0c06000000db0a');
-)";
-
 TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
     {
         SQLite::Database db{place().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        db.exec(firstForm);
+        db.exec(firstFormEmpty);
+        db.exec(firstFormShift);
     }
     const std::vector<std::string> rows{"2025-03-14T18:00:00Z,lit,,,", "2025-03-14T18:00:01Z,syrup_pan,20.25,degC,",
                                         "2025-03-14T18:00:01Z,stack,68.5,degF,",
@@ -66,7 +41,8 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
 TEST_F(Schema, SealsWhatOlderFormsKept) {
     {
         SQLite::Database db{place().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        db.exec(firstForm);
+        db.exec(firstFormEmpty);
+        db.exec(firstFormShift);
         db.exec("INSERT INTO shift VALUES(1742061600000000,1,0); INSERT INTO turn VALUES(1742061600000000,1,1);"
                 "INSERT INTO withdrawal VALUES(1741975200000000,5,4,1741975620000000,'Odile');"
                 "INSERT INTO carried VALUES(1,1741970000000000,'2025-03-14T16:33:20Z,set,66,brix,key=target_density');"
@@ -90,7 +66,8 @@ TEST_F(Schema, SealsWhatOlderFormsKept) {
 TEST_F(Schema, ReadsAndMigratesTheSecondForm) {
     {
         SQLite::Database db{place().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        db.exec(firstForm);
+        db.exec(firstFormEmpty);
+        db.exec(firstFormShift);
         db.exec("CREATE TABLE summary(shift INTEGER PRIMARY KEY, seen INTEGER NOT NULL, first INTEGER NOT NULL, "
                 "last INTEGER NOT NULL, readings INTEGER NOT NULL, facts INTEGER NOT NULL, draws INTEGER NOT NULL, "
                 "drawsMeasured INTEGER NOT NULL, loads INTEGER NOT NULL, loadsWeighed INTEGER NOT NULL, "
