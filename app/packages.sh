@@ -8,11 +8,14 @@ buildPackages=(
     qt6-translations-l10n
     libsqlite3-dev libsqlitecpp-dev libfmt-dev libcli11-dev libtomlplusplus-dev nlohmann-json3-dev libeigen3-dev
     libxlsxwriter-dev
+    python3-minimal libpython3-stdlib cmark-gfm librsvg2-bin
 )
+packagePackages=(dpkg-dev file lintian desktop-file-utils) # to make a .deb, besides
 testPackages=(
     libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev
     clang libclang-rt-14-dev clang-format clang-tidy
-    python3-minimal libpython3-stdlib python3-iapws python3-pymodbus python3-serial-asyncio mbpoll socat
+    desktop-file-utils appstream shared-mime-info libglib2.0-bin man-db groff-base bash-completion
+    python3-iapws python3-pymodbus python3-serial-asyncio mbpoll socat
     xvfb xauth xdotool
 )
 

@@ -4,6 +4,7 @@
 #include "ui/handover/handover_desk.h"
 #include "ui/importing/import_desk.h"
 #include "ui/keeping/keeping_desk.h"
+#include "ui/manual/manual_desk.h"
 #include "ui/paperlog/paper_desk.h"
 #include "ui/probes/probes_desk.h"
 #include "ui/reckoner/reckoner_desk.h"
@@ -35,6 +36,7 @@ std::span<const ScreenRow> allScreens() {
         {Action::reckoner, Place::sums, 1, QT_TRANSLATE_NOOP("Screens", "Sums of the trade"), false, &reckonerDesk},
         {Action::help, Place::help, 1, QT_TRANSLATE_NOOP("Screens", "All keys"), false, nullptr},
         {Action::cautions, Place::help, 2, QT_TRANSLATE_NOOP("Screens", "Before the fire"), false, nullptr},
+        {Action::manual, Place::help, 3, QT_TRANSLATE_NOOP("Screens", "Manual"), false, &manualDesk},
     };
     return rows;
 }

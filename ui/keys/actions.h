@@ -45,7 +45,8 @@ enum class Action {
     keeping,
     reckoner,
     help,
-    cautions
+    cautions,
+    manual
 };
 
 // Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the

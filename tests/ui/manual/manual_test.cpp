@@ -1,0 +1,114 @@
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/manual/manual_screen.h"
+
+#include <QDir>
+#include <QFile>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTextBrowser>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+ManualBook installed() { return ManualBook::in(ManualBook::usualPlace(), QStringLiteral("en")); }
+
+TEST(ManualBook, HasEveryPageOfTheSources) {
+    const QDir sources{QStringLiteral(PANSIDE_SOURCE "/resources/manual"), QStringLiteral("*.md")};
+    const auto book = installed();
+    ASSERT_EQ(sources.entryList().size(), static_cast<qsizetype>(book.pages().size()));
+    EXPECT_EQ(book.pages().front().file, "index.html");
+    for (const auto& page : book.pages()) {
+        EXPECT_FALSE(page.title.isEmpty()) << page.file.toStdString();
+        EXPECT_FALSE(book.page(page.file).isEmpty()) << page.file.toStdString();
+    }
+}
+
+// What is linked is there: a page, and the heading in it.
+TEST(ManualBook, HasNoLinkThatLeadsNowhere) {
+    const auto book = installed();
+    static const QRegularExpression link{QStringLiteral(R"re((?:href|src)="([^":#]*)(?:#([^"]*))?")re")};
+    int seen = 0;
+    for (const auto& page : book.pages()) {
+        const QString body = book.page(page.file);
+        for (auto found = link.globalMatch(body); found.hasNext(); ++seen) {
+            const auto match = found.next();
+            const QString target = match.captured(1).isEmpty() ? page.file : match.captured(1);
+            const auto where = (page.file + u" -> " + match.captured()).toStdString();
+            EXPECT_TRUE(QFile::exists(book.folder() + u'/' + target)) << where;
+            if (!match.captured(2).isEmpty()) {
+                EXPECT_TRUE(book.page(target).contains(QStringLiteral("id=\"%1\"").arg(match.captured(2)))) << where;
+            }
+        }
+    }
+    EXPECT_GT(seen, 20);
+}
+
+TEST(ManualBook, FindsPagesByAllWordsWhateverTheirCase) {
+    const auto book = installed();
+    EXPECT_TRUE(book.found(QStringLiteral("XDG_data_home")).contains("command_line.html"));
+    EXPECT_TRUE(book.found(QStringLiteral("hydrometer <b>")).isEmpty());
+    EXPECT_TRUE(book.found(QStringLiteral("  ")).isEmpty());
+}
+
+TEST(ManualBook, FallsBackToEnglishAndSaysNothingWhereNothingIsInstalled) {
+    EXPECT_FALSE(ManualBook::in(ManualBook::usualPlace(), QStringLiteral("xx")).pages().empty());
+    const QTemporaryDir empty;
+    EXPECT_TRUE(ManualBook::in(empty.path(), QStringLiteral("en")).pages().empty());
+}
+
+class ManualScreenTest : public testing::Test {
+protected:
+    ManualScreenTest() {
+        screen_.wear({});
+        screen_.resize(1000, 600);
+        screen_.show();
+    }
+    ManualScreen screen_;
+};
+
+TEST_F(ManualScreenTest, FollowsALinkAndGoesBack) {
+    screen_.read(installed());
+    EXPECT_EQ(screen_.shown(), "index.html");
+    auto* text = screen_.findChild<QTextBrowser*>();
+    emit text->anchorClicked(QUrl{QStringLiteral("command_line.html#tend")});
+    EXPECT_EQ(screen_.shown(), "command_line.html");
+    EXPECT_TRUE(screen_.words().contains("XDG_DATA_HOME"));
+    for (auto* key : screen_.findChildren<Press*>())
+        if (key->text() == "Page before")
+            key->click();
+    EXPECT_EQ(screen_.shown(), "index.html");
+}
+
+TEST_F(ManualScreenTest, OpensNothingFromElsewhere) {
+    screen_.read(installed());
+    auto* text = screen_.findChild<QTextBrowser*>();
+    for (const char* link : {"https://example.org/x.html", "file:///etc/passwd", "../../../etc/passwd"})
+        emit text->anchorClicked(QUrl{QString::fromLatin1(link)});
+    EXPECT_EQ(screen_.shown(), "index.html");
+}
+
+TEST_F(ManualScreenTest, SearchesOnceItIsAskedTo) {
+    screen_.read(installed());
+    auto* field = screen_.findChild<TypedLine*>();
+    EXPECT_FALSE(field->isVisible());
+    for (auto* key : screen_.findChildren<Press*>())
+        if (key->text() == "Search")
+            key->click();
+    EXPECT_TRUE(field->isVisible());
+    QTest::keyClicks(field, QStringLiteral("uaccess nowhere"));
+    EXPECT_EQ(screen_.words(), "No page has all these words.");
+    field->setText(QStringLiteral("XDG_DATA_HOME"));
+    EXPECT_TRUE(screen_.words().contains("The command line"));
+}
+
+TEST_F(ManualScreenTest, SaysWhereItLookedInVain) {
+    const QTemporaryDir empty;
+    screen_.read(ManualBook::in(empty.path(), QStringLiteral("en")));
+    EXPECT_TRUE(screen_.words().contains(empty.path()));
+}
+
+} // namespace
+} // namespace panside

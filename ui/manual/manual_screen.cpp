@@ -1,0 +1,157 @@
+#include "ui/manual/manual_screen.h"
+
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+
+#include <QCoreApplication>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QScrollBar>
+#include <QTextBrowser>
+#include <QUrl>
+#include <QVBoxLayout>
+
+namespace panside {
+namespace {
+
+const QString firstPage = QStringLiteral("index.html");
+
+} // namespace
+
+ManualScreen::ManualScreen(QWidget* parent)
+    : QWidget{parent}, text_{new QTextBrowser{this}}, contents_{new Press{this}}, back_{new Press{this}},
+      look_{new Press{this}}, leave_{new Press{this}}, typed_{new TypedLine{this}} {
+    setObjectName(QStringLiteral("manual"));
+    setAutoFillBackground(true);
+    text_->setObjectName(QStringLiteral("manualText"));
+    text_->setFrameShape(QFrame::NoFrame);
+    text_->setOpenLinks(false);
+    typed_->setObjectName(QStringLiteral("manualSearch"));
+    typed_->hide();
+    auto* keys = new QHBoxLayout;
+    for (QWidget* key : std::initializer_list<QWidget*>{contents_, back_, look_})
+        keys->addWidget(key);
+    keys->addWidget(typed_, 1);
+    keys->addStretch();
+    keys->addWidget(leave_);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(text_, 1);
+    column->addLayout(keys);
+    connect(text_, &QTextBrowser::anchorClicked, this, &ManualScreen::follow);
+    connect(contents_, &Press::clicked, this, [this] { open(firstPage); });
+    connect(back_, &Press::clicked, this, &ManualScreen::back);
+    connect(look_, &Press::clicked, this, [this] {
+        typed_->show();
+        typed_->setFocus();
+    });
+    connect(leave_, &Press::clicked, this, &ManualScreen::left);
+    connect(typed_, &QLineEdit::textChanged, this, &ManualScreen::search);
+    setFocusProxy(text_);
+    name();
+}
+
+void ManualScreen::name() {
+    contents_->say(tr("Contents"), {});
+    back_->say(tr("Page before"), {});
+    look_->say(tr("Search"), {});
+    leave_->say(tr("Leave"), tr("Esc"));
+    typed_->setAccessibleName(tr("Search"));
+}
+
+void ManualScreen::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    text_->setPalette(paletteOf(dress.look));
+    text_->setFont(dress.letters(mm::words));
+    const auto ink = dress.inks().trace.name();
+    const auto line = dress.inks().line.name();
+    text_->document()->setDefaultStyleSheet(
+        QStringLiteral("a{color:%1} td,th{padding:%3px;border:1px solid %2;text-align:left}"
+                       "table{border-collapse:collapse} code,pre{font-family:monospace}")
+            .arg(ink, line)
+            .arg(dress.px(1)));
+    for (Press* key : {contents_, back_, look_, leave_})
+        key->wear(dress);
+    typed_->wear(dress);
+    const int gap = dress.px(mm::gap);
+    layout()->setContentsMargins(gap, gap, gap, gap);
+    if (!trail_.isEmpty())
+        show(trail_.last(), {});
+}
+
+void ManualScreen::read(ManualBook book) {
+    book_ = std::move(book);
+    text_->setSearchPaths({book_.folder(), book_.folder() + QStringLiteral("/..")});
+    if (book_.pages().empty())
+        text_->setPlainText(tr("The manual was not found beside the program: %1. Install it, or read it on another "
+                               "machine; every key is on the page of all keys.")
+                                .arg(book_.folder()));
+    else if (trail_.isEmpty() || book_.page(trail_.last()).isEmpty())
+        open(firstPage);
+    else
+        show(trail_.last(), {});
+}
+
+void ManualScreen::open(const QString& page) {
+    typed_->clear();
+    typed_->hide();
+    if (shown() != page)
+        trail_ << page;
+    show(page, {});
+}
+
+void ManualScreen::show(const QString& page, const QString& mark) {
+    const QString words = book_.page(page);
+    if (words.isEmpty())
+        return;
+    text_->setHtml(words);
+    text_->verticalScrollBar()->setValue(0);
+    if (!mark.isEmpty())
+        text_->scrollToAnchor(mark);
+}
+
+// Within the manual alone: the console opens nothing from elsewhere.
+void ManualScreen::follow(const QUrl& link) {
+    const QString page = link.path().isEmpty() ? shown() : link.path();
+    if (book_.page(page).isEmpty())
+        return;
+    open(page);
+    show(page, link.fragment());
+}
+
+void ManualScreen::back() {
+    typed_->clear();
+    typed_->hide();
+    if (trail_.size() > 1)
+        trail_.removeLast();
+    if (!trail_.isEmpty())
+        show(trail_.last(), {});
+}
+
+void ManualScreen::search(const QString& words) {
+    if (words.simplified().isEmpty()) {
+        if (!trail_.isEmpty())
+            show(trail_.last(), {});
+        return;
+    }
+    const QString found = book_.found(words);
+    text_->setHtml(found.isEmpty() ? tr("No page has all these words.") : found);
+}
+
+QString ManualScreen::words() const { return text_->toPlainText(); }
+
+void ManualScreen::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        emit left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void ManualScreen::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange)
+        name();
+}
+
+} // namespace panside
