@@ -130,9 +130,11 @@ private:
                 "A bad row is refused on the error stream; the rest goes on. At the end of the input it goes\n"
                 "on as long as there is a probe; without one it prints the last picture and ends.\n"
                 "  panside tend --probe pan.toml --journal season.db\n"
+                "  panside tend --probe pan.toml --serve 192.168.1.20:8437   and a look in for phones\n"
                 "  echo ',note,,,sap is cloudy' | panside tend");
         command->add_option("--probe", tend_.probe, "The probe file: ports, and what their fields mean");
         command->add_option("--journal", tend_.journal, "Keep the shift in this file instead of the usual place");
+        command->add_option("--serve", tend_.serve, "Let phones look in, at this address and port of this machine");
         addSettings(command);
     }
     void addRehearse() {

@@ -31,6 +31,7 @@ struct ReplayRequest {
 struct TendRequest {
     std::string probe, journal; // empty: none; the usual place
     std::vector<Set> settings;
+    std::string serve = {}; // ADDRESS:PORT of the look in; empty: none
 };
 struct RehearseRequest {
     double hours = 0;

@@ -15,6 +15,7 @@
 #include "ui/words/journal_words.h"
 
 #include <QApplication>
+#include <QIcon>
 #include <future>
 #include <ostream>
 
@@ -237,6 +238,8 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
         Program application{argc, argv};
         keepLabelsPlain(application);
         QApplication::setApplicationName(QStringLiteral("panside"));
+        QGuiApplication::setDesktopFileName(QStringLiteral("panside")); // whose icon the desktop shows
+        QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside")));
         const EndSignal end;
         return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
                                  : runKept(request, journal, std::move(kept), err);

@@ -78,6 +78,8 @@ def write_html(folder, out):
     language = folder.name if folder.name in WORDS else "en"
     words = WORDS[language]
     out.mkdir(parents=True, exist_ok=True)
+    for old in out.glob("*.html"):  # of a page that is no more
+        old.unlink()
     pages = pages_in(folder)
     index = []
     for name, markdown in pages:

@@ -1,14 +1,18 @@
 # The Debian packages that Panside needs, in one place; sourced by app/run and tests/run.
 # On another system look for the same libraries under its own names.
 
-buildPackages=(
-    g++ cmake ninja-build mold
-    qt6-base-dev qt6-base-dev-tools qt6-charts-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev
-    qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqt6opengl6-dev libgl-dev libegl-dev libxcb1-dev
-    qt6-translations-l10n
-    libsqlite3-dev libsqlitecpp-dev libfmt-dev libcli11-dev libtomlplusplus-dev nlohmann-json3-dev libeigen3-dev
-    libxlsxwriter-dev
+buildTools=(
+    g++ cmake ninja-build mold qt6-base-dev-tools qt6-tools-dev-tools qt6-l10n-tools
     python3-minimal libpython3-stdlib cmark-gfm librsvg2-bin
+)
+buildLibraries=( # of the machine that runs it
+    qt6-base-dev qt6-charts-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev qt6-tools-dev
+    libqt6opengl6-dev libgl-dev libegl-dev libxcb1-dev
+    libsqlite3-dev libsqlitecpp-dev libfmt-dev libtomlplusplus-dev libxlsxwriter-dev libqrencode-dev
+)
+buildPackages=(
+    "${buildTools[@]}" "${buildLibraries[@]}"
+    libcli11-dev nlohmann-json3-dev libeigen3-dev qt6-translations-l10n # the same for all machines
 )
 packagePackages=(dpkg-dev file lintian desktop-file-utils) # to make a .deb, besides
 testPackages=(
@@ -43,6 +47,16 @@ need() {
         echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
         exit 3
     }
+}
+
+# The same for a build for another machine: its libraries and its compiler besides.
+needFor() {
+    if ! dpkg --print-foreign-architectures | grep -qx "$1"; then
+        local asRoot=()
+        [ "$(id -u)" -eq 0 ] || asRoot=(sudo)
+        "${asRoot[@]}" dpkg --add-architecture "$1" && "${asRoot[@]}" apt-get update -q >/dev/null
+    fi
+    need "${buildPackages[@]}" "crossbuild-essential-$1" "${buildLibraries[@]/%/:$1}"
 }
 
 # configure NAME [CMake options]: a build tree under .build, told to CMake once and again when the options change.

@@ -1,6 +1,7 @@
 #include "app/commands.h"
 #include "app/end_signal.h"
 #include "app/exit_status.h"
+#include "app/tend_look.h"
 #include "app/tending.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
@@ -46,6 +47,15 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
     std::optional<ProbeFile> probe;
     if (!request.probe.empty() && !(probe = probeIn(request.probe, err)))
         return status::refused;
+    std::optional<LookChoices> serve;
+    if (!request.serve.empty()) {
+        auto place = servedAt(request.serve);
+        if (const auto* wrong = std::get_if<std::string>(&place)) {
+            err << *wrong << '\n';
+            return status::wrongUsage;
+        }
+        serve = std::get<LookChoices>(place);
+    }
     try {
         auto journal =
             journalToWrite(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal});
@@ -65,7 +75,12 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         Session session{keeperIn(std::move(journal))};
         session.resume(std::move(facts));
         give(session, request.settings, err);
+        std::optional<TendLook> look;
+        if (serve && !look.emplace(*serve).open(err))
+            return status::machineFailed;
         Tending tending{session, std::move(probe), out, err};
+        if (look)
+            tending.tell([&](const Picture& picture) { look->tell(picture, session.boil()); });
         tending.start();
         QCoreApplication::exec();
         if (!session.flush()) {

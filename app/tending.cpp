@@ -104,7 +104,10 @@ void Tending::say(Instant moment) {
         return;
     lastSaid_ = moment;
     std::string line;
-    appendJson(line, session_.pictureAt(moment));
+    const Picture picture = session_.pictureAt(moment);
+    appendJson(line, picture);
+    if (other_)
+        other_(picture);
     out_ << line << '\n' << std::flush;
     if (!out_) {
         exitStatus_ = status::machineFailed;

@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QSocketNotifier>
 #include <QTimer>
+#include <functional>
 #include <iosfwd>
 #include <memory>
 
@@ -18,6 +19,8 @@ class Tending : public QObject {
 public:
     Tending(Session& session, std::optional<ProbeFile> probe, std::ostream& out, std::ostream& err);
     void start();
+    // Who else is told each picture that goes out.
+    void tell(std::function<void(const Picture&)> other) { other_ = std::move(other); }
     // 0, or what went wrong with the output.
     int exitStatus() const { return exitStatus_; }
 
@@ -31,6 +34,7 @@ private:
     void sayState(const PortStatus& status);
 
     Session& session_;
+    std::function<void(const Picture&)> other_;
     std::ostream& out_;
     std::ostream& err_;
     std::unique_ptr<ProbeSource> probe_;

@@ -3,6 +3,7 @@
 #include "core/boil/vocabulary.h"
 #include "ui/board/across_view.h"
 #include "ui/board/board.h"
+#include "ui/board/card.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
 #include "ui/entry/entry_sheet.h"
@@ -12,6 +13,7 @@
 #include "ui/frame/sentence_bar.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
+#include "ui/lookin/looked_at.h"
 #include "ui/page/keyed_page.h"
 #include "ui/page/page.h"
 #include "ui/sound/voice.h"
@@ -44,7 +46,8 @@ std::vector<Action> boardRow() {
 Console::Console(Behind behind, Choices choices, QWidget* parent)
     : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, frame_{new FrameView{this}},
       board_{new Board{this}}, map_{new KeyMap}, sheet_{new EntrySheet{frame_}}, water_{new WaterSheet{frame_}},
-      page_{new Page}, over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()} {
+      page_{new Page}, over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()},
+      looked_{std::make_unique<LookedAt>()} {
     setObjectName(QStringLiteral("console"));
     resize(QApplication::primaryScreen()->availableSize()); // where no window manager makes it so
     setCentralWidget(frame_);
@@ -388,9 +391,22 @@ void Console::refresh() {
     board_->display(picture);
     frame_->display(board_->sentenceShown(), board_->numbersLine());
     voice_->display(picture);
+    tellPhones();
     putSheetsAside(picture);
     lookAtWater(picture);
     footLine();
+}
+
+// What the board shows, no other reckoning of it.
+void Console::tellPhones() {
+    if (!looked_->isOn())
+        return;
+    const auto& cards = board_->cards().cards();
+    looked_->tell({.picture = board_->picture(),
+                   .sentence = board_->sentenceShown(),
+                   .cards = {cards[0]->view(), cards[1]->view(), cards[2]->view()},
+                   .units = choices_.units},
+                  behind_.session.boil(), inRehearsal());
 }
 
 void Console::choose(Choices choices) {
@@ -436,6 +452,7 @@ void Console::wear() {
     water_->wear(dress_);
     voice_->setVolume(choices_.sound.volume / 100.0);
     voice_->setSpoken(choices_.sound.spoken);
+    looked_->apply(choices_.lookIn);
     if (frame_->page() == map_)
         showKeys();
     if (frame_->page() && shown_ != Action::help)

@@ -17,6 +17,7 @@ class EntrySheet;
 class FrameView;
 class KeyedPage;
 class KeyMap;
+class LookedAt;
 class Page;
 class Voice;
 class WaterSheet;
@@ -49,6 +50,7 @@ public:
     const std::filesystem::path& probePlace() const override { return behind_.probeFile; }
     ProbeWatch* probes() override { return behind_.probes; }
     Voice& voice() override { return *voice_; }
+    LookedAt& lookedAt() override { return *looked_; }
     const Picture& picture() const override;
     const ShiftTrace& trace() const override;
     void refreshSoon() override;
@@ -75,6 +77,7 @@ private:
     void connectAll();
     void buildScreens();
     void refresh();
+    void tellPhones();
     void everySecond();
     bool takesKey(const QKeyEvent& event);
     bool goesByKey(const QKeyEvent& event);
@@ -110,6 +113,7 @@ private:
     Page* page_;
     KeyedPage* over_;
     std::unique_ptr<Voice> voice_;
+    std::unique_ptr<LookedAt> looked_;
     std::map<Action, Desk*> desks_;
     std::map<Place, Action> lastIn_; // where one was in a place
     Action shown_ = Action::board;

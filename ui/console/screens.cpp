@@ -4,6 +4,7 @@
 #include "ui/handover/handover_desk.h"
 #include "ui/importing/import_desk.h"
 #include "ui/keeping/keeping_desk.h"
+#include "ui/lookin/look_desk.h"
 #include "ui/manual/manual_desk.h"
 #include "ui/paperlog/paper_desk.h"
 #include "ui/probes/probes_desk.h"
@@ -33,6 +34,7 @@ std::span<const ScreenRow> allScreens() {
         {Action::probes, Place::rig, 3, QT_TRANSLATE_NOOP("Screens", "Probes"), true, &probesDesk},
         {Action::sound, Place::rig, 4, QT_TRANSLATE_NOOP("Screens", "Sound"), false, &soundDesk},
         {Action::keeping, Place::rig, 5, QT_TRANSLATE_NOOP("Screens", "Keeping"), true, &keepingDesk},
+        {Action::lookIn, Place::rig, 6, QT_TRANSLATE_NOOP("Screens", "Look in"), false, &lookDesk},
         {Action::reckoner, Place::sums, 1, QT_TRANSLATE_NOOP("Screens", "Sums of the trade"), false, &reckonerDesk},
         {Action::help, Place::help, 1, QT_TRANSLATE_NOOP("Screens", "All keys"), false, nullptr},
         {Action::cautions, Place::help, 2, QT_TRANSLATE_NOOP("Screens", "Before the fire"), false, nullptr},

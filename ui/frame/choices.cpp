@@ -3,6 +3,7 @@
 #include "core/boil/shift_log.h"
 #include "core/files/places.h"
 
+#include <QFile>
 #include <QLocale>
 #include <QSettings>
 #include <algorithm>
@@ -31,6 +32,10 @@ Choices Choices::load() {
     chosen.yard.measured = instantIn(kept.value("woodpileMeasured").toString().toStdString());
     if (const double price = kept.value("cordPrice", -1).toDouble(); price >= 0)
         chosen.yard.pricePerCord = price;
+    chosen.lookIn.on = kept.value("lookIn").toBool();
+    chosen.lookIn.address = kept.value("lookInAddress").toString();
+    chosen.lookIn.port = std::clamp(kept.value("lookInPort", chosen.lookIn.port).toInt(), 1024, 65535);
+    chosen.lookIn.key = kept.value("lookInKey").toString();
     chosen.cautioned = kept.value("cautioned").toBool();
     return chosen;
 }
@@ -47,7 +52,14 @@ void Choices::save() const {
     kept.setValue("woodpile", yard.pile ? textOf(*yard.pile) : QString{});
     kept.setValue("woodpileMeasured", yard.measured ? QString::fromStdString(textOf(*yard.measured)) : QString{});
     kept.setValue("cordPrice", yard.pricePerCord.value_or(-1));
+    kept.setValue("lookIn", lookIn.on);
+    kept.setValue("lookInAddress", lookIn.address);
+    kept.setValue("lookInPort", lookIn.port);
+    kept.setValue("lookInKey", lookIn.key);
     kept.setValue("cautioned", cautioned);
+    kept.sync();
+    // The key is nobody else's.
+    QFile::setPermissions(kept.fileName(), QFile::ReadOwner | QFile::WriteOwner);
 }
 
 } // namespace panside

@@ -14,6 +14,15 @@ struct SoundChoices {
     bool operator==(const SoundChoices&) const = default;
 };
 
+// The look in from a phone: off until somebody switches it on.
+struct LookChoices {
+    bool on = false;
+    QString address; // of this machine; empty: the first that a phone may reach
+    int port = 8437;
+    QString key; // 128 bits as 32 digits; whoever has it may look in
+    bool operator==(const LookChoices&) const = default;
+};
+
 // How this person likes the console: kept in a small file of their own, apart from the shifts.
 struct Choices {
     Look look = Look::day;
@@ -22,6 +31,7 @@ struct Choices {
     QString backupFolder;                    // empty: nothing is backed up
     SoundChoices sound = {};
     Yard yard = {};
+    LookChoices lookIn = {};
     bool cautioned = false; // the first-start page has been read
 
     // What was chosen before; for the rest, what the system's language and country suggest.

@@ -9,6 +9,7 @@
 
 namespace panside {
 
+class LookedAt;
 class ProbeWatch;
 class ShiftTrace;
 class Voice;
@@ -26,6 +27,7 @@ public:
     virtual const std::filesystem::path& probePlace() const = 0;
     virtual ProbeWatch* probes() = 0; // none in a rehearsal
     virtual Voice& voice() = 0;
+    virtual LookedAt& lookedAt() = 0;
 
     // The picture and the chart's traces as the board shows them.
     virtual const Picture& picture() const = 0;

@@ -46,7 +46,8 @@ enum class Action {
     reckoner,
     help,
     cautions,
-    manual
+    manual,
+    lookIn
 };
 
 // Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the
