@@ -12,7 +12,7 @@ namespace {
 
 constexpr auto about =
     R"(Panside stands beside the syrup pan of a wood-fired evaporator. It reads the probes or what you
-type, knows the day's target, foretells the draw, calls the firings, warns before a pan scorches, and keeps every shift.
+type, knows the day's target, predicts the draw, calls the firings, warns before a pan scorches, and keeps every shift.
 It advises and controls nothing: the instruments on the pan, the hydrometer and local codes come first.
 
 `panside` alone opens the console.)";

@@ -15,11 +15,11 @@
 <context>
     <name>DrawScores</name>
     <message>
-        <source>one draw foretold</source>
+        <source>one draw predicted</source>
         <translation>une coulée prévue</translation>
     </message>
     <message numerus="yes">
-        <source>%n draws foretold</source>
+        <source>%n draws predicted</source>
         <translation><numerusform>%n coulée prévue</numerusform><numerusform>%n coulées prévues</numerusform></translation>
     </message>
     <message>
@@ -42,7 +42,7 @@
         <translation>Prévisions passées</translation>
     </message>
     <message>
-        <source>No draw was foretold in it.</source>
+        <source>No draw was predicted in it.</source>
         <translation>Aucune coulée n'y a été prévue.</translation>
     </message>
 </context>

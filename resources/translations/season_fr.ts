@@ -124,7 +124,7 @@
         <translation>quelles alarmes</translation>
     </message>
     <message>
-        <source>No draw of these shifts was foretold and then came, so nothing can be said of the forecast yet.</source>
+        <source>No draw of these shifts was predicted and then came, so nothing can be said of the forecast yet.</source>
         <translation>Aucune coulée de ces quarts n&apos;a été annoncée puis venue : rien ne peut encore être dit de la prévision.</translation>
     </message>
     <message>

@@ -210,7 +210,7 @@ void ReviewScreen::showAlarms() {
 void ReviewScreen::layForecasts(std::vector<PastForecast> past) {
     forecastsLie_ = !past.empty();
     chart_->layForecasts(std::move(past));
-    said_->setText(forecastsLie_ ? scoreList(scores_, chart_->trace().clock()) : tr("No draw was foretold in it."));
+    said_->setText(forecastsLie_ ? scoreList(scores_, chart_->trace().clock()) : tr("No draw was predicted in it."));
 }
 
 void ReviewScreen::turnForecasts() {

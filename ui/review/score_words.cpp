@@ -43,8 +43,8 @@ QString scoreStory(const std::vector<DrawScore>& scores) {
     for (const DrawScore& score : scores)
         inside += score.inside / static_cast<double>(scores.size());
     const auto draws = static_cast<int>(scores.size());
-    return (draws == 1 ? tr(QT_TRANSLATE_NOOP("DrawScores", "one draw foretold"))
-                       : QCoreApplication::translate(context, "%n draws foretold", nullptr, draws)) +
+    return (draws == 1 ? tr(QT_TRANSLATE_NOOP("DrawScores", "one draw predicted"))
+                       : QCoreApplication::translate(context, "%n draws predicted", nullptr, draws)) +
            QStringLiteral(" · ") +
            tr(QT_TRANSLATE_NOOP("DrawScores", "inside the range %1 % of the wait (80 is meant)")).arg(percent(inside)) +
            QStringLiteral(" · ") +

@@ -208,7 +208,7 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
     if (calibration.levels.empty()) {
         painter.drawText(
             place, Qt::AlignLeft | Qt::TextWordWrap,
-            tr(QT_TRANSLATE_NOOP("Season", "No draw of these shifts was foretold and then came, so nothing "
+            tr(QT_TRANSLATE_NOOP("Season", "No draw of these shifts was predicted and then came, so nothing "
                                            "can be said of the forecast yet.")));
         return;
     }
