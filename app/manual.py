@@ -1,7 +1,8 @@
 #!/usr/bin/python3
 """The manual from its Markdown: HTML pages that can be searched, and the man page.
 
-manual.py html FOLDER OUT    every page of FOLDER, in the order in which its index.md names them
+manual.py html FOLDER OUT    every page of FOLDER, in the order in which its index.md names them; of a language's folder
+                             ("fr") those that are not there come from the folder above
 manual.py man PAGE OUT VERSION DATE
 
 cmark-gfm turns Markdown into HTML and roff; here is what it leaves open: the frame around a page, the links between
@@ -42,14 +43,16 @@ def pages_in(folder):
     """The pages in the order of the index; what it does not name comes last."""
     index = (folder / "index.md").read_text(encoding="utf-8")
     order = ["index.md"] + [target for _, target in LINK.findall(index) if re.fullmatch(r"\w+\.md", target)]
-    order = dict.fromkeys(order + sorted(page.name for page in folder.glob("*.md")))
-    return [(name, (folder / name).read_text(encoding="utf-8")) for name in order]
+    above = folder.parent if folder.name in WORDS else folder
+    order = dict.fromkeys(order + sorted(page.name for page in above.glob("*.md")))
+    return [(name, (folder / name if (folder / name).exists() else above / name).read_text(encoding="utf-8"))
+            for name in order]
 
 
-def body_of(markdown):
+def body_of(markdown, pictures):
     body = converted(markdown, "html")
     body = re.sub(r'href="(\w+)\.md', r'href="\1.html', body)
-    body = re.sub(r'src="(?:\.\./)+pictures/', 'src="pictures/', body)
+    body = re.sub(r'src="(?:\.\./)+pictures/', f'src="{pictures}/', body)
     return re.sub(r"<h([1-6])>(.*?)</h\1>",
                   lambda found: f'<h{found[1]} id="{anchor(found[2])}">{found[2]}</h{found[1]}>', body)
 
@@ -83,7 +86,7 @@ def write_html(folder, out):
     pages = pages_in(folder)
     index = []
     for name, markdown in pages:
-        body, title = body_of(markdown), title_of(markdown)
+        body, title = body_of(markdown, "pictures" if language == "en" else "../pictures"), title_of(markdown)
         file = name.replace(".md", ".html")
         links = "".join(f'<a href="{other.replace(".md", ".html")}"{" class=here" if other == name else ""}>'
                         f"{html.escape(title_of(text))}</a>" for other, text in pages)

@@ -28,22 +28,25 @@ TEST(ManualBook, HasEveryPageOfTheSources) {
 
 // What is linked is there: a page, and the heading in it.
 TEST(ManualBook, HasNoLinkThatLeadsNowhere) {
-    const auto book = installed();
     static const QRegularExpression link{QStringLiteral(R"re((?:href|src)="([^":#]*)(?:#([^"]*))?")re")};
     int seen = 0;
-    for (const auto& page : book.pages()) {
-        const QString body = book.page(page.file);
-        for (auto found = link.globalMatch(body); found.hasNext(); ++seen) {
-            const auto match = found.next();
-            const QString target = match.captured(1).isEmpty() ? page.file : match.captured(1);
-            const auto where = (page.file + u" -> " + match.captured()).toStdString();
-            EXPECT_TRUE(QFile::exists(book.folder() + u'/' + target)) << where;
-            if (!match.captured(2).isEmpty()) {
-                EXPECT_TRUE(book.page(target).contains(QStringLiteral("id=\"%1\"").arg(match.captured(2)))) << where;
+    for (const char* language : {"en", "fr"}) {
+        const auto book = ManualBook::in(ManualBook::usualPlace(), QString::fromLatin1(language));
+        for (const auto& page : book.pages()) {
+            const QString body = book.page(page.file);
+            for (auto found = link.globalMatch(body); found.hasNext(); ++seen) {
+                const auto match = found.next();
+                const QString target = match.captured(1).isEmpty() ? page.file : match.captured(1);
+                const auto where = (page.file + u" -> " + match.captured()).toStdString();
+                EXPECT_TRUE(QFile::exists(book.folder() + u'/' + target)) << where;
+                if (!match.captured(2).isEmpty()) {
+                    EXPECT_TRUE(book.page(target).contains(QStringLiteral("id=\"%1\"").arg(match.captured(2))))
+                        << where;
+                }
             }
         }
     }
-    EXPECT_GT(seen, 20);
+    EXPECT_GT(seen, 40);
 }
 
 TEST(ManualBook, FindsPagesByAllWordsWhateverTheirCase) {
@@ -51,6 +54,14 @@ TEST(ManualBook, FindsPagesByAllWordsWhateverTheirCase) {
     EXPECT_TRUE(book.found(QStringLiteral("XDG_data_home")).contains("command_line.html"));
     EXPECT_TRUE(book.found(QStringLiteral("hydrometer <b>")).isEmpty());
     EXPECT_TRUE(book.found(QStringLiteral("  ")).isEmpty());
+}
+
+TEST(ManualBook, IsWholeInFrench) {
+    const auto english = installed(), french = ManualBook::in(ManualBook::usualPlace(), QStringLiteral("fr"));
+    EXPECT_EQ(french.pages().size(), english.pages().size());
+    EXPECT_TRUE(french.page(QStringLiteral("the_draw.html")).contains("La coulée"));
+    EXPECT_EQ(french.page(QStringLiteral("fire.html")),
+              english.page(QStringLiteral("fire.html"))); // not translated yet
 }
 
 TEST(ManualBook, FallsBackToEnglishAndSaysNothingWhereNothingIsInstalled) {
