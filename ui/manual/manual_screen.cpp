@@ -77,7 +77,7 @@ void ManualScreen::wear(const Dress& dress) {
     const int gap = dress.px(mm::gap);
     layout()->setContentsMargins(gap, gap, gap, gap);
     if (!trail_.isEmpty())
-        show(trail_.last(), {});
+        turnTo(trail_.last(), {});
 }
 
 void ManualScreen::read(ManualBook book) {
@@ -90,7 +90,7 @@ void ManualScreen::read(ManualBook book) {
     else if (trail_.isEmpty() || book_.page(trail_.last()).isEmpty())
         open(firstPage);
     else
-        show(trail_.last(), {});
+        turnTo(trail_.last(), {});
 }
 
 void ManualScreen::open(const QString& page) {
@@ -98,10 +98,10 @@ void ManualScreen::open(const QString& page) {
     typed_->hide();
     if (shown() != page)
         trail_ << page;
-    show(page, {});
+    turnTo(page, {});
 }
 
-void ManualScreen::show(const QString& page, const QString& mark) {
+void ManualScreen::turnTo(const QString& page, const QString& mark) {
     const QString words = book_.page(page);
     if (words.isEmpty())
         return;
@@ -117,7 +117,7 @@ void ManualScreen::follow(const QUrl& link) {
     if (book_.page(page).isEmpty())
         return;
     open(page);
-    show(page, link.fragment());
+    turnTo(page, link.fragment());
 }
 
 void ManualScreen::back() {
@@ -126,13 +126,13 @@ void ManualScreen::back() {
     if (trail_.size() > 1)
         trail_.removeLast();
     if (!trail_.isEmpty())
-        show(trail_.last(), {});
+        turnTo(trail_.last(), {});
 }
 
 void ManualScreen::search(const QString& words) {
     if (words.simplified().isEmpty()) {
         if (!trail_.isEmpty())
-            show(trail_.last(), {});
+            turnTo(trail_.last(), {});
         return;
     }
     const QString found = book_.found(words);

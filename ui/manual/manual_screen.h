@@ -36,7 +36,7 @@ protected:
 private:
     void follow(const QUrl& link);
     void back();
-    void show(const QString& page, const QString& mark);
+    void turnTo(const QString& page, const QString& mark);
     void name();
 
     Dress dress_;
