@@ -46,8 +46,6 @@ execute_process(COMMAND ${GZIP} -9nf ${PROJECT_BINARY_DIR}/debian/changelog COMM
 
 install(FILES ${PROJECT_BINARY_DIR}/debian/copyright ${PROJECT_BINARY_DIR}/debian/changelog.gz DESTINATION ${docs})
 install(FILES ${CMAKE_CURRENT_LIST_DIR}/doc-base DESTINATION ${CMAKE_INSTALL_DATADIR}/doc-base RENAME panside)
-install(FILES ${CMAKE_CURRENT_LIST_DIR}/lintian-overrides DESTINATION ${CMAKE_INSTALL_DATADIR}/lintian/overrides
-        RENAME panside)
 install(CODE "
   set(docs \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/${docs}\")
   file(CREATE_LINK ../../panside/manual \"\${docs}/html\" SYMBOLIC)
@@ -66,13 +64,13 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
-# Not seen by its symbols: Qt's own words in French; the voice of an alarm.
+# Not seen by its symbols: Qt's own words in French.
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS qt6-translations-l10n)
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION "console beside the syrup pan of a wood-fired evaporator
 Panside is for the small crew that boils sap over a wood fire. It reads the
 probes you have, or what you type, and answers from across the room: is
 anything wrong, how long until the draw, when is the next firing, how much
-longer do we boil. It keeps every shift on disk by itself and shows the night
+longer to boil. It keeps every shift on disk by itself and shows the night
 again in the morning.
 .
 It advises and controls nothing. Somebody stays with a lit fire; local codes
