@@ -10,13 +10,13 @@
 namespace panside {
 namespace {
 
-QString textOf(const QString& place) {
+QString textIn(const QString& place) {
     QFile file{place};
     return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString{};
 }
 
 // "const pages=[{"file":…}];", the first line of what the pages are searched by.
-std::vector<ManualPage> pagesIn(const QString& script) {
+std::vector<ManualPage> bookPagesIn(const QString& script) {
     const QString line = script.section(QLatin1Char('\n'), 0, 0);
     const auto from = line.indexOf(QLatin1Char('['));
     const auto until = line.lastIndexOf(QLatin1Char(']'));
@@ -41,7 +41,7 @@ ManualBook ManualBook::in(const QString& place, const QString& language) {
     ManualBook book;
     for (const QString& folder : {place + QLatin1Char('/') + language, place}) {
         book.folder_ = folder;
-        book.pages_ = pagesIn(textOf(folder + QStringLiteral("/pages.js")));
+        book.pages_ = bookPagesIn(textIn(folder + QStringLiteral("/pages.js")));
         if (!book.pages_.empty())
             break;
     }
@@ -52,7 +52,7 @@ QString ManualBook::page(const QString& file) const {
     const auto there = std::find_if(pages_.begin(), pages_.end(), [&](const auto& page) { return page.file == file; });
     if (there == pages_.end())
         return {};
-    return textOf(folder_ + QLatin1Char('/') + file)
+    return textIn(folder_ + QLatin1Char('/') + file)
         .section(QStringLiteral("<main>"), 1, 1)
         .section(QStringLiteral("</main>"), 0, 0);
 }

@@ -37,7 +37,7 @@ TEST(ManualBook, HasNoLinkThatLeadsNowhere) {
             for (auto found = link.globalMatch(body); found.hasNext(); ++seen) {
                 const auto match = found.next();
                 const QString target = match.captured(1).isEmpty() ? page.file : match.captured(1);
-                const auto where = (page.file + u" -> " + match.captured()).toStdString();
+                const auto where = page.file.toStdString() + " -> " + match.captured().toStdString();
                 EXPECT_TRUE(QFile::exists(book.folder() + u'/' + target)) << where;
                 if (!match.captured(2).isEmpty()) {
                     EXPECT_TRUE(book.page(target).contains(QStringLiteral("id=\"%1\"").arg(match.captured(2))))
