@@ -21,7 +21,8 @@ std::variant<LookChoices, std::string> servedAt(const std::string& text) {
         bool isNumber = false;
         place.port = whole.mid(colon + 1).toInt(&isNumber);
         if (!isNumber || place.port < 0 || place.port > 65535)
-            return "--serve " + text + ": the port is a number up to 65535 (0: one that is free), as in 192.168.1.20:8437.";
+            return "--serve " + text +
+                   ": the port is a number up to 65535 (0: one that is free), as in 192.168.1.20:8437.";
     }
     if (QHostAddress{address}.isNull())
         return "--serve " + text + ": write an address of this machine and a port, as in 192.168.1.20:8437.";
