@@ -199,10 +199,6 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>Back</source>
-        <translation>Retour</translation>
-    </message>
-    <message>
         <source>Fire and fuel</source>
         <translation>Feu et bois</translation>
     </message>

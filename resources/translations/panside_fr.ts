@@ -1767,10 +1767,6 @@
         <translation>Ne pas lire ce port</translation>
     </message>
     <message>
-        <source>Back to the board</source>
-        <translation>Retour au tableau</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>
@@ -1862,10 +1858,6 @@
         <translation>Lire un registre</translation>
     </message>
     <message>
-        <source>Back to the board</source>
-        <translation>Retour au tableau</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>
@@ -1895,10 +1887,6 @@
     <message>
         <source>Light: night</source>
         <translation>Lumière : nuit</translation>
-    </message>
-    <message>
-        <source>Back to the board (Esc)</source>
-        <translation>Retour au tableau (Échap)</translation>
     </message>
 </context>
 <context>

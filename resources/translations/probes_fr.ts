@@ -690,10 +690,6 @@
         <translation>S</translation>
     </message>
     <message>
-        <source>Back to the board</source>
-        <translation>Retour au tableau</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>

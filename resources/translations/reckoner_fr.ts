@@ -1010,10 +1010,6 @@
 <context>
     <name>panside::ReckonerScreen</name>
     <message>
-        <source>Leave</source>
-        <translation>Quitter</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>

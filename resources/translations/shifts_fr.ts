@@ -521,10 +521,6 @@
         <translation>Ôter la ligne</translation>
     </message>
     <message>
-        <source>Back to the board</source>
-        <translation>Retour au tableau</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>
@@ -575,10 +571,6 @@
 </context>
 <context>
     <name>panside::KeyedPage</name>
-    <message>
-        <source>Back</source>
-        <translation>Retour</translation>
-    </message>
     <message>
         <source>Esc</source>
         <translation>Échap</translation>

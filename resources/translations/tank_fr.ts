@@ -145,10 +145,6 @@
         <source>Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and off a wet ladder.</source>
         <translation>Un vrai bassin se bombe et penche : le volume est juste à 3 % près. Ne montez pas sur le bord d'un bassin ni sur une échelle mouillée.</translation>
     </message>
-    <message>
-        <source>Back to the board</source>
-        <translation>Retour au tableau</translation>
-    </message>
 </context>
 <context>
     <name>SapWords</name>

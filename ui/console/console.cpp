@@ -49,6 +49,7 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
       page_{new Page}, over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()},
       looked_{std::make_unique<LookedAt>()} {
     setObjectName(QStringLiteral("console"));
+    QApplication::setStyle(bars_);
     resize(QApplication::primaryScreen()->availableSize()); // where no window manager makes it so
     setCentralWidget(frame_);
     for (QWidget* page : std::initializer_list<QWidget*>{board_, map_, page_, over_})
@@ -440,6 +441,7 @@ void Console::wear() {
     // What is hidden must not take the focus while it changes its dress.
     QWidget* focused = QApplication::focusWidget();
     setPalette(paletteOf(dress_.look));
+    bars_->setBreadth(dress_.px(mm::target) * 2 / 3);
     frame_->wear(dress_);
     board_->wear(dress_);
     board_->setUnits(choices_.units);

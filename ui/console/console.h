@@ -1,6 +1,7 @@
 #pragma once
 #include "ui/frame/desk.h"
 #include "ui/keys/places.h"
+#include "ui/look/broad_bars.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -104,6 +105,7 @@ private:
     Behind behind_;
     Choices choices_;
     Dress dress_;
+    BroadBars* bars_ = new BroadBars; // the application's
     QTranslator words_, qtWords_;
     FrameView* frame_;
     Board* board_;

@@ -2,6 +2,7 @@
 
 #include "ui/frame/foot.h"
 #include "ui/frame/rail_key.h"
+#include "ui/frame/roll.h"
 #include "ui/frame/sentence_bar.h"
 #include "ui/frame/tab_key.h"
 #include "ui/look/press.h"
@@ -43,6 +44,8 @@ void FrameView::wear(const Dress& dress) {
         tab->wear(dress);
     for (const auto& [action, key] : row_)
         key->wear(dress);
+    for (Roll* roll : rolls_)
+        roll->wear(dress);
     arrange();
     update();
 }
@@ -59,8 +62,17 @@ void FrameView::setPlaces(const std::vector<Place>& places) {
     arrange();
 }
 
-void FrameView::addPage(QWidget* page) { stack_->addWidget(page); }
-QWidget* FrameView::page() const { return stack_->currentWidget(); }
+void FrameView::addPage(QWidget* page) {
+    auto* roll = new Roll{page};
+    roll->wear(dress_);
+    rolls_.push_back(roll);
+    stack_->addWidget(roll);
+}
+
+QWidget* FrameView::page() const {
+    const auto* roll = qobject_cast<Roll*>(stack_->currentWidget());
+    return roll ? roll->widget() : nullptr;
+}
 
 void FrameView::showPage(QWidget* page, QWidget* side, const std::vector<Action>& row) {
     if (side_ && side_ != side)
@@ -85,7 +97,10 @@ void FrameView::showPage(QWidget* page, QWidget* side, const std::vector<Action>
     }
     sayWords();
     arrange();
-    stack_->setCurrentWidget(page);
+    const auto roll =
+        std::find_if(rolls_.begin(), rolls_.end(), [&](const Roll* one) { return one->widget() == page; });
+    if (roll != rolls_.end())
+        stack_->setCurrentWidget(*roll);
 }
 
 void FrameView::showTabs(Place place, const std::vector<FrameTab>& tabs, Action shown) {

@@ -18,6 +18,7 @@ namespace panside {
 class Foot;
 class Press;
 class RailKey;
+class Roll;
 class SentenceBar;
 class TabKey;
 
@@ -75,7 +76,8 @@ private:
     Dress dress_;
     SentenceBar* bar_;
     Foot* foot_;
-    QStackedWidget* stack_;
+    QStackedWidget* stack_; // of rolls
+    std::vector<Roll*> rolls_;
     QWidget* side_ = nullptr;
     std::vector<RailKey*> rail_;
     std::vector<TabKey*> tabs_;

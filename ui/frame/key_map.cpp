@@ -88,6 +88,7 @@ void KeyMap::arrange() {
     const int rows = (static_cast<int>(actions_.size()) + actionColumns - 1) / actionColumns;
     const int wanted = head + rows * (target + gap) - gap;
     const int least = head + static_cast<int>(most) * (target + gap) + gap;
+    setMinimumHeight(least + wanted);
     const int top = std::max(least, height() - wanted - dress_.px(1));
     actionsHead_ = QRect{0, top, width(), head};
     for (std::size_t i = 0; i < actions_.size(); ++i) {

@@ -56,13 +56,11 @@ int drawLines(QPainter& painter, const Dress& dress, double letters, const std::
 } // namespace
 
 FuelScreen::FuelScreen(QWidget* parent)
-    : QWidget{parent}, back_{new Press{this}}, turn_{new Press{this}}, stepKeys_{new Press{this}, new Press{this},
-                                                                                 new Press{this}, new Press{this}} {
+    : QWidget{parent}, turn_{new Press{this}}, stepKeys_{new Press{this}, new Press{this}, new Press{this},
+                                                         new Press{this}} {
     setObjectName(QStringLiteral("fuelScreen"));
     setAutoFillBackground(true);
-    back_->setObjectName(QStringLiteral("leaveFuel"));
     turn_->setObjectName(QStringLiteral("turnFuel"));
-    connect(back_, &Press::clicked, this, &FuelScreen::left);
     connect(turn_, &Press::clicked, this, [this] { turnTo(face_ == Face::plan ? Face::account : Face::plan); });
     const char* const names[] = {"lessSap", "moreSap", "softerFire", "harderFire"};
     const int moves[][2] = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}};
@@ -75,7 +73,6 @@ FuelScreen::FuelScreen(QWidget* parent)
 }
 
 void FuelScreen::name() {
-    back_->say(tr("Back"), tr("Esc"));
     turn_->say(face_ == Face::plan ? tr("Account") : tr("End of the boil"), QStringLiteral("P"));
     stepKeys_[0]->say(tr("Less sap"), QStringLiteral("↓"));
     stepKeys_[1]->say(tr("More sap"), QStringLiteral("↑"));
@@ -86,8 +83,7 @@ void FuelScreen::name() {
 void FuelScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    for (Press* press : {back_, turn_})
-        press->wear(dress);
+    turn_->wear(dress);
     for (Press* press : stepKeys_)
         press->wear(dress);
     resizeEvent(nullptr);
@@ -131,17 +127,15 @@ double FuelScreen::larger() const {
                       1.0, 1.4);
 }
 
-int FuelScreen::foot() const { return back_->height() + dress_.px(mm::gap); }
+int FuelScreen::foot() const { return turn_->height() + dress_.px(mm::gap); }
 
 void FuelScreen::resizeEvent(QResizeEvent*) {
     const int gap = dress_.px(mm::gap), edge = dress_.px(edgeOf), high = dress_.px(mm::target);
     const int top = height() - high - edge;
     int right = width() - edge;
-    for (Press* press : {back_, turn_}) {
-        const int wide = press->sizeHint().width();
-        press->setGeometry(right - wide, top, wide, high);
-        right -= wide + gap;
-    }
+    const int turn = turn_->sizeHint().width();
+    turn_->setGeometry(right - turn, top, turn, high);
+    right -= turn + gap;
     const int room = std::max(0, right - edge);
     int wanted = 0;
     for (Press* press : stepKeys_)
@@ -201,7 +195,7 @@ void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     else
         drawFitted(painter, last, Qt::AlignCenter, dress_.letters(letters), view_.noPlan, 4);
     painter.setPen(dress_.inks().word);
-    const QRect foot{room.left(), back_->y(), turn_->x() - room.left() - gap, back_->height()};
+    const QRect foot{room.left(), turn_->y(), turn_->x() - room.left() - gap, turn_->height()};
     drawFitted(painter, foot, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(mm::words), view_.caution, 2);
 }
 

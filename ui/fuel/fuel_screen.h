@@ -52,7 +52,7 @@ private:
     Dress dress_;
     Face face_ = Face::account;
     PlanSteps steps_;
-    Press *back_, *turn_;
+    Press* turn_;
     std::array<Press*, 4> stepKeys_; // less and more sap, softer and harder fire
 };
 

@@ -82,13 +82,6 @@ void KeyedPage::show(const QString& words, const std::vector<Key>& keys) {
         row_->addWidget(press, 1);
         presses_.push_back(press);
     }
-    auto* leave = new Press{this};
-    leave->setObjectName(QStringLiteral("back"));
-    leave->wear(dress_);
-    leave->say(tr("Back"), tr("Esc"));
-    connect(leave, &Press::clicked, this, &KeyedPage::left);
-    row_->addWidget(leave, 1);
-    presses_.push_back(leave);
 }
 
 void KeyedPage::progress(std::optional<int> percent) {

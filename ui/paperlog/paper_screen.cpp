@@ -39,7 +39,7 @@ public:
 
 PaperScreen::PaperScreen(QWidget* parent)
     : QWidget{parent}, dateWord_{new QLabel}, zoneWord_{new QLabel}, said_{new QLabel}, date_{new QLineEdit},
-      zone_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, takeOut_{new Press}, back_{new Press} {
+      zone_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, takeOut_{new Press} {
     setObjectName(QStringLiteral("paper"));
     setAutoFillBackground(true);
     date_->setObjectName(QStringLiteral("date"));
@@ -48,14 +48,13 @@ PaperScreen::PaperScreen(QWidget* parent)
     said_->setObjectName(QStringLiteral("said"));
     keep_->setObjectName(QStringLiteral("keep"));
     takeOut_->setObjectName(QStringLiteral("takeOut"));
-    back_->setObjectName(QStringLiteral("back"));
     said_->setWordWrap(true);
     auto* head = new QHBoxLayout;
     for (QWidget* part : std::initializer_list<QWidget*>{dateWord_, date_, zoneWord_, zone_})
         head->addWidget(part);
     head->addStretch(1);
     auto* keys = new QHBoxLayout;
-    for (Press* press : {keep_, takeOut_, back_})
+    for (Press* press : {keep_, takeOut_})
         keys->addWidget(press, 1);
     auto* column = new QVBoxLayout{this};
     column->addLayout(head);
@@ -88,7 +87,6 @@ PaperScreen::PaperScreen(QWidget* parent)
     connect(zone_, &QLineEdit::editingFinished, this, &PaperScreen::judge);
     connect(keep_, &Press::clicked, this, &PaperScreen::keep);
     connect(takeOut_, &Press::clicked, this, &PaperScreen::takeOut);
-    connect(back_, &Press::clicked, this, &PaperScreen::left);
     setFocusProxy(table_);
     giveKeysOfItsOwn(*table_);
     setDay(QDate::currentDate().addDays(-1), QTimeZone::systemTimeZone());
@@ -102,7 +100,6 @@ void PaperScreen::name() {
     zoneWord_->setText(tr("by the clock of"));
     keep_->say(tr("Keep it as a shift"), tr("Ctrl+Enter"));
     takeOut_->say(tr("Take the row out"), tr("Ctrl+Del"));
-    back_->say(tr("Back to the board"), tr("Esc"));
     table_->setHorizontalHeaderLabels(
         {tr("time"), tr("what"), tr("figure"), tr("more"), tr("who"), tr("will be written as")});
 }
@@ -110,7 +107,7 @@ void PaperScreen::name() {
 void PaperScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    for (Press* press : {keep_, takeOut_, back_})
+    for (Press* press : {keep_, takeOut_})
         press->wear(dress);
     for (QWidget* words : std::initializer_list<QWidget*>{dateWord_, zoneWord_, date_, zone_, said_})
         words->setFont(dress.letters(mm::words));

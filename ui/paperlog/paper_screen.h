@@ -51,7 +51,7 @@ private:
     QLabel *dateWord_, *zoneWord_, *said_;
     QLineEdit *date_, *zone_;
     QTableWidget* table_;
-    Press *keep_, *takeOut_, *back_;
+    Press *keep_, *takeOut_;
     QString told_; // of the row that is typed in
     bool judging_ = false;
 };

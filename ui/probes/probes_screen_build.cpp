@@ -181,15 +181,13 @@ void ProbesScreen::buildFoot(QVBoxLayout* column) {
     auto* keys = new QHBoxLayout;
     Press* keep = press(tr("Keep this"), QStringLiteral("K"), QStringLiteral("save"));
     Press* forget = press(tr("Leave this port out"), {}, QStringLiteral("forget"));
-    Press* back = press(tr("Back to the board"), tr("Esc"), QStringLiteral("back"));
     connect(keep, &Press::clicked, this, &ProbesScreen::save);
     connect(forget, &Press::clicked, this, [this] {
         setup_.forget();
         changed();
         build();
     });
-    connect(back, &Press::clicked, this, &ProbesScreen::left);
-    for (Press* key : {keep, forget, back})
+    for (Press* key : {keep, forget})
         keys->addWidget(key, 1);
     column->addLayout(keys);
 }

@@ -50,6 +50,7 @@ void ReckonerScreen::build() {
         inside_->deleteLater();
     }
     lines_.clear();
+    narrow_ = isNarrow();
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
     auto* columns = new QHBoxLayout{inside_};
@@ -58,6 +59,13 @@ void ReckonerScreen::build() {
     columns->addWidget(fieldColumn());
     columns->addWidget(answerColumn(), 1);
     reckonAgain();
+}
+
+bool ReckonerScreen::isNarrow() const { return dress_.measure.millimetres(width()) < 270; }
+
+void ReckonerScreen::resizeEvent(QResizeEvent*) {
+    if (inside_ && narrow_ != isNarrow())
+        build();
 }
 
 Press* ReckonerScreen::key(const QString& text, const QString& name, const QString& shortcut) {
@@ -79,7 +87,7 @@ QLabel* ReckonerScreen::label(const QString& name, double millimetres, bool bold
 
 QWidget* ReckonerScreen::sumColumn() {
     auto* column = new QWidget;
-    column->setFixedWidth(dress_.px(92));
+    column->setFixedWidth(dress_.px(isNarrow() ? 78 : 92));
     auto* keys = new QGridLayout{column};
     keys->setContentsMargins(0, 0, 0, 0);
     keys->setSpacing(dress_.px(1));
@@ -94,15 +102,12 @@ QWidget* ReckonerScreen::sumColumn() {
         keys->addWidget(press, i % rows, i / rows);
     }
     keys->setRowStretch(rows, 1);
-    Press* leave = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
-    connect(leave, &Press::clicked, this, &ReckonerScreen::left);
-    keys->addWidget(leave, rows + 1, 0, 1, 2);
     return column;
 }
 
 QWidget* ReckonerScreen::fieldColumn() {
     auto* column = new QWidget;
-    column->setFixedWidth(dress_.px(106));
+    column->setFixedWidth(dress_.px(isNarrow() ? 78 : 106));
     auto* rows = new QVBoxLayout{column};
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(dress_.px(1));

@@ -29,9 +29,11 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
+    bool isNarrow() const; // a cheap panel: narrower columns, so that the answer has room
     QWidget* sumColumn();
     QWidget* fieldColumn();
     QWidget* fieldRow(std::size_t index);
@@ -46,6 +48,7 @@ private:
     Units units_ = Units::us;
     Dress dress_;
     QWidget* inside_ = nullptr;
+    bool narrow_ = false; // as it was built
     std::vector<QLineEdit*> lines_;
     QLabel* name_ = nullptr;
     QLabel* value_ = nullptr;

@@ -15,12 +15,17 @@
 #include <algorithm>
 
 namespace panside {
+namespace {
+
+constexpr double leastChart = 40; // mm: lower, it says nothing
+
+} // namespace
 
 ReviewScreen::ReviewScreen(QWidget* parent)
     : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
       alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press},
       lay_{new Press}, from_{new Press}, forecasts_{new Press},
-      alarmsKey_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press}, back_{new Press} {
+      alarmsKey_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
     column_ = new QVBoxLayout{this};
@@ -37,7 +42,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     column_->addWidget(lower_, 2);
     // In one row, or in columns, they are wider than a small screen in French.
     const std::vector<std::vector<Press*>> rows{{open_, lay_, from_, forecasts_, alarmsKey_},
-                                                {correct_, export_, import_, back_}};
+                                                {correct_, export_, import_}};
     for (const auto& presses : rows) {
         auto* row = new QHBoxLayout;
         for (Press* press : presses) {
@@ -62,7 +67,6 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     correct_->setObjectName(QStringLiteral("correct"));
     export_->setObjectName(QStringLiteral("export"));
     import_->setObjectName(QStringLiteral("import"));
-    back_->setObjectName(QStringLiteral("back"));
     said_->setObjectName(QStringLiteral("said"));
     story_->setObjectName(QStringLiteral("story"));
     said_->setWordWrap(true);
@@ -75,7 +79,6 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_R); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
     connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
-    connect(back_, &Press::clicked, this, [this] { act(Qt::Key_Escape); });
     connect(table_, &QTableWidget::cellDoubleClicked, this, [this] { act(Qt::Key_Return); });
     connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
         if (!words.isEmpty())
@@ -108,7 +111,6 @@ void ReviewScreen::name() {
     correct_->say(tr("Correct an entry"), QStringLiteral("R"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
     import_->say(tr("Read a log in"), QStringLiteral("I"));
-    back_->say(tr("Back to the board"), tr("Esc"));
     table_->setColumnCount(static_cast<int>(reviewHeadings().size()));
     table_->setHorizontalHeaderLabels(reviewHeadings());
 }
@@ -119,11 +121,13 @@ void ReviewScreen::wear(const Dress& dress) {
     chart_->wear(dress);
     entries_->wear(dress);
     alarms_->wear(dress);
-    for (Press* press : {open_, lay_, from_, forecasts_, alarmsKey_, correct_, export_, import_, back_})
+    for (Press* press : {open_, lay_, from_, forecasts_, alarmsKey_, correct_, export_, import_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
+    table_->setMinimumHeight(dress.px(mm::target) * 4); // the heading and three nights
+    chart_->setMinimumHeight(dress.px(leastChart));
     story_->setFont(dress.letters(3.6, true)); // two lines of French on a small screen
     said_->setFont(dress.letters(mm::words));
 }

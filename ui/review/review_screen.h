@@ -94,7 +94,7 @@ private:
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *from_, *forecasts_, *alarmsKey_, *correct_, *export_, *import_, *back_;
+    Press *open_, *lay_, *from_, *forecasts_, *alarmsKey_, *correct_, *export_, *import_;
 };
 
 } // namespace panside

@@ -65,7 +65,6 @@ void RigScreen::build() {
     Press* language =
         key(language_ == QLatin1String("fr") ? QStringLiteral("Français") : QStringLiteral("English"), "language");
     Press* look = key(dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), "look");
-    Press* back = key(tr("Back to the board (Esc)"), "back");
     connect(units, &Press::clicked, this,
             [this] { emit unitsWanted(units_ == Units::us ? Units::metric : Units::us); });
     connect(language, &Press::clicked, this, [this] {
@@ -73,8 +72,7 @@ void RigScreen::build() {
     });
     connect(look, &Press::clicked, this,
             [this] { emit lookWanted(dress_.look == Look::day ? Look::night : Look::day); });
-    connect(back, &Press::clicked, this, &RigScreen::left);
-    for (Press* button : {units, language, look, back})
+    for (Press* button : {units, language, look})
         choices->addWidget(button, 1);
     column->addLayout(choices);
     refocus(*inside_, focused);
@@ -95,6 +93,7 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     const int line = static_cast<int>(index) % half, left = static_cast<int>(index) / half * 4;
     auto* label = new QLabel{row.label};
     label->setFont(dress_.letters(mm::smallWords));
+    label->setWordWrap(true);
     auto* edit = new TypedLine;
     edit->takeNumbers(true);
     edit->setText(row.answer);
@@ -106,6 +105,7 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     edit->setMaximumWidth(dress_.px(36));
     auto* usual = new QLabel{row.usual};
     usual->setFont(dress_.letters(mm::smallWords));
+    usual->setWordWrap(true);
     usual->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(edit);
     connect(edit, &QLineEdit::editingFinished, this, [this, index, edit] {

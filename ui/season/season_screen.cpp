@@ -173,6 +173,7 @@ void SeasonScreen::wear(const Dress& dress) {
         view->horizontalHeader()->setFont(small);
         view->verticalHeader()->setDefaultSectionSize(view == beside_ ? dress.px(5.5) : dress.px(mm::target));
     }
+    table_->setMinimumHeight(dress.px(mm::target) * 4); // the heading and some three shifts
     totals_->setFixedHeight(dress.px(mm::target) + 2);
     model_->setStrong(strong);
     sums_->setStrong(strong);

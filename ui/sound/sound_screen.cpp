@@ -93,9 +93,6 @@ void SoundScreen::build() {
     connect(spoken_, &Press::clicked, this, &SoundScreen::turnSpoken);
     column->addWidget(spoken_);
     column->addStretch();
-    Press* back = press(tr("Back to the board"), tr("Esc"), "soundBack");
-    connect(back, &Press::clicked, this, &SoundScreen::left);
-    column->addWidget(back);
     refresh();
 }
 

@@ -71,9 +71,6 @@ void TankScreen::build() {
         tr("Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and "
            "off a wet ladder."));
     column->addWidget(caution);
-    Press* back = key(tr("Back to the board"), QStringLiteral("back"), tr("Esc"));
-    connect(back, &Press::clicked, this, &TankScreen::left);
-    column->addWidget(back, 0, Qt::AlignRight);
     dip_->setText(dipped);
     setFocusProxy(dip_);
     refocus(*inside_, focused);
