@@ -1,7 +1,10 @@
 #include "app/reckon_command.h"
 
-#include "core/physics/reckon.h"
+#include "app/exit_status.h"
+#include "core/ledger/sap_nights.h"
+#include "core/physics/reckon_tonight.h"
 #include "core/physics/wood.h"
+#include "core/shift/house_ledger.h"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -76,6 +79,10 @@ void writeHelp(const Kind& kind, std::ostream& out) {
             << ", as in " << parameter.example << (parameter.many ? "; may be repeated" : "") << '\n';
     if (kind.name == "wood")
         out << "  --list        the woods that are known\n";
+    if (kind.name == "tonight")
+        out << "  --journal     a journal, which tells what stands and what its last nights were, in place of --stand "
+               "and "
+               "--rate\n";
 }
 
 void writeWoods(bool json, std::ostream& out) {
@@ -93,7 +100,10 @@ void writeWoods(bool json, std::ostream& out) {
 void writeJson(const Answer& answer, std::ostream& out) {
     nlohmann::ordered_json object;
     for (const Figure& figure : answer.figures)
-        if (!figure.list.empty())
+        if (figure.range)
+            object[std::string{figure.field}] = {
+                {"p10", figure.range->p10}, {"p50", figure.range->p50}, {"p90", figure.range->p90}};
+        else if (!figure.list.empty())
             object[std::string{figure.field}] = figure.list;
         else if (!figure.word.empty())
             object[std::string{figure.field}] = figure.word;
@@ -128,6 +138,35 @@ int writeRefusal(const Request& request, const Refusal& refusal, std::ostream& e
     return refusal.usage ? wrongUsage : refusedInput;
 }
 
+// Tonight, from what a journal knows: its nights, and what stands in its tanks unless that is told.
+Outcome tonightOf(const Request& request) {
+    Arguments asked;
+    std::string place;
+    bool stands = false;
+    for (const auto& one : request.arguments) {
+        if (one.first == "journal")
+            place = one.second;
+        else
+            asked.push_back(one);
+        stands |= one.first == "stand";
+    }
+    const auto journal = Journal::open(place, Journal::Access::read);
+    const HouseLedger house{&journal};
+    TonightBasis basis = tonightBasis(house.ledger());
+    if (!stands)
+        return reckonTonight(asked, std::move(basis), standing(house.ledger()));
+    const auto told = standsIn(asked);
+    if (const auto* refusal = std::get_if<Refusal>(&told))
+        return *refusal;
+    return reckonTonight(asked, std::move(basis), std::get<std::vector<SapStanding>>(told));
+}
+
+Outcome answerOf(const Request& request) {
+    const bool journal = std::any_of(request.arguments.begin(), request.arguments.end(),
+                                     [](const auto& one) { return one.first == "journal"; });
+    return journal && request.kind == "tonight" ? tonightOf(request) : reckon(request.kind, request.arguments);
+}
+
 int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostream& err) {
     const Request request = requestIn(args);
     const Kind* kind = kindNamed(request.kind);
@@ -157,7 +196,7 @@ int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostre
         err << "panside reckon " << request.kind << ": --list goes with wood only.\n";
         return wrongUsage;
     }
-    const Outcome outcome = reckon(request.kind, request.arguments);
+    const Outcome outcome = answerOf(request);
     if (const auto* refusal = std::get_if<Refusal>(&outcome))
         return writeRefusal(request, *refusal, err);
     if (request.json)
@@ -173,7 +212,12 @@ int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostre
 namespace panside {
 
 int reckonCommand(const std::vector<std::string>& args, std::ostream& out, std::ostream& err) {
-    return sums::answerTo(args, out, err);
+    try {
+        return sums::answerTo(args, out, err);
+    } catch (const JournalError& trouble) {
+        err << trouble.what() << '\n';
+        return statusOf(trouble.trouble());
+    }
 }
 
 } // namespace panside

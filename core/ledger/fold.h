@@ -37,10 +37,12 @@ struct Ledger::Fold {
 
     // shift rows
     void shiftRow(const Fact& fact);
+    void fireRow(Night& night, const ShiftAid& aid);
     void night(int shift);
     void sync();
     void intoPans(Volume volume);
     void sapIn(const SapIn& sap);
+    void foldToldLater(const ShiftAid& aid);
     void drawClosed();
     void defoamer(const Defoamer& drops);
     void tiePans(std::span<const Strand> strands, double sugar);
@@ -99,13 +101,14 @@ struct Ledger::Fold {
     std::optional<std::size_t> feedVessel;
     int current = -1; // shift whose rows are folded
     bool feedDipped = false;
-    Volume flowed; // of the shift, that has entered the pans
+    Volume flowed;       // of the shift, that has entered the pans
+    Liquid enteredAtLit; // the pans, of the shift, when it was lit
 
     Liquid pans;
     Knot pansKnot = noKnot;
     Taint pansTaint;
     std::vector<std::size_t> inPans; // defoamers that are in them
-    std::optional<Instant> pansOldest;
+    std::optional<Instant> pansOldest, pansSince;
     bool pansShort = false; // more sugar was drawn than the book had in them
     struct Drained {
         Instant at{};

@@ -232,6 +232,7 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
         pansKnot = noKnot;
         pansShort = false;
         pansOldest.reset();
+        pansSince.reset();
         const bool washed = row.of(Key::washed) && row.text(Key::washed) != "no";
         if (washed)
             pansTaint = {};

@@ -25,7 +25,12 @@ void Ledger::Fold::night(int shift) {
     if (nightOf[index] >= 0)
         return;
     nightOf[index] = static_cast<int>(nights.size());
-    Night night{shift, in.shifts[index], now, now, {}, {}, 0, {}, {}};
+    Night night;
+    night.shift = shift;
+    night.id = in.shifts[index];
+    night.first = night.last = now;
+    night.before = pans.sugar;
+    night.emptied = pansKnot == noKnot;
     const auto date = in.dateOf(now);
     char text[16];
     std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(date.year()),
@@ -37,6 +42,7 @@ void Ledger::Fold::night(int shift) {
 }
 
 void Ledger::Fold::tiePans(std::span<const Strand> strands, double sugar) {
+    pansSince = now;
     pansKnot = thread.tie(KnotKind::pans, static_cast<std::uint32_t>(std::max(0, current)), now, sugar, strands);
     if (current >= 0 && nightOf[static_cast<std::size_t>(current)] >= 0)
         nights[static_cast<std::size_t>(nightOf[static_cast<std::size_t>(current)])].pans.push_back(pansKnot);
@@ -57,6 +63,8 @@ void Ledger::Fold::intoPans(Volume volume) {
         strands.push_back(pansShort || pans.sugar <= 0 ? unmeasured(pansKnot) : strandOf(pansKnot, pans.sugar));
     pansShort = false;
     pans += taken.liquid;
+    if (current >= 0 && nightOf[static_cast<std::size_t>(current)] >= 0)
+        nights[static_cast<std::size_t>(nightOf[static_cast<std::size_t>(current)])].entered += taken.liquid;
     pansTaint |= taken.taint;
     if (taken.oldest)
         pansOldest = pansOldest ? std::min(*pansOldest, *taken.oldest) : taken.oldest;
@@ -76,6 +84,8 @@ void Ledger::Fold::sync() {
         const Volume book = vessels[tank].content.volume();
         const Volume noise = Volume::litre(gaugeLitres) + level * gaugeShare;
         const bool atEnd = line == ends[static_cast<std::size_t>(current)];
+        if (!feedDipped)
+            foldToldLater(aid);
         if (!feedDipped || (atEnd && level > book + noise))
             dip(tank, level, {}, now); // what the book has at the shift's begin, or sap that nobody wrote
         else if (level < book)
@@ -89,6 +99,16 @@ void Ledger::Fold::sync() {
     } else if (feedVessel && std::holds_alternative<DrawClosed>(in.rows[line].fact->what)) {
         intoPans(vessels[*feedVessel].content.volume()); // nobody measures it: what came in is in the pans
     }
+}
+
+// What the gauge shows already goes in before it is read.
+void Ledger::Fold::foldToldLater(const ShiftAid& aid) {
+    const std::size_t row = line;
+    for (const std::size_t later : aid.toldLater()) {
+        line = later;
+        sapIn(std::get<SapIn>(in.rows[later].fact->what));
+    }
+    line = row;
 }
 
 void Ledger::Fold::sapIn(const SapIn& sap) {
@@ -189,6 +209,7 @@ void Ledger::Fold::drawClosed() {
     }
     told.liquid = taken.liquid;
     Night& night = nights[static_cast<std::size_t>(told.night)];
+    night.unmeasured += told.measured ? 0 : 1;
     night.drawn += taken.liquid.volume();
     night.drawnSugar += taken.liquid.sugar;
     night.draws.emplace_back(told.knot, taken.liquid.sugar);
@@ -196,6 +217,7 @@ void Ledger::Fold::drawClosed() {
     taken.taint = pansTaint;
     taken.oldest = now;
     tables.draws.push_back(told);
+    pansSince = now;
     if (told.to.empty()) {
         mark(MarkKind::noVessel);
         return;
@@ -229,13 +251,35 @@ void Ledger::Fold::defoamer(const Defoamer& drops) {
     tiePans(pansKnot == noKnot ? std::span<const Strand>{} : std::span<const Strand>{same}, pans.sugar);
 }
 
+// Lighting and the last load: between them the fire was fed.
+void Ledger::Fold::fireRow(Night& night, const ShiftAid& aid) {
+    if (line == aid.litRow()) {
+        sync();
+        night.lit = now;
+        enteredAtLit = night.entered;
+    }
+    if (line != aid.lastLoadRow())
+        return;
+    sync();
+    night.lastLoad = now;
+    if (!night.lit || (!aid.hasLevel() && !aid.hasFlow()))
+        return;
+    night.fired = Liquid{night.entered.mass - enteredAtLit.mass, night.entered.sugar - enteredAtLit.sugar, 0};
+    if (aid.hasLevel())
+        night.kept = aid.levelAt(now);
+}
+
 void Ledger::Fold::shiftRow(const Fact& fact) {
     night(in.rows[line].shift);
     const auto index = static_cast<std::size_t>(current);
-    nights[static_cast<std::size_t>(nightOf[index])].last = now;
+    Night& ofFire = nights[static_cast<std::size_t>(nightOf[index])];
+    ofFire.last = now;
+    fireRow(ofFire, aids[index]);
     if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
+        const auto& early = aids[index].toldLater();
         sync();
-        sapIn(*sap);
+        if (std::find(early.begin(), early.end(), line) == early.end())
+            sapIn(*sap);
     } else if (std::holds_alternative<DrawClosed>(fact.what)) {
         sync();
         drawClosed();
@@ -262,6 +306,8 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
             tonight.endKnot = pansKnot;
             tonight.left = pans.sugar;
         }
+        tonight.loads = aids[index].loads();
+        tonight.cords = aids[index].cords();
         current = -1;
     }
 }

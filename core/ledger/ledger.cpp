@@ -46,6 +46,7 @@ void Ledger::Fold::markTaint(const std::string& name, const Taint& taint) {
 }
 
 void Ledger::Fold::set(const Set& set) {
+    tables.settings.take(set);
     switch (set.key) {
     case Setting::place: {
         tables.place = static_cast<std::size_t>(set.si);
@@ -234,6 +235,7 @@ void Ledger::Fold::finish() {
         balance.inVessels += vessel.content.sugar;
     balance.inVessels += press.heel.sugar;
     balance.inPans = pans.sugar;
+    tables.pans = {pans, pansShort, pansOldest, pansSince};
     balance.doesNotCloseSd = std::sqrt(closeVariance);
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // What the ledger's picture is made of: plain values.
 #include "core/boil/place.h"
+#include "core/boil/settings.h"
 #include "core/ledger/liquid.h"
 #include "core/ledger/marks.h"
 #include "core/ledger/thread.h"
@@ -53,8 +54,8 @@ struct Vessel {
 };
 
 struct Night {
-    int shift;
-    Instant id, first, last;
+    int shift = -1;
+    Instant id{}, first{}, last{};
     std::string date; // local
     Volume drawn;
     double drawnSugar = 0;
@@ -62,6 +63,15 @@ struct Night {
     std::vector<Knot> pans;
     Knot endKnot = noKnot; // what the pans held at its end
     double left = 0;       // sugar in them then, kg
+    // The fire, and what went into the pans.
+    std::optional<Instant> lit, lastLoad;
+    int loads = 0, unmeasured = 0; // unmeasured: draws without a volume
+    std::optional<double> cords;   // full ones; none: not all the wood is known
+    Liquid entered;                // the pans, all night
+    std::optional<Liquid> fired;   // of that, from lighting to the last load
+    std::optional<Volume> kept;    // stood in the feed tank at the last load
+    double before = 0;             // sugar in the pans at its begin, kg
+    bool emptied = false;          // nothing was in them then
 };
 
 struct LotSize {
@@ -160,6 +170,14 @@ struct BookRow {
     std::string what, subject, detail, by;
 };
 
+// What the pans hold between the nights.
+struct PansNow {
+    Liquid content;
+    bool isShort = false;          // more was drawn than the book had in them: nobody knows
+    std::optional<Instant> oldest; // of the sap in them
+    std::optional<Instant> since;  // nothing went in or out
+};
+
 struct LedgerTables {
     std::vector<GatheredRow> gathered;
     std::vector<DrawRow> draws;
@@ -175,6 +193,8 @@ struct LedgerTables {
     Brix least{Brix::degrees(66.0)}, most{Brix::degrees(68.9)};
     Temperature cappedLeast = Temperature::fahrenheit(180);
     std::string lotScheme;
+    Settings settings; // in force after the last row
+    PansNow pans;
 };
 
 // Sugar of the season, kilograms. What does not close is a line of its own, never spread over the others.

@@ -1,5 +1,6 @@
 #include "core/ledger/shift_aid.h"
 
+#include "core/boil/cords.h"
 #include "core/boil/repeated_draw.h"
 
 #include <algorithm>
@@ -10,11 +11,20 @@ namespace {
 
 constexpr double levelWindow = 30;      // seconds either side over which a noisy gauge is meant
 constexpr double longestFlowGap = 1800; // seconds for which a flow that was read is believed
-constexpr double checkAfter = 2400;     // seconds after a draw in which a check is of it, common practice, no source
+// Sap that the gauge shows from the first and that is told within this time, while the level does not rise by a part of
+// it, was there before (common practice, no source).
+constexpr double toldWithin = 7200, riseWithin = 900, leastRise = 0.4, leastFound = 0.6;
+constexpr double checkAfter = 2400; // seconds after a draw in which a check is of it, common practice, no source
 
 } // namespace
 
 void ShiftAid::take(const Fact& fact, std::size_t row) {
+    if (LoadsOfShift::needs(fact))
+        loads_.take(fact);
+    if (std::holds_alternative<Lit>(fact.what) && lit_ == SIZE_MAX)
+        lit_ = row;
+    if (const auto* load = std::get_if<Fired>(&fact.what); load && !deniesLoad(*load))
+        lastLoad_ = row;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         if (reading->series == Series::tank_level && reading->si >= 0)
             levels_.push_back({fact.at, reading->si});
@@ -26,6 +36,9 @@ void ShiftAid::take(const Fact& fact, std::size_t row) {
             flows_.push_back({fact.at, reading->si});
             flowSum_.push_back(sum);
         }
+    } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
+        if (!sap->all)
+            saps_.push_back({fact.at, row, sap->volume.value.si()});
     } else if (std::holds_alternative<DrawOpened>(fact.what)) {
         opened_ = fact.at;
         closes_.emplace_back(row, fact);
@@ -41,7 +54,33 @@ void ShiftAid::take(const Fact& fact, std::size_t row) {
     }
 }
 
+void ShiftAid::findToldLater() {
+    if (levels_.empty())
+        return;
+    double found = levels_.front().value;
+    for (const Sap& sap : saps_) {
+        const double after = secondsBetween(levels_.front().at, sap.at);
+        if (after < 0 || after > toldWithin || found < leastFound * sap.volume)
+            continue;
+        double before = -1, most = -1;
+        for (const Point& level : levels_) {
+            const double apart = secondsBetween(sap.at, level.at);
+            if (apart < 0)
+                before = level.value;
+            else if (apart <= riseWithin || most < 0)
+                most = std::max(most, level.value);
+            else
+                break;
+        }
+        if (before >= 0 && (most < 0 || most - before > leastRise * sap.volume))
+            continue; // it came then; or no level says
+        found -= sap.volume;
+        toldLater_.push_back(sap.row);
+    }
+}
+
 void ShiftAid::finish() {
+    findToldLater();
     RepeatedDraw repeated;
     for (std::size_t i = 0; i < closes_.size(); ++i) {
         const auto& [row, fact] = closes_[i];
@@ -74,6 +113,17 @@ void ShiftAid::finish() {
     }
     closes_.clear();
     closesOpened_.clear();
+    const auto loads = loads_.all();
+    loadCount_ = static_cast<int>(loads.size());
+    double cords = 0;
+    bool allKnown = !loads.empty();
+    for (const Load& load : loads) {
+        const auto burnt = cordsOf(load);
+        allKnown = allKnown && burnt;
+        cords += burnt.value_or(0);
+    }
+    cords_ = allKnown ? std::optional{cords} : std::nullopt;
+    loads_ = {};
 }
 
 const ShiftAid::Draw* ShiftAid::drawAt(std::size_t row) const {

@@ -3,6 +3,7 @@
 // which tellings of a draw count, and which check was taken of which draw.
 #include "core/boil/density_check.h"
 #include "core/boil/fact.h"
+#include "core/boil/loads.h"
 
 #include <map>
 #include <optional>
@@ -36,6 +37,15 @@ public:
     // What the feed meter let through from the shift's begin to a moment.
     Volume flowed(Instant to) const;
     Brix wanted() const { return wanted_; }
+    // Rows of sap that was in the tank before it was told: the gauge shows it from the first, and does not rise when
+    // the row comes.
+    const std::vector<std::size_t>& toldLater() const { return toldLater_; }
+    // The fire: rows of lighting and of the last load (SIZE_MAX: none), the loads, and their full cords where all the
+    // wood is known.
+    std::size_t litRow() const { return lit_; }
+    std::size_t lastLoadRow() const { return lastLoad_; }
+    int loads() const { return loadCount_; }
+    std::optional<double> cords() const { return cords_; }
 
 private:
     struct Point {
@@ -47,7 +57,15 @@ private:
         std::size_t row;
         std::optional<CheckedSugar> sugar;
     };
+    struct Sap {
+        Instant at;
+        std::size_t row;
+        double volume;
+    };
+    void findToldLater();
     std::vector<Point> levels_, flows_, came_;
+    std::vector<Sap> saps_;
+    std::vector<std::size_t> toldLater_;
     std::vector<double> flowSum_; // m3 until each
     std::vector<Draw> draws_;
     std::vector<Instant> closedAt_;
@@ -56,6 +74,10 @@ private:
     std::map<std::size_t, std::size_t> drawOf_; // rows of checks to rows of draws
     std::optional<Instant> opened_;
     Brix wanted_ = Brix::degrees(66.9);
+    LoadsOfShift loads_;
+    std::size_t lit_ = SIZE_MAX, lastLoad_ = SIZE_MAX;
+    int loadCount_ = 0;
+    std::optional<double> cords_;
     std::vector<std::pair<std::size_t, Fact>> closes_; // until finish
     std::vector<std::optional<Instant>> closesOpened_;
 };

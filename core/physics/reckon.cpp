@@ -65,6 +65,15 @@ constexpr std::array concentrateParameters{Parameter{"sap", "volume and sugar of
 constexpr std::array sapScaleParameters{Parameter{"reading", "what the sap hydrometer shows", "2.3brix", true},
                                         Parameter{"temp", "temperature of the sap", "60degF", true},
                                         Parameter{"cal", "temperature that its scale was made for", "38degF", true}};
+constexpr std::array tonightParameters{
+    Parameter{"stand", "volume and sugar of what stands in a tank", "450gal@2brix", true, true},
+    Parameter{"rate", "water boiled off at full fire", "60gal/h", true},
+    Parameter{"light", "when it is lit", "16:30"},
+    Parameter{"cold", "when the fire is to be cold", "23:00"},
+    Parameter{"concentrate", "sugar to which it may be concentrated first", "8brix"},
+    Parameter{"keep", "sap to keep back for the burning out", "50gal"},
+    Parameter{"burn-out", "from the last load to a dead fire (45min if left out)", "45min"},
+    Parameter{"density", "density of the syrup (66.9brix if left out)", "66.9brix"}};
 
 constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters},
                            Kind{"target", "Where syrup boils", targetParameters},
@@ -82,12 +91,13 @@ constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameter
                            Kind{"containers", "What a drum gives", containersParameters},
                            Kind{"colour", "Colour of a blend", colourParameters},
                            Kind{"concentrate", "Concentrating sap", concentrateParameters},
-                           Kind{"sapscale", "Sap hydrometer", sapScaleParameters}};
+                           Kind{"sapscale", "Sap hydrometer", sapScaleParameters},
+                           Kind{"tonight", "Tonight", tonightParameters}};
 using Sum = Outcome (*)(Reader&);
 constexpr std::array<Sum, kinds.size()> sums{
     reckonBoiling,    reckonTarget,     reckonCup,    reckonSap,         reckonBlend,        reckonDensity,
     reckonRefraction, reckonBaume,      reckonWood,   reckonShutdown,    reckonThermocouple, reckonPlatinum,
-    reckonFill,       reckonContainers, reckonColour, reckonConcentrate, reckonSapScale};
+    reckonFill,       reckonContainers, reckonColour, reckonConcentrate, reckonSapScale,     reckonTonight};
 
 } // namespace
 

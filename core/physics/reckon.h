@@ -2,6 +2,7 @@
 // The sums of the trade, for the command line and for the screen: named arguments as a person writes them in, an answer
 // with its sum in words out, or a refusal that names the likely slip. Pure: nothing is read or written.
 #include "core/physics/reckon_words.h"
+#include "core/physics/tonight.h"
 
 #include <optional>
 #include <span>
@@ -18,8 +19,9 @@ struct Figure {
     std::optional<double> value; // in the unit that the field's name says
     std::string_view name;
     Sentence shown;
-    std::vector<double> list = {}; // an array in JSON, in the place of the value
-    std::string_view word = {};    // a word in JSON, in the place of the value
+    std::vector<double> list = {};            // an array in JSON, in the place of the value
+    std::string_view word = {};               // a word in JSON, in the place of the value
+    std::optional<Likely<double>> range = {}; // an object of p10, p50 and p90 in JSON, in the place of the value
 };
 
 struct Answer {

@@ -21,5 +21,6 @@ Outcome reckonContainers(Reader& in);
 Outcome reckonColour(Reader& in);
 Outcome reckonConcentrate(Reader& in);
 Outcome reckonSapScale(Reader& in);
+Outcome reckonTonight(Reader& in);
 
 } // namespace panside::sums

@@ -36,6 +36,8 @@ public:
     std::optional<double> siOf(std::string_view name, std::string_view written, Span span);
     std::optional<double> bareNumber(std::string_view name, double low, double high);
 
+    const Arguments& given() const { return arguments_; }
+
     bool refused() const { return refusal_.has_value(); }
     Refusal refusal() const { return *refusal_; }
     // Remembers a refusal, unless there is one already.

@@ -2,7 +2,7 @@
 
 #include "core/boil/repeated_draw.h"
 #include "core/boil/state.h"
-#include "core/season/cords.h"
+#include "core/boil/cords.h"
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 // What the shifts of a journal burnt of the woodpile since it was measured.
 #include "core/boil/boil.h"
 #include "core/journal/journal.h"
-#include "core/season/cords.h"
+#include "core/boil/cords.h"
 
 #include <optional>
 

@@ -61,6 +61,23 @@ TEST(ReckonCommand, GivesTheFieldsThatOtherProgramsLeanOn) {
                 UnorderedElementsAre("concentrateL", "waterL"));
     EXPECT_THAT(fieldsOf({"sapscale", "--reading", "2.3brix", "--temp", "60degF", "--cal", "38degF"}),
                 UnorderedElementsAre("brix"));
+    EXPECT_THAT(fieldsOf({"tonight", "--stand", "450gal@2brix", "--rate", "60gal/h"}),
+                UnorderedElementsAre("lastLoadS", "coldS", "syrupL", "cords", "sapL", "sugarKg", "waterL", "keepBackL",
+                                     "nights"));
+    EXPECT_THAT(fieldsOf({"tonight", "--stand", "450gal@2brix", "--rate", "60gal/h", "--light", "16:30", "--cold",
+                          "23:00", "--concentrate", "8brix"}),
+                testing::IsSupersetOf({"mayStartL", "mayStartLikelyL", "concentrateL", "savesS", "savesCords"}));
+    const auto plan =
+        nlohmann::json::parse(ran({"tonight", "--stand", "450gal@2brix", "--rate", "60gal/h", "--json"}).out);
+    EXPECT_LT(plan.at("lastLoadS").at("p10"), plan.at("lastLoadS").at("p90"));
+    EXPECT_TRUE(plan.at("cords").is_null()) << "no night knows its wood";
+}
+
+// A journal that holds no night with a fire: it says so, and a journal that is not there is told by its name.
+TEST(ReckonCommand, TellsTonightFromAJournal) {
+    const Ran gone = ran({"tonight", "--journal", "/nowhere/night.db"});
+    EXPECT_NE(gone.status, 0);
+    EXPECT_THAT(gone.err, HasSubstr("night.db"));
 }
 
 TEST(ReckonCommand, TakesAColdTemperatureAndAnEqualsSign) {

@@ -27,6 +27,7 @@ enum class Asks {
     voltage,
     resistance,
     index,
+    clock,
     wire,
     wood
 };
@@ -135,7 +136,16 @@ const std::vector<SumRow>& sumRows() {
          {{"",
            {{"reading", WORD("Hydrometer shows"), Asks::sugar},
             {"temp", WORD("In the sap"), Asks::temperature},
-            {"cal", WORD("Scale made for"), Asks::temperature}}}}}};
+            {"cal", WORD("Scale made for"), Asks::temperature}}}}},
+        {"tonight",
+         {{"",
+           {{"volume1", WORD("Sap that stands"), Asks::volume},
+            {"sugar1", WORD("Its sugar"), Asks::sugar},
+            {"rate", WORD("Water boiled off"), Asks::flow},
+            {"light", WORD("Lit at"), Asks::clock, true},
+            {"cold", WORD("Cold by"), Asks::clock, true},
+            {"concentrate", WORD("Concentrate"), Asks::sugar, true},
+            {"keep", WORD("Sap to keep back"), Asks::volume, true}}}}}};
     return rows;
 }
 
@@ -181,6 +191,7 @@ std::vector<Unit> unitsFor(Asks asks, Units units) {
     case Asks::resistance:
         return {Unit::ohm};
     case Asks::index:
+    case Asks::clock:
     case Asks::wire:
     case Asks::wood:
         return {};
@@ -219,8 +230,10 @@ sums::Arguments argumentsOf(const ReckonerForm& form) {
         return {{"part", written(form.fields[0]) + "@" + written(form.fields[1])},
                 {"part", written(form.fields[2]) + "@" + written(form.fields[3])}};
     sums::Arguments arguments;
-    for (const ReckonerField& field : form.fields)
-        if (!field.text.trimmed().isEmpty())
+    if (kind == "tonight")
+        arguments = {{"stand", written(form.fields[0]) + "@" + written(form.fields[1])}};
+    for (std::size_t i = arguments.empty() ? 0 : 2; i < form.fields.size(); ++i)
+        if (const ReckonerField& field = form.fields[i]; !field.text.trimmed().isEmpty())
             arguments.emplace_back(field.argument, written(field));
     return arguments;
 }

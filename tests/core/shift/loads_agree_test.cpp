@@ -5,7 +5,7 @@
 #include "core/journal/load_facts.h"
 #include "core/journal/shift_summary.h"
 #include "core/rehearsal/rehearse.h"
-#include "core/season/cords.h"
+#include "core/boil/cords.h"
 #include "core/season/shift_account.h"
 #include "tests/core/journal/place.h"
 

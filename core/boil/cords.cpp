@@ -1,4 +1,4 @@
-#include "core/season/cords.h"
+#include "core/boil/cords.h"
 
 #include "core/physics/wood.h"
 
