@@ -16,7 +16,8 @@ struct Ledger::Fold {
         std::vector<Strand> strands;
         Taint taint;
         std::optional<Instant> oldest;
-        std::optional<Temperature> temperature;
+        std::optional<Temperature> temperature, coldest, warmest;
+        std::optional<Instant> temperatureTold;
         Duration over40F{0}, over50F{0};
         bool sugarAssumed = false;
     };
@@ -26,6 +27,7 @@ struct Ledger::Fold {
     void put(std::size_t vessel, const Taken& what, int night = -1);
     void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
     void empty(Vessel& vessel);
+    static void feel(Vessel& vessel, std::optional<Temperature> told);
     void warm(Vessel& vessel, Instant at);
     Taken source(GatheredRow row, KnotKind kind);
     Taken unwritten(const Vessel& vessel, const Liquid& liquid);
@@ -109,7 +111,8 @@ struct Ledger::Fold {
     Taint pansTaint;
     std::vector<std::size_t> inPans; // defoamers that are in them
     std::optional<Instant> pansOldest, pansSince;
-    bool pansShort = false; // more sugar was drawn than the book had in them
+    double pansInSd = 0, pansOutSd = 0; // kg: of one glass each, so they add up
+    bool pansShort = false;             // more sugar was drawn than the book had in them
     struct Drained {
         Instant at{};
         double sugar = 0, volume = 0;

@@ -14,6 +14,8 @@ constexpr Brix usualSapBrix = Brix::degrees(2), usualSyrupBrix = Brix::degrees(6
 constexpr double readSapSd = 0.001, readSyrupSd = 0.003, notReadSd = 0.01; // mass fraction
 constexpr Brix sweetestSap = Brix::degrees(12); // of any tree (trade practice: 1 to 5, rarely more)
 
+std::optional<double> priceIn(const DayRow& row) { return numberIn(row.text(Key::price)); }
+
 bool isYes(std::string_view word) { return word == "yes" || word == "true" || word == "1"; }
 
 // As read, on its own scale.
@@ -74,6 +76,7 @@ void Ledger::Fold::gathered(const DayRow& row) {
     told.by = in.rows[line].fact->by;
     told.at = now;
     told.clear = row.text(Key::clear);
+    told.taps = row.si(Key::taps);
     told.sugarAssumed = !read;
     told.liquid = liquidOf(*row.volume(), read.value_or(usualSapBrix), row.temperature().value_or(bookTemperature),
                            read ? readSapSd : notReadSd);
@@ -120,8 +123,11 @@ void Ledger::Fold::dipped(const DayRow& row) {
     if (const auto temp = row.temperature(); temp && volume)
         volume = liquidOf(*volume, read.value_or(vessels[where].content.brix()), *temp).volume();
     dip(where, *volume, read, now);
-    if (row.temperature())
+    if (row.temperature() && !vessels[where].content.isEmpty()) {
         vessels[where].temperature = row.temperature();
+        vessels[where].temperatureTold = now;
+        feel(vessels[where], row.temperature());
+    }
 }
 
 void Ledger::Fold::concentrated(const DayRow& row) {
@@ -139,6 +145,17 @@ void Ledger::Fold::concentrated(const DayRow& row) {
     const double share = std::max(1e-6, before.si());
     const Volume needed = liquidOf(Mass::ofSi(made.sugar / share), before).volume();
     Taken taken = take(from, needed);
+    ConcentratorRun run;
+    run.at = now;
+    run.from = vessels[from].name;
+    run.to = vessels[to].name;
+    run.in = liquidOf(Mass::ofSi(made.sugar / share), Brix::ofSi(share));
+    run.out = made;
+    run.sugarRead = readIn.has_value();
+    if (const auto hours = row.si(Key::hours))
+        run.took = Duration{*hours * 3600};
+    run.washed = row.text(Key::washed);
+    tables.concentrated.push_back(std::move(run));
     for (Strand& strand : taken.strands)
         strand.sugar *= taken.liquid.sugar > 0 ? made.sugar / taken.liquid.sugar : 1;
     balance.doesNotClose += made.sugar - taken.liquid.sugar;
@@ -158,6 +175,8 @@ void Ledger::Fold::bought(const DayRow& row) {
     told.by = in.rows[line].fact->by;
     told.at = now;
     told.sugarAssumed = !read;
+    told.syrup = syrup;
+    told.price = priceIn(row);
     if (const auto mass = row.value_as(Dimension::mass))
         told.liquid = liquidOf(Mass::ofSi(*mass), sugar, sd);
     else
@@ -188,7 +207,12 @@ void Ledger::Fold::sold(const DayRow& row) {
     else if (row.value)
         volume = at20(row, sugar);
     const Taken taken = take(*from, volume);
-    SoldRow told{std::string{row.text(Key::to)}, now, taken.liquid, noKnot};
+    SoldRow told;
+    told.buyer = row.text(Key::to);
+    told.at = now;
+    told.liquid = taken.liquid;
+    told.syrup = row.of(Key::what) ? row.text(Key::what) == "syrup" : sugar > Brix::degrees(40);
+    told.price = priceIn(row);
     told.knot = thread.tie(KnotKind::sold, static_cast<std::uint32_t>(tables.sold.size()), now, taken.liquid.sugar,
                            taken.strands);
     tables.sold.push_back(std::move(told));
@@ -231,6 +255,7 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
         pans = {};
         pansKnot = noKnot;
         pansShort = false;
+        pansInSd = pansOutSd = 0;
         pansOldest.reset();
         pansSince.reset();
         const bool washed = row.of(Key::washed) && row.text(Key::washed) != "no";

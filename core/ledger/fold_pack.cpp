@@ -318,6 +318,10 @@ void Ledger::Fold::shipped(const DayRow& row) {
             there = tables.deliveries.insert(tables.deliveries.end(), std::move(made));
         }
         (back ? there->back : there->sent) += count;
+        if (const auto price = numberIn(row.text(Key::price)); price && !back) {
+            there->paid += *price * static_cast<double>(count);
+            there->pricedCount += count;
+        }
         (back ? size->back : size->shipped) += count;
     }
     if (size->here() < 0)

@@ -11,6 +11,7 @@ namespace {
 
 constexpr Brix usualSap = Brix::degrees(2); // where nobody measured any (common practice, no source)
 constexpr double sapSd = 0.001, guessedSapSd = 0.01, guessedSyrupSd = 0.01;
+constexpr double measuredPail = 0.02;  // of a draw's volume, as a pail's rings are read (common practice, no source)
 constexpr double leastTransfer = 0.01; // litres
 constexpr double oneMoment = 0.7;      // brix: by how much a sample may be off the mean of its draw (our judgement)
 
@@ -62,6 +63,7 @@ void Ledger::Fold::intoPans(Volume volume) {
     if (pansKnot != noKnot)
         strands.push_back(pansShort || pans.sugar <= 0 ? unmeasured(pansKnot) : strandOf(pansKnot, pans.sugar));
     pansShort = false;
+    pansInSd += taken.liquid.mass * taken.liquid.sd;
     pans += taken.liquid;
     if (current >= 0 && nightOf[static_cast<std::size_t>(current)] >= 0)
         nights[static_cast<std::size_t>(nightOf[static_cast<std::size_t>(current)])].entered += taken.liquid;
@@ -199,6 +201,7 @@ void Ledger::Fold::drawClosed() {
             const double left = std::min(out, pans.sugar);
             balance.doesNotClose += out - left;
             closeVariance += std::pow(out * sd.si(), 2) + std::pow(out - left, 2);
+            pansOutSd += taken.liquid.mass * sd.si() + measuredPail * out;
             strand[0] = {pansKnot, false, out, left};
             told.knot = thread.tie(KnotKind::draw, static_cast<std::uint32_t>(tables.draws.size()), now, out, strand);
             pansShort |= out > pans.sugar;
@@ -285,6 +288,8 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
         drawClosed();
     } else if (const auto* drops = std::get_if<Defoamer>(&fact.what)) {
         defoamer(*drops);
+    } else if (std::holds_alternative<PanSwapped>(fact.what)) {
+        ofFire.swapped.push_back(now);
     } else if (std::holds_alternative<DensityCheck>(fact.what)) {
         const auto& check = std::get<DensityCheck>(fact.what);
         char text[32];
@@ -308,6 +313,12 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
         }
         tonight.loads = aids[index].loads();
         tonight.cords = aids[index].cords();
+        if (tables.settings.wasSet(Setting::probe_offset)) {
+            tonight.probeOffset = tables.settings.probeOffset().kelvin();
+            tonight.probeOffsetSd = tables.settings.probeOffsetSd().kelvin();
+        }
+        tonight.wood = aids[index].wood();
+        tonight.woodKind = aids[index].woodKind();
         current = -1;
     }
 }

@@ -83,6 +83,14 @@ void Ledger::Fold::warm(Vessel& vessel, Instant at) {
     vessel.touched = at;
 }
 
+// The coldest and the warmest that anything in it was told to be.
+void Ledger::Fold::feel(Vessel& vessel, std::optional<Temperature> told) {
+    if (!told)
+        return;
+    vessel.coldest = vessel.coldest ? std::min(*vessel.coldest, *told) : *told;
+    vessel.warmest = vessel.warmest ? std::max(*vessel.warmest, *told) : *told;
+}
+
 void Ledger::Fold::empty(Vessel& vessel) {
     if (!vessel.content.isEmpty())
         vessel.lastVolume = vessel.content.volume();
@@ -94,6 +102,9 @@ void Ledger::Fold::empty(Vessel& vessel) {
     vessel.taint.lead = vessel.leadOver;
     vessel.oldest.reset();
     vessel.temperature.reset();
+    vessel.coldest.reset();
+    vessel.warmest.reset();
+    vessel.temperatureTold.reset();
     vessel.over40F = vessel.over50F = Duration{0};
     vessel.light.reset();
     vessel.lightClass.clear();
@@ -108,6 +119,9 @@ Ledger::Fold::Taken Ledger::Fold::takeShare(Vessel& vessel, double share) {
     taken.taint = vessel.taint;
     taken.oldest = vessel.oldest;
     taken.temperature = vessel.temperature;
+    taken.coldest = vessel.coldest;
+    taken.warmest = vessel.warmest;
+    taken.temperatureTold = vessel.temperatureTold;
     taken.over40F = vessel.over40F;
     taken.over50F = vessel.over50F;
     taken.sugarAssumed = vessel.sugarAssumed;
@@ -201,6 +215,14 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
         vessel.oldest = vessel.oldest ? std::min(*vessel.oldest, *what.oldest) : what.oldest;
     vessel.over40F = std::max(fresh ? Duration{0} : vessel.over40F, what.over40F);
     vessel.over50F = std::max(fresh ? Duration{0} : vessel.over50F, what.over50F);
+    if (isTankKind(vessel.kind))
+        vessel.cameIn.emplace_back(now, what.liquid.volume().litre());
+    feel(vessel, what.coldest ? what.coldest : what.temperature);
+    feel(vessel, what.warmest);
+    if (what.temperature) {
+        const Instant told = what.temperatureTold.value_or(now);
+        vessel.temperatureTold = vessel.temperatureTold ? std::max(*vessel.temperatureTold, told) : told;
+    }
     if (what.temperature)
         vessel.temperature = vessel.temperature && old > 0
                                  ? Temperature::kelvin((vessel.temperature->kelvin() * old +

@@ -235,7 +235,7 @@ void Ledger::Fold::finish() {
         balance.inVessels += vessel.content.sugar;
     balance.inVessels += press.heel.sugar;
     balance.inPans = pans.sugar;
-    tables.pans = {pans, pansShort, pansOldest, pansSince};
+    tables.pans = {pans, pansShort, pansOldest, pansSince, std::hypot(pansInSd, pansOutSd)};
     balance.doesNotCloseSd = std::sqrt(closeVariance);
 }
 

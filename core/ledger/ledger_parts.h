@@ -41,16 +41,18 @@ struct Vessel {
     bool leadOver = false; // its own, until a test says otherwise
     std::optional<double> light;
     std::string lightClass, flavour;
-    std::optional<Instant> oldest; // when the oldest part of it came in
-    std::optional<Temperature> temperature;
-    Duration over40F{0}, over50F{0};              // how long it was known to be so warm, the oldest part of it
-    Volume lastVolume;                            // before it was emptied
-    Knot knot = noKnot;                           // of its content
-    Knot last = noKnot;                           // of what was in it last
-    bool joinsLast = false;                       // the book went below nothing: what was in it may be so still
-    std::vector<std::pair<Knot, double>> filling; // all that ever came in: knots, and the sugar each brought
-    Volume taken;                                 // of all that
-    std::vector<int> shifts;                      // that drew into it since it was last empty
+    std::optional<Instant> oldest;                            // when the oldest part of it came in
+    std::optional<Temperature> temperature, coldest, warmest; // as told, of the blend; the coldest and warmest told
+    std::optional<Instant> temperatureTold;
+    std::vector<std::pair<Instant, double>> cameIn; // litres, of a tank
+    Duration over40F{0}, over50F{0};                // how long it was known to be so warm, the oldest part of it
+    Volume lastVolume;                              // before it was emptied
+    Knot knot = noKnot;                             // of its content
+    Knot last = noKnot;                             // of what was in it last
+    bool joinsLast = false;                         // the book went below nothing: what was in it may be so still
+    std::vector<std::pair<Knot, double>> filling;   // all that ever came in: knots, and the sugar each brought
+    Volume taken;                                   // of all that
+    std::vector<int> shifts;                        // that drew into it since it was last empty
 };
 
 struct Night {
@@ -65,13 +67,17 @@ struct Night {
     double left = 0;       // sugar in them then, kg
     // The fire, and what went into the pans.
     std::optional<Instant> lit, lastLoad;
-    int loads = 0, unmeasured = 0; // unmeasured: draws without a volume
-    std::optional<double> cords;   // full ones; none: not all the wood is known
-    Liquid entered;                // the pans, all night
-    std::optional<Liquid> fired;   // of that, from lighting to the last load
-    std::optional<Volume> kept;    // stood in the feed tank at the last load
-    double before = 0;             // sugar in the pans at its begin, kg
-    bool emptied = false;          // nothing was in them then
+    int loads = 0, unmeasured = 0;                    // unmeasured: draws without a volume
+    std::optional<double> cords;                      // full ones; none: not all the wood is known
+    Liquid entered;                                   // the pans, all night
+    std::optional<Liquid> fired;                      // of that, from lighting to the last load
+    std::optional<Volume> kept;                       // stood in the feed tank at the last load
+    double before = 0;                                // sugar in the pans at its begin, kg
+    bool emptied = false;                             // nothing was in them then
+    std::vector<Instant> swapped;                     // sides of the syrup pan
+    std::optional<double> probeOffset, probeOffsetSd; // K, as learned when it began
+    double wood = 0;                                  // kg; 0: not all of it is known
+    std::string woodKind;                             // most of it
 };
 
 struct LotSize {
@@ -109,6 +115,8 @@ struct Delivery {
     std::size_t size;
     Instant first{};
     long long sent = 0, back = 0;
+    double paid = 0; // for `pricedCount` of them
+    long long pricedCount = 0;
     bool sizeKnown = true;
     long long count() const { return sent - back; }
 };
@@ -120,6 +128,9 @@ struct GatheredRow {
     bool bought = false;
     bool sugarAssumed = false;
     std::string clear;
+    std::optional<double> taps = {};
+    std::optional<double> price = {}; // as paid, if it was a number
+    bool syrup = false;
 };
 struct DrawRow {
     int night;
@@ -153,6 +164,18 @@ struct SoldRow {
     Instant at{};
     Liquid liquid;
     Knot knot = noKnot;
+    bool syrup = true;
+    std::optional<double> price = {};
+};
+// A run of the concentrator.
+struct ConcentratorRun {
+    Instant at{};
+    std::string from, to;
+    Liquid in, out;
+    bool sugarRead = false; // of what went in
+    std::optional<Duration> took;
+    std::string washed;
+    Volume water() const { return in.volume() - out.volume(); }
 };
 struct LostRow {
     std::string why, from;
@@ -176,6 +199,7 @@ struct PansNow {
     bool isShort = false;          // more was drawn than the book had in them: nobody knows
     std::optional<Instant> oldest; // of the sap in them
     std::optional<Instant> since;  // nothing went in or out
+    double sugarSd = 0;            // kg, one standard deviation
 };
 
 struct LedgerTables {
@@ -185,6 +209,7 @@ struct LedgerTables {
     std::vector<PressRow> presses;
     std::vector<DefoamerRow> defoamers;
     std::vector<SoldRow> sold;
+    std::vector<ConcentratorRun> concentrated;
     std::vector<LostRow> lost;
     std::vector<Hole> holes; // sources first to last, then the silent stretches
     std::vector<Delivery> deliveries;

@@ -116,12 +116,19 @@ void ShiftAid::finish() {
     const auto loads = loads_.all();
     loadCount_ = static_cast<int>(loads.size());
     double cords = 0;
+    std::map<std::string, double> kinds;
     bool allKnown = !loads.empty();
     for (const Load& load : loads) {
         const auto burnt = cordsOf(load);
         allKnown = allKnown && burnt;
         cords += burnt.value_or(0);
+        wood_ += load.mass.value_or(Mass{}).kilogram();
+        kinds[load.wood] += load.mass.value_or(Mass{}).kilogram();
     }
+    wood_ = allKnown ? wood_ : 0;
+    const auto most = std::max_element(kinds.begin(), kinds.end(),
+                                       [](const auto& one, const auto& other) { return one.second < other.second; });
+    woodKind_ = most == kinds.end() ? std::string{} : most->first;
     cords_ = allKnown ? std::optional{cords} : std::nullopt;
     loads_ = {};
 }

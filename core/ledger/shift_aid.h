@@ -46,6 +46,8 @@ public:
     std::size_t lastLoadRow() const { return lastLoad_; }
     int loads() const { return loadCount_; }
     std::optional<double> cords() const { return cords_; }
+    double wood() const { return wood_; } // kg; 0: not all of it is known
+    const std::string& woodKind() const { return woodKind_; }
 
 private:
     struct Point {
@@ -78,6 +80,8 @@ private:
     std::size_t lit_ = SIZE_MAX, lastLoad_ = SIZE_MAX;
     int loadCount_ = 0;
     std::optional<double> cords_;
+    double wood_ = 0;
+    std::string woodKind_;
     std::vector<std::pair<std::size_t, Fact>> closes_; // until finish
     std::vector<std::optional<Instant>> closesOpened_;
 };

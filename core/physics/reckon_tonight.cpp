@@ -120,7 +120,7 @@ Outcome lacking(TonightLack lack, const Tonight& rig) {
         return Refusal{false,
                        "stand",
                        {},
-                       {say("all of it is needed to cover the pans while the fire burns out: about %1 L. Do not light "
+                       {say("all of it must cover the pans while the fire burns out: about %1 L. Do not light "
                             "for it.",
                             {number(rig.basis().keepBack.value_or(Volume{}).litre(), 0)})}};
     }

@@ -52,7 +52,7 @@
         <translation>on ne sait encore rien de cet évaporateur : aucune nuit avec un feu et un bassin lu. Dire ce qu'il évapore, comme %1.</translation>
     </message>
     <message>
-        <source>all of it is needed to cover the pans while the fire burns out: about %1 L. Do not light for it.</source>
+        <source>all of it must cover the pans while the fire burns out: about %1 L. Do not light for it.</source>
         <translation>il faut le tout pour couvrir les pannes pendant que le feu s'éteint : environ %1 L. Ne pas allumer pour cela.</translation>
     </message>
     <message>

@@ -1,0 +1,116 @@
+#pragma once
+// The house's account: where the season's sugar went, what a tap and a run gave, what heavy draws gave away, what a
+// cord and a night bring, what is in stock, and what a size costs by weight. What is not known is none, never zero.
+#include "core/ledger/ledger.h"
+
+namespace panside {
+
+// The season's sugar, from the bush to the bottle, in kilograms. What does not close is a line of its own.
+struct SugarFlow {
+    double sap = 0, boughtSap = 0, boughtSyrup = 0;             // in
+    double inTanks = 0, inPans = 0, inVessels = 0, bottled = 0; // here: syrup vessels, packed and not yet sent
+    double shipped = 0, soldBulk = 0;                           // gone to somebody
+    std::map<std::string, double> lost;                         // by cause
+    double throughConcentrator = 0, drawn = 0;                  // on the way: part of the above, not beside it
+    double doesNotClose = 0, doesNotCloseSd = 0;                // more than nothing: more is found than came in
+    double in() const { return sap + boughtSap + boughtSyrup; }
+    double out() const;
+};
+SugarFlow sugarFlow(const Ledger& ledger);
+
+// What a run (or a bush, or a stop of the route) gave.
+struct RunAccount {
+    std::string name;
+    Volume sap;
+    double sugar = 0; // kg
+    std::optional<double> taps;
+    bool sugarAssumed = false;
+    Volume syrup; // that its sugar makes at the density wanted
+    std::optional<Volume> syrupPerTap() const {
+        return taps && *taps > 0 ? std::optional{syrup / *taps} : std::nullopt;
+    }
+};
+
+struct NightAccount {
+    std::size_t night; // into the ledger's
+    Volume syrup;      // drawn, at the density wanted
+    std::optional<Duration> fired;
+    std::optional<double> cords;
+    std::optional<Volume> perCord;
+};
+
+// Draws heavier than wanted: what more syrup they would have been.
+struct HeavyDraws {
+    int draws = 0, heavy = 0; // measured ones; of them over the density wanted by more than their doubt
+    Volume drawn, givenAway;  // of the heavy ones
+};
+
+struct StockLine {
+    std::string size, light; // as written; class by light, or as compared; empty: not graded
+    long long count = 0;
+    Volume volume;
+    long long held = 0; // of them in lots that are held
+};
+
+// Sap bought or sold, by the revised rule at the density agreed.
+struct SapTrade {
+    bool bought;
+    std::string who;
+    Instant at{};
+    Volume sap;
+    Brix sugar;
+    std::optional<Volume> syrup; // none: the rule knows no such sap
+    std::optional<double> price;
+};
+
+struct HouseAccount {
+    Brix wanted;
+    SugarFlow flow;
+    std::vector<RunAccount> runs;
+    std::optional<Volume> syrupPerTap; // of the runs whose taps are known
+    std::vector<NightAccount> nights;
+    HeavyDraws heavy;
+    std::vector<StockLine> stock;
+    std::vector<SapTrade> trades;
+    std::optional<double> pricePerLitre; // mean of what was shipped with a price
+};
+// `agreed`: 66.0, 66.5 or 66.9 brix, that the revised rule is made for.
+HouseAccount houseAccount(const Ledger& ledger, Brix agreed = Brix::degrees(66.9));
+
+// The price of a size by the weight of its content at a density.
+struct PriceLine {
+    Volume size;
+    Mass content;
+    double price;
+};
+// Range      sizes above nothing, 40 to 75 brix, a price of 0 or more a kilogram
+// Source     ICUMSA SPS-4 (1998) densities at 20 degC
+std::vector<PriceLine> priceByWeight(double pricePerKilogram, std::span<const Volume> sizes, Brix sugar);
+
+// What the rig tells over days.
+enum class RigVerdict : std::uint8_t { tooLittle, steady, falling, rising };
+struct RigTrend {
+    RigVerdict verdict = RigVerdict::tooLittle;
+    int nights = 0;                       // it rests on
+    std::string wood;                     // of which all of them were fired
+    double first = 0, last = 0;           // litres of water a kilogram of wood, by the line
+    double changeLow = 0, changeHigh = 0; // share from the first night to the last, 95 percent of belief
+};
+struct NiterTell {
+    int switches = 0;                     // of the pan's side
+    std::optional<Duration> usual, since; // hours of fire between two switches; since the last
+};
+struct GlassTell {
+    RigVerdict verdict = RigVerdict::tooLittle; // steady: apart by the same amount on every pan
+    int nights = 0, pans = 0;
+    TemperatureDifference apart, sd;
+    double brix = 0; // what it is in the glass
+};
+struct RigTells {
+    RigTrend trend; // evaporation a mass of wood
+    NiterTell niter;
+    GlassTell glass;
+};
+RigTells rigTells(const Ledger& ledger);
+
+} // namespace panside

@@ -1,0 +1,187 @@
+#include "core/ledger/house_account.h"
+
+#include "core/rehearsal/season.h"
+#include "house.h"
+
+namespace panside {
+namespace {
+
+using namespace testing_house;
+
+constexpr const char* tanks = "2027-03-01T06:00:00Z,vessel,3000,L,name=tank;kind=hold\n"
+                              "2027-03-01T06:00:00Z,vessel,3000,L,name=feed;kind=feed\n"
+                              "2027-03-01T06:00:00Z,vessel,200,L,name=drum;kind=drum\n";
+
+TEST(HouseAccount, TellsSyrupATapAndARun) {
+    const House house{std::string{tanks} + day(2, "09:00", "gathered,400,L,to=tank;from=north;taps=100;brix=2") +
+                      day(3, "09:00", "gathered,480,L,to=tank;from=North;taps=100;brix=2") +
+                      day(3, "10:00", "gathered,200,L,to=tank;from=yard;brix=3")};
+    const HouseAccount account = houseAccount(*house.ledger);
+    ASSERT_EQ(account.runs.size(), 2u);
+    // 880 L of 2 brix at 44.2 to one (mass balance with sucrose tables, 66.9 brix).
+    EXPECT_NEAR(account.runs[0].syrup.litre(), 880 / 44.2, 0.05);
+    EXPECT_NEAR(account.runs[0].syrupPerTap()->litre(), 8.8 / 44.2, 0.001);
+    EXPECT_FALSE(account.runs[1].syrupPerTap());
+    EXPECT_NEAR(account.syrupPerTap->litre(), 8.8 / 44.2, 0.001);
+}
+
+// 0.5 brix over on 200 gallons gives away some 2 gallons (the trade's own reckoning).
+TEST(HouseAccount, CountsWhatHeavyDrawsGaveAway) {
+    const std::string boil = day(2, "17:00", "sap_in,2000,gal,brix=8") + day(2, "17:10", "lit,,,") +
+                             day(2, "19:00", "draw_close,200,gal,to=drum;temp=20degC") +
+                             day(2, "19:05", "density_check,67.4,brix,temp=60degF;cal=60degF") +
+                             day(2, "20:00", "shift_end,,,");
+    std::vector<std::vector<Boil::Entry>> none;
+    House house{tanks, {boil}};
+    HouseAccount account = houseAccount(*house.ledger);
+    EXPECT_EQ(account.heavy.draws, 1);
+    EXPECT_EQ(account.heavy.heavy, 0) << "one check is good to 0.7 brix of the draw: nothing is claimed";
+    const std::string heavier = day(2, "17:00", "sap_in,2000,gal,brix=8") + day(2, "17:10", "lit,,,") +
+                                day(2, "19:00", "draw_close,200,gal,to=drum;temp=20degC") +
+                                day(2, "19:05", "density_check,68.4,brix,temp=60degF;cal=60degF") +
+                                day(2, "20:00", "shift_end,,,");
+    House heavy{tanks, {heavier}};
+    account = houseAccount(*heavy.ledger);
+    EXPECT_EQ(account.heavy.heavy, 1);
+    EXPECT_NEAR(account.heavy.givenAway.gallon(), 3 * 2, 0.6);
+}
+
+TEST(HouseAccount, CountsStockBySizeAndClass) {
+    const House house{std::string{tanks} + day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                      day(2, "09:00", "graded,60,percent,vessel=drum") +
+                      day(3, "09:00", "packed,20,,lot=a;from=drum;size=1L;capped=85degC") +
+                      day(3, "09:30", "packed,10,,lot=a;from=drum;size=500mL;capped=85degC") +
+                      day(4, "09:00", "shipped,8,,lot=a;size=1L;to=shop;price=20")};
+    const HouseAccount account = houseAccount(*house.ledger);
+    ASSERT_EQ(account.stock.size(), 2u);
+    EXPECT_EQ(account.stock[0].size, "1L") << "the largest first";
+    EXPECT_EQ(account.stock[0].count, 12);
+    EXPECT_EQ(account.stock[0].light, "amber"); // 50 to 75 percent: 7 CFR 52.5961, as quoted
+    EXPECT_EQ(account.stock[1].count, 10);
+    EXPECT_NEAR(account.pricePerLitre.value(), 20, 1e-9);
+    EXPECT_NEAR(account.flow.boughtSyrup, account.flow.out(), 1e-6);
+    EXPECT_NEAR(account.flow.shipped / account.flow.bottled, 8.0 / 17.0, 1e-6);
+}
+
+// The revised rule of the University of Vermont: (87.1 / brix) - 0.32 for 66.0; 88.2 for 66.9.
+TEST(HouseAccount, TradesSapByTheRevisedRuleAtTheDensityAgreed) {
+    const House house{std::string{tanks} +
+                      day(2, "08:00", "bought,430,gal,what=sap;from=Ada;vessel=tank;brix=2;price=0.40")};
+    const auto sold = houseAccount(*house.ledger, Brix::degrees(66.0)).trades;
+    ASSERT_EQ(sold.size(), 1u);
+    EXPECT_TRUE(sold[0].bought);
+    EXPECT_NEAR(sold[0].syrup->gallon(), 430 / (87.1 / 2 - 0.32), 0.02);
+    EXPECT_NEAR(houseAccount(*house.ledger).trades[0].syrup->gallon(), 430 / (88.2 / 2 - 0.32), 0.02);
+    EXPECT_NEAR(sold[0].price.value(), 0.40, 1e-9);
+}
+
+TEST(HouseAccount, PricesASizeByTheWeightOfItsContent) {
+    const Volume sizes[] = {Volume::litre(1), Volume::litre(0.25)};
+    const auto lines = priceByWeight(10, sizes, Brix::degrees(66.9));
+    EXPECT_NEAR(lines[0].price, 13.2819, 1e-4); // ICUMSA SPS-4: 1328.19 kg/m3
+    EXPECT_NEAR(lines[1].price, 13.2819 / 4, 1e-4);
+}
+
+// Situation 49: dumped sap, an overturned pail, syrup given away. What is lost has its cause, what does not close its
+// own line, and nothing is forced.
+TEST(HouseAccount, KeepsWhatDoesNotCloseApart) {
+    const House house{std::string{tanks} + day(2, "09:00", "gathered,500,L,to=tank;from=run;brix=2") +
+                      day(2, "12:00", "lost,100,L,from=tank;why=sour") + day(3, "09:00", "dipped,300,L,in=tank") +
+                      day(3, "10:00", "bought,20,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                      day(3, "11:00", "lost,2,L,from=drum;why=given")};
+    const SugarFlow flow = sugarFlow(*house.ledger);
+    const double litre = 0.02 * 1.0060; // kg of sugar in a litre of 2 brix (ICUMSA)
+    EXPECT_NEAR(flow.lost.at("sour"), 100 * litre, 0.01);
+    EXPECT_NEAR(flow.lost.at("given"), 2 * 0.8886, 0.01);
+    EXPECT_NEAR(flow.inTanks, 300 * litre, 0.02);
+    EXPECT_NEAR(flow.doesNotClose, -100 * litre, 0.02) << "the dip found less than the book";
+    EXPECT_NEAR(flow.doesNotClose, house.ledger->balance().doesNotClose, 1e-6);
+    EXPECT_GT(flow.doesNotCloseSd, 0);
+}
+
+// The season of truth: what the account holds comes to what came in, to rounding, but for its own open line.
+class SeasonAccount : public testing::TestWithParam<bool> {};
+TEST_P(SeasonAccount, Closes) {
+    const MadeSeason season = GetParam() ? largeHouse(7) : smallHouse(7);
+    const auto body = [](const std::string& log) { return log.substr(log.find('\n') + 1); };
+    std::vector<std::string> shifts;
+    for (const std::string& log : season.shifts)
+        shifts.push_back(body(log));
+    const House house{body(season.dayBook), shifts};
+    const SugarFlow flow = sugarFlow(*house.ledger);
+    EXPECT_GT(flow.in(), 1);
+    EXPECT_NEAR(flow.out() - flow.in(), house.ledger->balance().doesNotClose, 1e-6 * flow.in());
+    EXPECT_LT(std::abs(flow.doesNotClose), 4 * flow.doesNotCloseSd + 0.02 * flow.in());
+    EXPECT_LE(flow.drawn, flow.in() * 1.02);
+}
+INSTANTIATE_TEST_SUITE_P(Houses, SeasonAccount, testing::Bool());
+
+// Nights of like wood, whose water a kilogram of wood falls by so much a night.
+std::vector<std::string> nights(int count, double fall, double scatter) {
+    std::vector<std::string> shifts;
+    double per = 4;
+    for (int i = 0; i < count; ++i, per *= 1 - fall) {
+        const int date = 2 + 2 * i;
+        const double left = 900 - 100 * per * (1 + (i % 2 ? scatter : -scatter)) * 44.2 / 43.2;
+        shifts.push_back(day(date, "16:50", "tank_level,900,L,") + day(date, "17:00", "sap_in,900,L,brix=2") +
+                         day(date, "17:00", "tank_level,900,L,") + day(date, "17:00", "lit,,,") +
+                         day(date, "17:10", "fired,50,kg,wood=maple") + day(date, "20:00", "fired,50,kg,wood=maple") +
+                         day(date, "20:00", "tank_level," + std::to_string(left) + ",L,") +
+                         day(date, "21:00", "tank_level,0,L,") + day(date, "21:00", "shift_end,,,"));
+    }
+    return shifts;
+}
+
+TEST(RigTells, EvaporationAPoundOfWoodThatSlides) {
+    const auto trendOf = [](int count, double fall, double scatter) {
+        const House house{tanks, nights(count, fall, scatter)};
+        return rigTells(*house.ledger).trend;
+    };
+    const RigTrend falling = trendOf(9, 0.04, 0.02);
+    EXPECT_EQ(falling.verdict, RigVerdict::falling);
+    EXPECT_EQ(falling.nights, 9);
+    EXPECT_NEAR(falling.first, 4, 0.25);
+    EXPECT_NEAR(falling.last / falling.first, std::pow(0.96, 8), 0.05);
+    EXPECT_LT(falling.changeHigh, 0);
+    EXPECT_EQ(trendOf(9, 0, 0.02).verdict, RigVerdict::steady);
+    EXPECT_EQ(trendOf(4, 0.04, 0.02).verdict, RigVerdict::tooLittle) << "four nights are too few";
+    EXPECT_EQ(trendOf(9, 0.01, 0.3).verdict, RigVerdict::tooLittle) << "it scatters too much";
+}
+
+TEST(RigTells, HoursOfNiterToASwitch) {
+    std::vector<std::string> shifts;
+    for (int i = 0; i < 4; ++i)
+        shifts.push_back(day(2 + i, "17:00", "lit,,,") + day(2 + i, "17:10", "fired,20,kg,") +
+                         day(2 + i, "19:00", "pan_swapped,,,") + day(2 + i, "21:00", "fired,20,kg,") +
+                         day(2 + i, "22:00", "shift_end,,,"));
+    const House house{tanks, shifts};
+    const NiterTell niter = rigTells(*house.ledger).niter;
+    EXPECT_EQ(niter.switches, 4);
+    EXPECT_EQ(niter.usual, Duration{4 * 3600}); // two hours to the last load, two of the next night
+    EXPECT_EQ(niter.since, Duration{2 * 3600});
+}
+
+// Situation 8: hydrometer and physics apart by the same amount on every pan.
+TEST(RigTells, TheGlassWhereEveryPanIsOffByTheSame) {
+    const auto tell = [](const std::vector<double>& offsets, bool swaps) {
+        std::vector<std::string> shifts;
+        for (std::size_t i = 0; i < offsets.size(); ++i) {
+            const int date = 2 + static_cast<int>(i);
+            shifts.push_back(day(date, "17:00", "set," + std::to_string(offsets[i]) + ",K,key=probe_offset") +
+                             day(date, "17:00", "set,0.05,K,key=probe_offset_sd") + day(date, "17:01", "lit,,,") +
+                             day(date, "17:10", "fired,20,kg,") +
+                             (swaps ? day(date, "19:00", "pan_swapped,,,") : std::string{}) +
+                             day(date, "22:00", "shift_end,,,"));
+        }
+        const House house{tanks, shifts};
+        return rigTells(*house.ledger).glass;
+    };
+    EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}, true).verdict, RigVerdict::steady);
+    EXPECT_NEAR(tell({0.40, 0.42, 0.38, 0.41}, true).apart.kelvin(), 0.40, 0.01);
+    EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}, false).verdict, RigVerdict::tooLittle) << "one pan all along";
+    EXPECT_EQ(tell({0.4, -0.1, 0.6, 0.0}, true).verdict, RigVerdict::tooLittle);
+    EXPECT_EQ(tell({0.02, 0.01, 0.03, 0.02}, true).verdict, RigVerdict::tooLittle) << "nothing is off";
+}
+
+} // namespace
+} // namespace panside
