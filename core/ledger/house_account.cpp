@@ -83,10 +83,11 @@ std::vector<SapTrade> tradesOf(const Ledger& ledger, Brix agreed) {
     std::vector<SapTrade> trades;
     const auto add = [&](bool bought, const std::string& who, Instant at, const Liquid& liquid,
                          std::optional<double> price) {
-        const Volume sap = liquid.volume();
-        const auto ratio = liquid.isEmpty() ? std::nullopt : revisedRule(liquid.brix(), agreed);
-        trades.push_back({bought, who, at, sap, liquid.brix(),
-                          ratio && *ratio > 0 ? std::optional{sap / *ratio} : std::nullopt, price});
+        SapTrade trade{bought, who, at, liquid.volume(), liquid.brix(), {}, price};
+        const double ratio = liquid.isEmpty() ? 0 : revisedRule(trade.sugar, agreed).value_or(0);
+        if (ratio > 0)
+            trade.syrup = trade.sap / ratio;
+        trades.push_back(std::move(trade));
     };
     for (const GatheredRow& row : ledger.tables().gathered)
         if (row.bought && !row.syrup)

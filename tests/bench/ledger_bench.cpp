@@ -1,7 +1,9 @@
 // ledger_bench [rows]: a day book of so many rows (a million if left out): what parsing alone takes, what parsing and
 // folding takes, and what one trace takes. Fails where the fold takes more than three times the parsing, or a trace
-// more than 100 ms.
+// more than 100 ms, or the sap page more than 300 ms.
 #include "core/boil/shift_log.h"
+#include "core/ledger/house_account.h"
+#include "core/ledger/sap_page.h"
 #include "core/ledger/trace.h"
 
 #include <chrono>
@@ -66,7 +68,14 @@ int main(int count, char** words) {
     const double fold = millisecondsOf([&] { ledger = std::make_unique<Ledger>(ledgerInput(books, {})); });
     std::optional<Trace> trace;
     const double one = millisecondsOf([&] { trace = traceOf(*ledger, ledger->lots().back().code); });
+    SapPage page;
+    HouseAccount account;
+    const Instant now = books[0].back().fact.at;
+    const double sap = millisecondsOf([&] { page = sapPage(*ledger, now); });
+    const double house = millisecondsOf([&] { account = houseAccount(*ledger); });
+    fmt::print("sap page {:.1f} ms, {} tanks; house's account {:.1f} ms, {} runs\n", sap, page.tanks.size(), house,
+               account.runs.size());
     fmt::print("rows {}\nparse {:.0f} ms\nparse and fold {:.0f} ms, {:.2f} times\ntrace {:.1f} ms, {} behind\n", rows,
                parse, parse + fold, (parse + fold) / parse, one, trace->behind.size());
-    return (parse + fold) / parse <= 3 && one <= 100 ? 0 : 1;
+    return (parse + fold) / parse <= 3 && one <= 100 && sap <= 300 ? 0 : 1;
 }
