@@ -3,6 +3,8 @@
 #include "core/rehearsal/season.h"
 #include "house.h"
 
+#include <cmath>
+
 namespace panside {
 namespace {
 

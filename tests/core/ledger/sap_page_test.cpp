@@ -5,6 +5,8 @@
 #include "core/physics/sugar_density.h"
 #include "house.h"
 
+#include <cmath>
+
 #include <rapidcheck/gtest.h>
 
 namespace panside {
