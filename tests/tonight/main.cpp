@@ -148,12 +148,12 @@ void row(const char* what, const std::string& got, const std::string& wanted, bo
 } // namespace
 
 int main(int count, char** words) {
-    int houses = 24, nights = 9;
+    int houses = 60, nights = 9;
     std::uint64_t more = 0;
     bool print = false;
     for (int i = 1; i < count; ++i) {
         if (!std::strcmp(words[i], "--short"))
-            houses = 6;
+            houses = 24;
         if (!std::strcmp(words[i], "--print"))
             print = true;
         if (!std::strcmp(words[i], "--more") && i + 1 < count)
