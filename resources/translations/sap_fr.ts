@@ -175,4 +175,19 @@
         <translation>Eau d'érable à garder</translation>
     </message>
 </context>
+<context>
+    <name>EntryForm</name>
+    <message>
+        <source>its temperature, if taken</source>
+        <translation>sa température, si prise</translation>
+    </message>
+    <message>
+        <source>sap scale made for</source>
+        <translation>échelle à eau faite pour</translation>
+    </message>
+    <message>
+        <source>as read</source>
+        <translation>comme lu</translation>
+    </message>
+</context>
 </TS>

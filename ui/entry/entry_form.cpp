@@ -12,6 +12,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -48,6 +49,12 @@ QStringList instrumentChoices() {
     return {tr(QT_TRANSLATE_NOOP("EntryForm", "hydrometer")), tr(QT_TRANSLATE_NOOP("EntryForm", "refractometer"))};
 }
 QStringList calibrationChoices() { return {QStringLiteral("60 °F"), QStringLiteral("20 °C")}; }
+// A sap hydrometer is made for sap as it comes; any other must be told, and the temperature with it.
+constexpr std::array<const char*, 4> sapScales{"", "38degF", "60degF", "20degC"};
+QStringList sapScaleChoices() {
+    return {tr(QT_TRANSLATE_NOOP("EntryForm", "as read")), QStringLiteral("38 °F"), QStringLiteral("60 °F"),
+            QStringLiteral("20 °C")};
+}
 QStringList comesOrLeaves() {
     return {tr(QT_TRANSLATE_NOOP("EntryForm", "comes on")), tr(QT_TRANSLATE_NOOP("EntryForm", "leaves"))};
 }
@@ -120,7 +127,9 @@ std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units un
     case Action::sapIn:
         return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume")), volume, true),
                 number("brix", tr(QT_TRANSLATE_NOOP("EntryForm", "sugar, if known")), Unit::brix),
-                words("from", tr(QT_TRANSLATE_NOOP("EntryForm", "from where")))};
+                words("from", tr(QT_TRANSLATE_NOOP("EntryForm", "from where"))),
+                number("temperature", tr(QT_TRANSLATE_NOOP("EntryForm", "its temperature, if taken")), degrees),
+                choice("calibrated", tr(QT_TRANSLATE_NOOP("EntryForm", "sap scale made for")), sapScaleChoices())};
     case Action::alarmShelve: {
         QStringList names;
         for (const AlarmPicture& alarm : picture.alarms)
@@ -230,6 +239,9 @@ Row rowFor(const EntryForm& form) {
         row.number(form, "volume");
         row.pair("brix", typed(form, "brix"));
         row.pair("from", typed(form, "from"));
+        row.pairWithUnit("temp", form, "temperature");
+        if (const auto scale = static_cast<std::size_t>(std::max(chosen(form, "calibrated"), 0)); scale > 0)
+            row.pair("cal", sapScales[scale]);
         break;
     case Action::handReading:
         row.number(form, "value");

@@ -184,10 +184,16 @@ private:
             appendPair(detail_, "to", more.toStdString());
             break;
         case More::from:
-            if (const auto sugar = paperFigureIn(more); sugar && sugar->unit == Unit::brix)
-                appendPair(detail_, "brix", numberText(sugar->number));
-            else
-                appendPair(detail_, "from", more.toStdString());
+            // Sugar, temperature and where from, any of them, with ; between.
+            for (const QString& part : more.split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
+                const auto figure = paperFigureIn(part.trimmed());
+                if (figure && figure->unit == Unit::brix)
+                    appendPair(detail_, "brix", numberText(figure->number));
+                else if (figure && dimensionOf(figure->unit) == Dimension::temperature)
+                    appendPair(detail_, "temp", numberText(figure->number) + std::string{nameOf(figure->unit)});
+                else if (!part.trimmed().isEmpty())
+                    appendPair(detail_, "from", part.trimmed().toStdString());
+            }
             break;
         case More::cup: {
             auto cup = paperFigureIn(more);
@@ -265,8 +271,8 @@ void keepTheRest(Fact& fact, const Fact& old) {
                           [&](WaterCheck& now) { now.probe = std::get<WaterCheck>(old.what).probe; },
                           [&](SapIn& now) {
                               const auto& then = std::get<SapIn>(old.what);
-                              now.temperature = then.temperature;
-                              if (then.sugar && now.sugar)
+                              now.scale = then.scale;
+                              if (then.sugar && now.sugar && now.from.empty())
                                   now.from = then.from;
                           },
                           [](auto&) {}},
@@ -319,66 +325,75 @@ std::optional<PaperRow> paperRowOf(const Fact& fact, const WallClock& clock) {
     row.who = QString::fromStdString(fact.by);
     const auto is = [&](std::size_t what) { row.what = tr(whats[what].word); };
     return std::visit(
-        Overloaded{
-            [&](const Reading& reading) -> std::optional<PaperRow> {
-                row.what = readingName(reading.series);
-                row.figure = written(fromSi(reading.si, reading.unit), reading.unit);
-                return row;
-            },
-            [&](const Lit&) -> std::optional<PaperRow> { return is(0), row; },
-            [&](const Fired& fired) -> std::optional<PaperRow> {
-                is(1);
-                if (fired.load)
-                    row.figure = written(fromSi(fired.load->value.kilogram(), fired.load->unit), fired.load->unit);
-                row.more = QString::fromStdString(fired.wood);
-                return row;
-            },
-            [&](const DrawOpened&) -> std::optional<PaperRow> { return is(2), row; },
-            [&](const DrawClosed& closed) -> std::optional<PaperRow> {
-                is(3);
-                if (closed.volume)
-                    row.figure =
-                        written(fromSi(closed.volume->value.cubicMetre(), closed.volume->unit), closed.volume->unit);
-                row.more = QString::fromStdString(closed.to);
-                return row;
-            },
-            [&](const DensityCheck& check) -> std::optional<PaperRow> {
-                is(check.with == Instrument::hydrometer ? 5 : 6);
-                row.figure = written(check.reading, check.unit);
-                if (check.cup)
-                    row.more = written(fromSi(check.cup->value.kelvin(), check.cup->unit), check.cup->unit);
-                return row;
-            },
-            [&](const WaterCheck& check) -> std::optional<PaperRow> {
-                is(7);
-                row.figure = written(fromSi(check.boiledAt.value.kelvin(), check.boiledAt.unit), check.boiledAt.unit);
-                return row;
-            },
-            [&](const SapIn& sap) -> std::optional<PaperRow> {
-                is(8);
-                row.figure = written(fromSi(sap.volume.value.cubicMetre(), sap.volume.unit), sap.volume.unit);
-                row.more = sap.sugar ? written(sap.sugar->degrees(), Unit::brix) : QString::fromStdString(sap.from);
-                return row;
-            },
-            [&](const PanSwapped&) -> std::optional<PaperRow> { return is(9), row; },
-            [&](const Defoamer& defoamer) -> std::optional<PaperRow> {
-                is(10);
-                if (defoamer.drops)
-                    row.figure = QString::number(*defoamer.drops);
-                return row;
-            },
-            [&](const Crew& crew) -> std::optional<PaperRow> {
-                is(11);
-                return crew.off.empty() ? std::optional{row} : std::nullopt;
-            },
-            [&](const Shutdown&) -> std::optional<PaperRow> { return is(12), row; },
-            [&](const ShiftEnd&) -> std::optional<PaperRow> { return is(13), row; },
-            [&](const Note& note) -> std::optional<PaperRow> {
-                is(14);
-                row.more = QString::fromStdString(note.text);
-                return row;
-            },
-            [](const auto&) -> std::optional<PaperRow> { return std::nullopt; }},
+        Overloaded{[&](const Reading& reading) -> std::optional<PaperRow> {
+                       row.what = readingName(reading.series);
+                       row.figure = written(fromSi(reading.si, reading.unit), reading.unit);
+                       return row;
+                   },
+                   [&](const Lit&) -> std::optional<PaperRow> { return is(0), row; },
+                   [&](const Fired& fired) -> std::optional<PaperRow> {
+                       is(1);
+                       if (fired.load)
+                           row.figure =
+                               written(fromSi(fired.load->value.kilogram(), fired.load->unit), fired.load->unit);
+                       row.more = QString::fromStdString(fired.wood);
+                       return row;
+                   },
+                   [&](const DrawOpened&) -> std::optional<PaperRow> { return is(2), row; },
+                   [&](const DrawClosed& closed) -> std::optional<PaperRow> {
+                       is(3);
+                       if (closed.volume)
+                           row.figure = written(fromSi(closed.volume->value.cubicMetre(), closed.volume->unit),
+                                                closed.volume->unit);
+                       row.more = QString::fromStdString(closed.to);
+                       return row;
+                   },
+                   [&](const DensityCheck& check) -> std::optional<PaperRow> {
+                       is(check.with == Instrument::hydrometer ? 5 : 6);
+                       row.figure = written(check.reading, check.unit);
+                       if (check.cup)
+                           row.more = written(fromSi(check.cup->value.kelvin(), check.cup->unit), check.cup->unit);
+                       return row;
+                   },
+                   [&](const WaterCheck& check) -> std::optional<PaperRow> {
+                       is(7);
+                       row.figure =
+                           written(fromSi(check.boiledAt.value.kelvin(), check.boiledAt.unit), check.boiledAt.unit);
+                       return row;
+                   },
+                   [&](const SapIn& sap) -> std::optional<PaperRow> {
+                       is(8);
+                       row.figure = written(fromSi(sap.volume.value.cubicMetre(), sap.volume.unit), sap.volume.unit);
+                       QStringList more;
+                       if (sap.sugar)
+                           more << written(sap.sugar->degrees(), Unit::brix);
+                       if (sap.temperature)
+                           more << written(fromSi(sap.temperature->value.kelvin(), sap.temperature->unit),
+                                           sap.temperature->unit);
+                       if (!sap.from.empty())
+                           more << QString::fromStdString(sap.from);
+                       row.more = more.join(QStringLiteral("; "));
+                       return row;
+                   },
+                   [&](const PanSwapped&) -> std::optional<PaperRow> { return is(9), row; },
+                   [&](const Defoamer& defoamer) -> std::optional<PaperRow> {
+                       is(10);
+                       if (defoamer.drops)
+                           row.figure = QString::number(*defoamer.drops);
+                       return row;
+                   },
+                   [&](const Crew& crew) -> std::optional<PaperRow> {
+                       is(11);
+                       return crew.off.empty() ? std::optional{row} : std::nullopt;
+                   },
+                   [&](const Shutdown&) -> std::optional<PaperRow> { return is(12), row; },
+                   [&](const ShiftEnd&) -> std::optional<PaperRow> { return is(13), row; },
+                   [&](const Note& note) -> std::optional<PaperRow> {
+                       is(14);
+                       row.more = QString::fromStdString(note.text);
+                       return row;
+                   },
+                   [](const auto&) -> std::optional<PaperRow> { return std::nullopt; }},
         fact.what);
 }
 

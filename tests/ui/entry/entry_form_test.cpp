@@ -74,6 +74,18 @@ TEST(EntryForm, ANumberMayHaveAComma) {
     EXPECT_NEAR(std::get<SapIn>(only(form).what).volume.value.litre(), 812.5, 1e-9);
 }
 
+TEST(EntryForm, SapMayTellItsTemperatureAndTheScaleItWasReadOn) {
+    EntryForm form = formOf(Action::sapIn);
+    form.answer(QStringLiteral("volume"), QStringLiteral("400"));
+    form.answer(QStringLiteral("brix"), QStringLiteral("2.3"));
+    EXPECT_FALSE(std::get<SapIn>(only(form).what).scale) << "as read, unless somebody says otherwise";
+    form.answer(QStringLiteral("temperature"), QStringLiteral("60"));
+    form.answer(QStringLiteral("calibrated"), QStringLiteral("38 °F"));
+    const auto sap = std::get<SapIn>(only(form).what);
+    EXPECT_NEAR(sap.temperature->value.fahrenheit(), 60, 1e-9);
+    EXPECT_NEAR(sap.scale->value.fahrenheit(), 38, 1e-9);
+}
+
 TEST(EntryForm, SapWithoutAVolumeOrBelowNothingSaysWhatToDo) {
     EntryForm form = formOf(Action::sapIn);
     const auto missing = factsOf(form);

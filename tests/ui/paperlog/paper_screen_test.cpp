@@ -28,6 +28,8 @@ TEST(PaperRows, BecomeFactsInTheUnitsAsWritten) {
     EXPECT_EQ(rowFor({"8:15p", "hydrometer", "66.9", "205 F", ""}),
               "2026-03-14T20:15:00Z,density_check,66.9,brix,temp=205degF");
     EXPECT_EQ(rowFor({"5p", "sap in", "400", "2.1%", ""}), "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.1");
+    EXPECT_EQ(rowFor({"5p", "sap in", "400", "2.1%; 41 F; north bush", ""}),
+              "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.1;temp=41degF;from=north bush");
     EXPECT_EQ(rowFor({"5p", "sap tank", "300 gal", "", ""}), "2026-03-14T17:00:00Z,tank_level,300,gal,probe=hand");
     EXPECT_EQ(rowFor({"9p", "note", "", "smoke; look up", "Odile"}),
               "2026-03-14T21:00:00Z,note,,,smoke; look up;by=Odile");
