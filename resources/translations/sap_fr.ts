@@ -53,7 +53,7 @@
     </message>
     <message>
         <source>all of it must cover the pans while the fire burns out: about %1 L. Do not light for it.</source>
-        <translation>il faut le tout pour couvrir les pannes pendant que le feu s'éteint : environ %1 L. Ne pas allumer pour cela.</translation>
+        <translation>il faut le tout pour couvrir les casseroles pendant que le feu s'éteint : environ %1 L. Ne pas allumer pour cela.</translation>
     </message>
     <message>
         <source>Learned from %1 nights of this rig: %2 L/h of water (%3 L/h to %4 L/h), and %5 min to warm up.</source>
@@ -65,11 +65,11 @@
     </message>
     <message>
         <source>%1 L stand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.</source>
-        <translation>%1 L attendent avec %2 kg de sucre. %3 L sont gardés pour couvrir les pannes ; %4 L d'eau doivent partir.</translation>
+        <translation>%1 L attendent avec %2 kg de sucre. %3 L sont gardés pour couvrir les casseroles ; %4 L d'eau doivent partir.</translation>
     </message>
     <message>
         <source>Lit at %1: last load about %2 (%3 to %4), cold about %5 (%6 to %7).</source>
-        <translation>Allumé à %1 : dernière attisée vers %2 (de %3 à %4), froid vers %5 (de %6 à %7).</translation>
+        <translation>Allumé à %1 : dernière charge vers %2 (de %3 à %4), froid vers %5 (de %6 à %7).</translation>
     </message>
     <message>
         <source>All of it, cold by %1: light by %2 (nine nights in ten), by %3 (five in ten).</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>To the last load</source>
-        <translation>Jusqu'à la dernière attisée</translation>
+        <translation>Jusqu'à la dernière charge</translation>
     </message>
     <message>
         <source>To a cold fire</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>Stay until the fire is dead and the pans are covered; look again an hour later. Tired hands burn pans: plan to be in bed.</source>
-        <translation>Rester jusqu'à ce que le feu soit mort et les pannes couvertes ; revenir voir une heure plus tard. Des mains fatiguées brûlent des pannes : prévoir d'être au lit.</translation>
+        <translation>Rester jusqu'à ce que le feu soit mort et les casseroles couvertes ; revenir voir une heure plus tard. Des mains fatiguées brûlent des casseroles : prévoir d'être au lit.</translation>
     </message>
     <message>
         <source>May be started</source>
@@ -149,11 +149,11 @@
     </message>
     <message>
         <source>Concentrated to %1 °Brix first: %2 L of water less to boil off, last load after %3 h instead of %4 h. Concentrate spoils sooner than sap.</source>
-        <translation>Concentrée d'abord à %1 °Brix : %2 L d'eau de moins à évaporer, dernière attisée après %3 h au lieu de %4 h. Le concentré se gâte plus vite que l'eau d'érable.</translation>
+        <translation>Concentrée d'abord à %1 °Brix : %2 L d'eau de moins à évaporer, dernière charge après %3 h au lieu de %4 h. Le concentré se gâte plus vite que l'eau d'érable.</translation>
     </message>
     <message>
         <source>Concentrated to %1 °Brix, no more is left than covers the pans.</source>
-        <translation>Concentrée à %1 °Brix, il n'en reste pas plus qu'il n'en faut pour couvrir les pannes.</translation>
+        <translation>Concentrée à %1 °Brix, il n'en reste pas plus qu'il n'en faut pour couvrir les casseroles.</translation>
     </message>
 </context>
 <context>
