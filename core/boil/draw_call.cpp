@@ -8,11 +8,19 @@
 namespace panside {
 namespace {
 
-// A boil's noise passes the target and comes back within seconds; half a minute over it is no noise (measured on
-// made-up boils and on those of two other plants). Over by three of its own standard deviations it need not wait as
-// long.
-constexpr double stands = 30, standsSurely = 10, deviations = 3;
-constexpr double lull = 0.03; // K under the target that do not end it
+// A boil's noise passes the target and comes back within seconds: what counts is a straight line through the last half
+// minute, which lags behind no climb. It has to stand there a few seconds (measured on made-up boils and on those of
+// another plant: fewer call a crest, more call late); over by three of the noise's standard deviations not as long.
+constexpr double stands = 8, standsSurely = 4, deviations = 3;
+constexpr double lull = 0.06; // K under the target that do not end it
+constexpr double sparse = 20; // seconds between readings: a line through those is of long ago
+
+// Kelvin, as read.
+double atDrawOff(const State& state, const Sensor::Filtered& pan) {
+    const Probe* probe = state.sensors.of(Series::syrup_pan).active(pan.at);
+    const auto line = state.trends.of(Series::syrup_pan, pan.at);
+    return line && line->at == pan.at && probe && probe->spacing() <= sparse ? line->value : pan.si;
+}
 
 } // namespace
 
@@ -35,7 +43,8 @@ void DrawCall::take(const State& state, const Fact& fact) {
             over_.reset();
         return;
     }
-    const double over = pan->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin() - target->kelvin();
+    const double mark = water->waterBoils.kelvin() + target->kelvin() + state.mark.offset(fact.at).kelvin();
+    const double over = atDrawOff(state, *pan) - mark;
     if (over < (over_ ? -lull : 0)) {
         over_.reset();
         return;

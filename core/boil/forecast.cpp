@@ -22,15 +22,14 @@ constexpr double recent = 60;                         // seconds: older readings
 constexpr std::chrono::seconds probeLag{16};
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
-constexpr double crest = 0.2;                  // brix
-constexpr double standsFor = 20, about = 0.05; // seconds, K
-constexpr double notYet = 5;                   // seconds: what is not called is not now
-constexpr double watchWorth = 2.5;             // waits: three of them are a forecast
-constexpr double followedWithin = 2;           // standard deviations, faded over some readings
+constexpr double crest = 0.2;        // brix
+constexpr double notYet = 5;         // seconds: what is not called is not now
+constexpr double watchWorth = 2.5;   // waits: three of them are a forecast
+constexpr double followedWithin = 2; // standard deviations, faded over some readings
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double otherWater = 0.15;       // K
-constexpr double hours = 7200;            // seconds
+constexpr double unseen = 7200;           // seconds
 constexpr double fastestClimb = 1.2 / 60; // brix a second: steeper is a pan that comes to the boil
 constexpr int quietMinutes = 2;
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
@@ -155,8 +154,7 @@ void DrawForecast::close(const State& state, Instant at) {
     openAt_.reset();
     record_.forgetCycle();
     shutAt_ = at;
-    under_ = passed_ = called_ = false;
-    aboutSince_.reset();
+    under_ = passed_ = false;
     below_ = {};
     unkeyed_ = {};
     heard_ = {}; // another liquid
@@ -205,7 +203,6 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
     const auto target = boilingRise(state.settings.targetDensity(), water->forModel);
     if (!target)
         return;
-    followCall(at, rise - target->kelvin(), unread > 2 * readEvery);
     if (openAt_) {
         if (!fallen_ && rise < target->kelvin() && secondsBetween(*openAt_, at) > settlesIn) {
             fallen_ = true;
@@ -223,18 +220,6 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
         happened(at, passedAgo(state, at, unread));
     else if (end_.sugar() > wanted - crest)
         happened(at);
-}
-
-// It is called when the reading is over the mark and has stood about it for a while, not at the first crest that
-// touches it, and for as long as it does not sink well under it again. Of few readings one is enough.
-void DrawForecast::followCall(Instant at, double over, bool slow) {
-    if (over < -about) {
-        aboutSince_.reset();
-        called_ = false;
-        return;
-    }
-    aboutSince_ = aboutSince_.value_or(at);
-    called_ = called_ || (over >= 0 && (slow || secondsBetween(*aboutSince_, at) >= standsFor));
 }
 
 void DrawForecast::Under::take(double brix, Instant taken) {
@@ -441,7 +426,7 @@ std::optional<Quantiles> DrawForecast::byPanAndWaits(const State& state, Instant
     const auto pan = byPan(state, now);
     if (pan || !end_.started() || !byWaits(now) || mayNeverCome(now))
         return pan;
-    return Quantiles{hours, 2 * hours, {}};
+    return Quantiles{unseen, 2 * unseen, {}};
 }
 
 // With no reading of the pan, or no boiling point to hold it against, a watch and some draws are ground enough.
@@ -492,7 +477,7 @@ void DrawForecast::show(const State& state, Instant now, Picture& picture) const
     showClose(state, now, picture);
     const Reason silent = silence(state, now);
     const bool drawn = shutAt_ && readAt_ && *readAt_ <= *shutAt_; // since it was read
-    const bool above = !openAt_ && !drawn && called_ && picture.rise && picture.targetRise;
+    const bool above = !openAt_ && !drawn && state.call.due(state, now) && picture.rise && picture.targetRise;
     if (above && (silent == Reason::none || silent == Reason::noGradient)) {
         picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
         return;

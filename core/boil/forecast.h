@@ -50,7 +50,6 @@ private:
     void watchMark(const State& state, Instant at, double rise, double unread);
     double passedAgo(const State& state, Instant at, double unread) const;
     void followOffset(const State& state, Instant at);
-    void followCall(Instant at, double over, bool slow);
     void happened(Instant seen, double ago = 0);
     bool drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water);
     bool drawnByItself(Instant now) const;
@@ -104,8 +103,6 @@ private:
         void take(double brix, Instant at);
     };
     Under below_;
-    std::optional<Instant> aboutSince_; // the reading stands about the mark
-    bool called_ = false;               // and has passed it
     // The first climb of a shift: minutes in a row in which it climbed no faster than sugar can.
     struct Quiet {
         std::optional<Instant> at;

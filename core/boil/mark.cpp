@@ -23,7 +23,7 @@ constexpr double dipSeconds = 15;     // between the moment noted and the one th
 constexpr double readingSd = 0.045;   // K, of the smoothed reading that a check is held against
 // What is in the cup the probe shows so much later: a probe in its pocket follows the pan some 8 s behind (common
 // practice, no source). In a draw that thins by a kelvin a minute that is 0.13 K.
-constexpr std::chrono::seconds probeLag{8};
+constexpr std::chrono::seconds cupLag{8};
 // A cup is dipped, carried, read and typed: where nobody said when it was dipped, so many seconds before (common
 // practice, no source), and how likely.
 struct SampleAge {
@@ -160,7 +160,7 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
     if (away > slow)
         if (const auto expected = state.forecast.expected(taken, pressure))
             return Read{expected->kelvin, std::hypot(expected->sd, readingSd)};
-    const auto read = trace_.smooth(std::min(state.now, taken + probeLag), state.course.openedAt);
+    const auto read = trace_.smooth(std::min(state.now, taken + cupLag), state.course.openedAt);
     if (!read)
         return std::nullopt;
     return Read{*read, std::hypot(drifts * away, readingSd)};

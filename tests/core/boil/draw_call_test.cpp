@@ -34,6 +34,39 @@ TEST(DrawCall, IsNotMadeByACrestOfTheBoil) {
     }
 }
 
+// A pan that climbs by a third of a Brix a minute: called at the mark, by neither a smoothing that lags nor a stand too
+// long, and not sooner by more than a check can tell.
+TEST(DrawCall, ComesWithinAQuarterOfABrixOfTheMarkAndThenStands) {
+    for (const double perMinute : {0.15, 0.33, 0.6}) {
+        BoilLog log;
+        log.climb(65.5, 66.4, static_cast<int>(60 * 0.9 / perMinute));
+        double brix = 66.4;
+        while (!log.picture().drawDue && brix < 68)
+            log.second(brix += perMinute / 60);
+        EXPECT_NEAR(brix, 66.9, 0.25) << perMinute;
+        int gone = 0;
+        for (int t = 0; t < 120; ++t) {
+            log.second(brix += perMinute / 60);
+            gone += !log.picture().drawDue;
+        }
+        EXPECT_EQ(gone, 0) << perMinute;
+    }
+}
+
+// One decision: the range to the draw is zero where the call stands, and nowhere else.
+TEST(DrawCall, IsWhatTheRangeSaysToo) {
+    BoilLog log;
+    log.cycle();
+    log.climb(61, 66.5, 700);
+    for (int t = 0; t < 240; ++t) {
+        log.second(66.5 + 0.003 * t);
+        const auto picture = log.picture();
+        ASSERT_TRUE(picture.drawEta) << t;
+        EXPECT_EQ(picture.drawDue, picture.drawEta->p50 == Duration{0}) << t;
+    }
+    EXPECT_TRUE(log.picture().drawDue);
+}
+
 TEST(DrawCall, IsMadeAtOnceByWhoeverReadAndTypedIt) {
     Rows rows;
     rows.add(0, "pressure,101.325,kPa,").add(0, "lit,,,");
