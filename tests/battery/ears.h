@@ -57,8 +57,8 @@ private:
     std::unique_ptr<panside::SerialPort> port_;
 };
 
-constexpr int soon = 2000;      // milliseconds within which a port is to be read again
-constexpr int patience = 60000; // only waited for where something does not hold
+constexpr int soon = 2000;               // milliseconds within which a port is to be read again
+constexpr int whileNothingComes = 60000; // only waited for where something does not hold
 
 // From now on `feed` is called again and again until one more reading has come: what did not hold.
 inline std::string resumes(const Case& c, Ears& ears, const std::function<void()>& feed, int within = soon) {
@@ -70,7 +70,7 @@ inline std::string resumes(const Case& c, Ears& ears, const std::function<void()
             feed();
             return ears.readings() > before;
         },
-        patience);
+        whileNothingComes);
     if (!ears.wrong().empty())
         return ears.wrong();
     if (!came)

@@ -74,7 +74,7 @@ std::string unplugged(const Case& c) {
         auto next = std::make_unique<Pty>(); // before the other goes, so that the system gives it another name
         fs::remove(name);
         pty.reset();
-        if (!waitFor([&] { return ears->is(PortState::lost); }, patience))
+        if (!waitFor([&] { return ears->is(PortState::lost); }, whileNothingComes))
             return "its loss is not told";
         pty = std::move(next);
         plug(*pty, name);
@@ -104,7 +104,7 @@ std::string otherNumber(const Case& c) {
         fs::remove(name);
         fs::create_symlink(stranger.path(), name); // another adapter has the number now
         pty.reset();
-        if (!waitFor([&] { return ears->is(PortState::lost); }, patience))
+        if (!waitFor([&] { return ears->is(PortState::lost); }, whileNothingComes))
             return "its loss is not told";
         goOnFor(c.upTo(400));
         if (!ears->is(PortState::lost))
@@ -173,7 +173,7 @@ std::string silent(const Case& c) {
         return wrong;
     goOnFor(200);
     const int before = ears->readings();
-    if (!waitFor([&] { return ears->is(PortState::silent); }, patience))
+    if (!waitFor([&] { return ears->is(PortState::silent); }, whileNothingComes))
         return "its silence is not told";
     if (ears->readings() != before)
         return "read while nothing was said";
@@ -208,7 +208,7 @@ std::string endlessLine(const Case& c) {
                 speak();
                 return sent >= all && ears->is(PortState::unended);
             },
-            patience))
+            whileNothingComes))
         return "it is not told that no line ends: " + sentence(ears->status());
     if (ears->readings() != before)
         return "read from a line without an end";
