@@ -99,8 +99,11 @@ void Console::connectAll() {
         showBoard();
     });
     // A key's cap shows the key that works now: in a field letters are typed.
-    connect(qApp, &QApplication::focusChanged, this,
-            [this](QWidget*, QWidget* now) { frame_->bar().setTyping(takesLetters(now)); });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        frame_->bar().setTyping(takesLetters(now));
+        if (!now || !now->isVisible())
+            QMetaObject::invokeMethod(this, &Console::holdFocus, Qt::QueuedConnection);
+    });
     soon_.setSingleShot(true);
     soon_.setInterval(pictureEvery);
     connect(&soon_, &QTimer::timeout, this, &Console::refresh);
@@ -177,6 +180,24 @@ void Console::focusPage() {
             next->setFocus(Qt::TabFocusReason);
             return;
         }
+}
+
+// What had the focus is gone, and Qt found nobody else: no key may go nowhere.
+void Console::holdFocus() {
+    const QWidget* now = QApplication::focusWidget();
+    if (!isActiveWindow() || QApplication::activePopupWidget() || QApplication::activeModalWidget() ||
+        (now && now->isVisible()))
+        return;
+    if (sheet_->isVisible())
+        sheet_->takeFocus();
+    else if (water_->isVisible())
+        water_->setFocus();
+    else
+        focusPage();
+    // A page may have nothing that takes it, or hand it on to what is not seen.
+    now = QApplication::focusWidget();
+    if (!now || !now->isVisible())
+        frame_->setFocus();
 }
 
 void Console::showKeys() {

@@ -87,6 +87,7 @@ private:
     void openScreen(Action screen);
     void showScreen(Action screen, QWidget* page);
     void focusPage();
+    void holdFocus();
     void showKeys();
     void openSheet(Action action);
     void placeSheets();

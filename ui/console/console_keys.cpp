@@ -14,6 +14,9 @@ namespace panside {
 
 // Seen before any widget sees it: a list that looks its rows up by their letters would eat the load of wood.
 bool Console::eventFilter(QObject* watched, QEvent* event) {
+    // Whatever was pressed may have hidden what had the focus.
+    if (event->type() == QEvent::KeyRelease || event->type() == QEvent::MouseButtonRelease)
+        QMetaObject::invokeMethod(this, &Console::holdFocus, Qt::QueuedConnection);
     if (event->type() != QEvent::KeyPress)
         return QMainWindow::eventFilter(watched, event);
     const auto* widget = qobject_cast<QWidget*>(watched);

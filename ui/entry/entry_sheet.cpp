@@ -3,6 +3,7 @@
 #include "core/boil/vocabulary.h"
 #include "ui/look/pad.h"
 #include "ui/look/press.h"
+#include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 #include "ui/words/reading_words.h"
 
@@ -33,8 +34,22 @@ EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
 void EntrySheet::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    if (isVisible())
-        build();
+    if (!isVisible())
+        return;
+    const Focused before = focusedIn(this);
+    build();
+    takeFocus();
+    refocus(*inside_, before);
+}
+
+// Its first field, or the key that keeps where there is none. What was just built is seen only once it is shown, and
+// only what is seen takes keys.
+void EntrySheet::takeFocus() {
+    inside_->show();
+    if (lines_.empty())
+        keep_->setFocus();
+    else
+        lines_.front()->setFocus();
 }
 
 void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock) {
@@ -54,10 +69,7 @@ void EntrySheet::resume() {
     build();
     show();
     raise();
-    if (lines_.empty())
-        keep_->setFocus();
-    else
-        lines_.front()->setFocus();
+    takeFocus();
     if (!form_.loss.isEmpty())
         put(Question::loss, form_.loss, {}, tr("End it all the same"), {});
 }

@@ -27,6 +27,7 @@ public:
     void putAside();
     bool isPutAside(Action action) const { return aside_ && form_.action == action; }
     void resume();
+    void takeFocus();
 
 signals:
     void kept(const std::vector<panside::Fact>& facts);

@@ -94,6 +94,7 @@ SeasonScreen::SeasonScreen(QWidget* parent)
         label->setWordWrap(true);
     columns_->setObjectName(QStringLiteral("columnList"));
     columns_->installEventFilter(this);
+    leaves_->installEventFilter(this);
     filter_->setObjectName(QStringLiteral("filterText"));
     filter_->hide();
     filter_->installEventFilter(this);
@@ -300,9 +301,15 @@ void SeasonScreen::turnTo(Leaf leaf) {
                                  ? (outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation"))
                                  : tr("What pays"),
                              QStringLiteral("T"));
-    // A page that is not before the person takes no keys from the one that is.
+    // A page that is not before the person takes no keys from the one that is, nor does what is not seen.
+    QWidget* takesKeys = leaves_;
+    if (leaf == Leaf::columns)
+        takesKeys = columns_;
+    else if (leaf == Leaf::table)
+        takesKeys = table_;
+    setFocusProxy(takesKeys);
     if (isVisible())
-        (leaf == Leaf::columns ? static_cast<QWidget*>(columns_) : table_)->setFocus();
+        takesKeys->setFocus();
 }
 
 const SeasonShift* SeasonScreen::shiftOf(Instant id) const {

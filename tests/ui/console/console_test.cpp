@@ -129,6 +129,29 @@ TEST_F(ConsoleAtWork, DayAndNightLeaveTheFocusWhereThePersonIs) {
     EXPECT_EQ(console->focusWidget()->objectName(), name);
 }
 
+// A finger on another card while a sheet is open: the keys go to the sheet that is seen.
+TEST_F(ConsoleAtWork, ASheetThatTakesAnothersPlaceHasTheFocus) {
+    say(Lit{});
+    key(Qt::Key_F);
+    ASSERT_TRUE(sheet().isVisible());
+    QTest::mouseClick(find<QWidget>("drawCardAction0"), Qt::LeftButton);
+    ASSERT_TRUE(sheet().isVisible());
+    ASSERT_TRUE(QApplication::focusWidget());
+    EXPECT_TRUE(sheet().isAncestorOf(QApplication::focusWidget()));
+    key(Qt::Key_Return);
+    EXPECT_EQ(count<DrawOpened>(), 1);
+    EXPECT_EQ(count<Fired>(), 0);
+}
+
+TEST_F(ConsoleAtWork, ASheetKeepsFocusAndFiguresAsItChangesItsDress) {
+    say(Lit{});
+    key(Qt::Key_C);
+    key(Qt::Key_6);
+    key(Qt::Key_F9);
+    key(Qt::Key_7);
+    EXPECT_EQ(sheet().findChild<TypedLine*>(QStringLiteral("reading"))->text(), "67");
+}
+
 TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByClicksAlone) {
     for (const ScreenRow& row : allScreens()) {
         QTest::mouseClick(find<QWidget>("placeF1"), Qt::LeftButton);
