@@ -9,6 +9,7 @@
 #include "core/probe/probe_watch.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/shift/rehearsal_feed.h"
+#include "core/shift/take_up.h"
 #include "ui/console/console.h"
 #include "ui/frame/program.h"
 #include "ui/look/wall_clock.h"
@@ -123,17 +124,9 @@ Kept openKept(const std::filesystem::path& place) {
         Kept kept;
         kept.place = place;
         kept.trouble = thrownAt(place);
-        Standing standing;
-        std::vector<Boil::Entry> facts;
-        troubleIn(place, [&] {
-            const auto journal = Journal::open(place, Journal::Access::read);
-            const auto shift = journal.openShift();
-            facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
-            standing = journal.standing();
-            kept.latest = journal.latest();
-        });
-        kept.session.emplace(keeperWaitingFor(place, std::move(standing), *kept.trouble));
-        kept.session->resume(std::move(facts));
+        auto taken = takeUpWaiting(place, *kept.trouble);
+        kept.latest = taken.latest;
+        kept.session.emplace(std::move(taken.session));
         return kept;
     }
 }

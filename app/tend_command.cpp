@@ -6,6 +6,7 @@
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 #include "core/files/places.h"
+#include "core/shift/take_up.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -41,6 +42,32 @@ void give(Session& session, const std::vector<Set>& settings, std::ostream& err)
     }
 }
 
+void doubtClock(const std::optional<Instant>& latest, std::ostream& err) {
+    if (const auto now = ShiftClock{}.now(); latest && now < *latest)
+        err << "The clock says " << textOf(now) << ", before the last fact of the journal (" << textOf(*latest)
+            << "). Is it right?\n";
+}
+
+// A disk that is full, or refuses, ends no boil: it is told, and tried again.
+Session sessionOn(const std::filesystem::path& place, std::ostream& err) {
+    try {
+        auto journal = journalToWrite(place);
+        doubtClock(journal.latest(), err);
+        const auto open = journal.openShift();
+        auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
+        Session session{keeperIn(std::move(journal))};
+        session.resume(std::move(facts));
+        return session;
+    } catch (const JournalError& trouble) {
+        if (trouble.trouble() != JournalTrouble::diskFull && trouble.trouble() != JournalTrouble::cannotWrite)
+            throw;
+        err << trouble.what() << '\n';
+        auto taken = takeUpWaiting(place, trouble);
+        doubtClock(taken.latest, err);
+        return std::move(taken.session);
+    }
+}
+
 } // namespace
 
 int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err) {
@@ -57,14 +84,6 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         serve = std::get<LookChoices>(place);
     }
     try {
-        auto journal =
-            journalToWrite(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal});
-        if (const auto latest = journal.latest(), now = std::optional{ShiftClock{}.now()}; latest && *now < *latest)
-            err << "The clock says " << textOf(*now) << ", before the last fact of the journal (" << textOf(*latest)
-                << "). Is it right?\n";
-        const auto open = journal.openShift();
-        auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
-
         int argc = 1;
         char name[] = "panside";
         char* argv[] = {name, nullptr};
@@ -72,8 +91,8 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         const EndSignal end;
         std::signal(SIGPIPE, SIG_IGN); // a reader that went away is seen when writing
 
-        Session session{keeperIn(std::move(journal))};
-        session.resume(std::move(facts));
+        Session session =
+            sessionOn(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal}, err);
         give(session, request.settings, err);
         std::optional<TendLook> look;
         if (serve && !look.emplace(*serve).open(err))

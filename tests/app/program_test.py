@@ -450,6 +450,26 @@ unit = "kPa"
         self.assertIn(",fired,11,kg,", log)
         self.assertIn("the power came back", log)
 
+    def test_a_disk_that_is_full_at_the_start_ends_no_boil(self):
+        """The system lets no file grow; later it does."""
+        def small():
+            signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+            resource.setrlimit(resource.RLIMIT_FSIZE, (2000, resource.RLIM_INFINITY))
+
+        process = self.start("tend", "--journal", "j.db", preexec_fn=small)
+        process.stdin.write(",lit,,,\n")
+        process.stdin.flush()
+        while "journal_trouble" not in self.line(process)["alarms"]:
+            pass
+        resource.prlimit(process.pid, resource.RLIMIT_FSIZE, (resource.RLIM_INFINITY, resource.RLIM_INFINITY))
+        while "journal_trouble" in self.line(process)["alarms"]:
+            pass
+        process.stdin.close()
+        process.wait(20)
+        process.stdin = None
+        self.assertEqual(process.returncode, 0)
+        self.assertIn(",lit,", self.run_it("export", "--journal", "j.db").stdout)
+
     def test_a_second_writer_is_refused_and_told_why(self):
         process = self.tend()
         self.line(process)

@@ -1,0 +1,23 @@
+#include "core/shift/take_up.h"
+
+#include "core/journal/unforeseen.h"
+
+namespace panside {
+
+TakenUpWaiting takeUpWaiting(const std::filesystem::path& place, const JournalError& why) {
+    Standing standing;
+    std::vector<Boil::Entry> facts;
+    std::optional<Instant> latest;
+    troubleIn(place, [&] {
+        const auto journal = Journal::open(place, Journal::Access::read);
+        const auto shift = journal.openShift();
+        facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        standing = journal.standing();
+        latest = journal.latest();
+    });
+    TakenUpWaiting taken{Session{keeperWaitingFor(place, std::move(standing), why)}, latest};
+    taken.session.resume(std::move(facts));
+    return taken;
+}
+
+} // namespace panside
