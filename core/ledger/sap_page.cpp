@@ -8,7 +8,6 @@ namespace panside {
 namespace {
 
 constexpr Brix concentrateFrom = Brix::degrees(4);
-constexpr Duration wholeDay{86400};
 constexpr double tenth = 1.2816;
 
 constexpr std::array sapLimits{KeepingLimit{Temperature::fahrenheit(40), "bacteria grow slowly under it",

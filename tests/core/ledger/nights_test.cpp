@@ -7,8 +7,8 @@ namespace {
 
 using namespace testing_house;
 
-constexpr const char* tanks = "2027-03-01T06:00:00Z,vessel,1000,L,name=feed;kind=feed\n"
-                              "2027-03-01T06:00:00Z,vessel,2000,L,name=house tank;kind=hold\n";
+constexpr const char* nightTanks = "2027-03-01T06:00:00Z,vessel,1000,L,name=feed;kind=feed\n"
+                                   "2027-03-01T06:00:00Z,vessel,2000,L,name=house tank;kind=hold\n";
 
 std::string night(int date, const std::string& sap) {
     return day(date, "17:00", "set,1,m2,key=flue_pan_area") + day(date, "17:00", "set,0.5,m2,key=syrup_pan_area") +
@@ -22,7 +22,7 @@ std::string night(int date, const std::string& sap) {
 }
 
 TEST(LedgerNights, TellWhatLeftTheTankWhileTheFireWasFed) {
-    const House house{std::string{tanks} + day(2, "06:00", "dipped,0,L,in=feed"),
+    const House house{std::string{nightTanks} + day(2, "06:00", "dipped,0,L,in=feed"),
                       {night(2, day(2, "16:59", "sap_in,600,L,brix=2"))}};
     const Night& told = house.ledger->nights().at(0);
     EXPECT_EQ(secondsBetween(*told.lit, *told.lastLoad), 7200);
@@ -44,7 +44,7 @@ TEST(LedgerNights, TellWhatLeftTheTankWhileTheFireWasFed) {
 // The tank was filled before the shift began, or its probe stood at the full level first: told twice, it counts once.
 TEST(LedgerNights, CountSapOnceThatTheGaugeShowsBeforeItIsTold) {
     for (const char* clock : {"17:00", "17:20"}) {
-        const House house{tanks, {night(2, day(2, clock, "sap_in,600,L,brix=2"))}};
+        const House house{nightTanks, {night(2, day(2, clock, "sap_in,600,L,brix=2"))}};
         EXPECT_NEAR(house.ledger->nights().at(0).entered.volume().litre(), 510, 0.5) << clock;
         EXPECT_NEAR(house.ledger->balance().gathered, 600 * 1.0060 * 0.02, 0.05) << clock; // ICUMSA: 1.0060 kg/L
         EXPECT_NEAR(house.ledger->balance().doesNotClose, 0, 0.01) << clock;
@@ -52,7 +52,7 @@ TEST(LedgerNights, CountSapOnceThatTheGaugeShowsBeforeItIsTold) {
 }
 
 TEST(LedgerNights, TakeALateLoadThatTheGaugeShowsForWhatItIs) {
-    const House house{std::string{tanks},
+    const House house{std::string{nightTanks},
                       {day(2, "17:00", "tank_level,300,L,") + day(2, "18:00", "tank_level,300,L,") +
                        day(2, "18:05", "sap_in,300,L,brix=2") + day(2, "18:10", "tank_level,600,L,") +
                        day(2, "19:00", "tank_level,600,L,") + day(2, "19:00", "shift_end,,,")}};
@@ -63,7 +63,7 @@ TEST(LedgerNights, TakeALateLoadThatTheGaugeShowsForWhatItIs) {
 }
 
 TEST(LedgerNights, CountWhatStandsInTanksAndNotInPailsOrRetiredOnes) {
-    const House house{std::string{tanks} + day(2, "08:00", "vessel,50,L,name=pail 1;kind=pail") +
+    const House house{std::string{nightTanks} + day(2, "08:00", "vessel,50,L,name=pail 1;kind=pail") +
                       day(2, "08:00", "vessel,900,L,name=old tank;kind=hold") +
                       day(2, "09:00", "gathered,500,L,to=house tank;brix=2.2;temp=4degC") +
                       day(2, "09:10", "gathered,100,L,to=old tank") +

@@ -14,15 +14,15 @@ namespace {
 
 using namespace testing_house;
 
-constexpr const char* tanks = "2027-03-01T06:00:00Z,vessel,1000,L,name=north;kind=gather\n"
-                              "2027-03-01T06:00:00Z,vessel,3000,L,name=house tank;kind=hold\n"
-                              "2027-03-01T06:00:00Z,vessel,500,L,name=sweet;kind=concentrate\n"
-                              "2027-03-01T06:00:00Z,vessel,800,L,name=feed;kind=feed\n";
+constexpr const char* pageTanks = "2027-03-01T06:00:00Z,vessel,1000,L,name=north;kind=gather\n"
+                                  "2027-03-01T06:00:00Z,vessel,3000,L,name=house tank;kind=hold\n"
+                                  "2027-03-01T06:00:00Z,vessel,500,L,name=sweet;kind=concentrate\n"
+                                  "2027-03-01T06:00:00Z,vessel,800,L,name=feed;kind=feed\n";
 Instant at(const std::string& clock) { return *instantIn("2027-03-" + clock + ":00Z"); }
 
 struct Page {
     explicit Page(const std::string& rows, const std::string& now, const std::vector<std::string>& shifts = {})
-        : house{tanks + rows, shifts}, page{sapPage(*house.ledger, at(now))} {}
+        : house{pageTanks + rows, shifts}, page{sapPage(*house.ledger, at(now))} {}
     const TankPicture& tank(std::string_view name) const {
         for (const TankPicture& tank : page.tanks)
             if (house.ledger->vessels()[tank.vessel].name == name)
@@ -119,14 +119,14 @@ TEST(SapPage, NamesThePublishedLimitsWithTheirSource) {
 TEST(SapPage, CarriesTheSweetInThePansFromNightToNight) {
     const std::string boil = day(2, "16:50", "sap_in,500,L,brix=2") + day(2, "17:00", "lit,,,") +
                              day(2, "19:00", "draw_close,5,L,to=pail;temp=20degC") + day(2, "20:00", "shift_end,,,");
-    const House house{tanks, {boil}};
+    const House house{pageTanks, {boil}};
     const auto sweet = sweetInPans(*house.ledger, at("04T20:00")).value();
     // 500 L of 2 brix hold 10.06 kg; 5 L of 66.9 brix hold 4.44 (ICUMSA SPS-4).
     EXPECT_NEAR(sweet.sugar.kilogram(), 10.06 - 4.44, 0.03);
     EXPECT_NEAR(sweet.since->count(), 2 * 86400, 3600 + 1);
     EXPECT_GT(sweet.sd.kilogram(), 0.05);
     EXPECT_LT(sweet.sd.kilogram(), 1.0);
-    const House drained{std::string{tanks} + day(3, "10:00", "pans_emptied,30,L,to=pail 1;washed=yes"), {boil}};
+    const House drained{std::string{pageTanks} + day(3, "10:00", "pans_emptied,30,L,to=pail 1;washed=yes"), {boil}};
     EXPECT_FALSE(sweetInPans(*drained.ledger, at("04T20:00")));
     EXPECT_NEAR(drained.sugar("pail 1"), 10.06 - 4.44, 0.03);
 }
