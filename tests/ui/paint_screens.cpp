@@ -122,6 +122,14 @@ void paintScreens(const Wish& wish) {
         QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 1500 : 50);
         keep(console, wish, what);
     }
+    if (wish.wants(QStringLiteral("past_night"))) { // the one before the night that goes on
+        console.act(Action::review);
+        QTest::qWait(1500);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        QTest::qWait(1500);
+        keep(console, wish, QStringLiteral("past_night"));
+    }
     console.showBoard();
     const std::pair<Action, const char*> sheets[] = {{Action::densityCheck, "check"}, {Action::handReading, "reading"},
                                                      {Action::fired, "fired"},        {Action::crew, "crew"},

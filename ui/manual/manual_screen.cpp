@@ -11,6 +11,7 @@
 #include <QTextBrowser>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace panside {
 namespace {
@@ -102,9 +103,12 @@ void ManualScreen::open(const QString& page) {
 }
 
 void ManualScreen::turnTo(const QString& page, const QString& mark) {
-    const QString words = book_.page(page);
+    QString words = book_.page(page);
     if (words.isEmpty())
         return;
+    // A picture is never wider than the page.
+    const int wide = std::max(100, text_->viewport()->width() - dress_.px(2 * mm::target));
+    words.replace(QStringLiteral("<img "), QStringLiteral("<img width=\"%1\" ").arg(wide));
     text_->setHtml(words);
     text_->verticalScrollBar()->setValue(0);
     if (!mark.isEmpty())
