@@ -46,6 +46,13 @@ execute_process(COMMAND ${GZIP} -9nf ${PROJECT_BINARY_DIR}/debian/changelog COMM
 
 install(FILES ${PROJECT_BINARY_DIR}/debian/copyright ${PROJECT_BINARY_DIR}/debian/changelog.gz DESTINATION ${docs})
 install(FILES ${CMAKE_CURRENT_LIST_DIR}/doc-base DESTINATION ${CMAKE_INSTALL_DATADIR}/doc-base RENAME panside)
+file(READ ${CMAKE_CURRENT_LIST_DIR}/lintian-overrides overrides)
+if(PANSIDE_DISTRIBUTION STREQUAL "+deb12") # its lintian does not know this tag, and calls its override an error
+  string(REGEX REPLACE "\npanside: appstream-metadata-validation-failed[^\n]*" "" overrides "${overrides}")
+endif()
+file(WRITE ${PROJECT_BINARY_DIR}/debian/overrides "${overrides}")
+install(FILES ${PROJECT_BINARY_DIR}/debian/overrides DESTINATION ${CMAKE_INSTALL_DATADIR}/lintian/overrides
+        RENAME panside)
 install(CODE "
   set(docs \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/${docs}\")
   file(CREATE_LINK ../../panside/manual \"\${docs}/html\" SYMBOLIC)
