@@ -6,8 +6,8 @@ buildTools=(
     python3-minimal libpython3-stdlib cmark-gfm librsvg2-bin
 )
 buildLibraries=( # of the machine that runs it
-    qt6-base-dev qt6-charts-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev qt6-tools-dev
-    libqt6opengl6-dev libgl-dev libegl-dev libxcb1-dev
+    qt6-base-dev qt6-multimedia-dev qt6-serialport-dev qt6-serialbus-dev qt6-tools-dev
+    libgl-dev libegl-dev libxcb1-dev
     libsqlite3-dev libsqlitecpp-dev libfmt-dev libtomlplusplus-dev libxlsxwriter-dev libqrencode-dev
 )
 buildPackages=(
@@ -15,6 +15,7 @@ buildPackages=(
     libcli11-dev nlohmann-json3-dev libeigen3-dev qt6-translations-l10n # the same for all machines
 )
 packagePackages=(dpkg-dev file lintian desktop-file-utils) # to make a .deb, besides
+benchPackages=(qt6-charts-dev libqt6opengl6-dev) # a peer of the board's chart
 testPackages=(
     libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev
     clang libclang-rt-14-dev clang-format clang-tidy
