@@ -10,6 +10,7 @@ namespace panside {
 
 namespace {
 
+constexpr auto whySwitch = "Say on the error stream why: each alarm, doubt, forecast and learned value";
 constexpr auto about =
     R"(Panside stands beside the syrup pan of a wood-fired evaporator. It reads the probes or what you
 type, knows the day's target, predicts the draw, calls the firings, warns before a pan scorches, and keeps every shift.
@@ -120,6 +121,7 @@ private:
             ->check(CLI::Range(1e-3, 1e6))
             ->capture_default_str();
         command->add_flag("--as-entered", replay_.asEntered, "Leave out what had not been entered yet at each moment");
+        command->add_flag("--why", replay_.why, whySwitch);
         addSettings(command);
     }
     void addTend() {
@@ -135,6 +137,7 @@ private:
         command->add_option("--probe", tend_.probe, "The probe file: ports, and what their fields mean");
         command->add_option("--journal", tend_.journal, "Keep the shift in this file instead of the usual place");
         command->add_option("--serve", tend_.serve, "Let phones look in, at this address and port of this machine");
+        command->add_flag("--why", tend_.why, whySwitch);
         addSettings(command);
     }
     void addRehearse() {

@@ -26,10 +26,12 @@ struct ReplayRequest {
     std::string log; // "-": standard input
     double every = 1;
     bool asEntered = false;
+    bool why = false; // each change of what it rests on, on the error stream
     std::vector<Set> settings;
 };
 struct TendRequest {
     std::string probe, journal; // empty: none; the usual place
+    bool why = false;
     std::vector<Set> settings;
     std::string serve = {}; // ADDRESS:PORT of the look in; empty: none
 };

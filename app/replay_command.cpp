@@ -1,6 +1,7 @@
 #include "core/boil/replay.h"
 
 #include "app/commands.h"
+#include "app/why_lines.h"
 #include "core/files/text_file.h"
 
 #include <ostream>
@@ -12,8 +13,11 @@ int replayCommand(const ReplayRequest& request, std::ostream& out, std::ostream&
     // A night is some 43,200 lines: they are gathered and written in large pieces.
     constexpr std::size_t pieceSize = 1 << 16;
     std::string lines;
+    WhyLines why{err};
     const auto faults = replay(readText(request.log), options, [&](const Picture& picture) {
         appendJson(lines, picture);
+        if (request.why)
+            why.say(picture);
         lines += '\n';
         if (lines.size() >= pieceSize) {
             out << lines;

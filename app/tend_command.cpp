@@ -3,6 +3,7 @@
 #include "app/exit_status.h"
 #include "app/tend_look.h"
 #include "app/tending.h"
+#include "app/why_lines.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 #include "core/files/places.h"
@@ -98,8 +99,13 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         if (serve && !look.emplace(*serve).open(err))
             return status::machineFailed;
         Tending tending{session, std::move(probe), out, err};
-        if (look)
-            tending.tell([&](const Picture& picture) { look->tell(picture, session.boil()); });
+        WhyLines why{err};
+        tending.tell([&](const Picture& picture) {
+            if (look)
+                look->tell(picture, session.boil());
+            if (request.why)
+                why.say(picture);
+        });
         tending.start();
         QCoreApplication::exec();
         if (!session.flush()) {

@@ -25,6 +25,9 @@ std::string words(const GroundFigure& figure) {
                       figure);
 }
 
+// Marks a sentence that ui says in the person's words.
+constexpr std::string_view say(const char* text) { return text; }
+
 void put(std::string& text, std::string_view place, const std::string& words) {
     if (const auto at = text.find(place); at != std::string::npos)
         text.replace(at, place.size(), words);
@@ -35,61 +38,67 @@ void put(std::string& text, std::string_view place, const std::string& words) {
 std::string_view groundSentence(GroundKind kind) {
     switch (kind) {
     case GroundKind::levelFalls:
-        return "%3 stands at %1 and falls: the bottom is bare in %2";
+        return say("%3 stands at %1 and falls: the bottom is bare in %2");
     case GroundKind::feedStopped:
-        return "no sap has run in for %1 while the fire burns; what stands in the pans lasts for %2 more";
+        return say("no sap has run in for %1 while the fire burns; what stands in the pans lasts for %2 more");
     case GroundKind::levelHolds:
-        return "%3 stands at %1, where %2 is usual: the pan is not short of sap, it has turned to syrup";
+        return say("%3 stands at %1, where %2 is usual: the pan is not short of sap, it has turned to syrup");
     case GroundKind::sugarRaces:
-        return "the sugar is back at the mark far sooner than usual: a pan that runs empty does so";
+        return say("the sugar is back at the mark far sooner than usual: a pan that runs empty does so");
     case GroundKind::riseRunsAway:
-        return "%1 over boiling water and climbing; 75 brix stands at %2";
+        return say("%1 over boiling water and climbing; 75 brix stands at %2");
     case GroundKind::riseOver75:
-        return "%1 over boiling water, past 75 brix at %2";
+        return say("%1 over boiling water, past 75 brix at %2");
     case GroundKind::standsBlind:
-        return "it stood when the last reading fell silent, and nothing tells that it is over";
+        return say("it stood when the last reading fell silent, and nothing tells that it is over");
     case GroundKind::panUnderHalf:
-        return "the syrup pan stands at %1, half of its running depth is %2";
-    case GroundKind::panOverfull:
-        return "%3 stands at %1 over a running depth of %2: a float stuck open?";
+        return say("the syrup pan stands at %1, half of its running depth is %2");
     case GroundKind::stackOverSet:
-        return "flue gas at %1, the limit that was set is %2";
+        return say("flue gas at %1, the limit that was set is %2");
     case GroundKind::stackOverSeen:
-        return "flue gas at %1; %2 is 100 K over the hottest that this rig was seen to run";
+        return say("flue gas at %1; %2 is a wide margin over the hottest that this rig was seen to run");
     case GroundKind::stackOverUsual:
-        return "flue gas at %1, over %2; nothing is known yet of how hot this rig runs";
+        return say("flue gas at %1, over %2; nothing is known yet of how hot this rig runs");
     case GroundKind::pressOverLimit:
-        return "the filter press stands at %1, its limit is %2";
+        return say("the filter press stands at %1, its limit is %2");
     case GroundKind::nothingRead:
-        return "%3: nothing read for %1, where %2 is the most that it takes";
+        return say("%3: nothing read for %1, where %2 is the most that it takes");
     case GroundKind::overTarget:
-        return "%1 over boiling water, the target stands at %2";
+        return say("%1 over boiling water, the target stands at %2");
     case GroundKind::withinDoubt:
-        return "by no more than the doubt of the target, %1";
+        return say("by no more than the doubt of the target, %1");
     case GroundKind::underLegal:
-        return "%1 over boiling water, and no more may be drawn under %2";
+        return say("%1 over boiling water, and no more may be drawn under %2");
     case GroundKind::loadLate:
-        return "%1 after the call to fire; a crew's own scatter is %2";
+        return say("%1 after the call to fire; a crew's own scatter is %2");
     case GroundKind::fireSags:
-        return "the stack is down to %1, its mean with the fire fed is %2";
+        return say("the stack is down to %1, its mean with the fire fed is %2");
     case GroundKind::sapUnderNeed:
-        return "%1 of sap left, and %2 must cover the pans while the fire burns out";
+        return say("%1 of sap left, and %2 must cover the pans while the fire burns out");
     case GroundKind::sapUnderHour:
-        return "sap for %1 more; the size of the pans is not known, so %2 stands for what they need";
+        return say("sap for %1 more; the size of the pans is not known, so %2 stands for what they need");
     case GroundKind::lastLoadBeforeNext:
-        return "the last load is due in %1, the load after the next would come in %2";
+        return say("the last load is due in %1, the load after the next would come in %2");
     case GroundKind::notMoving:
-        return "%3: not one last digit moved for %1";
+        return say("%3: not one last digit moved for %1");
     case GroundKind::outsidePhysics:
-        return "%3: outside what can be";
+        return say("%3: outside what can be");
     case GroundKind::tooFast:
-        return "%3: changed faster than it can";
+        return say("%3: changed faster than it can");
     case GroundKind::clockMoved:
-        return "the clock of the computer was moved %1 ago";
+        return say("the clock of the computer was moved %1 ago");
     case GroundKind::notKept:
-        return "what is entered and read cannot be kept";
+        return say("what is entered and read cannot be kept");
+    case GroundKind::checkDoubted:
+        return say("the last check is far off what is believed: it is kept, and counts when a second one agrees");
+    case GroundKind::climbsTo:
+        return say("from %1 over boiling water to the target at %2");
+    case GroundKind::offsetLearnt:
+        return say("the pan reads %1 too high as its checks say, known to %2");
+    case GroundKind::intervalLearnt:
+        return say("every %1, as fire and crew have kept it");
     case GroundKind::ending:
-        return "it does so no longer, and is gone when that has lasted";
+        return say("it does so no longer, and is gone when that has lasted");
     }
     return {};
 }

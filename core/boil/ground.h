@@ -23,7 +23,6 @@ enum class GroundKind : std::uint8_t {
     standsBlind,  // nothing is read that could tell that it is over
     // the others
     panUnderHalf,       // level, against half the running depth
-    panOverfull,        // level, against the running depth: a float that is stuck open
     stackOverSet,       // flue gas, against stack_limit
     stackOverSeen,      // flue gas, against 100 K over the hottest that was seen
     stackOverUsual,     // flue gas, against what stands where nothing was seen yet
@@ -42,9 +41,14 @@ enum class GroundKind : std::uint8_t {
     tooFast,            // changed faster than it can
     clockMoved,         // by so much
     notKept,            // facts cannot be kept
-    ending              // it does so no longer, and is gone when that has lasted
+    // no alarm
+    checkDoubted,   // the last check is far off what is believed
+    climbsTo,       // the forecast: from this rise to that of the target
+    offsetLearnt,   // what the pan's probe reads too high, and how well that is known
+    intervalLearnt, // the rhythm of the fire, learned
+    ending          // it does so no longer, and is gone when that has lasted
 };
-inline constexpr std::size_t groundCount = 28;
+inline constexpr std::size_t groundCount = 31;
 
 using GroundFigure =
     std::variant<std::monostate, Temperature, TemperatureDifference, Pressure, Length, Volume, Duration>;

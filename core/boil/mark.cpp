@@ -14,7 +14,6 @@ namespace {
 
 constexpr double waterCheckSd = 0.07; // K, a careful look at water at a full boil
 constexpr double same = 0.2;          // K between two checks that bear each other out
-constexpr double twiceWithin = 600;   // seconds in which the same figures are one check entered twice
 constexpr double outlier = 3.5;       // standard deviations off: questioned
 constexpr double far = 2;             // from here on a check counts less and less
 constexpr double slow = 20;           // seconds between readings
@@ -146,14 +145,6 @@ void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
     belief_.learn(weights, seen, variance);
 }
 
-bool Mark::entersTwice(const DensityCheck& check, Instant at) {
-    const bool same = last_ && *last_ == check && secondsBetween(*lastAt_, at) < twiceWithin;
-    last_ = check;
-    if (!same)
-        lastAt_ = at;
-    return same;
-}
-
 // Between readings by hand the pan climbs on: the last one before a draw is too low for the syrup in the cup.
 std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressure pressure) const {
     const double away = trace_.away(taken);
@@ -186,7 +177,7 @@ std::optional<Mark::Read> Mark::readBefore(const State& state, Instant at, Press
 }
 
 void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
-    if (entersTwice(check, at))
+    if (!repeated_.isFirst(check, at))
         return;
     const auto sugar = sugarOf(check, state.settings.targetDensity());
     came_ = CheckPicture{.at = at, .fate = CheckFate::unreadable};

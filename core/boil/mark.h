@@ -5,6 +5,7 @@
 #include "core/boil/mark_creep.h"
 #include "core/boil/pan_trace.h"
 #include "core/boil/picture.h"
+#include "core/boil/repeated_check.h"
 
 namespace panside {
 
@@ -31,7 +32,6 @@ private:
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
-    bool entersTwice(const DensityCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
     void watchHeight(const State& state, Instant at);
     void creep(Instant at);
@@ -40,9 +40,9 @@ private:
     PanTrace trace_; // rise on the probe's own scale
     MarkCreep creep_;
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
-    std::optional<DensityCheck> last_;
+    RepeatedCheck repeated_;
     std::optional<CheckPicture> came_; // to what
-    std::optional<Instant> lastAt_, learntAt_;
+    std::optional<Instant> learntAt_;
     int checks_ = 0, questioned_ = 0;
     std::optional<Instant> lastAged_, creptAt_;
     std::optional<double> doubted_; // what the last questioned check said, K

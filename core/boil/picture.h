@@ -51,7 +51,8 @@ enum class Reason : std::uint8_t {
     notReached,   // more than one future in ten never gets there
     tankRises,    // and no sap was entered
     nearWater,    // so little over boiling water that it may be plain water
-    moreThanBoils // the tank falls faster than pans of that area can boil off
+    moreThanBoils, // the tank falls faster than pans of that area can boil off
+    overfull       // a pan stands far over its running depth
 };
 // The figures that a reason may be asked of.
 enum class Shown : std::uint8_t {

@@ -67,6 +67,8 @@ Picture picture(const State& state, Instant now) {
     state.balance.show(state, now, picture);
     state.store.show(state, now, picture);
     state.forecast.show(state, now, picture);
+    if (state.trends.overfull(now) && state.sensors.of(Series::pan_level).trust(now) == Trust::good)
+        picture.why.push_back({Series::pan_level, Reason::overfull});
     state.watch.show(state, now, picture);
     state.call.show(state, now, picture);
     return picture;

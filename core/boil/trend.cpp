@@ -9,7 +9,7 @@ namespace panside {
 namespace {
 
 // How quickly the past fades in a line: long enough for the noise, short enough for the harm (seconds).
-constexpr double panFade = 25, levelFade = 60, tankFade = 240;
+constexpr double panFade = 25, levelFade = 60, tankFade = 240, tankLately = 100;
 
 std::optional<std::size_t> lineOf(Series series) {
     switch (series) {
@@ -113,13 +113,13 @@ void Trends::takeFeed(double flow, Instant at) {
     feedIsRead_ = true;
 }
 
-void Trends::takeTank(const Trend::Line& line, Instant at) {
+void Trends::takeTank(const Trend::Line& line, double fade, Instant at) {
     if (feedIsRead_)
         return;
     const double dt = std::min(60.0, secondsBetween(feedAt_, at));
     feedAt_ = at;
     const double flow = -line.slope;
-    if (line.span < tankFade)
+    if (line.span < fade)
         return;
     // The tank stands when its line is sure to be far flatter than it used to be. So many fades after the flow stopped
     // the line has flattened to a quarter: (1 + n) exp(-n) = 0.25 for n = 2.7.
@@ -127,7 +127,7 @@ void Trends::takeTank(const Trend::Line& line, Instant at) {
     const bool sure = line.slopeSd < 0.1 * feedUsual_;
     const bool stands = feedFor_ > 600 && sure && flow < 0.25 * feedUsual_;
     if (stands || sure)
-        standsOrRuns(stands, at - std::chrono::seconds{static_cast<int>(flattens * tankFade)});
+        standsOrRuns(stands, at - std::chrono::seconds{static_cast<int>(flattens * fade)});
     if (stoodSince_ == Instant::max() && flow > 0) {
         feedFor_ = std::min(1800.0, feedFor_ + dt);
         feedUsual_ += dt / std::max(1.0, feedFor_) * (flow - feedUsual_);
@@ -161,6 +161,22 @@ void Trends::takePan(double si, Instant at) {
     panHighs_[0] = std::max(panHighs_[0], si);
 }
 
+// Twice its running depth and a hand's breadth is no wave of the boil, and no draw that was let rise (no source). The
+// pans are filled up before the fire is lit and when it is let go out: then it is meant.
+void Trends::takeDepth(const State& state, double si, Instant at) {
+    constexpr double times = 2, over = 0.02; // metre
+    const auto depth = state.settings.runningDepth();
+    if (!depth || si < times * depth->metre() + over || !state.course.firing() || !state.sensors.boiling(state, at))
+        overfullFrom_.reset();
+    else if (!overfullFrom_)
+        overfullFrom_ = at;
+}
+
+bool Trends::overfull(Instant now) const {
+    constexpr double lasts = 120; // seconds
+    return overfullFrom_ && secondsBetween(*overfullFrom_, now) >= lasts;
+}
+
 double Trends::panHighBefore() const { return *std::max_element(panHighs_.begin() + 1, panHighs_.end()); }
 
 void Trends::take(const State& state, const Fact& fact) {
@@ -168,7 +184,7 @@ void Trends::take(const State& state, const Fact& fact) {
     if (!reading) {
         // What a person pours in or lets out is no trend.
         if (std::holds_alternative<SapIn>(fact.what))
-            lines_[3].reset();
+            resetTank();
         if (std::holds_alternative<DrawClosed>(fact.what))
             lines_[1].reset();
         return;
@@ -186,12 +202,21 @@ void Trends::take(const State& state, const Fact& fact) {
         return;
     if (reading->series == Series::syrup_pan)
         takePan(probe->value(), fact.at);
+    if (reading->series == Series::pan_level)
+        takeDepth(state, probe->value(), fact.at);
+    const bool tank = reading->series == Series::tank_level;
     if (probe->startedAt() == fact.at)
-        lines_[*index].reset();
+        tank ? resetTank() : lines_[*index].reset();
+    if (tank)
+        tankLately_.take(probe->accepted(), fact.at, tankLately);
     lines_[*index].take(probe->accepted(), fact.at, fadeOf(reading->series, probe->spacing()));
-    if (reading->series == Series::tank_level && state.course.firing()) {
-        if (const auto line = lines_[3].line())
-            takeTank(*line, fact.at);
+    if (tank && state.course.firing()) {
+        // The last minutes, where they tell the flow well enough; a coarse probe takes longer.
+        const auto lately = tankLately_.line();
+        if (lately && probe->spacing() < tankLately / 10 && lately->slopeSd < 0.1 * feedUsual_)
+            takeTank(*lately, tankLately, fact.at);
+        else if (const auto line = lines_[3].line())
+            takeTank(*line, tankFade, fact.at);
     }
     if ((*index == 1 || *index == 2) && state.course.litAt && probe->trust(fact.at) == Trust::good) {
         const std::size_t i = *index - 1;

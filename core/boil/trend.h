@@ -53,17 +53,25 @@ public:
     // The hottest that the stack ran for half a minute, up to ten or twenty minutes ago, once it has been watched for
     // an hour.
     std::optional<double> hottestStack() const;
+    // The syrup pan stands far over its running depth, and has for minutes while it boils: more runs in than boils off.
+    bool overfull(Instant now) const;
     // The highest that the syrup pan read in the last minutes, the last half minute left out; kelvin, 0 for none.
     double panHighBefore() const;
 
 private:
     void takeFeed(double flow, Instant at);
-    void takeTank(const Trend::Line& line, Instant at);
+    void takeTank(const Trend::Line& line, double fade, Instant at);
+    void resetTank() {
+        lines_[3].reset();
+        tankLately_.reset();
+    }
     void standsOrRuns(bool stands, Instant since);
     void takeStack(double si, Instant at);
     void takePan(double si, Instant at);
+    void takeDepth(const State& state, double si, Instant at);
 
     std::array<Trend, 4> lines_;      // syrup_pan, pan_level, flue_level, tank_level
+    Trend tankLately_;                // tank_level, forgotten sooner: for a probe that is fine enough
     std::array<double, 2> usual_{};   // pan_level, flue_level: slow means
     std::array<float, 2> usualFor_{}; // seconds that they rest on
     std::array<Instant, 2> usualAt_{};
@@ -74,6 +82,7 @@ private:
     double hottest_ = 0, hottestBefore_ = 0, hottestLately_ = 0, stackMean_ = 0; // of all, of the last whole block, now
     std::array<double, 10> panHighs_{}; // of half minutes, the first the latest
     Instant panBlockFrom_{};
+    std::optional<Instant> overfullFrom_;
     std::optional<Instant> stackFrom_;
     Instant stackAt_{}, blockFrom_{};
 };

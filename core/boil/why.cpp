@@ -88,6 +88,8 @@ std::string whyText(const Why& why) {
         return "too near boiling water to tell its sugar";
     case Reason::moreThanBoils:
         return "the tank falls faster than pans of that size can boil: a leak, or sap let out?";
+    case Reason::overfull:
+        return "far over the running depth: a float stuck open?";
     case Reason::tankRises:
         return "the tank rises and no sap was entered";
     }

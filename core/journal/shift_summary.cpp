@@ -1,6 +1,7 @@
 #include "core/journal/shift_summary.h"
 
 #include "core/boil/loads.h"
+#include "core/boil/repeated_check.h"
 #include "core/boil/repeated_draw.h"
 #include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
@@ -40,6 +41,8 @@ public:
         summary_.draws -= told == RepeatedDraw::Telling::measured ? 1 : 0; // it is counted again, with its volume
         if (told == RepeatedDraw::Telling::none || RepeatedDraw::counts(told))
             std::visit([this](const auto& what) { count(what); }, fact.what);
+        if (const auto* check = std::get_if<DensityCheck>(&fact.what))
+            summary_.checks += repeatedCheck_.isFirst(*check, fact.at);
         if (std::holds_alternative<Lit>(fact.what) && !summary_.lit)
             summary_.lit = fact.at;
         auto& crew = summary_.crew;
@@ -58,10 +61,10 @@ private:
             summary_.syrup += draw.volume->value;
     }
     void count(const SapIn& sap) { summary_.sap += sap.volume.value; }
-    void count(const DensityCheck&) { ++summary_.checks; }
 
     ShiftSummary& summary_;
     RepeatedDraw repeatedDraw_;
+    RepeatedCheck repeatedCheck_;
 };
 
 // Readings need not be unpacked for this: the blocks say how many they hold and from when to when.

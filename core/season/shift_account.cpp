@@ -1,5 +1,6 @@
 #include "core/season/shift_account.h"
 
+#include "core/boil/repeated_check.h"
 #include "core/boil/repeated_draw.h"
 #include "core/boil/state.h"
 #include "core/boil/cords.h"
@@ -67,6 +68,7 @@ struct ShiftAccountant::Inside {
     double inSinceTank = 0; // litres
     std::map<std::string, Instant> on;
     RepeatedDraw repeatedDraw;
+    RepeatedCheck repeatedCheck;
 
     void lookUntil(Instant at);
     void look(Instant at);
@@ -141,7 +143,7 @@ void ShiftAccountant::Inside::count(const Fact& fact) {
     else if (const auto* change = std::get_if<Crew>(&fact.what))
         crew(*change, fact);
     else if (std::holds_alternative<DensityCheck>(fact.what))
-        ++account.checks;
+        account.checks += repeatedCheck.isFirst(std::get<DensityCheck>(fact.what), fact.at);
     else if (std::holds_alternative<Lit>(fact.what) && !account.lit)
         account.lit = fact.at;
     else if (const auto* reading = std::get_if<Reading>(&fact.what); reading && reading->series == Series::tank_level)

@@ -38,8 +38,16 @@ bool answered(const Picture& picture, const AlarmPicture& alarm) {
     }
 }
 
+// A float that is stuck open drowns the pan: no alarm, and no calm boil either.
+QString overfullLine(const Picture& picture) {
+    const Why why{Series::pan_level, Reason::overfull};
+    if (std::find(picture.why.begin(), picture.why.end(), why) == picture.why.end())
+        return {};
+    return tr(QT_TRANSLATE_NOOP("Sentence", "The syrup pan stands far over its running depth: a float stuck open?"));
+}
+
 QStringList news(const Picture& picture, Units units) {
-    QStringList all{checkWords(picture, units), tankFullWords(picture.store)};
+    QStringList all{overfullLine(picture), checkWords(picture, units), tankFullWords(picture.store)};
     all.removeAll(QString{});
     return all;
 }

@@ -18,6 +18,7 @@
 #include "ui/page/page.h"
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
+#include "ui/words/ground_words.h"
 #include "ui/words/said.h"
 
 #include <QApplication>
@@ -230,6 +231,10 @@ void Console::act(Action action) {
         board_->across().raise();
         break;
     }
+    case Action::why: // in the board's place: its cards stay
+        page_->show(whyPage(board_->picture(), choices_.units), tr("Board"));
+        showScreen(Action::board, page_);
+        break;
     case Action::dayOrNight:
         choices.look = choices.look == Look::day ? Look::night : Look::day;
         choose(choices);

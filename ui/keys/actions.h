@@ -30,6 +30,7 @@ enum class Action {
     shiftEnd,
     dayOrNight,
     acrossTheRoom,
+    why,
     // The screens, by the name that a desk asks for: their words and keys are their rows'.
     board,
     fuel,

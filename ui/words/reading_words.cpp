@@ -127,6 +127,8 @@ QString reasonWords(const Why& why) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water"));
     case Reason::moreThanBoils:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?"));
+    case Reason::overfull:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "far over its running depth: a float stuck open?"));
     case Reason::tankRises:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered"));
     }

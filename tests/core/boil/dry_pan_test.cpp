@@ -94,6 +94,24 @@ TEST(DryPan, AFeedThatStopsWhileTheFireBurnsIsCalledAndCounted) {
     EXPECT_FALSE(stands(pan.rows.at(pan.t), Alarm::scorch_risk));
 }
 
+// The syrup pan is read and stands as it should: it is fed out of the flue pan, which nobody reads and which runs dry.
+TEST(DryPan, AFluePanThatIsFedNoLongerIsCalledThoughTheSyrupPanStands) {
+    DryingPan pan;
+    pan.levelRead = pan.tankRead = true;
+    pan.run(3600, true);
+    const int stopped = pan.t;
+    pan.run(540, false);
+    const auto called = stood(pan.rows, Alarm::scorch_risk);
+    ASSERT_GE(called.first, stopped);
+    EXPECT_LE(called.first, stopped + 540) << "ten minutes from a shut feed to a dry pan";
+    const auto picture = pan.rows.at(pan.t);
+    const auto alarm = std::find_if(picture.alarms.begin(), picture.alarms.end(),
+                                    [](const AlarmPicture& one) { return one.alarm == Alarm::scorch_risk; });
+    ASSERT_NE(alarm, picture.alarms.end());
+    EXPECT_EQ(alarm->why.front().kind, GroundKind::feedStopped);
+    EXPECT_EQ(scorchCause(*alarm), ScorchCause::runsDry);
+}
+
 TEST(DryPan, AFloatThatOpensAndShutsIsNoStoppedFeed) {
     DryingPan pan;
     pan.flowRead = true;

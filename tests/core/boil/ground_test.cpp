@@ -1,5 +1,5 @@
 // Every alarm that stands says why, with its figure and its limit.
-#include "core/boil/ground.h"
+#include "core/boil/show_ground.h"
 
 #include "tests/core/boil/boil_log.h"
 
@@ -118,6 +118,47 @@ TEST(Ground, AScorchIsToldApartByItsCause) {
     EXPECT_EQ(causeOf(true, 40.0), ScorchCause::allSyrup);
     EXPECT_EQ(causeOf(false, 40.0), ScorchCause::runsDry);
     EXPECT_EQ(causeOf(true, {}), ScorchCause::unknown);
+}
+
+// One list for the page and the terminal: alarms, doubts, what is missing, what a forecast goes by.
+TEST(Ground, IsShownOfAlarmsReadingsAndFiguresAlike) {
+    BoilLog log;
+    log.rows.add(0, "set,40,mm,key=running_depth");
+    log.climb(61, 65, 700);
+    for (int t = 0; t < 30; ++t) {
+        log.rows.read(log.now, "pan_level", 12 + t % 2, "mm");
+        log.second(65);
+    }
+    std::set<std::string> all;
+    const auto picture = log.picture();
+    for (const Told& told : groundsOf(picture))
+        all.insert(toldText(told));
+    const auto has = [&](const std::string& text) {
+        return std::any_of(all.begin(), all.end(), [&](const std::string& one) { return one.starts_with(text); });
+    };
+    EXPECT_TRUE(has("pan_low: the syrup pan stands at"));
+    EXPECT_TRUE(has("sapLeftS: no tank level"));
+    EXPECT_EQ(has("drawEta: from "), picture.drawEta.has_value());
+    EXPECT_EQ(groundsOf(picture).front().of, (std::variant<Alarm, Shown, Series>{Alarm::pan_low}));
+}
+
+// Five inches over a running depth of one and a half: sap runs in faster than it boils off.
+TEST(Ground, AFloatThatIsStuckOpenIsTold) {
+    const auto told = [](double millimetre, bool lit) {
+        Rows rows;
+        rows.add(0, "set,38,mm,key=running_depth").read(0, "pressure", 101.325, "kPa");
+        if (lit)
+            rows.add(0, "lit,,,");
+        for (int t = 0; t <= 300; ++t) {
+            rows.read(t, "syrup_pan", 101.5 + 0.02 * (t % 5), "degC");
+            rows.read(t, "pan_level", millimetre + t % 2, "mm");
+        }
+        const auto picture = rows.at(300);
+        return std::count(picture.why.begin(), picture.why.end(), Why{Series::pan_level, Reason::overfull});
+    };
+    EXPECT_EQ(told(127, true), 1);
+    EXPECT_EQ(told(60, true), 0) << "a pan that was let rise";
+    EXPECT_EQ(told(127, false), 0) << "flooded before the fire is lit";
 }
 
 } // namespace

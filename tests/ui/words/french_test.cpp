@@ -187,6 +187,7 @@ TEST_F(French, IsThereForEverySentenceOfCore) {
     for (const auto& [files, context] : {std::pair{"core/physics", "reckon"},
                                          {"core/probe", "ProbeFaultWords"},
                                          {"core/shift", "Session"},
+                                         {"core/boil/ground.cpp", "GroundWords"},
                                          {"ui/importing/mapping_file.cpp", "ProbeFaultWords"}}) {
         const QFileInfo place{QStringLiteral(PANSIDE_SOURCE "/%1").arg(QLatin1String{files})};
         const QDir folder{place.isDir() ? place.filePath() : place.path()};

@@ -1,0 +1,40 @@
+#include "core/boil/show_ground.h"
+
+#include "core/boil/vocabulary.h"
+
+namespace panside {
+
+std::vector<Told> groundsOf(const Picture& picture) {
+    std::vector<Told> all;
+    for (const AlarmPicture& alarm : picture.alarms)
+        for (const Ground& ground : alarm.why)
+            all.push_back({alarm.alarm, ground});
+    for (const bool reading : {true, false})
+        for (const Why& why : picture.why)
+            if (std::holds_alternative<Series>(why.of) == reading)
+                all.push_back(
+                    {std::visit([](auto of) { return std::variant<Alarm, Shown, Series>{of}; }, why.of), why});
+    if (picture.check && picture.check->fate == CheckFate::doubted)
+        all.push_back({Shown::targetC, Ground{GroundKind::checkDoubted}});
+    if (picture.checks > 0 && picture.targetUncertainty)
+        all.push_back(
+            {Shown::targetC, Ground{GroundKind::offsetLearnt, picture.probeOffset, *picture.targetUncertainty}});
+    if (picture.drawEta && picture.rise && picture.targetRise)
+        all.push_back({Shown::drawEta, Ground{GroundKind::climbsTo, *picture.rise, *picture.targetRise}});
+    if (picture.fireIntervalLearned)
+        all.push_back({Shown::fireDueS, Ground{GroundKind::intervalLearnt, picture.fireInterval}});
+    return all;
+}
+
+std::string toldText(const Told& told) {
+    const auto name =
+        std::visit(Overloaded{[](Alarm alarm) { return nameOf(alarm); }, [](Shown figure) { return nameOf(figure); },
+                              [](Series series) { return rowOf(series).name; }},
+                   told.of);
+    return std::string{name} + ": " +
+           std::visit(Overloaded{[](const Ground& ground) { return groundText(ground); },
+                                 [](const Why& why) { return whyText(why); }},
+                      told.why);
+}
+
+} // namespace panside

@@ -1,0 +1,82 @@
+#include "ui/words/ground_words.h"
+
+#include "ui/words/alarm_words.h"
+#include "ui/words/reading_words.h"
+
+#include <QCoreApplication>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Why", text); }
+
+// The only pressure that an alarm goes by is the press gauge's.
+QString figureWords(const GroundFigure& seen, Units units) {
+    return std::visit(Overloaded{[](std::monostate) { return QString{}; }, [](Duration span) { return spanText(span); },
+                                 [&](Pressure pressure) { return gaugeFigure(pressure, units).text(); },
+                                 [&](const auto& other) { return figure(other, units).text(); }},
+                      seen);
+}
+
+QString shownName(Shown shown) {
+    switch (shown) {
+    case Shown::pressureKPa:
+    case Shown::waterBoilsC:
+        return tr(QT_TRANSLATE_NOOP("Why", "boiling water"));
+    case Shown::syrupPanC:
+    case Shown::riseC:
+        return tr(QT_TRANSLATE_NOOP("Why", "degrees over boiling water"));
+    case Shown::targetRiseC:
+    case Shown::targetC:
+        return tr(QT_TRANSLATE_NOOP("Why", "the target"));
+    case Shown::brix:
+        return tr(QT_TRANSLATE_NOOP("Why", "sugar at the draw-off"));
+    case Shown::drawEta:
+        return tr(QT_TRANSLATE_NOOP("Why", "time to the draw"));
+    case Shown::closeEta:
+        return tr(QT_TRANSLATE_NOOP("Why", "time to shut the draw"));
+    case Shown::fireDueS:
+        return tr(QT_TRANSLATE_NOOP("Why", "the next firing"));
+    case Shown::keepBackL:
+        return tr(QT_TRANSLATE_NOOP("Why", "sap to keep back"));
+    case Shown::lastLoadS:
+        return tr(QT_TRANSLATE_NOOP("Why", "the last load"));
+    case Shown::evaporationLph:
+        return tr(QT_TRANSLATE_NOOP("Why", "what boils off"));
+    case Shown::sapLeftS:
+        return tr(QT_TRANSLATE_NOOP("Why", "how long the sap lasts"));
+    case Shown::efficiency:
+        return tr(QT_TRANSLATE_NOOP("Why", "share of the wood's heat"));
+    }
+    return {};
+}
+
+} // namespace
+
+QString groundWords(const Ground& ground, Units units) {
+    const std::string text{groundSentence(ground.kind)};
+    return QCoreApplication::translate("GroundWords", text.c_str())
+        .replace(QLatin1String("%1"), figureWords(ground.seen, units))
+        .replace(QLatin1String("%2"), figureWords(ground.limit, units))
+        .replace(QLatin1String("%3"), ground.series ? readingName(*ground.series) : QString{});
+}
+
+QString whyPage(const Picture& picture, Units units) {
+    QString words = "<h2>" + tr(QT_TRANSLATE_NOOP("Why", "Why?")) + "</h2><table cellpadding=\"3\">";
+    QString before;
+    for (const Told& told : groundsOf(picture)) {
+        const QString about = std::visit(Overloaded{[](Alarm alarm) { return alarmName(alarm); },
+                                                    [](Shown shown) { return shownName(shown); },
+                                                    [](Series series) { return readingName(series); }},
+                                         told.of);
+        const QString why = std::visit(Overloaded{[&](const Ground& ground) { return groundWords(ground, units); },
+                                                  [](const Why& reason) { return reasonWords(reason); }},
+                                       told.why);
+        words += "<tr><td><b>" + (about == before ? QString{} : about.toHtmlEscaped()) + "</b></td><td>" +
+                 why.toHtmlEscaped() + "</td></tr>";
+        before = about;
+    }
+    return words + "</table>";
+}
+
+} // namespace panside
