@@ -11,6 +11,8 @@
 #include "ui/console/console.h"
 #include "ui/console/screens.h"
 #include "ui/frame/foot.h"
+#include "ui/page/page.h"
+#include "ui/words/ground_words.h"
 
 #include <QApplication>
 #include <QDir>
@@ -66,6 +68,13 @@ void paintBoards(const Wish& wish) {
                                                         {"burnout", scenes::burningOut()},
                                                         {"late", scenes::late()}};
     for (const auto& [name, picture] : evenings) {
+        if (const QString why = QStringLiteral("why_") + QString::fromLatin1(name); wish.wants(why)) {
+            Page page;
+            page.wear({Measure{}.grownTo(wish.size.width(), wish.size.height()), wish.look});
+            page.show(whyPage(picture, wish.units()), QStringLiteral("Board"));
+            page.resize(wish.size);
+            keep(page, wish, why);
+        }
         const QString what = QStringLiteral("board_") + QString::fromLatin1(name);
         if (!wish.wants(what))
             continue;
