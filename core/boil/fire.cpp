@@ -10,10 +10,14 @@ namespace {
 
 // Rhythms a wood fire can have (common practice: loads every 4 to 15 min, trade manuals).
 constexpr Duration shortest{3 * 60}, longest{20 * 60};
-constexpr std::size_t cyclesUsed = 5, ofThisWood = 3;
-constexpr std::size_t gapsUsed = 9;
-constexpr double nearRhythm = 1.5; // the call lies no further from what the crew keeps (measured by fire_table)
-constexpr double handWorth = 4;    // loads of one hand that count as much as having seen none of them
+constexpr std::size_t cyclesUsed = 9, ofThisWood = 3;
+// A load that comes so soon after its call answers it, and bears its interval out: a crew that follows the calls must
+// not draw them out, load by load, by what it takes to get to the door.
+constexpr double answersWithin = 40; // seconds
+// Nor is a call put off, by a crew that is slower still, to where next to nothing of a load's heat is left: crews that
+// fire by habit do so at 1.6 to 1.9 times the time in which it sinks to its mean (measured on two made-up plants).
+constexpr double farSunk = 2.2;
+constexpr double handWorth = 4; // loads of one hand that count as much as having seen none of them
 // The call waits for a load that still burns above its mean, in such steps and no longer than this.
 constexpr Duration putOffStep{10}, longestPutOff{60};
 constexpr Duration worthSaying{20};
@@ -35,7 +39,7 @@ void Fire::take(const State& state, const Fact& fact) {
         noteStack(state, reading->temperature().celsius(), fact.at);
     if (const auto* fired = std::get_if<Fired>(&fact.what); fired && !deniesLoad(*fired) && !fact.by.empty())
         lastBy_ = fact.by;
-    std::optional<CallBefore> before;
+    std::optional<Duration> before;
     loads_.take(
         state.settings, state.course, fact, [&](const Load& load) { before = begins(state, load); },
         [&](const Load& load) { begun(state, load, before); });
@@ -55,34 +59,28 @@ void Fire::noteStack(const State& state, double celsius, Instant at) {
 }
 
 // A fire's call moves from its own, never from that of another fire.
-std::optional<Fire::CallBefore> Fire::begins(const State& state, const Load& load) {
-    std::optional<CallBefore> before;
-    if (const Load* last = loads_.lastOf(load.fire)) {
-        before = CallBefore{intervalAfter(state, *last), 0};
-        if (last->at < load.at)
-            learn(state, *last, load.at);
-        before->stackSag = sagOf(*last).stack;
-    }
+std::optional<Duration> Fire::begins(const State& state, const Load& load) {
+    const Load* last = loads_.lastOf(load.fire);
+    if (!last)
+        return std::nullopt;
+    const Duration before = intervalAfter(state, *last);
+    if (last->at < load.at)
+        learn(state, *last, load.at);
     return before;
 }
 
-void Fire::begun(const State& state, const Load& load, const std::optional<CallBefore>& before) {
-    sagOf(load) = Sag{};
+void Fire::begun(const State& state, const Load& load, const std::optional<Duration>& before) {
+    cycleOf(load) = Cycle{};
     if (load.fire == loads_.stackFire())
         putOff_ = Duration{0};
     heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / load.number;
     const Duration after = intervalAfter(state, load);
-    if (!before || std::chrono::abs(after - before->interval) < worthSaying || state.settings.fireInterval())
+    if (!before || std::chrono::abs(after - *before) < worthSaying || state.settings.fireInterval())
         return;
-    moved_ = CallMoved{.at = load.at, .from = before->interval, .to = after, .sagsAfter = {}};
-    if (before->stackSag > 0 && stackTells(state, load.fire)) {
-        std::vector<double> seen;
-        const auto& loads = loads_.recent();
-        for (auto one = loads.rbegin(); one != loads.rend() && seen.size() < cyclesUsed; ++one)
-            if (one->fire == load.fire && sagOf(*one).stack > 0)
-                seen.push_back(sagOf(*one).stack);
+    moved_ = CallMoved{.at = load.at, .from = *before, .to = after, .sagsAfter = {}};
+    const auto sunk = sunkBy(load);
+    if (const auto seen = latest(load, &Cycle::stack, false); sunk && after >= *sunk && !seen.empty())
         moved_->sagsAfter = Duration{median(seen)};
-    }
 }
 
 bool Fire::stackTells(const State& state, const std::string& fire) const {
@@ -93,16 +91,16 @@ void Fire::learn(const State& state, const Load& load, Instant to) {
     const double length = secondsBetween(load.at, to);
     if (length < shortest.count() || length > longest.count() + 300)
         return;
-    if (!stackTells(state, load.fire)) {
-        sagOf(load).heat = static_cast<float>(length); // the crew's own rhythm is all there is to follow
-        return;
-    }
-    const auto sag = loads_.stack().sag(load.at, to);
+    const double late = secondsBetween(dueAfter(state, load), to);
+    const bool answered = learnedFrom(load.fire) >= loadsToLearn && late >= 0 && late <= answersWithin;
+    Cycle& cycle = cycleOf(load);
+    cycle.rhythm = static_cast<float>(answered ? length - late : length);
+    const auto sag = stackTells(state, load.fire) ? loads_.stack().sag(load.at, to) : std::nullopt;
     if (!sag)
         return;
-    sagOf(load).heat = static_cast<float>(seconds(sag->heat));
+    cycle.heat = static_cast<float>(seconds(sag->heat));
     if (sag->seen)
-        sagOf(load).stack = static_cast<float>(seconds(sag->stack));
+        cycle.stack = static_cast<float>(seconds(sag->stack));
 }
 
 void Fire::putOff(const State& state, Instant now) {
@@ -117,8 +115,25 @@ void Fire::putOff(const State& state, Instant now) {
 }
 
 int Fire::learnedFrom(const std::string& fire) const {
-    return static_cast<int>(std::count_if(loads_.recent().begin(), loads_.recent().end(),
-                                          [&](const Load& one) { return one.fire == fire && sagOf(one).heat > 0; }));
+    return static_cast<int>(std::count_if(loads_.recent().begin(), loads_.recent().end(), [&](const Load& one) {
+        return one.fire == fire && cycleOf(one).rhythm > 0;
+    }));
+}
+
+std::vector<double> Fire::latest(const Load& load, float Cycle::*what, bool thisWood) const {
+    std::vector<double> cycles;
+    const auto& loads = loads_.recent();
+    for (auto one = loads.rbegin(); one != loads.rend() && cycles.size() < cyclesUsed; ++one)
+        if (one->fire == load.fire && cycleOf(*one).*what > 0 && (!thisWood || one->wood == load.wood))
+            cycles.push_back(cycleOf(*one).*what);
+    return cycles;
+}
+
+std::optional<Duration> Fire::sunkBy(const Load& load) const {
+    const auto sags = latest(load, &Cycle::heat, true);
+    if (sags.size() < static_cast<std::size_t>(loadsToLearn))
+        return std::nullopt;
+    return Duration{farSunk * median(sags)};
 }
 
 Duration Fire::intervalAfter(const State& state, const Load& load) const {
@@ -126,43 +141,19 @@ Duration Fire::intervalAfter(const State& state, const Load& load) const {
         return *set;
     if (learnedFrom(load.fire) < loadsToLearn)
         return untilLearned;
-    const auto& loads = loads_.recent();
-    const auto latest = [&](bool thisWood) {
-        std::vector<double> sags;
-        for (auto one = loads.rbegin(); one != loads.rend() && sags.size() < cyclesUsed; ++one)
-            if (one->fire == load.fire && sagOf(*one).heat > 0 && (!thisWood || one->wood == load.wood))
-                sags.push_back(sagOf(*one).heat);
-        return sags;
-    };
-    auto sags = latest(true);
-    if (sags.size() < ofThisWood)
-        sags = latest(false);
-    double learned = median(sags);
+    auto cycles = latest(load, &Cycle::rhythm, true);
+    if (cycles.size() < ofThisWood)
+        cycles = latest(load, &Cycle::rhythm, false);
+    double learned = median(cycles);
     double apart = 0, n = 0;
     if (!load.by.empty())
-        for (const Load& one : loads)
-            if (one.fire == load.fire && sagOf(one).heat > 0 && one.wood == load.wood && one.by == load.by) {
-                apart += std::log(sagOf(one).heat / learned);
+        for (const Load& one : loads_.recent())
+            if (one.fire == load.fire && cycleOf(one).rhythm > 0 && one.wood == load.wood && one.by == load.by) {
+                apart += std::log(cycleOf(one).rhythm / learned);
                 ++n;
             }
-    learned *= std::exp(apart / (n + handWorth));
-    // The stack tells of the flame, the crew of the pan. A stack that sags much sooner than they fire, all night, is
-    // one of quick gas over coals that go on giving heat: loads are sized for the rhythm that they keep.
-    std::vector<double> gaps;
-    const Load* later = nullptr;
-    for (auto one = loads.rbegin(); one != loads.rend() && gaps.size() < gapsUsed; ++one) {
-        if (one->fire != load.fire)
-            continue;
-        const double gap = later ? secondsBetween(one->at, later->at) : 0;
-        if (one->wood == load.wood && gap >= shortest.count() && gap <= longest.count())
-            gaps.push_back(gap);
-        later = &*one;
-    }
-    if (gaps.size() >= loadsToLearn) {
-        const double rhythm = median(gaps);
-        learned = std::clamp(learned, rhythm / nearRhythm, rhythm * nearRhythm);
-    }
-    return Duration{std::clamp(learned, shortest.count() * 1.0, longest.count() * 1.0)};
+    const Duration rhythm{learned * std::exp(apart / (n + handWorth))};
+    return std::clamp(std::min(rhythm, sunkBy(load).value_or(rhythm)), shortest, longest);
 }
 
 std::vector<const Load*> Fire::lastOfEach() const {

@@ -13,12 +13,13 @@ struct State;
 
 // Loads of wood and their rhythm: when the next is due, by the interval set or learned; whose turn it is.
 //
-// The interval is learned where there is a stack reading. Heat follows the stack: it dips while the door is open,
-// surges as the load catches and sags as it turns to coals. Firing pays as soon as the heat has sunk to its own mean
-// since the last loading, the dip included (the marginal value theorem: waiting longer lowers the mean, firing sooner
-// pays for one more dip). Without a stack reading the crew's own rhythm is followed. Neither is trusted before
-// `loadsToLearn` loads. The wood of the last load and the hand that laid it count: loads of the same wood where there
-// are enough of them, and as much of that hand's difference as its loads bear out.
+// The interval that is learned is the crew's own rhythm: loads are sized for it, and a stack that sags soon is one of
+// quick gas over coals that go on giving heat to the pans. The wood of the last load and the hand that laid it count:
+// loads of the same wood where there are enough of them, and as much of that hand's difference as its loads bear out.
+// Where the stack is read its heat bounds the rhythm: it dips while the door is open, surges as the load catches and
+// sinks as it turns to coals, and by about twice the time in which it has sunk to its own mean since the loading little
+// of the load is left. The call waits a little while the last load still burns above that mean. Nothing is believed
+// before `loadsToLearn` loads.
 //
 // Several fires have a rhythm each and one call, of the next to fall due; the stack probe is taken to stand on the
 // first of them. One that nobody feeds while three loads go into others was let go out and is called no more.
@@ -56,26 +57,27 @@ public:
     std::optional<Temperature> usualStack() const;
 
 private:
-    // When the heat of a load had sunk to its mean, seconds after it; and the same as the stack showed it. Less than
-    // zero: not known.
-    struct Sag {
-        float heat = -1, stack = -1;
+    // From a load to the next, as it counts for the rhythm; when its heat had sunk to its mean, and the same as the
+    // stack showed it. Seconds after the load; less than zero: not known.
+    struct Cycle {
+        float rhythm = -1, heat = -1, stack = -1;
     };
-    struct CallBefore {
-        Duration interval;
-        float stackSag;
-    };
-    const Sag& sagOf(const Load& load) const { return sags_[static_cast<std::size_t>(load.number) % sags_.size()]; }
-    Sag& sagOf(const Load& load) { return sags_[static_cast<std::size_t>(load.number) % sags_.size()]; }
+    const Cycle& cycleOf(const Load& load) const {
+        return cycles_[static_cast<std::size_t>(load.number) % cycles_.size()];
+    }
+    Cycle& cycleOf(const Load& load) { return cycles_[static_cast<std::size_t>(load.number) % cycles_.size()]; }
 
-    std::optional<CallBefore> begins(const State& state, const Load& load);
-    void begun(const State& state, const Load& load, const std::optional<CallBefore>& before);
+    std::optional<Duration> begins(const State& state, const Load& load);
+    void begun(const State& state, const Load& load, const std::optional<Duration>& before);
     void learn(const State& state, const Load& load, Instant to);
     void putOff(const State& state, Instant now);
     void noteStack(const State& state, double celsius, Instant at);
     bool stackTells(const State& state, const std::string& fire) const;
     int learnedFrom(const std::string& fire) const;
     Duration intervalAfter(const State& state, const Load& load) const;
+    std::vector<double> latest(const Load& load, float Cycle::*what, bool thisWood) const;
+    // So long after it next to nothing of its heat is left, as the stack shows of such loads.
+    std::optional<Duration> sunkBy(const Load& load) const;
     // The last load of each fire; and of those that were not let go out while others were fed.
     std::vector<const Load*> lastOfEach() const;
     std::vector<const Load*> lastOfFed(const State& state) const;
@@ -87,8 +89,8 @@ private:
     void showTurn(const State& state, Picture& picture) const;
 
     Loads loads_;
-    std::array<Sag, 32> sags_;   // of the loads in it, by their numbers
-    double heatPerKilogram_ = 0; // J, mean of all loads as fired
+    std::array<Cycle, 32> cycles_; // of the loads in it, by their numbers
+    double heatPerKilogram_ = 0;   // J, mean of all loads as fired
     std::string lastBy_;
     Duration putOff_{0}; // of the call at the fire of the stack: its last load still burns high
     std::optional<CallMoved> moved_;

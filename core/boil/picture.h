@@ -156,7 +156,8 @@ struct FirePicture {
     Instant lastFired;
     bool operator==(const FirePicture&) const = default;
 };
-// The call was moved by what was learned. `sagsAfter`: the stack is seen to sag so long after a loading.
+// The call was moved by what was learned. `sagsAfter`: it is bound by the stack, which is seen to sag so long after a
+// loading.
 struct CallMoved {
     Instant at;
     Duration from, to;

@@ -50,6 +50,45 @@ TEST(Fire, WithNoStackTheCrewsRhythmIsLearned) {
     EXPECT_FALSE(moved->sagsAfter); // no stack: nobody saw it sag
 }
 
+// Who comes half a minute after each call answers it: a night of that must not draw the calls out.
+TEST(Fire, ACrewThatFollowsTheCallsDoesNotDrawThemOut) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    double t = 60;
+    for (int load = 0; load < 6; ++load, t += 420)
+        rows.add(t, "fired,,,");
+    for (int load = 0; load < 40; ++load) {
+        const auto due = rows.at(t - 419).fireDue;
+        ASSERT_TRUE(due);
+        t += seconds(*due) - 419 + 30;
+        rows.add(t, "fired,,,");
+        t += 420;
+    }
+    EXPECT_NEAR(seconds(rows.at(t - 419).fireInterval), 420, 15);
+}
+
+// A stack that sinks to its mean at half of the rhythm is no reason to call at half of it: loads are sized for the
+// rhythm. Where loads come at three times that, next to nothing is left of them.
+TEST(Fire, TheCrewsRhythmLeadsWithinWhatIsLeftOfALoad) {
+    const auto learned = [](int gap) {
+        Rows rows;
+        rows.add(0, "lit,,,");
+        for (int t = 10; t <= 9 * gap + 10; t += 5) {
+            const int since = (t - 10) % gap;
+            if (since == 0)
+                rows.add(t, "fired,,,");
+            // the door for half a minute, up in two minutes, and down from then on
+            const double celsius = since < 30    ? 380 - 3 * since
+                                   : since < 150 ? 300 + 1.7 * (since - 30)
+                                                 : 504 * std::exp(-(since - 150) / 700.0);
+            rows.read(t, "stack", celsius, "degC");
+        }
+        return seconds(rows.at(9 * gap + 11).fireInterval);
+    };
+    EXPECT_NEAR(learned(540), 540, 20);
+    EXPECT_LT(learned(1100), 1000);
+}
+
 TEST(Fire, AnIntervalSetByHandStands) {
     Rows rows;
     rows.add(0, "set,6,min,key=fire_interval").add(0, "lit,,,");
