@@ -121,6 +121,10 @@ void Trends::takeTank(const Trend::Line& line, double fade, Instant at) {
     const double flow = -line.slope;
     if (line.span < fade)
         return;
+    // For as long as its line remembers that it was filled, it tells nothing of what runs out.
+    constexpr double forgets = 3;
+    if (secondsBetween(filledAt_, at) < forgets * fade)
+        return;
     // The tank stands when its line is sure to be far flatter than it used to be. So many fades after the flow stopped
     // the line has flattened to a quarter: (1 + n) exp(-n) = 0.25 for n = 2.7.
     constexpr double flattens = 2.7;
@@ -213,6 +217,11 @@ void Trends::take(const State& state, const Fact& fact) {
     if (tank && state.course.firing()) {
         // The last minutes, where they tell the flow well enough; a coarse probe takes longer.
         const auto lately = tankLately_.line();
+        // It rises: it is being filled. On the way to that it seemed to stand.
+        if (lately && feedFor_ > 600 && lately->slope > std::max(0.25 * feedUsual_, 3 * lately->slopeSd)) {
+            filledAt_ = fact.at;
+            stoodSince_ = Instant::max();
+        }
         if (lately && probe->spacing() < tankLately / 10 && lately->slopeSd < 0.1 * feedUsual_)
             takeTank(*lately, tankLately, fact.at);
         else if (const auto line = lines_[3].line())

@@ -76,7 +76,7 @@ private:
     std::array<float, 2> usualFor_{}; // seconds that they rest on
     std::array<Instant, 2> usualAt_{};
     double feedUsual_ = 0, feedFor_ = 0;
-    Instant feedAt_{};
+    Instant feedAt_{}, filledAt_{};
     bool feedIsRead_ = false;
     Instant stoodSince_ = Instant::max();
     double hottest_ = 0, hottestBefore_ = 0, hottestLately_ = 0, stackMean_ = 0; // of all, of the last whole block, now

@@ -112,6 +112,22 @@ TEST(DryPan, AFluePanThatIsFedNoLongerIsCalledThoughTheSyrupPanStands) {
     EXPECT_EQ(scorchCause(*alarm), ScorchCause::runsDry);
 }
 
+// A delivery runs in for six minutes, and is keyed when it is over: the tank rises, and the pans are fed.
+TEST(DryPan, ATankThatIsFilledIsNoStoppedFeed) {
+    DryingPan pan;
+    pan.levelRead = pan.tankRead = true;
+    pan.run(3600, true);
+    for (int i = 0; i < 360; ++i) {
+        pan.run(1, true);
+        pan.litre += 3;
+    }
+    pan.rows.add(pan.t, "sap_in,1080,L,");
+    pan.run(900, true);
+    EXPECT_EQ(stood(pan.rows, Alarm::scorch_risk).first, -1);
+    pan.run(600, false);
+    EXPECT_TRUE(stands(pan.rows.at(pan.t), Alarm::scorch_risk)) << "and one that stops after it is called";
+}
+
 TEST(DryPan, AFloatThatOpensAndShutsIsNoStoppedFeed) {
     DryingPan pan;
     pan.flowRead = true;
