@@ -36,8 +36,9 @@ void Balance::take(const State& state, const Fact& fact) {
         }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
-    } else if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told)) {
-        const double litre = draw->volume ? draw->volume->value.litre() : -1;
+    } else if (RepeatedDraw::counts(told)) {
+        const auto* draw = std::get_if<DrawClosed>(&fact.what); // none: nobody keyed that it was shut
+        const double litre = draw && draw->volume ? draw->volume->value.litre() : -1;
         if (told == RepeatedDraw::Telling::measured) {
             --drawCount_;
             --unmeasured_;

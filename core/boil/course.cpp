@@ -8,7 +8,10 @@ namespace panside {
 
 void Course::take(const Fact& fact) {
     // A key that comes after the pan has told of it tells of no other draw.
-    draws += repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first && !shutUnkeyed;
+    if (repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first) {
+        draws += countedUnkeyed_ ? 0 : 1;
+        countedUnkeyed_ = false;
+    }
     if (!begun)
         begun = fact.at;
     std::visit(Overloaded{
@@ -24,6 +27,8 @@ void Course::take(const Fact& fact) {
                            litAt = fact.at;
                    },
                    [&](const DrawOpened&) {
+                       if (repeatedDraw_.reopened())
+                           return;
                        shutUnkeyed = false;
                        if (!openedAt)
                            openedAt = fact.at;
@@ -52,6 +57,7 @@ void Course::seenShut(Instant at) {
     if (!openedAt)
         return;
     ++draws;
+    countedUnkeyed_ = true;
     openedAt.reset();
     closedAt = at;
     shutUnkeyed = true;

@@ -27,6 +27,7 @@ public:
 
 private:
     RepeatedDraw repeatedDraw_;
+    bool countedUnkeyed_ = false; // the last draw, as the pan showed it; no fact has told of it yet
 };
 
 } // namespace panside

@@ -88,9 +88,13 @@ ALTER TABLE scored ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
 ALTER TABLE worked ADD COLUMN sum INTEGER NOT NULL DEFAULT 0;
 )";
 
+// And with a check that was told twice, and a draw that nobody keyed shut.
+constexpr const char* recountDrawsSchema = "DELETE FROM summary;";
+
 // migrations[n] makes version n + 1 of version n.
-constexpr std::array<const char*, journalVersion> migrations{
-    firstSchema, summarySchema, scoreSchema, figureSchema, recountSchema, recountLoadsSchema, sealSchema};
+constexpr std::array<const char*, journalVersion> migrations{firstSchema,  summarySchema,     scoreSchema,
+                                                             figureSchema, recountSchema,     recountLoadsSchema,
+                                                             sealSchema,   recountDrawsSchema};
 
 std::int32_t bigEndian(const char* bytes) {
     std::uint32_t n = 0;

@@ -11,7 +11,7 @@ namespace panside {
 
 // "Pans", so that a file that is SQLite but another program's is known as such. On disk: never change.
 inline constexpr std::int32_t journalApplicationId = 0x50616e73;
-inline constexpr std::int32_t journalVersion = 7;
+inline constexpr std::int32_t journalVersion = 8;
 // From this form on every row bears a sum and each shift's rows are sealed (seal.h), and shifts know their order.
 inline constexpr std::int32_t firstSealed = 7;
 

@@ -39,6 +39,7 @@ public:
         ++summary_.facts;
         const auto told = repeatedDraw_.hear(fact);
         summary_.draws -= told == RepeatedDraw::Telling::measured ? 1 : 0; // it is counted again, with its volume
+        summary_.draws += told == RepeatedDraw::Telling::first && !std::holds_alternative<DrawClosed>(fact.what);
         if (told == RepeatedDraw::Telling::none || RepeatedDraw::counts(told))
             std::visit([this](const auto& what) { count(what); }, fact.what);
         if (const auto* check = std::get_if<DensityCheck>(&fact.what))
@@ -117,7 +118,7 @@ ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
 
 // Every row of a shift has a number, so the next free one tells whether anything came since.
 std::optional<ShiftSummary> kept(const Journal::Inside& inside, const Shift& shift) {
-    constexpr std::int32_t countedSo = 6; // the form from which summaries are counted as here
+    constexpr std::int32_t countedSo = 8; // the form from which summaries are counted as here
     if (inside.version < countedSo)
         return std::nullopt;
     SQLite::Statement query{*inside.db,

@@ -138,6 +138,8 @@ void ShiftAccountant::Inside::count(const Fact& fact) {
     const auto told = repeatedDraw.hear(fact);
     if (const auto* draw = std::get_if<DrawClosed>(&fact.what); draw && RepeatedDraw::counts(told))
         closed(*draw, told == RepeatedDraw::Telling::first);
+    else if (told == RepeatedDraw::Telling::first) // nobody keyed that it was shut
+        closed({}, true);
     else if (const auto* came = std::get_if<SapIn>(&fact.what))
         sap(*came);
     else if (const auto* change = std::get_if<Crew>(&fact.what))

@@ -87,5 +87,19 @@ TEST(RepeatedDraw, OneOfTwoHandsEnteredItMinutesLater) {
     EXPECT_EQ(draws("2027-03-14T20:06:00Z,draw_close,7.8,L,to=pail 3;entered=2027-03-14T21:00:00Z"), 2);
 }
 
+// Nobody keyed that it was shut: it was, by the time the next one is opened or the shift ends.
+TEST(RepeatedDraw, OneThatNobodyKeyedShutCountsWhenTheNextIsOpenedOrTheShiftEnds) {
+    RepeatedDraw repeated;
+    const auto told = [&](const char* row) { return repeated.hear(std::get<Fact>(factOfLine(row))); };
+    EXPECT_EQ(told("2025-03-14T20:00:00Z,draw_open,,,"), Telling::none);
+    EXPECT_EQ(told("2025-03-14T20:00:20Z,draw_open,,,"), Telling::none) << "pressed twice";
+    EXPECT_TRUE(repeated.reopened());
+    EXPECT_EQ(told("2025-03-14T20:20:00Z,draw_open,,,"), Telling::first);
+    EXPECT_FALSE(repeated.draw().volume);
+    EXPECT_EQ(told("2025-03-14T20:22:00Z,draw_close,4,L,"), Telling::first);
+    EXPECT_EQ(told("2025-03-14T20:40:00Z,draw_open,,,"), Telling::none);
+    EXPECT_EQ(told("2025-03-14T20:50:00Z,shift_end,,,"), Telling::first);
+}
+
 } // namespace
 } // namespace panside

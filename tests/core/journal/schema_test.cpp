@@ -33,7 +33,7 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
     EXPECT_EQ(journal.append(factFrom("2025-03-14T18:09:00Z,fired,,,")).id, 5);
     EXPECT_EQ(summaries(journal).at(0).loads, 2);
     SQLite::Database db{place().string()};
-    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 7);
+    EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 8);
 }
 
 // The form that bears sums over everything: what was there is sealed, a setting that was carried stands as it did, and
