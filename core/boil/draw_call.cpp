@@ -1,5 +1,6 @@
 #include "core/boil/draw_call.h"
 
+#include "core/boil/calls.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
 
@@ -63,12 +64,11 @@ bool DrawCall::due(const State& state, Instant now) const {
 }
 
 void DrawCall::show(const State& state, Instant now, Picture& picture) const {
-    // While a pan runs dry nothing is drawn from it; one that is all syrup is drawn on.
-    const auto forbids = [](const AlarmPicture& alarm) {
-        return alarm.stands() && (alarm.alarm == Alarm::pan_low ||
-                                  (alarm.alarm == Alarm::scorch_risk && scorchCause(alarm) != ScorchCause::allSyrup));
-    };
-    picture.drawDue = due(state, now) && std::none_of(picture.alarms.begin(), picture.alarms.end(), forbids);
+    // Who reads by hand is called by the climb since the last reading, to look again.
+    const auto& pan = picture.reading(Series::syrup_pan);
+    const bool byTheClimb = pan && pan->byHand && pan->trust == Trust::good && !picture.drawing && !picture.endedAt &&
+                            picture.drawEta && picture.drawEta->p50.count() <= 0;
+    picture.drawDue = (due(state, now) || byTheClimb) && !forbids(picture, Call::draw);
 }
 
 } // namespace panside

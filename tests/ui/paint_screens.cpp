@@ -53,6 +53,7 @@ void keep(QWidget& widget, const Wish& wish, const QString& what) {
 void paintBoards(const Wish& wish) {
     Picture due = scenes::calm();
     due.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    due.drawDue = true;
     Picture scorch = scenes::scorching();
     scorch.fuel.tank = Volume::gallon(158);
     const std::pair<const char*, Picture> evenings[] = {{"fresh", scenes::fresh()},

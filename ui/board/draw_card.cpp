@@ -1,5 +1,5 @@
 // How long until we draw, and while drawing until we close.
-#include "ui/board/calls.h"
+#include "core/boil/calls.h"
 #include "ui/board/card_view.h"
 #include "ui/words/reading_words.h"
 
@@ -112,9 +112,9 @@ void tellTime(CardView& view, const Picture& picture) {
         view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
                                       : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
         count(view, picture.closeEta, whyNot(picture, Shown::closeEta));
-    } else if (picture.drawEta && picture.drawEta->p50.count() <= 0) {
+    } else if (isDue(picture, Call::draw)) {
         view.chief = now();
-        view.due = isDue(picture, Call::draw);
+        view.due = true;
     } else {
         count(view, picture.drawEta, whyNot(picture, Shown::drawEta));
     }

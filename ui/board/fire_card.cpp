@@ -1,5 +1,5 @@
 // When is the next firing, and whose turn it is.
-#include "ui/board/calls.h"
+#include "core/boil/calls.h"
 #include "ui/board/card_view.h"
 #include "ui/words/fire_words.h"
 #include "ui/words/reading_words.h"

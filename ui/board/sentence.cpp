@@ -1,6 +1,6 @@
 #include "ui/board/sentence.h"
 
-#include "ui/board/calls.h"
+#include "core/boil/calls.h"
 #include "ui/words/alarm_words.h"
 #include "ui/words/check_words.h"
 #include "ui/words/reading_words.h"

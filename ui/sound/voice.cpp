@@ -1,6 +1,6 @@
 #include "ui/sound/voice.h"
 
-#include "ui/board/calls.h"
+#include "core/boil/calls.h"
 #include "ui/sound/tone.h"
 #include "ui/words/alarm_words.h"
 

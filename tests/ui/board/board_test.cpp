@@ -1,7 +1,7 @@
+#include "core/boil/calls.h"
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
 #include "ui/board/board.h"
-#include "ui/board/calls.h"
 #include "ui/board/card.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/look/press.h"
@@ -80,6 +80,7 @@ TEST(DrawCard, LeavesTheEndOpenWhereSomeFuturesNeverGetThere) {
 TEST(DrawCard, SaysNowAboveTheTarget) {
     Picture picture = scenes::calm();
     picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    picture.drawDue = true;
     EXPECT_EQ(chief(drawCard(picture, Units::us)), "now");
 }
 
@@ -192,6 +193,7 @@ TEST(Sentence, IsCalmOnACalmBoil) {
 TEST(Sentence, SaysACallAsACallAndNotThatNothingIsWrong) {
     Picture picture = scenes::calm();
     picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    picture.drawDue = true;
     const SentenceView draw = sentence(picture, Units::metric);
     EXPECT_EQ(draw.state, SentenceView::State::due);
     EXPECT_EQ(draw.wrong, "Draw now");
@@ -203,6 +205,7 @@ TEST(Sentence, SaysACallAsACallAndNotThatNothingIsWrong) {
     EXPECT_EQ(sentence(picture, Units::metric).wrong, "Draw now, then fire");
     EXPECT_EQ(fireCard(picture, Units::metric).keys.front().shape, KeyShape::plain) << "one due key a screen";
     picture.drawEta = scenes::calm().drawEta;
+    picture.drawDue = false;
     EXPECT_EQ(sentence(picture, Units::metric).wrong, "Fire now: Odile");
     EXPECT_EQ(fireCard(picture, Units::metric).keys.front().shape, KeyShape::due);
 }
@@ -214,6 +217,7 @@ TEST(Sentence, WhatIsOverIsQuietAndNeverStandsBeforeACall) {
     EXPECT_EQ(sentence(picture, Units::metric).tone, Tone::calm);
     EXPECT_FALSE(sentence(picture, Units::metric).flashing);
     picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    picture.drawDue = true;
     EXPECT_EQ(sentence(picture, Units::metric).wrong, "Draw now");
     // By itself after ten minutes; at once where a deed was the answer.
     picture = scenes::goneUnseen();
@@ -228,6 +232,7 @@ TEST(Sentence, WhatIsOverIsQuietAndNeverStandsBeforeACall) {
 TEST(Sentence, AnAlarmThatWasSeenLeavesTheWordToThePan) {
     Picture picture = scenes::seenAlarm();
     picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    picture.drawDue = true;
     EXPECT_EQ(sentence(picture, Units::metric).state, SentenceView::State::due);
     EXPECT_TRUE(sentence(picture, Units::metric).others.contains(QStringLiteral("firing overdue")));
     picture.alarms[0].state = AlarmState::unseen;
@@ -248,10 +253,13 @@ TEST(Calls, NothingOnTheBoardContradictsTheFirstActionOfAnAlarm) {
         for (const AlarmState state : {AlarmState::unseen, AlarmState::seen}) {
             Picture picture = scenes::calm();
             picture.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+            picture.drawDue = true;
             picture.fireDue = Duration{0};
             picture.alarms = {{.alarm = alarm, .priority = Priority::high, .state = state, .since = picture.at}};
             if (priorityOf(alarm) != Priority::high && alarm != Alarm::sap_low && alarm != Alarm::draw_overdue)
                 picture.alarms[0].series = Series::syrup_pan;
+            if (picture.alarms[0].series)
+                picture.readings[static_cast<std::size_t>(Series::syrup_pan)]->trust = Trust::gone;
             for (const Call call : {Call::draw, Call::fire}) {
                 const bool isForbidden = std::count(calls.begin(), calls.end(), call) > 0;
                 const CardView card = call == Call::draw ? drawCard(picture, Units::us) : fireCard(picture, Units::us);

@@ -110,6 +110,7 @@ TEST(Frame, TheOuterEdgeShowsAnAlarmNobodyHasSeen) {
     // What is over, what is called for and what is calm paint no edge.
     Picture due = scenes::calm();
     due.drawEta = Range{Duration{0}, Duration{0}, Duration{0}};
+    due.drawDue = true;
     for (const Picture& picture : {scenes::calm(), scenes::goneUnseen(), due}) {
         framed.show(picture);
         EXPECT_EQ(framed.frame.grab().toImage().pixelColor(1, 1), inksOf(Look::day).ground);

@@ -1,12 +1,16 @@
-#include "ui/board/calls.h"
+#include "core/boil/calls.h"
 
 namespace panside {
 namespace {
 
-bool isOfThePan(const AlarmPicture& alarm) { return alarm.series.value_or(Series::syrup_pan) == Series::syrup_pan; }
+// A probe that fails while another one reads the pan takes no time away.
+bool blindsThePan(const Picture& picture, const AlarmPicture& alarm) {
+    const auto& pan = picture.reading(Series::syrup_pan);
+    return alarm.series.value_or(Series::syrup_pan) == Series::syrup_pan && !(pan && pan->trust == Trust::good);
+}
 
 // What each alarm's first action contradicts. The last load is no ban: the next load is still to go in.
-bool contradicts(const AlarmPicture& alarm, Call call) {
+bool contradicts(const Picture& picture, const AlarmPicture& alarm, Call call) {
     switch (alarm.alarm) {
     case Alarm::scorch_risk: // what has turned to syrup is drawn on
         return call == Call::fire || scorchCause(alarm) != ScorchCause::allSyrup;
@@ -19,7 +23,7 @@ bool contradicts(const AlarmPicture& alarm, Call call) {
     case Alarm::probe_silent:
     case Alarm::probe_stuck:
     case Alarm::reading_implausible: // no time is known
-        return call == Call::draw && isOfThePan(alarm);
+        return call == Call::draw && blindsThePan(picture, alarm);
     case Alarm::filter_pressure_high:
     case Alarm::journal_trouble:
     case Alarm::above_target:
@@ -35,7 +39,7 @@ bool contradicts(const AlarmPicture& alarm, Call call) {
 
 const AlarmPicture* forbids(const Picture& picture, Call call) {
     for (const AlarmPicture& alarm : picture.alarms) // the highest first
-        if (alarm.stands() && alarm.state != AlarmState::shelved && contradicts(alarm, call))
+        if (alarm.stands() && alarm.state != AlarmState::shelved && contradicts(picture, alarm, call))
             return &alarm;
     return nullptr;
 }
@@ -45,8 +49,7 @@ bool isDue(const Picture& picture, Call call) {
         return false;
     if (call == Call::fire)
         return picture.fireDue && picture.fireDue->count() <= 0;
-    const auto& pan = picture.reading(Series::syrup_pan);
-    return !picture.drawing && picture.drawEta && picture.drawEta->p50.count() <= 0 && pan && pan->trust == Trust::good;
+    return picture.drawDue;
 }
 
 } // namespace panside

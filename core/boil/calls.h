@@ -1,6 +1,6 @@
 #pragma once
-// What the hour calls for, and which of these calls an alarm that stands forbids. Pure; the sentence, the cards and the
-// voice ask here, so that none of them says what another one contradicts.
+// What the hour calls for, and which of these calls an alarm that stands forbids. Pure; the engine's own call to draw,
+// the sentence, the cards and the voice ask here, so that none of them says what another one contradicts.
 #include "core/boil/picture.h"
 
 namespace panside {
