@@ -15,8 +15,8 @@ constexpr std::size_t cyclesUsed = 9, ofThisWood = 3;
 // not draw them out, load by load, by what it takes to get to the door.
 constexpr double answersWithin = 40; // seconds
 // Nor is a call put off, by a crew that is slower still, to where next to nothing of a load's heat is left: crews that
-// fire by habit do so at 1.6 to 1.9 times the time in which it sinks to its mean (measured on two made-up plants).
-constexpr double farSunk = 2.2;
+// fire by habit do so at 1.6 to 2.4 times the time in which it is seen to sink to its mean (made-up plants).
+constexpr double farSunk = 3;
 constexpr double handWorth = 4; // loads of one hand that count as much as having seen none of them
 // The call waits for a load that still burns above its mean, in such steps and no longer than this.
 constexpr Duration putOffStep{10}, longestPutOff{60};

@@ -17,7 +17,7 @@ struct State;
 // quick gas over coals that go on giving heat to the pans. The wood of the last load and the hand that laid it count:
 // loads of the same wood where there are enough of them, and as much of that hand's difference as its loads bear out.
 // Where the stack is read its heat bounds the rhythm: it dips while the door is open, surges as the load catches and
-// sinks as it turns to coals, and by about twice the time in which it has sunk to its own mean since the loading little
+// sinks as it turns to coals, and by three times the time in which it has sunk to its own mean since the loading little
 // of the load is left. The call waits a little while the last load still burns above that mean. Nothing is believed
 // before `loadsToLearn` loads.
 //
