@@ -29,7 +29,7 @@ constexpr double followedWithin = 2; // standard deviations, faded over some rea
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double otherWater = 0.15;       // K
-constexpr double unseen = 7200;           // seconds
+constexpr double farOff = 7200;           // seconds
 constexpr double fastestClimb = 1.2 / 60; // brix a second: steeper is a pan that comes to the boil
 constexpr int quietMinutes = 2;
 constexpr double boilsKelvin = 373, stackSeconds = 15, stackMemory = 2400, stackStale = 120;
@@ -173,14 +173,15 @@ void DrawForecast::close(const State& state, Instant at) {
 }
 
 // As the pans come to the boil the reading climbs faster than any sugar does, and what a quiet minute ago was heat must
-// not be taken for a rate: until it climbs as sugar can, nothing is learned.
-bool DrawForecast::comesToBoil(Instant at, double sugar) {
+// not be taken for a rate: until it climbs as sugar can, nothing is learned. In thin liquid the boil's own noise is
+// brixes, and no climb.
+bool DrawForecast::comesToBoil(Instant at, double sugar, double noise) {
     if (shutAt_ || quiet_.minutes >= quietMinutes)
         return true;
     const double dt = quiet_.at ? secondsBetween(*quiet_.at, at) : 0;
     if (quiet_.at && dt < 60)
         return quiet_.minutes > 0;
-    quiet_.minutes = quiet_.at && (sugar - quiet_.sugar) < dt * fastestClimb ? quiet_.minutes + 1 : 0;
+    quiet_.minutes = quiet_.at && (sugar - quiet_.sugar) < dt * fastestClimb + noise ? quiet_.minutes + 1 : 0;
     quiet_.at = at;
     quiet_.sugar = sugar;
     if (quiet_.minutes == 1)
@@ -257,10 +258,10 @@ void DrawForecast::readPan(const State& state, Instant at) {
     fire_.passTo(at);
     if (!end_.started() && sugar->degrees() < gradientBrix)
         return;
-    if (!end_.started() || !comesToBoil(at, sugar->degrees()))
+    const double noise = slow ? slowNoise : std::max(leastNoise, noiseOfMean * pan->noise);
+    if (!end_.started() || !comesToBoil(at, sugar->degrees(), noise / *slope))
         end_.start(at, sugar->degrees(), 1);
     const double since = shutAt_ ? secondsBetween(*shutAt_, at) : 1e6;
-    const double noise = slow ? slowNoise : std::max(leastNoise, noiseOfMean * pan->noise);
     end_.passTo(at);
     if (since >= settlesIn) {
         const double variance = square(noise / *slope) + square(settleBrix * std::exp(-since / settleSeconds));
@@ -426,7 +427,7 @@ std::optional<Quantiles> DrawForecast::byPanAndWaits(const State& state, Instant
     const auto pan = byPan(state, now);
     if (pan || !end_.started() || !byWaits(now) || mayNeverCome(now))
         return pan;
-    return Quantiles{unseen, 2 * unseen, {}};
+    return Quantiles{farOff, 2 * farOff, {}};
 }
 
 // With no reading of the pan, or no boiling point to hold it against, a watch and some draws are ground enough.

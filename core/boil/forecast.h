@@ -54,7 +54,7 @@ private:
     bool drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water);
     bool drawnByItself(Instant now) const;
 
-    bool comesToBoil(Instant at, double sugar);
+    bool comesToBoil(Instant at, double sugar, double noise);
     double excess(Instant now, const FireHeat& fire) const;
     DrawGrounds grounds(Instant now, const Quantiles& pan) const;
     Quantiles shown(const State& state, Instant now, const Quantiles& pan) const;
