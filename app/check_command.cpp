@@ -1,4 +1,4 @@
-#include "app/book_marks.h"
+#include "core/shift/book_marks.h"
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/boil/shift_log.h"

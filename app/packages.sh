@@ -21,7 +21,7 @@ testPackages=(
     clang libclang-rt-14-dev clang-format clang-tidy
     desktop-file-utils appstream shared-mime-info libglib2.0-bin man-db groff-base bash-completion
     python3-iapws python3-pymodbus python3-serial-asyncio mbpoll socat
-    xvfb xauth xdotool
+    xvfb xauth xdotool zbar-tools
 )
 
 # Installs what is missing of the packages named, asking nothing where nothing is missing.

@@ -1,8 +1,11 @@
 // Paints every screen to pictures, for looking at: paint_screens FOLDER [SIZE,…] [LOOK,…] [LANGUAGE,…] [ONLY]
 // A size is WIDTHxHEIGHT at 96 dpi. All of them together: paint_screens FOLDER
+#include "core/boil/shift_log.h"
+#include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
 #include "core/probe/probe_watch.h"
 #include "core/rehearsal/rehearse.h"
+#include "core/rehearsal/season.h"
 #include "core/shift/keeper.h"
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
@@ -11,11 +14,14 @@
 #include "ui/console/console.h"
 #include "ui/console/screens.h"
 #include "ui/frame/foot.h"
+#include "ui/ledger/book_form.h"
+#include "ui/ledger/house.h"
 #include "ui/page/page.h"
 #include "ui/words/ground_words.h"
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
@@ -95,16 +101,33 @@ void paintBoards(const Wish& wish) {
     }
 }
 
-// Two made-up nights in a journal of their own, and a third that goes on.
-void paintScreens(const Wish& wish) {
-    QTemporaryDir place;
-    const std::filesystem::path file{place.filePath(QStringLiteral("invented.journal")).toStdString()};
+// Two made-up nights, and the book and the nights of a made-up house.
+void fillJournal(const QString& place) {
     using namespace std::chrono_literals;
-    auto journal = Journal::open(file);
+    auto journal = Journal::open(place.toStdString());
     for (const std::uint64_t seed : {4u, 7u}) {
         std::istringstream log{rehearsedLog(5h, seed)};
         importLog(journal, log);
     }
+    const MadeSeason house = largeHouse(3);
+    for (const std::string& shift : house.shifts) {
+        std::istringstream log{shift};
+        importLog(journal, log);
+    }
+    importBook(journal, readLog(house.dayBook).facts);
+}
+
+// They in a journal of their own, and a night that goes on.
+void paintScreens(const Wish& wish) {
+    static const QTemporaryDir made;
+    const QString first = made.filePath(QStringLiteral("first.journal"));
+    if (!QFile::exists(first))
+        fillJournal(first);
+    QTemporaryDir place;
+    const std::filesystem::path file{place.filePath(QStringLiteral("invented.journal")).toStdString()};
+    QFile::copy(first, QString::fromStdString(file.string()));
+    using namespace std::chrono_literals;
+    auto journal = Journal::open(file);
     Session session{keeperIn(std::move(journal))};
     session.enter(Fact{session.now() - 2min, Lit{}});
     ProbeWatch watch{[&] { return session.now(); }};
@@ -130,6 +153,7 @@ void paintScreens(const Wish& wish) {
             continue;
         console.act(row.screen);
         QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 1500 : 50);
+        console.house().wait();
         keep(console, wish, what);
     }
     if (wish.wants(QStringLiteral("past_night"))) { // the one before the night that goes on
@@ -149,6 +173,18 @@ void paintScreens(const Wish& wish) {
         if (!wish.wants(what))
             continue;
         console.act(action);
+        keep(console, wish, what);
+        console.showBoard();
+    }
+    for (const Deed deed : {Deed::packed, Deed::gathered, Deed::moved, Deed::press_on}) {
+        const QString what =
+            QStringLiteral("book_") +
+            QString::fromUtf8(rowOf(deed).name.data(), static_cast<qsizetype>(rowOf(deed).name.size()));
+        if (!wish.wants(what))
+            continue;
+        console.act(Action::vessels);
+        console.house().wait();
+        console.openBook(bookForm(deed, console.house().context(wish.units())));
         keep(console, wish, what);
         console.showBoard();
     }

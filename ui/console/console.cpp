@@ -11,6 +11,9 @@
 #include "ui/frame/foot.h"
 #include "ui/frame/key_map.h"
 #include "ui/frame/sentence_bar.h"
+#include "ui/ledger/book_sheet.h"
+#include "ui/ledger/house.h"
+#include "ui/ledger/ledger_desk.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/lookin/looked_at.h"
@@ -19,6 +22,7 @@
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/ground_words.h"
+#include "ui/words/mark_words.h"
 #include "ui/words/said.h"
 
 #include <QApplication>
@@ -47,7 +51,8 @@ std::vector<Action> boardRow() {
 Console::Console(Behind behind, Choices choices, QWidget* parent)
     : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, frame_{new FrameView{this}},
       board_{new Board{this}}, map_{new KeyMap}, sheet_{new EntrySheet{frame_}}, water_{new WaterSheet{frame_}},
-      page_{new Page}, over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()},
+      book_{new BookSheet{frame_}}, house_{new House{behind_.session, behind_.journal, this}}, page_{new Page},
+      over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()},
       looked_{std::make_unique<LookedAt>()} {
     setObjectName(QStringLiteral("console"));
     QApplication::setStyle(bars_);
@@ -89,6 +94,11 @@ void Console::connectAll() {
     connect(board_, &Board::actionWanted, this, &Console::act);
     connect(sheet_, &EntrySheet::kept, this, &Console::keep);
     connect(sheet_, &EntrySheet::left, this, &Console::sheetLeft);
+    connect(book_, &BookSheet::kept, this, &Console::keep);
+    connect(house_, &House::changed, this, [this] { // a tab comes with its first fact
+        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal(), this), shown_);
+    });
+    connect(book_, &BookSheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::kept, this, &Console::keep);
     connect(water_, &WaterSheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::typeWanted, this, [this] { openSheet(Action::waterCheck); });
@@ -129,7 +139,7 @@ void Console::showBoard() {
 }
 
 void Console::goTo(Place place) {
-    const auto tabs = tabsOf(place, !inRehearsal());
+    const auto tabs = tabsOf(place, !inRehearsal(), this);
     if (tabs.empty()) {
         say(tr("There is nothing here yet: %1.").arg(wordOf(place)));
         return;
@@ -161,13 +171,12 @@ void Console::showScreen(Action screen, QWidget* page) {
     const ScreenRow* row = screenRow(screen);
     shown_ = screen;
     lastIn_[row->place] = screen;
-    sheet_->hide();
-    water_->hide();
+    hideSheets();
     const bool board = screen == Action::board;
     if (!board)
         board_->across().hide();
     frame_->showPage(page, board ? &board_->cards() : nullptr, board ? boardRow() : std::vector<Action>{});
-    frame_->showTabs(row->place, tabsOf(row->place, !inRehearsal()), screen);
+    frame_->showTabs(row->place, tabsOf(row->place, !inRehearsal(), this), screen);
     focusPage();
 }
 
@@ -204,13 +213,15 @@ void Console::holdFocus() {
 void Console::showKeys() {
     std::vector<std::pair<Place, std::vector<FrameTab>>> places;
     for (const Place place : placesWithScreens(!inRehearsal()))
-        places.emplace_back(place, tabsOf(place, !inRehearsal()));
+        places.emplace_back(place, tabsOf(place, !inRehearsal(), this));
     map_->display(places);
 }
 
 void Console::act(Action action) {
     if (isScreen(action))
         return openScreen(action);
+    if (action == Action::remedy)
+        return openScreen(Action::vessels);
     if (action == Action::waterCheck)
         return openWaterCheck();
     if (makesFact(action))
@@ -252,8 +263,30 @@ void Console::seen() {
     keep({Fact{.at = behind_.session.now(), .what = AlarmSeen{std::string{nameOf(*said.alarm)}}}});
 }
 
+bool Console::hasSheet() const { return sheet_->isVisible() || water_->isVisible() || book_->isVisible(); }
+
+void Console::hideSheets() {
+    sheet_->hide();
+    water_->hide();
+    book_->hide();
+}
+
+void Console::openBook(BookForm form) {
+    hideSheets();
+    placeSheets();
+    if (book_->isAside() && book_->form().deed == form.deed)
+        return book_->resume();
+    book_->open(std::move(form), choices_.units, board_->chart().trace().clock(), [this](const Fact& fact) {
+        QStringList words;
+        for (const LedgerMark& mark : house_->marksOf(fact))
+            words << markWords(mark, choices_.units);
+        return words;
+    });
+}
+
 void Console::openSheet(Action action) {
     water_->hide();
+    book_->hide();
     placeSheets();
     if (sheet_->isPutAside(action))
         return sheet_->resume();
@@ -276,8 +309,13 @@ void Console::putSheetsAside(const Picture& picture) {
             isNew = isNew || !unseen_.contains({alarm.alarm, alarm.series});
         }
     unseen_ = std::move(unseen);
-    if (!isNew || (!sheet_->isVisible() && !water_->isVisible()))
+    if (!isNew || !hasSheet())
         return;
+    if (book_->isVisible()) {
+        book_->putAside();
+        say(tr("Put aside, an alarm came: %1. Opened again it stands as it was typed.").arg(book_->form().title));
+        return focusPage();
+    }
     if (sheet_->isVisible()) {
         const Action about = sheet_->form().action;
         sheet_->putAside();
@@ -297,7 +335,7 @@ void Console::openWaterCheck() {
         openSheet(Action::waterCheck);
         return;
     }
-    sheet_->hide();
+    hideSheets();
     placeSheets();
     water_->begin(pan->probe, behind_.session.now(), choices_.units);
     lookAtWater(board_->picture());
@@ -324,6 +362,7 @@ void Console::placeSheets() {
     const QRect place = frame_->sheetPlace();
     sheet_->setGeometry(place);
     water_->setGeometry(place);
+    book_->setGeometry(place);
     const int edge = dress_.px(2);
     board_->across().setGeometry(frame_->rect().adjusted(edge, edge, -edge, -edge));
 }
@@ -348,12 +387,21 @@ void Console::keep(const std::vector<Fact>& facts) {
     if (behind_.entered)
         behind_.entered(taken);
     say(words);
+    touchHouse();
     refresh();
+}
+
+// Read again only where somebody looks at it: the others ask when they are opened.
+void Console::touchHouse() {
+    const auto desk = desks_.find(shown_);
+    if (desk != desks_.end() && dynamic_cast<LedgerDesk*>(desk->second))
+        house_->touched();
 }
 
 void Console::undo() {
     const auto fact = behind_.session.undo();
     say(fact ? tr("Taken back: %1.").arg(factWords(*fact, choices_.units)) : tr("There is nothing to take back."));
+    touchHouse();
     refresh();
 }
 
@@ -400,8 +448,7 @@ void Console::lookAtTheEnd() {
         QStringLiteral("</p>");
     over_->show(words, {{QStringLiteral("another"), tr("Another night"), Qt::Key_N},
                         {QStringLiteral("same"), tr("The same again"), Qt::Key_G}});
-    sheet_->hide();
-    water_->hide();
+    hideSheets();
     frame_->showPage(over_, nullptr, {});
     frame_->bar().setAway(true);
     focusPage();
@@ -478,19 +525,20 @@ void Console::wear() {
     over_->wear(dress_);
     sheet_->wear(dress_);
     water_->wear(dress_);
+    book_->wear(dress_);
     voice_->setVolume(choices_.sound.volume / 100.0);
     voice_->setSpoken(choices_.sound.spoken);
     looked_->apply(choices_.lookIn);
     if (frame_->page() == map_)
         showKeys();
     if (frame_->page() && shown_ != Action::help)
-        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal()), shown_);
+        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal(), this), shown_);
     placeSheets();
     QWidget* now = focusWidget();
     if (isVisible() && (!now || !now->isVisible())) {
         if (focused && focused->isVisible() && isAncestorOf(focused))
             focused->setFocus();
-        else if (!sheet_->isVisible() && !water_->isVisible())
+        else if (!hasSheet())
             focusPage();
     }
 }

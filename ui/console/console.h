@@ -14,8 +14,10 @@
 namespace panside {
 
 class Board;
+class BookSheet;
 class EntrySheet;
 class FrameView;
+class House;
 class KeyedPage;
 class KeyMap;
 class LookedAt;
@@ -63,6 +65,8 @@ public:
     void say(const QString& words) override;
     void setNotice(const QString& words) override;
     void keep(const std::vector<Fact>& facts) override;
+    House& house() override { return *house_; }
+    void openBook(BookForm form) override;
 
 signals:
     void chosen(const panside::Choices& choices);
@@ -90,6 +94,8 @@ private:
     void holdFocus();
     void showKeys();
     void openSheet(Action action);
+    bool hasSheet() const;
+    void hideSheets();
     void placeSheets();
     void putSheetsAside(const Picture& picture);
     void sheetLeft();
@@ -98,6 +104,7 @@ private:
     WaterLikely likely() const;
     void seen();
     void undo();
+    void touchHouse();
     void lookAtTheEnd();
     void wear();
     void speak(const QString& language);
@@ -113,6 +120,8 @@ private:
     KeyMap* map_;
     EntrySheet* sheet_;
     WaterSheet* water_;
+    BookSheet* book_;
+    House* house_;
     Page* page_;
     KeyedPage* over_;
     std::unique_ptr<Voice> voice_;

@@ -38,7 +38,7 @@ bool Console::takesKey(const QKeyEvent& event) {
         return true;
     }
     const QWidget* focused = QApplication::focusWidget();
-    if (sheet_->isVisible() || water_->isVisible() || takesLetters(focused) || hasKeysOfItsOwn(focused))
+    if (hasSheet() || takesLetters(focused) || hasKeysOfItsOwn(focused))
         return false;
     if (!takesDigits(focused) && goesByDigit(event))
         return true;
@@ -76,7 +76,7 @@ bool Console::goesByDigit(const QKeyEvent& event) {
     const int digit = event.key() - Qt::Key_0;
     if (digit < 1 || digit > 9)
         return false;
-    for (const FrameTab& tab : tabsOf(screenRow(shown_)->place, !inRehearsal()))
+    for (const FrameTab& tab : tabsOf(screenRow(shown_)->place, !inRehearsal(), this))
         if (tab.digit == digit) {
             openScreen(tab.screen);
             return true;

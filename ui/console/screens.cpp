@@ -1,11 +1,14 @@
 #include "ui/console/screens.h"
 
+#include "ui/book/book_desk.h"
+#include "ui/filter/filter_desk.h"
 #include "ui/fuel/fuel_desk.h"
 #include "ui/handover/handover_desk.h"
 #include "ui/importing/import_desk.h"
 #include "ui/keeping/keeping_desk.h"
 #include "ui/lookin/look_desk.h"
 #include "ui/manual/manual_desk.h"
+#include "ui/pack/pack_desk.h"
 #include "ui/paperlog/paper_desk.h"
 #include "ui/probes/probes_desk.h"
 #include "ui/reckoner/reckoner_desk.h"
@@ -14,6 +17,8 @@
 #include "ui/season/season_desk.h"
 #include "ui/sound/sound_desk.h"
 #include "ui/tank/tank_desk.h"
+#include "ui/trace/trace_desk.h"
+#include "ui/vessels/vessels_desk.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -26,6 +31,12 @@ std::span<const ScreenRow> allScreens() {
         {Action::board, Place::boil, 1, QT_TRANSLATE_NOOP("Screens", "Board"), false, nullptr},
         {Action::fuel, Place::boil, 2, QT_TRANSLATE_NOOP("Screens", "Fire and wood"), false, &fuelDesk},
         {Action::handover, Place::boil, 3, QT_TRANSLATE_NOOP("Screens", "Hand over"), true, &handoverDesk},
+        {Action::vessels, Place::syrup, 1, QT_TRANSLATE_NOOP("Screens", "Vessels"), false, &vesselsDesk},
+        {Action::filter, Place::syrup, 2, QT_TRANSLATE_NOOP("Screens", "Filter"), false, &filterDesk, &hasFilter},
+        {Action::pack, Place::syrup, 3, QT_TRANSLATE_NOOP("Screens", "Pack"), false, &packDesk},
+        {Action::lots, Place::syrup, 4, QT_TRANSLATE_NOOP("Screens", "Lots"), false, &lotsDesk},
+        {Action::trace, Place::syrup, 5, QT_TRANSLATE_NOOP("Screens", "Trace"), false, &traceDesk},
+        {Action::book, Place::syrup, 6, QT_TRANSLATE_NOOP("Screens", "Book"), false, &bookDesk},
         {Action::review, Place::nights, 1, QT_TRANSLATE_NOOP("Screens", "Nights"), true, &reviewDesk},
         {Action::paper, Place::nights, 4, QT_TRANSLATE_NOOP("Screens", "From paper"), true, &paperDesk},
         {Action::importing, Place::nights, 5, QT_TRANSLATE_NOOP("Screens", "From files"), true, &importDesk},
@@ -52,10 +63,10 @@ const ScreenRow* screenRow(Action screen) {
 
 QString wordOf(const ScreenRow& row) { return QCoreApplication::translate("Screens", row.word); }
 
-std::vector<FrameTab> tabsOf(Place place, bool withJournal) {
+std::vector<FrameTab> tabsOf(Place place, bool withJournal, Shell* shell) {
     std::vector<FrameTab> tabs;
     for (const ScreenRow& row : allScreens())
-        if (row.place == place && (withJournal || !row.ofTheJournal))
+        if (row.place == place && (withJournal || !row.ofTheJournal) && (!shell || !row.shown || row.shown(*shell)))
             tabs.push_back({row.screen, row.digit, wordOf(row)});
     return tabs;
 }

@@ -13,14 +13,15 @@ struct ScreenRow {
     Place place;
     int digit; // its name within the place: it stays where others are missing
     const char* word;
-    bool ofTheJournal;           // it reads or writes the journal or the probe file: none in a rehearsal
-    Desk* (*make)(Shell& shell); // nullptr: the console has it itself
+    bool ofTheJournal;                     // it reads or writes the journal or the probe file: none in a rehearsal
+    Desk* (*make)(Shell& shell);           // nullptr: the console has it itself
+    bool (*shown)(Shell& shell) = nullptr; // its tab is there when this says so; nullptr: always
 };
 std::span<const ScreenRow> allScreens();
 const ScreenRow* screenRow(Action screen);
 QString wordOf(const ScreenRow& row);
-// The tabs of a place, by their digits.
-std::vector<FrameTab> tabsOf(Place place, bool withJournal);
+// The tabs of a place, by their digits; without a shell also those that show only when a house has use for them.
+std::vector<FrameTab> tabsOf(Place place, bool withJournal, Shell* shell = nullptr);
 std::vector<Place> placesWithScreens(bool withJournal);
 
 } // namespace panside

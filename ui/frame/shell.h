@@ -10,6 +10,8 @@
 namespace panside {
 
 class LookedAt;
+struct BookForm;
+class House;
 class ProbeWatch;
 class ShiftTrace;
 class Voice;
@@ -47,6 +49,9 @@ public:
     virtual void setNotice(const QString& words) = 0;
     // Enters what a person did, and says at the foot what was kept.
     virtual void keep(const std::vector<Fact>& facts) = 0;
+    // The house's ledger, and the sheet for a row of its day book.
+    virtual House& house() = 0;
+    virtual void openBook(BookForm form) = 0;
 };
 
 } // namespace panside

@@ -1,6 +1,9 @@
 #include "ui/importing/import_desk.h"
 
+#include "core/files/text_file.h"
+#include "core/journal/day_books.h"
 #include "core/journal/unforeseen.h"
+#include "core/shift/book_marks.h"
 #include "ui/importing/import_screen.h"
 #include "ui/importing/table_maps.h"
 #include "ui/words/journal_words.h"
@@ -9,6 +12,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QTimeZone>
+#include <algorithm>
 #include <fstream>
 #include <thread>
 
@@ -19,6 +23,23 @@ namespace {
 std::string beginningAt(const QString& place) {
     std::ifstream file{place.toStdString(), std::ios::binary};
     return beginningOf(file);
+}
+
+// A day book's rows, all or none of them.
+Imported importedBook(Journal& journal, const ReadLog& book) {
+    const BookJudged judged = judgedBook(book, &journal);
+    Imported imported;
+    imported.facts = book.facts.size();
+    imported.warnings = book.warnings;
+    imported.warningCount = book.warnings.size();
+    imported.faults = judged.faults;
+    imported.faultCount = judged.faults.size();
+    if (!judged.faults.empty() || book.facts.empty())
+        return imported;
+    const BookImported kept = importBook(journal, book.facts);
+    imported.outcome = kept.added > 0 ? ImportOutcome::added : ImportOutcome::alreadyThere;
+    imported.shift = kept.added > 0 ? kept.book : book.facts.front().at;
+    return imported;
 }
 
 // Logs read in, one after another, on a thread of its own: the window goes on, and so does the shift.
@@ -43,6 +64,7 @@ private:
         std::size_t line; // of the state
         QString place;
         std::optional<ForeignMap> map;
+        bool book = false;
     };
     void act(const QString& key) {
         screen_->say({});
@@ -68,19 +90,21 @@ private:
             if (auto job = jobFor(state_.lines.size() - 1))
                 jobs.push_back(std::move(*job));
         }
+        // A day book may name vessels that only a shift named: the shifts come first.
+        std::stable_partition(jobs.begin(), jobs.end(), [](const Job& job) { return !job.book; });
         begin(std::move(jobs));
     }
     std::optional<Job> jobFor(std::size_t line) {
         const QString place = places_[static_cast<qsizetype>(line)];
         const auto beginning = beginningAt(place);
         if (isShiftLog(beginning) || beginning.empty())
-            return Job{line, place, {}};
+            return Job{line, place, {}, beginsAsBook(beginning)};
         auto map = rememberedMap(beginning);
         if (!map) {
             state_.lines[line].unmapped = true;
             return std::nullopt;
         }
-        return Job{line, place, std::move(map)};
+        return Job{line, place, std::move(map), false};
     }
     void askMap() {
         const auto line =
@@ -166,6 +190,9 @@ private:
                 ForeignRows rows{file, *job.map, zoneClock(QTimeZone{QByteArray::fromStdString(job.map->zone)})};
                 line.imported = importLog(journal, rows, options);
                 line.blanks = rows.blanks();
+            } else if (job.book) {
+                const ReadLog book = readLog(readText(job.place.toStdString()));
+                line.imported = book.isDayBook() ? importedBook(journal, book) : importLog(journal, file, options);
             } else {
                 line.imported = importLog(journal, file, options);
             }

@@ -7,7 +7,7 @@
 namespace panside {
 namespace {
 
-constexpr std::array<ActionRow, 20> actionRows{{
+constexpr std::array<ActionRow, 21> actionRows{{
     {Action::drawOpen, Qt::Key_D, Seat::drawCard, KeyReach::everywhere, QT_TRANSLATE_NOOP("Actions", "Open the draw"),
      QT_TRANSLATE_NOOP("Actions", "the draw-off was opened")},
     {Action::drawClose, Qt::Key_D, Seat::drawCard, KeyReach::everywhere, QT_TRANSLATE_NOOP("Actions", "Close the draw"),
@@ -49,6 +49,8 @@ constexpr std::array<ActionRow, 20> actionRows{{
      QT_TRANSLATE_NOOP("Actions", "only the sentence and the three numbers")},
     {Action::why, Qt::Key_Y, Seat::helpOnly, KeyReach::board, QT_TRANSLATE_NOOP("Actions", "Why?"),
      QT_TRANSLATE_NOOP("Actions", "why an alarm stands, a reading is doubted, a figure is what it is")},
+    {Action::remedy, Qt::Key_V, Seat::helpOnly, KeyReach::board, QT_TRANSLATE_NOOP("Actions", "Remedy"),
+     QT_TRANSLATE_NOOP("Actions", "what the vessel just drawn wants")},
 }};
 
 constexpr bool tableIsInOrder() {

@@ -31,6 +31,7 @@ enum class Action {
     dayOrNight,
     acrossTheRoom,
     why,
+    remedy,
     // The screens, by the name that a desk asks for: their words and keys are their rows'.
     board,
     fuel,
@@ -48,7 +49,13 @@ enum class Action {
     help,
     cautions,
     manual,
-    lookIn
+    lookIn,
+    vessels,
+    filter,
+    pack,
+    lots,
+    trace,
+    book
 };
 
 // Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the

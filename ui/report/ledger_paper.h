@@ -31,5 +31,7 @@ std::string paperAsCsv(const LedgerPaper& paper);
 // Both write beside the place and then move it there; they throw FileFault. The PDF needs a QApplication.
 void paperAsPdf(const LedgerPaper& paper, const std::string& place);
 void paperAsSheet(const LedgerPaper& paper, const std::string& place);
+// As the place's ending says: .csv, .xlsx, else a PDF.
+void writePaper(const LedgerPaper& paper, const std::string& place);
 
 } // namespace panside

@@ -148,4 +148,13 @@ void paperAsSheet(const LedgerPaper& paper, const std::string& place) {
     writeText(place, readText(made));
 }
 
+void writePaper(const LedgerPaper& paper, const std::string& place) {
+    if (place.ends_with(".csv"))
+        writeText(place, paperAsCsv(paper));
+    else if (place.ends_with(".xlsx"))
+        paperAsSheet(paper, place);
+    else
+        paperAsPdf(paper, place.ends_with(".pdf") ? place : place + ".pdf");
+}
+
 } // namespace panside

@@ -1,10 +1,10 @@
 #include "ui/words/fact_words.h"
 
-#include "core/boil/day_vocabulary.h"
 #include "core/boil/loads.h"
 #include "core/boil/picture.h"
 #include "core/boil/vocabulary.h"
 #include "ui/words/alarm_words.h"
+#include "ui/words/book_words.h"
 #include "ui/words/reading_words.h"
 #include "ui/words/setting_words.h"
 
@@ -133,10 +133,7 @@ QString factWords(const Fact& fact, Units units) {
             [](const Note& note) { return tr(QT_TRANSLATE_NOOP("FactWords", "note: %1")).arg(utf8(note.text)); },
             [](const Set& set) { return tr(QT_TRANSLATE_NOOP("FactWords", "%1 set")).arg(settingName(set.key)); },
             [](const Unknown& unknown) { return utf8(unknown.what); },
-            [](const DayRow& day) {
-                const auto name = rowOf(day.deed).name;
-                return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-            },
+            [&](const DayRow& day) { return dayRowWords(day, units); },
         },
         fact.what);
 }

@@ -154,6 +154,8 @@ TEST_F(ConsoleAtWork, ASheetKeepsFocusAndFiguresAsItChangesItsDress) {
 
 TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByClicksAlone) {
     for (const ScreenRow& row : allScreens()) {
+        if (row.shown && !row.shown(*console)) // this house has no use for it
+            continue;
         QTest::mouseClick(find<QWidget>("placeF1"), Qt::LeftButton);
         const auto name = QStringLiteral("map_%1_%2").arg(keyOf(row.place)).arg(row.digit);
         auto* way = console->findChild<Press*>(name);

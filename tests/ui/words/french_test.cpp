@@ -92,9 +92,9 @@ QStringList placeholders(const QString& text) {
 // Signs, units and the names that the two languages share.
 bool isTheSameInBoth(const QString& text) {
     static const std::set<QString> words{
-        "Panside",      "Note", "note", "Ports", "Port", "Type", "volume", "Baumé",      "Tab",
-        "Thermocouple", "type", "K",    "J",     "T",    "N",    "S",      "Modbus RTU", "%1 (exception %2)",
-        "PDF (*.pdf)",  "Lots", "lot",  "source"};
+        "Panside",      "Note", "note", "Ports", "Port",  "Type", "volume", "Baumé",      "Tab",
+        "Thermocouple", "type", "K",    "J",     "T",     "N",    "S",      "Modbus RTU", "%1 (exception %2)",
+        "PDF (*.pdf)",  "Lots", "lots", "lot",   "source"};
     static const QRegularExpression unit{
         QStringLiteral("^(?:s|min|h|d|kPa|inHg|psi|L|gal|kg|lb|MJ|Btu|mV|ohm|C|F|Brix|Bé|mm|"
                        "cm|m|in|baume|x|n|MHz|kB|MB|CSV|PDF|KB)?$")};

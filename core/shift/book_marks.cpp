@@ -1,4 +1,4 @@
-#include "app/book_marks.h"
+#include "core/shift/book_marks.h"
 
 #include "core/boil/day_vocabulary.h"
 #include "core/shift/house_ledger.h"

@@ -1,0 +1,1561 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr_CA" sourcelanguage="en">
+<context>
+    <name>Actions</name>
+    <message>
+        <source>Remedy</source>
+        <translation>Remède</translation>
+    </message>
+    <message>
+        <source>what the vessel just drawn wants</source>
+        <translation>ce que demande le récipient qui vient d'être rempli</translation>
+    </message>
+</context>
+<context>
+    <name>BookForm</name>
+    <message>
+        <source>%1: type it, or leave with Escape.</source>
+        <translation>%1 : saisissez, ou quittez avec Échap.</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be read. Type a number, with its unit behind it where it is another.</source>
+        <translation>%1 : %2 ne se lit pas. Saisissez un nombre, suivi de son unité si c'en est une autre.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be. It lies in %3.</source>
+        <translation>%1 : %2 est impossible. Les limites sont %3.</translation>
+    </message>
+    <message>
+        <source>Was %1 meant?</source>
+        <translation>Vouliez-vous dire %1 ?</translation>
+    </message>
+    <message>
+        <source>No vessel is called %1. Name it first.</source>
+        <translation>Aucun récipient ne s'appelle %1. Nommez-le d'abord.</translation>
+    </message>
+    <message>
+        <source>No vessel is called %1. Was %2 meant? Otherwise name it first.</source>
+        <translation>Aucun récipient ne s'appelle %1. Vouliez-vous dire %2 ? Sinon nommez-le d'abord.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is another packing already. The next free code is %2.</source>
+        <translation>Le lot %1 est déjà un autre conditionnement. Le prochain code libre est %2.</translation>
+    </message>
+    <message>
+        <source>%1 is the vessel it comes from. Name another.</source>
+        <translation>%1 est le récipient d'où cela vient. Nommez-en un autre.</translation>
+    </message>
+    <message>
+        <source>Which gallon? The US one is gal, 3.785 L; the imperial one is impgal, 4.546 L.</source>
+        <translation>Quel gallon ? L'américain est usgal, 3,785 L ; l'impérial est impgal, 4,546 L.</translation>
+    </message>
+</context>
+<context>
+    <name>BookWords</name>
+    <message>
+        <source>gathering tank</source>
+        <translation>bassin de cueillette</translation>
+    </message>
+    <message>
+        <source>truck tank</source>
+        <translation>citerne du camion</translation>
+    </message>
+    <message>
+        <source>holding tank</source>
+        <translation>bassin de garde</translation>
+    </message>
+    <message>
+        <source>feed tank</source>
+        <translation>bassin d'alimentation</translation>
+    </message>
+    <message>
+        <source>concentrate</source>
+        <translation>concentré</translation>
+    </message>
+    <message>
+        <source>pail</source>
+        <translation>seau</translation>
+    </message>
+    <message>
+        <source>filter tank</source>
+        <translation>bassin de filtration</translation>
+    </message>
+    <message>
+        <source>drum</source>
+        <translation>baril</translation>
+    </message>
+    <message>
+        <source>canner</source>
+        <translation>canneuse</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>suspect</source>
+        <translation>soupçonné</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>limpide</translation>
+    </message>
+    <message>
+        <source>cloudy</source>
+        <translation>trouble</translation>
+    </message>
+    <message>
+        <source>ropy</source>
+        <translation>filante</translation>
+    </message>
+    <message>
+        <source>back to the tank</source>
+        <translation>retour au bassin</translation>
+    </message>
+    <message>
+        <source>sap</source>
+        <translation>eau d'érable</translation>
+    </message>
+    <message>
+        <source>syrup</source>
+        <translation>sirop</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>verre</translation>
+    </message>
+    <message>
+        <source>plastic</source>
+        <translation>plastique</translation>
+    </message>
+    <message>
+        <source>tin</source>
+        <translation>boîte de métal</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>jeté</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neufs</translation>
+    </message>
+    <message>
+        <source>sour</source>
+        <translation>aigri</translation>
+    </message>
+    <message>
+        <source>spilled</source>
+        <translation>répandu</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>débordé</translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation>dégustation</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>échantillon</translation>
+    </message>
+    <message>
+        <source>scorched</source>
+        <translation>brûlé</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation>donné</translation>
+    </message>
+    <message>
+        <source>poured off</source>
+        <translation>vidé</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>plomb</translation>
+    </message>
+    <message>
+        <source>golden</source>
+        <translation>doré</translation>
+    </message>
+    <message>
+        <source>amber</source>
+        <translation>ambré</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>foncé</translation>
+    </message>
+    <message>
+        <source>very dark</source>
+        <translation>très foncé</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>vers %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lot n° %1</translation>
+    </message>
+    <message>
+        <source>vessel named</source>
+        <translation>récipient nommé</translation>
+    </message>
+    <message>
+        <source>gathered</source>
+        <translation>récolté</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>transvasé</translation>
+    </message>
+    <message>
+        <source>dipped</source>
+        <translation>jaugé</translation>
+    </message>
+    <message>
+        <source>concentrated</source>
+        <translation>concentré (machine)</translation>
+    </message>
+    <message>
+        <source>bought</source>
+        <translation>acheté</translation>
+    </message>
+    <message>
+        <source>sold in bulk</source>
+        <translation>vendu en vrac</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdu</translation>
+    </message>
+    <message>
+        <source>pans emptied</source>
+        <translation>casseroles vidées</translation>
+    </message>
+    <message>
+        <source>filter run begun</source>
+        <translation>filtration commencée</translation>
+    </message>
+    <message>
+        <source>filter run ended</source>
+        <translation>filtration finie</translation>
+    </message>
+    <message>
+        <source>graded</source>
+        <translation>classé</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation>conditionné</translation>
+    </message>
+    <message>
+        <source>shipped</source>
+        <translation>expédié</translation>
+    </message>
+    <message>
+        <source>came back</source>
+        <translation>revenu</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation>détruit</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>nettoyé</translation>
+    </message>
+    <message>
+        <source>tested</source>
+        <translation>analysé</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>contient</translation>
+    </message>
+    <message>
+        <source>how much; empty: all</source>
+        <translation>combien ; vide : tout</translation>
+    </message>
+    <message>
+        <source>went through</source>
+        <translation>passé au filtre</translation>
+    </message>
+    <message>
+        <source>light let through</source>
+        <translation>lumière transmise</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>combien</translation>
+    </message>
+    <message>
+        <source>found, ppb or words</source>
+        <translation>trouvé, ppb ou mots</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>combien</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>sorte</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>forme</translation>
+    </message>
+    <message>
+        <source>weighs empty</source>
+        <translation>pèse à vide</translation>
+    </message>
+    <message>
+        <source>made of</source>
+        <translation>fait de</translation>
+    </message>
+    <message>
+        <source>lead in it</source>
+        <translation>plomb dedans</translation>
+    </message>
+    <message>
+        <source>no longer used</source>
+        <translation>hors d'usage</translation>
+    </message>
+    <message>
+        <source>to whom</source>
+        <translation>à qui</translation>
+    </message>
+    <message>
+        <source>into</source>
+        <translation>dans</translation>
+    </message>
+    <message>
+        <source>from whom</source>
+        <translation>de qui</translation>
+    </message>
+    <message>
+        <source>run or stop</source>
+        <translation>tournée ou arrêt</translation>
+    </message>
+    <message>
+        <source>out of</source>
+        <translation>sorti de</translation>
+    </message>
+    <message>
+        <source>taps</source>
+        <translation>entailles</translation>
+    </message>
+    <message>
+        <source>density at packing</source>
+        <translation>densité à la mise</translation>
+    </message>
+    <message>
+        <source>sugar</source>
+        <translation>sucre</translation>
+    </message>
+    <message>
+        <source>cleaned with</source>
+        <translation>nettoyé avec</translation>
+    </message>
+    <message>
+        <source>measured with</source>
+        <translation>mesuré avec</translation>
+    </message>
+    <message>
+        <source>scale made for</source>
+        <translation>échelle pour</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>aspect</translation>
+    </message>
+    <message>
+        <source>vessel dipped</source>
+        <translation>récipient jaugé</translation>
+    </message>
+    <message>
+        <source>sugar of the sap</source>
+        <translation>sucre de l'eau</translation>
+    </message>
+    <message>
+        <source>hours run</source>
+        <translation>heures de marche</translation>
+    </message>
+    <message>
+        <source>washed with</source>
+        <translation>lavé avec</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>vessel or gear</source>
+        <translation>récipient ou outil</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>récipient</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>prix</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>pourquoi</translation>
+    </message>
+    <message>
+        <source>chased with</source>
+        <translation>poussé avec</translation>
+    </message>
+    <message>
+        <source>filter aid: kind, mass, lot</source>
+        <translation>adjuvant : sorte, masse, lot</translation>
+    </message>
+    <message>
+        <source>papers</source>
+        <translation>papiers</translation>
+    </message>
+    <message>
+        <source>stays in the filter</source>
+        <translation>reste au filtre</translation>
+    </message>
+    <message>
+        <source>came out</source>
+        <translation>est sorti</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>class by eye</source>
+        <translation>classe à l'œil</translation>
+    </message>
+    <message>
+        <source>flavor</source>
+        <translation>saveur</translation>
+    </message>
+    <message>
+        <source>off-flavor</source>
+        <translation>défaut de goût</translation>
+    </message>
+    <message>
+        <source>sample kept</source>
+        <translation>échantillon gardé</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>format</translation>
+    </message>
+    <message>
+        <source>container of</source>
+        <translation>contenant de</translation>
+    </message>
+    <message>
+        <source>of what</source>
+        <translation>de quoi</translation>
+    </message>
+    <message>
+        <source>in the filler</source>
+        <translation>dans la remplisseuse</translation>
+    </message>
+    <message>
+        <source>when capped</source>
+        <translation>à la fermeture</translation>
+    </message>
+    <message>
+        <source>broken besides</source>
+        <translation>brisés en plus</translation>
+    </message>
+    <message>
+        <source>laid down, minutes</source>
+        <translation>couchés, minutes</translation>
+    </message>
+    <message>
+        <source>rinsed with</source>
+        <translation>rincé avec</translation>
+    </message>
+    <message>
+        <source>looked over</source>
+        <translation>inspecté</translation>
+    </message>
+    <message>
+        <source>tested for</source>
+        <translation>analysé pour</translation>
+    </message>
+</context>
+<context>
+    <name>Checklist</name>
+    <message>
+        <source>The name of the food: maple syrup</source>
+        <translation>Le nom de l'aliment : sirop d'érable</translation>
+    </message>
+    <message>
+        <source>How much is in it, as a volume</source>
+        <translation>Combien il y en a, en volume</translation>
+    </message>
+    <message>
+        <source>How much is in it, in metric units</source>
+        <translation>Combien il y en a, en unités métriques</translation>
+    </message>
+    <message>
+        <source>Grade and color class</source>
+        <translation>Catégorie et classe de couleur</translation>
+    </message>
+    <message>
+        <source>Name and address of who packed it or answers for it</source>
+        <translation>Nom et adresse de qui conditionne ou en répond</translation>
+    </message>
+    <message>
+        <source>The same in English and French</source>
+        <translation>Le même en anglais et en français</translation>
+    </message>
+    <message>
+        <source>Nutrition facts, where you are not small enough to be exempt</source>
+        <translation>Valeur nutritive, si vous n'êtes pas assez petit pour en être exempt</translation>
+    </message>
+    <message>
+        <source>The label needs</source>
+        <translation>L'étiquette demande</translation>
+    </message>
+    <message>
+        <source>where that is from, as quoted</source>
+        <translation>d'où cela vient, tel que cité</translation>
+    </message>
+    <message>
+        <source>Lot code: %1</source>
+        <translation>Code de lot : %1</translation>
+    </message>
+    <message>
+        <source>CONTAINS MILK: it was used against foam</source>
+        <translation>CONTIENT DU LAIT : il a servi contre la mousse</translation>
+    </message>
+    <message>
+        <source>This is advice: the inspector decides.</source>
+        <translation>C'est un conseil : l'inspecteur décide.</translation>
+    </message>
+</context>
+<context>
+    <name>Filter</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 or later</source>
+        <translation>%1 ou plus tard</translation>
+    </message>
+    <message>
+        <source>From the third reading on it is said when the limit is met.</source>
+        <translation>Dès la troisième lecture, on dit quand la limite sera atteinte.</translation>
+    </message>
+    <message>
+        <source>At the limit: stop the pump, let the pressure off, stand clear.</source>
+        <translation>À la limite : arrêtez la pompe, relâchez la pression, écartez-vous.</translation>
+    </message>
+    <message>
+        <source>The gauge does not climb: nothing can be said of the limit.</source>
+        <translation>Le manomètre ne monte pas : rien ne peut être dit de la limite.</translation>
+    </message>
+    <message>
+        <source>The gauge has stopped climbing: a bypass is open or the flow falls. No forecast.</source>
+        <translation>Le manomètre ne monte plus : une dérivation est ouverte ou le débit baisse. Pas de prévision.</translation>
+    </message>
+    <message>
+        <source>The limit in %1 min</source>
+        <translation>La limite dans %1 min</translation>
+    </message>
+    <message>
+        <source>, after %1 to %2 through it</source>
+        <translation>, après %1 à %2 filtrés</translation>
+    </message>
+    <message>
+        <source>, after %1 or more through it</source>
+        <translation>, après %1 filtrés ou plus</translation>
+    </message>
+    <message>
+        <source>No run goes on.</source>
+        <translation>Aucune filtration en cours.</translation>
+    </message>
+    <message>
+        <source>Run of %1, from %2 to %3</source>
+        <translation>Filtration de %1, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>: %1, at most %2</source>
+        <translation> : %1, au plus %2</translation>
+    </message>
+    <message>
+        <source>Write the maker's limit under Rig: there is no usual one.</source>
+        <translation>Écrivez la limite du fabricant sous Réglages : il n'y en a pas d'usuelle.</translation>
+    </message>
+    <message>
+        <source>Under %1: stop or circulate, back to %2.</source>
+        <translation>Sous %1 : arrêtez ou recirculez, revenez à %2.</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>quand</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>vers</translation>
+    </message>
+    <message>
+        <source>went through</source>
+        <translation>passé</translation>
+    </message>
+    <message>
+        <source>filter aid</source>
+        <translation>adjuvant</translation>
+    </message>
+    <message>
+        <source>came out</source>
+        <translation>est sorti</translation>
+    </message>
+    <message>
+        <source>A press under pressure hurts: stop the pump and let the pressure off before a frame is touched. Hot syrup burns deeply. Do not breathe the dust of the aid.</source>
+        <translation>Un filtre sous pression blesse : arrêtez la pompe et relâchez la pression avant de toucher un cadre. Le sirop chaud brûle en profondeur. Ne respirez pas la poussière d'adjuvant.</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>non dit</translation>
+    </message>
+    <message>
+        <source>%1 runs, %2 in all.</source>
+        <translation>%1 filtrations, %2 en tout.</translation>
+    </message>
+</context>
+<context>
+    <name>Labels</name>
+    <message>
+        <source>CONTAINS MILK</source>
+        <translation>CONTIENT DU LAIT</translation>
+    </message>
+    <message>
+        <source>Maple syrup</source>
+        <translation>Sirop d'érable</translation>
+    </message>
+    <message>
+        <source>Class: ________</source>
+        <translation>Classe : ________</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lot n° %1</translation>
+    </message>
+    <message>
+        <source>Packed %1</source>
+        <translation>Conditionné le %1</translation>
+    </message>
+    <message>
+        <source>Nights: %1</source>
+        <translation>Nuits : %1</translation>
+    </message>
+    <message>
+        <source>Lead: %1</source>
+        <translation>Plomb : %1</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Étiquettes</translation>
+    </message>
+</context>
+<context>
+    <name>MarkWords</name>
+    <message>
+        <source>The entry before, of %1, does not fit.</source>
+        <translation>La note d'avant, du %1, ne s'accorde pas.</translation>
+    </message>
+    <message>
+        <source>%1: %2 more come out than the book has in it.%3 Dip it.</source>
+        <translation>%1 : il en sort %2 de plus que n'en a le cahier.%3 Jaugez-le.</translation>
+    </message>
+    <message>
+        <source>%1: %2 over its rim of %3.%4 Dip it.</source>
+        <translation>%1 : %2 au-dessus de son bord de %3.%4 Jaugez-le.</translation>
+    </message>
+    <message>
+        <source>%1 is no longer used.</source>
+        <translation>%1 est hors d'usage.</translation>
+    </message>
+    <message>
+        <source>%1 is a vessel that nobody named.</source>
+        <translation>%1 est un récipient que personne n'a nommé.</translation>
+    </message>
+    <message>
+        <source>Lot %1 was capped at %2, under the least of %3: it is held.</source>
+        <translation>Le lot %1 a été fermé à %2, sous le minimum de %3 : il est retenu.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is %2, under the %3 of this place: it is held.</source>
+        <translation>Le lot %1 est à %2, sous les %3 d'ici : il est retenu.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is %2, over the %3 of this place: it is held.</source>
+        <translation>Le lot %1 est à %2, au-dessus des %3 d'ici : il est retenu.</translation>
+    </message>
+    <message>
+        <source>Lot %1: %2 more left than were made.</source>
+        <translation>Lot %1 : il en est parti %2 de plus qu'il n'en fut fait.</translation>
+    </message>
+    <message>
+        <source>Lot %1 was never packed.</source>
+        <translation>Le lot %1 n'a jamais été conditionné.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is a code twice.</source>
+        <translation>Le lot %1 est un code en double.</translation>
+    </message>
+    <message>
+        <source>A draw was told twice and counts once: %1.</source>
+        <translation>Une coulée est dite deux fois et compte une fois : %1.</translation>
+    </message>
+    <message>
+        <source>A draw without a vessel: where to?</source>
+        <translation>Une coulée sans récipient : vers où ?</translation>
+    </message>
+    <message>
+        <source>Nobody said how much went through this run.</source>
+        <translation>Personne n'a dit combien est passé dans cette filtration.</translation>
+    </message>
+    <message>
+        <source>A concentrate of %1 is thinner than the %2 that went in.</source>
+        <translation>Un concentré de %1 est moins dense que les %2 entrés.</translation>
+    </message>
+    <message>
+        <source>Sap of %1: was %2 meant?</source>
+        <translation>Eau d'érable à %1 : vouliez-vous dire %2 ?</translation>
+    </message>
+    <message>
+        <source>%1: milk is in it, by %2 against foam. It belongs on the label.</source>
+        <translation>%1 : il y a du lait, par %2 contre la mousse. À mettre sur l'étiquette.</translation>
+    </message>
+    <message>
+        <source>%1: lead over the limit of %2 ppb.</source>
+        <translation>%1 : plomb au-dessus de la limite de %2 ppb.</translation>
+    </message>
+    <message>
+        <source>%1: ropy sap is in it.</source>
+        <translation>%1 : il y a de l'eau filante.</translation>
+    </message>
+    <message>
+        <source>%1: an off-flavor (%2). It is for processing only.</source>
+        <translation>%1 : un défaut de goût (%2). Pour la transformation seulement.</translation>
+    </message>
+    <message>
+        <source>%1: a depth tells no volume while its shape is not known. Tell its shape.</source>
+        <translation>%1 : une hauteur ne dit aucun volume tant que la forme n'est pas connue. Dites sa forme.</translation>
+    </message>
+    <message>
+        <source>A filter run ends here that nobody began.</source>
+        <translation>Ici finit une filtration que personne n'a commencée.</translation>
+    </message>
+</context>
+<context>
+    <name>Pack</name>
+    <message>
+        <source>Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min.</source>
+        <translation>Remplir à %1 ou plus, fermer à %2 au moins, coucher 5 à 10 min.</translation>
+    </message>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des cahiers en cours.</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>récipient</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>contient</translation>
+    </message>
+    <message>
+        <source>°Brix</source>
+        <translation>°Brix</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <translation>classement</translation>
+    </message>
+    <message>
+        <source>runs with it</source>
+        <translation>va avec</translation>
+    </message>
+    <message>
+        <source>may it be packed?</source>
+        <translation>à conditionner ?</translation>
+    </message>
+    <message>
+        <source>no: keep it apart</source>
+        <translation>non : gardez à part</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>test it first</source>
+        <translation>mesurez d'abord</translation>
+    </message>
+    <message>
+        <source>no: see what it wants</source>
+        <translation>non : voyez ce qu'il demande</translation>
+    </message>
+    <message>
+        <source>Milk is in it: say so on every label.</source>
+        <translation>Il y a du lait : dites-le sur chaque étiquette.</translation>
+    </message>
+    <message>
+        <source>Measure the color before it is labeled.</source>
+        <translation>Mesurez la couleur avant d'étiqueter.</translation>
+    </message>
+    <message>
+        <source>Check the density again after re-heating. Hot syrup burns deeply.</source>
+        <translation>Mesurez encore la densité après réchauffage. Le sirop chaud brûle en profondeur.</translation>
+    </message>
+    <message>
+        <source>No vessel holds syrup that could be packed. Draws, bought syrup and moves fill them.</source>
+        <translation>Aucun récipient ne tient de sirop à conditionner. Coulées, achats et transvasements les remplissent.</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>format</translation>
+    </message>
+    <message>
+        <source>weigh in</source>
+        <translation>peser</translation>
+    </message>
+    <message>
+        <source>it gives, all in this size</source>
+        <translation>donne, tout en ce format</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>reste</translation>
+    </message>
+    <message>
+        <source>No scale here is legal for trade. Hot syrup burns deeply.</source>
+        <translation>Aucune balance d'ici n'est légale pour la vente. Le sirop chaud brûle en profondeur.</translation>
+    </message>
+    <message>
+        <source>Weigh in %1 each: brim-full of hot syrup is %2 percent short when cold. It gives %3, and %4 stay.</source>
+        <translation>Pesez %1 chacun : plein à ras bord de sirop chaud, il manque %2 pour cent à froid. Cela en donne %3, et il reste %4.</translation>
+    </message>
+    <message>
+        <source>Small containers cool first: fill and cap these before the others.</source>
+        <translation>Les petits contenants refroidissent d'abord : remplissez et fermez-les avant les autres.</translation>
+    </message>
+    <message>
+        <source>Capped under %1: the lot will be held.</source>
+        <translation>Fermé sous %1 : le lot sera retenu.</translation>
+    </message>
+    <message>
+        <source>Density outside %1 to %2 °Brix of here: the lot will be held.</source>
+        <translation>Densité hors de %1 à %2 °Brix d'ici : le lot sera retenu.</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>packed</source>
+        <translation>conditionné</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>faits</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>classe</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>état</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenu</translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation>libéré</translation>
+    </message>
+    <message>
+        <source>Released: %1.</source>
+        <translation>Libéré : %1.</translation>
+    </message>
+    <message>
+        <source>No lot was packed yet.</source>
+        <translation>Aucun lot n'a encore été conditionné.</translation>
+    </message>
+</context>
+<context>
+    <name>Screens</name>
+    <message>
+        <source>Vessels</source>
+        <translation>Récipients</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filtrer</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Conditionner</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lots</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Retracer</translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation>Cahier</translation>
+    </message>
+</context>
+<context>
+    <name>Trace</name>
+    <message>
+        <source>sap</source>
+        <translation>eau d'érable</translation>
+    </message>
+    <message>
+        <source>tanks</source>
+        <translation>bassins</translation>
+    </message>
+    <message>
+        <source>nights</source>
+        <translation>nuits</translation>
+    </message>
+    <message>
+        <source>draws</source>
+        <translation>coulées</translation>
+    </message>
+    <message>
+        <source>vessels</source>
+        <translation>récipients</translation>
+    </message>
+    <message>
+        <source>lots</source>
+        <translation>lots</translation>
+    </message>
+    <message>
+        <source>buyers</source>
+        <translation>acheteurs</translation>
+    </message>
+    <message>
+        <source>share not known</source>
+        <translation>part inconnue</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>moins de 0,1 %</translation>
+    </message>
+    <message>
+        <source>nothing written</source>
+        <translation>rien de noté</translation>
+    </message>
+    <message>
+        <source>gathered</source>
+        <translation>récolté</translation>
+    </message>
+    <message>
+        <source>bought</source>
+        <translation>acheté</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation>bassin</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>nuit</translation>
+    </message>
+    <message>
+        <source>draw</source>
+        <translation>coulée</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>vérification</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>récipient</translation>
+    </message>
+    <message>
+        <source>filter run</source>
+        <translation>filtration</translation>
+    </message>
+    <message>
+        <source>filter aid</source>
+        <translation>adjuvant</translation>
+    </message>
+    <message>
+        <source>against foam</source>
+        <translation>contre la mousse</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+    <message>
+        <source>buyer</source>
+        <translation>acheteur</translation>
+    </message>
+    <message>
+        <source>hole</source>
+        <translation>trou</translation>
+    </message>
+    <message>
+        <source>made %1, sold %2, came back %3, destroyed %4, here %5</source>
+        <translation>faits %1, vendus %2, revenus %3, détruits %4, ici %5</translation>
+    </message>
+    <message>
+        <source>It passes through a stretch that nobody wrote down.</source>
+        <translation>Cela passe par un temps que personne n'a noté.</translation>
+    </message>
+    <message>
+        <source>Shares are of its sugar. This is advice: the inspector decides.</source>
+        <translation>Les parts sont de son sucre. C'est un conseil : l'inspecteur décide.</translation>
+    </message>
+    <message>
+        <source>asked about</source>
+        <translation>demandé</translation>
+    </message>
+</context>
+<context>
+    <name>Vessels</name>
+    <message>
+        <source>%1 nights</source>
+        <translation>%1 nuits</translation>
+    </message>
+    <message>
+        <source>lead suspect</source>
+        <translation>plomb soupçonné</translation>
+    </message>
+    <message>
+        <source>no syrup yet</source>
+        <translation>pas encore du sirop</translation>
+    </message>
+    <message>
+        <source>good as it is</source>
+        <translation>bon tel quel</translation>
+    </message>
+    <message>
+        <source>boil %1 off</source>
+        <translation>évaporer %1</translation>
+    </message>
+    <message>
+        <source>test before it is packed</source>
+        <translation>mesurer avant de conditionner</translation>
+    </message>
+    <message>
+        <source>stir in %1 of sap</source>
+        <translation>ajouter %1 d'eau d'érable</translation>
+    </message>
+    <message>
+        <source>nobody said how much</source>
+        <translation>personne n'a dit combien</translation>
+    </message>
+    <message>
+        <source>milk (%1)</source>
+        <translation>lait (%1)</translation>
+    </message>
+    <message>
+        <source>lead over the limit</source>
+        <translation>plomb au-dessus de la limite</translation>
+    </message>
+    <message>
+        <source>ropy sap</source>
+        <translation>eau filante</translation>
+    </message>
+    <message>
+        <source>off: %1</source>
+        <translation>défaut : %1</translation>
+    </message>
+    <message>
+        <source>%1 is empty.</source>
+        <translation>%1 est vide.</translation>
+    </message>
+    <message>
+        <source>%1: %2 at %3</source>
+        <translation>%1 : %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1, under the %2 of here: do not pack; boil %3 off for %4</source>
+        <translation>%1, sous les %2 d'ici : ne pas conditionner ; évaporer %3 pour %4</translation>
+    </message>
+    <message>
+        <source>%1: perhaps under the %2 of here. Test it before it is packed</source>
+        <translation>%1 : peut-être sous les %2 d'ici. Mesurez avant de conditionner</translation>
+    </message>
+    <message>
+        <source>%1, over the %2 of here: do not pack; stir in %3 of sap, heat, test</source>
+        <translation>%1, au-dessus des %2 d'ici : ne pas conditionner ; ajouter %3 d'eau d'érable, chauffer, mesurer</translation>
+    </message>
+    <message>
+        <source>%1: stir in %2 of sap, heat, test</source>
+        <translation>%1 : ajouter %2 d'eau d'érable, chauffer, mesurer</translation>
+    </message>
+    <message>
+        <source>%1: good as it is</source>
+        <translation>%1 : bon tel quel</translation>
+    </message>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des cahiers en cours.</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>récipient</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>sorte</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>contient</translation>
+    </message>
+    <message>
+        <source>°Brix</source>
+        <translation>°Brix</translation>
+    </message>
+    <message>
+        <source>nights</source>
+        <translation>nuits</translation>
+    </message>
+    <message>
+        <source>runs with it</source>
+        <translation>va avec</translation>
+    </message>
+    <message>
+        <source>wants</source>
+        <translation>demande</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Nobody measured all of it: its density is reckoned.</source>
+        <translation>Personne n'a tout mesuré : sa densité est calculée.</translation>
+    </message>
+    <message>
+        <source>Milk is in it: it belongs on every label.</source>
+        <translation>Il y a du lait : à mettre sur chaque étiquette.</translation>
+    </message>
+    <message>
+        <source>Lead: have it tested before it is sold.</source>
+        <translation>Plomb : faites analyser avant de vendre.</translation>
+    </message>
+    <message>
+        <source>Keep it apart: for processing only.</source>
+        <translation>Gardez à part : pour la transformation seulement.</translation>
+    </message>
+    <message>
+        <source>Hot syrup burns deeply: carry it covered.</source>
+        <translation>Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
+    </message>
+    <message>
+        <source>No vessel has a name yet. Name the first one, or say at the end of a draw what it went into.</source>
+        <translation>Aucun récipient n'a encore de nom. Nommez le premier, ou dites à la fin d'une coulée où elle est allée.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::ActionKeys</name>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+</context>
+<context>
+    <name>panside::BookSheet</name>
+    <message>
+        <source>Leave</source>
+        <translation>Quitter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>10 min earlier</source>
+        <translation>10 min plus tôt</translation>
+    </message>
+    <message>
+        <source>1 h earlier</source>
+        <translation>1 h plus tôt</translation>
+    </message>
+    <message>
+        <source>1 day earlier</source>
+        <translation>1 jour plus tôt</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>suite</translation>
+    </message>
+    <message>
+        <source>who?</source>
+        <translation>qui ?</translation>
+    </message>
+    <message>
+        <source>Keep it all the same</source>
+        <translation>Garder quand même</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Console</name>
+    <message>
+        <source>Put aside, an alarm came: %1. Opened again it stands as it was typed.</source>
+        <translation>Mis de côté, une alarme est venue : %1. Rouvert, tout y est comme saisi.</translation>
+    </message>
+</context>
+<context>
+    <name>panside::Desk</name>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des cahiers en cours.</translation>
+    </message>
+    <message>
+        <source>The whole book on paper</source>
+        <translation>Tout le cahier sur papier</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Le regarder</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>in the book</source>
+        <translation>au cahier</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>lignes</translation>
+    </message>
+    <message>
+        <source>Begin a run</source>
+        <translation>Commencer</translation>
+    </message>
+    <message>
+        <source>End the run</source>
+        <translation>Finir</translation>
+    </message>
+    <message>
+        <source>Papers or cones changed</source>
+        <translation>Papiers ou cônes changés</translation>
+    </message>
+    <message>
+        <source>Let the pressure off first. Rinse with plenty of water after every cleaner.</source>
+        <translation>Relâchez d'abord la pression. Rincez à grande eau après tout nettoyant.</translation>
+    </message>
+    <message>
+        <source>Run it at %1 or hotter. A press under pressure hurts: stand clear of the frames. Do not breathe the dust of the aid.</source>
+        <translation>Filtrez à %1 ou plus. Un filtre sous pression blesse : écartez-vous des cadres. Ne respirez pas la poussière d'adjuvant.</translation>
+    </message>
+    <message>
+        <source>%1 is no pressure: type what the gauge shows.</source>
+        <translation>%1 n'est pas une pression : saisissez ce que montre le manomètre.</translation>
+    </message>
+    <message>
+        <source>No run goes on: begin it first.</source>
+        <translation>Aucune filtration en cours : commencez d'abord.</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Conditionner</translation>
+    </message>
+    <message>
+        <source>What it gives</source>
+        <translation>Ce que cela donne</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Classer</translation>
+    </message>
+    <message>
+        <source>Drum tag</source>
+        <translation>Fiche de baril</translation>
+    </message>
+    <message>
+        <source>What a label needs</source>
+        <translation>Ce que demande l'étiquette</translation>
+    </message>
+    <message>
+        <source>Weights are of the content alone. No scale here is legal for trade.</source>
+        <translation>Les poids sont ceux du contenu seul. Aucune balance d'ici n'est légale pour la vente.</translation>
+    </message>
+    <message>
+        <source>Class by the rule of %1: %2</source>
+        <translation>Classe selon la règle de %1 : %2</translation>
+    </message>
+    <message>
+        <source>Compared by eye it is a class and no number. An off-flavor keeps the vessel apart: for processing only.</source>
+        <translation>Comparé à l'œil, c'est une classe et non un nombre. Un défaut de goût met le récipient à part : pour la transformation seulement.</translation>
+    </message>
+    <message>
+        <source>%1 is held: no label until somebody says why it may go.</source>
+        <translation>%1 est retenu : pas d'étiquette tant que personne ne dit pourquoi il peut sortir.</translation>
+    </message>
+    <message>
+        <source>Ship</source>
+        <translation>Expédier</translation>
+    </message>
+    <message>
+        <source>Came back</source>
+        <translation>Revenu</translation>
+    </message>
+    <message>
+        <source>Destroyed</source>
+        <translation>Détruit</translation>
+    </message>
+    <message>
+        <source>Why it may go</source>
+        <translation>Pourquoi il peut sortir</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Étiquettes</translation>
+    </message>
+    <message>
+        <source>This lot is held: say first why it may go.</source>
+        <translation>Ce lot est retenu : dites d'abord pourquoi il peut sortir.</translation>
+    </message>
+    <message>
+        <source>Why %1 may go</source>
+        <translation>Pourquoi %1 peut sortir</translation>
+    </message>
+    <message>
+        <source>why it may go</source>
+        <translation>pourquoi il peut sortir</translation>
+    </message>
+    <message>
+        <source>This is advice: the inspector decides.</source>
+        <translation>C'est un conseil : l'inspecteur décide.</translation>
+    </message>
+    <message>
+        <source>Nothing can be traced yet: no vessel and no lot has a name.</source>
+        <translation>Rien à retracer encore : aucun récipient ni lot n'a de nom.</translation>
+    </message>
+    <message>
+        <source>Mock recall on paper</source>
+        <translation>Exercice de rappel sur papier</translation>
+    </message>
+    <message>
+        <source>Hot syrup burns deeply: carry it covered. What goes into a vessel that is not empty is a blend.</source>
+        <translation>Le sirop chaud brûle en profondeur : portez-le couvert. Ce qui entre dans un récipient non vide est un mélange.</translation>
+    </message>
+    <message>
+        <source>Rinse with plenty of water after every cleaner, and never mix two.</source>
+        <translation>Rincez à grande eau après tout nettoyant, et n'en mêlez jamais deux.</translation>
+    </message>
+    <message>
+        <source>Only here the thread through the pans is cut. Empty them cold.</source>
+        <translation>Ici seulement le fil à travers les casseroles est coupé. Videz-les froides.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 went into %2</source>
+        <translation>Gardé : %1 est allé dans %2</translation>
+    </message>
+</context>
+<context>
+    <name>panside::FilterScreen</name>
+    <message>
+        <source>The gauge shows</source>
+        <translation>Le manomètre montre</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+</context>
+<context>
+    <name>panside::TracePicture</name>
+    <message>
+        <source>all %1 ▾</source>
+        <translation>les %1 ▾</translation>
+    </message>
+</context>
+<context>
+    <name>panside::TraceScreen</name>
+    <message>
+        <source>Nothing is called %1: type a lot, a vessel, a night, a buyer's load or an aid's lot.</source>
+        <translation>Rien ne s'appelle %1 : saisissez un lot, un récipient, une nuit, un achat ou un lot d'adjuvant.</translation>
+    </message>
+    <message>
+        <source>Nothing is called %1. Was one of these meant?</source>
+        <translation>Rien ne s'appelle %1. Vouliez-vous dire l'un de ceux-ci ?</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Retracer</translation>
+    </message>
+    <message>
+        <source>lot, vessel or night</source>
+        <translation>lot, récipient ou nuit</translation>
+    </message>
+    <message>
+        <source>Mock recall on paper</source>
+        <translation>Exercice de rappel</translation>
+    </message>
+    <message>
+        <source>What was asked before</source>
+        <translation>Demande précédente</translation>
+    </message>
+    <message>
+        <source>Type a name</source>
+        <translation>Saisir un nom</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+</context>
+<context>
+    <name>panside::VesselsScreen</name>
+    <message>
+        <source>drawn</source>
+        <translation>coulé</translation>
+    </message>
+    <message>
+        <source>What is to be written</source>
+        <translation>Ce qu'il faut noter</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Transvaser</translation>
+    </message>
+    <message>
+        <source>Dip</source>
+        <translation>Jauger</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Classer</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Retracer</translation>
+    </message>
+    <message>
+        <source>New vessel</source>
+        <translation>Nouveau récipient</translation>
+    </message>
+    <message>
+        <source>Other entry</source>
+        <translation>Autre note</translation>
+    </message>
+    <message>
+        <source>Where to? %1</source>
+        <translation>Vers où ? %1</translation>
+    </message>
+    <message>
+        <source>It went there</source>
+        <translation>C'est allé là</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Noter</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Where did it go? Choose the draw, then type or press the vessel.</source>
+        <translation>Où est-ce allé ? Choisissez la coulée, puis saisissez ou pressez le récipient.</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,158 @@
+#include "tests/ui/ledger/house_of.h"
+#include "ui/ledger/action_keys.h"
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/vessels/vessels_screen.h"
+
+#include <QLabel>
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+QString wantsOf(const VesselsView& view, const char* name) {
+    for (const VesselLine& line : view.lines)
+        if (line.name == QString::fromLatin1(name))
+            return line.wants;
+    return {};
+}
+
+// The amounts by hand: 17.03 L of 68.2 (1.337 kg/L by ICUMSA) want 1.3 / 64.9 of their 22.8 kg in sap of 2.0, a pint
+// within a twentieth; 140.1 L of 65.7 lose 1.2 / 66.9 of their 184.7 kg, 3.31 L of water, 3½ quarts.
+TEST(VesselsView, SaysWhatAVesselWantsInItsOwnMeasure) {
+    const HouseLedger house = houseOf();
+    const auto view = vesselsView(&house, {}, Units::us);
+    EXPECT_EQ(wantsOf(view, "pail 3").toStdString(),
+              std::string("pail 3: 4.5\u00a0gal at 68.2\u00a0±\u00a00.3: stir in 1\u00a0pt of sap, heat, "
+                          "test"));
+    EXPECT_EQ(wantsOf(view, "drum 7").toStdString(),
+              std::string("drum 7: 37\u00a0gal at 65.7\u00a0±\u00a00.3, under the 66.0 of here: do not "
+                          "pack; boil 3½\u00a0qt off for 66.9"));
+}
+
+TEST(VesselsView, ShowsSyrupAndNoSapTanksAndTheEmptyLast) {
+    const HouseLedger house = houseOf();
+    const auto view = vesselsView(&house, {}, Units::us);
+    ASSERT_EQ(view.lines.size(), 3U);
+    EXPECT_EQ(view.lines[0].name, QStringLiteral("pail 3")); // touched last
+    EXPECT_EQ(view.lines[2].name, QStringLiteral("pail 4"));
+    EXPECT_TRUE(view.rows[2].quiet);
+}
+
+TEST(VesselsView, TakesTheLimitsThatThePersonSet) {
+    const HouseLedger house = houseOf();
+    const Set settings[] = {{Setting::legal_minimum, 0.65, Unit::brix}, {Setting::target_density, 0.655, Unit::brix}};
+    EXPECT_TRUE(wantsOf(vesselsView(&house, settings, Units::us), "drum 7").endsWith(QStringLiteral("good as it is")));
+}
+
+TEST(VesselsView, TellsADrawOfWhichNobodySaidWhereItWent) {
+    const Instant begun = instantIn("2026-03-03T22:00:00Z").value();
+    std::vector<Boil::Entry> night{
+        {1, {begun, Lit{}}},
+        {2, {begun + std::chrono::hours{1}, DrawOpened{}}},
+        {3, {begun + std::chrono::minutes{62}, DrawClosed{Said<Volume>{Volume::gallon(3), Unit::gal}, {}}}}};
+    HouseLedger::Parts parts;
+    parts.shifts.push_back(std::make_shared<const HouseShift>(houseShift(begun, night)));
+    const HouseLedger house{parts, houseRows()};
+    const auto view = vesselsView(&house, {}, Units::us);
+    ASSERT_EQ(view.whereTo.size(), 1U);
+    EXPECT_EQ(view.whereTo[0].id, 3);
+    EXPECT_EQ(view.whereTo[0].shift, begun);
+    EXPECT_TRUE(view.whereTo[0].words.contains(QStringLiteral("23:02")));
+}
+
+TEST(VesselsView, SaysWhatToDoWhereThereIsNothingYet) {
+    const HouseLedger none{nullptr, {}};
+    EXPECT_FALSE(vesselsView(&none, {}, Units::us).nothing.isEmpty());
+    EXPECT_FALSE(vesselsView(nullptr, {}, Units::us).nothing.isEmpty());
+}
+
+TEST(VesselsView, GoesToTheVesselThatWasJustDrawnInto) {
+    const Instant begun = instantIn("2026-03-03T22:00:00Z").value();
+    std::vector<Boil::Entry> night{
+        {1, {begun, DrawOpened{}}},
+        {2, {begun + std::chrono::minutes{2}, DrawClosed{Said<Volume>{Volume::gallon(3), Unit::gal}, "Pail 4"}}}};
+    HouseLedger::Parts parts;
+    parts.shifts.push_back(std::make_shared<const HouseShift>(houseShift(begun, night)));
+    const HouseLedger house{parts, houseRows()};
+    const auto view = vesselsView(&house, {}, Units::us);
+    const int row = lastDrawn(view, house, begun + std::chrono::minutes{10});
+    ASSERT_GE(row, 0);
+    EXPECT_EQ(view.lines[static_cast<std::size_t>(row)].name, QStringLiteral("pail 4"));
+    EXPECT_EQ(lastDrawn(view, house, begun + std::chrono::hours{30}), -1);
+}
+
+class VesselsScreenTest : public ::testing::Test {
+protected:
+    VesselsScreenTest() {
+        screen_.resize(946, 430);
+        screen_.wear(Dress{});
+        screen_.setDeeds({Deed::moved, Deed::lost});
+        screen_.display(vesselsView(&house_, {}, Units::us));
+        screen_.show();
+        screen_.choose(0);
+    }
+    void press(Qt::Key key) {
+        QWidget* focus = screen_.focusProxy();
+        while (focus->focusProxy())
+            focus = focus->focusProxy();
+        QTest::keyClick(focus, key);
+    }
+    HouseLedger house_ = houseOf();
+    VesselsScreen screen_;
+};
+
+TEST_F(VesselsScreenTest, AsksForTheDeedOfTheChosenVesselByKeysAndByMouse) {
+    std::vector<std::pair<Deed, QString>> wanted;
+    QObject::connect(&screen_, &VesselsScreen::deedWanted,
+                     [&](Deed deed, const QString& name) { wanted.emplace_back(deed, name); });
+    press(Qt::Key_M);
+    press(Qt::Key_Down);
+    press(Qt::Key_I);
+    QTest::mouseClick(screen_.findChild<Press*>(QStringLiteral("grade")), Qt::LeftButton);
+    ASSERT_EQ(wanted.size(), 3U);
+    EXPECT_EQ(wanted[0], (std::pair{Deed::moved, QStringLiteral("pail 3")}));
+    EXPECT_EQ(wanted[1], (std::pair{Deed::dipped, QStringLiteral("drum 7")}));
+    EXPECT_EQ(wanted[2].first, Deed::graded);
+}
+
+TEST_F(VesselsScreenTest, SaysWhatTheChosenVesselWants) {
+    auto* wants = screen_.findChild<QLabel*>(QStringLiteral("wants"));
+    EXPECT_TRUE(wants->text().startsWith(QStringLiteral("pail 3")));
+    press(Qt::Key_Down);
+    EXPECT_TRUE(wants->text().startsWith(QStringLiteral("drum 7")));
+}
+
+TEST_F(VesselsScreenTest, OpensTheOtherEntriesAndComesBack) {
+    QSignalSpy left{&screen_, &VesselsScreen::left};
+    QSignalSpy wanted{&screen_, &VesselsScreen::deedWanted};
+    press(Qt::Key_E);
+    EXPECT_EQ(screen_.leaf(), VesselsScreen::Leaf::entries);
+    press(Qt::Key_Return);
+    EXPECT_EQ(wanted.count(), 1);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(screen_.leaf(), VesselsScreen::Leaf::vessels);
+    EXPECT_EQ(left.count(), 0);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(left.count(), 1);
+}
+
+TEST_F(VesselsScreenTest, TellsWhereADrawWent) {
+    auto view = vesselsView(&house_, {}, Units::us);
+    view.whereTo = {LostDraw{Instant{}, 3, {}, QStringLiteral("a draw")}};
+    screen_.display(view);
+    QString told;
+    QObject::connect(&screen_, &VesselsScreen::told, [&](const LostDraw&, const QString& name) { told = name; });
+    press(Qt::Key_W);
+    ASSERT_EQ(screen_.leaf(), VesselsScreen::Leaf::whereTo);
+    QTest::keyClicks(screen_.findChild<TypedLine*>(QStringLiteral("intoVessel")), QStringLiteral("pail 4"));
+    QTest::keyClick(screen_.findChild<TypedLine*>(QStringLiteral("intoVessel")), Qt::Key_Return);
+    EXPECT_EQ(told, QStringLiteral("pail 4"));
+    QTest::mouseClick(screen_.findChild<Press*>(QStringLiteral("into0")), Qt::LeftButton);
+    EXPECT_EQ(told, QStringLiteral("pail 3"));
+}
+
+} // namespace
+} // namespace panside

@@ -1,0 +1,82 @@
+#include "ui/filter/filter_screen.h"
+
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace panside {
+
+FilterScreen::FilterScreen(QWidget* parent)
+    : QWidget{parent}, label_{new QLabel}, gauge_{new TypedLine}, keep_{new Press}, list_{new ListPage{
+                                                                                        QStringLiteral("runs")}} {
+    setObjectName(QStringLiteral("filter"));
+    setAutoFillBackground(true);
+    gauge_->setObjectName(QStringLiteral("gauge"));
+    gauge_->takeNumbers(false);
+    keep_->setObjectName(QStringLiteral("keepGauge"));
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(9, 9, 9, 0);
+    row->addWidget(label_);
+    row->addWidget(gauge_, 1);
+    row->addWidget(keep_);
+    row->addStretch(1);
+    column->addLayout(row);
+    column->addWidget(list_, 1);
+    connect(gauge_, &QLineEdit::returnPressed, this, &FilterScreen::give);
+    connect(keep_, &Press::clicked, this, &FilterScreen::give);
+    connect(list_, &ListPage::pressed, this, &FilterScreen::pressed);
+    setFocusProxy(gauge_);
+    name();
+}
+
+void FilterScreen::name() {
+    label_->setText(tr("The gauge shows"));
+    gauge_->setAccessibleName(label_->text());
+    keep_->say(tr("Keep it"), tr("Enter"));
+}
+
+void FilterScreen::wear(const Dress& dress, const QString& unit) {
+    setPalette(paletteOf(dress.look));
+    label_->setFont(dress.letters(mm::words));
+    gauge_->wear(dress, mm::lead);
+    gauge_->setUnit(unit);
+    gauge_->setMinimumHeight(dress.px(mm::target));
+    keep_->wear(dress);
+    list_->wear(dress);
+}
+
+void FilterScreen::display(const ListView& view, bool running) {
+    list_->display(view);
+    gauge_->setEnabled(running);
+    keep_->setEnabled(running);
+}
+
+void FilterScreen::give() {
+    const QString number = gauge_->text().trimmed();
+    if (number.isEmpty())
+        return;
+    gauge_->clear();
+    emit gaugeTyped(number);
+}
+
+void FilterScreen::keyPressEvent(QKeyEvent* event) {
+    for (const PageKey& one : list_->view().keys)
+        if (one.key == event->key() && one.usable)
+            return emit pressed(one.key);
+    QWidget::keyPressEvent(event);
+}
+
+void FilterScreen::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LanguageChange)
+        name();
+    QWidget::changeEvent(event);
+}
+
+} // namespace panside

@@ -1,0 +1,37 @@
+#pragma once
+#include "ui/ledger/list_page.h"
+
+class QLabel;
+
+namespace panside {
+
+class Press;
+class TypedLine;
+
+// The gauge is typed at the top; below it the run and the runs before.
+class FilterScreen : public QWidget {
+    Q_OBJECT
+public:
+    explicit FilterScreen(QWidget* parent = nullptr);
+    void wear(const Dress& dress, const QString& unit);
+    void display(const ListView& view, bool running);
+    ListPage& list() { return *list_; }
+
+signals:
+    void gaugeTyped(const QString& number);
+    void pressed(int key);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void give();
+    void name();
+    QLabel* label_;
+    TypedLine* gauge_;
+    Press* keep_;
+    ListPage* list_;
+};
+
+} // namespace panside

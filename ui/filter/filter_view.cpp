@@ -1,0 +1,179 @@
+#include "ui/filter/filter_view.h"
+
+#include "ui/look/wall_clock.h"
+#include "ui/words/book_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Filter", text); }
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+constexpr Duration gaugeEvery{20};
+constexpr Temperature circulateUnder = Temperature::fahrenheit(180); // hot enough to run: common practice, no source
+constexpr std::size_t flowRuns = 3;
+
+QString range(double from, std::optional<double> to, int decimals) {
+    const QString low = QLocale{}.toString(from, 'f', decimals);
+    return to ? tr(QT_TRANSLATE_NOOP("Filter", "%1 to %2")).arg(low, QLocale{}.toString(*to, 'f', decimals))
+              : tr(QT_TRANSLATE_NOOP("Filter", "%1 or later")).arg(low);
+}
+
+QString forecastWords(const FilterNow& now, Units units) {
+    std::vector<CakeReading> readings;
+    for (const GaugeReading& one : now.readings)
+        readings.push_back({secondsBetween(now.run->begun, one.at), one.pressure});
+    const auto said = cakeForecast(readings, *now.limit);
+    if (const auto* silence = std::get_if<CakeSilence>(&said))
+        switch (*silence) {
+        case CakeSilence::tooFew:
+            return tr(QT_TRANSLATE_NOOP("Filter", "From the third reading on it is said when the limit is met."));
+        case CakeSilence::atLimit:
+            return tr(QT_TRANSLATE_NOOP("Filter", "At the limit: stop the pump, let the pressure off, stand clear."));
+        case CakeSilence::notClimbing:
+            return tr(QT_TRANSLATE_NOOP("Filter", "The gauge does not climb: nothing can be said of the limit."));
+        case CakeSilence::bypass:
+            return tr(QT_TRANSLATE_NOOP("Filter",
+                                        "The gauge has stopped climbing: a bypass is open or the flow falls. No "
+                                        "forecast."));
+        }
+    const auto& forecast = std::get<CakeForecast>(said);
+    const double gone = secondsBetween(now.run->begun, now.now);
+    const auto minutes = [&](double at) { return std::max(0.0, at - gone) / 60; };
+    QString words =
+        tr(QT_TRANSLATE_NOOP("Filter", "The limit in %1 min"))
+            .arg(range(minutes(forecast.p10), forecast.p90 ? std::optional{minutes(*forecast.p90)} : std::nullopt, 0));
+    if (now.flow) {
+        const auto volume = [&](double at) { return Volume::ofSi(now.flow->si() * at); };
+        const Figure low = figure(volume(forecast.p10), units);
+        words += forecast.p90 ? tr(QT_TRANSLATE_NOOP("Filter", ", after %1 to %2 through it"))
+                                    .arg(low.number, figure(volume(*forecast.p90), units).text())
+                              : tr(QT_TRANSLATE_NOOP("Filter", ", after %1 or more through it")).arg(low.text());
+    }
+    return words + u'.';
+}
+
+} // namespace
+
+std::optional<OpenRun> openRun(const HouseLedger& house) {
+    std::optional<OpenRun> run;
+    for (const LedgerRow& row : house.rows()) {
+        const auto* day = std::get_if<DayRow>(&row.fact->what);
+        if (!day)
+            continue;
+        if (day->deed == Deed::press_off)
+            run.reset();
+        if (day->deed == Deed::press_on)
+            run = OpenRun{row.fact->at,
+                          utf8(day->text(Key::from)),
+                          utf8(day->text(Key::to)),
+                          utf8(day->text(Key::aid)),
+                          utf8(day->text(Key::papers)),
+                          day->temperature()};
+    }
+    return run;
+}
+
+std::vector<GaugeReading> gaugeSince(Instant begun, std::span<const Boil::Entry> facts,
+                                     std::span<const GaugeReading> typed) {
+    std::vector<GaugeReading> all;
+    for (const auto& [id, fact] : facts) {
+        const auto* reading = std::get_if<Reading>(&fact.what);
+        if (!reading || reading->series != Series::filter_pressure || fact.at < begun || reading->si <= 0)
+            continue;
+        if (reading->byHand() || all.empty() || secondsBetween(all.back().at, fact.at) >= gaugeEvery.count())
+            all.push_back({fact.at, reading->pressure()});
+    }
+    for (const GaugeReading& one : typed)
+        if (one.at >= begun)
+            all.push_back(one);
+    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    return all;
+}
+
+std::optional<VolumeFlow> usualFlow(const HouseLedger& house) {
+    std::optional<Instant> begun;
+    std::vector<double> flows;
+    for (const LedgerRow& row : house.rows()) {
+        const auto* day = std::get_if<DayRow>(&row.fact->what);
+        if (!day)
+            continue;
+        if (day->deed == Deed::press_on)
+            begun = row.fact->at;
+        if (day->deed != Deed::press_off || !begun)
+            continue;
+        const double seconds = secondsBetween(*begun, row.fact->at);
+        if (day->volume() && seconds > 0)
+            flows.push_back(day->volume()->si() / seconds);
+        begun.reset();
+    }
+    if (flows.empty())
+        return std::nullopt;
+    const auto last = std::span{flows}.last(std::min(flowRuns, flows.size()));
+    double sum = 0;
+    for (const double flow : last)
+        sum += flow;
+    return VolumeFlow::ofSi(sum / static_cast<double>(last.size()));
+}
+
+QString filterSentence(const FilterNow& now, Units units) {
+    if (!now.run)
+        return tr(QT_TRANSLATE_NOOP("Filter", "No run goes on."));
+    QStringList words{tr(QT_TRANSLATE_NOOP("Filter", "Run of %1, from %2 to %3"))
+                          .arg(WallClock{}.hourAndMinute(now.run->begun), now.run->from, now.run->to)};
+    if (!now.readings.empty()) {
+        const QString gauge = gaugeFigure(now.readings.back().pressure, units).text();
+        words[0] +=
+            now.limit
+                ? tr(QT_TRANSLATE_NOOP("Filter", ": %1, at most %2")).arg(gauge, gaugeFigure(*now.limit, units).text())
+                : QStringLiteral(": ") + gauge;
+    }
+    words[0] += u'.';
+    if (!now.limit)
+        words << tr(QT_TRANSLATE_NOOP("Filter", "Write the maker's limit under Rig: there is no usual one."));
+    else
+        words << forecastWords(now, units);
+    if (now.run->temperature && *now.run->temperature < circulateUnder)
+        words << tr(QT_TRANSLATE_NOOP("Filter", "Under %1: stop or circulate, back to %2."))
+                     .arg(figure(circulateUnder, units, 0).text(),
+                          figure(Temperature::fahrenheit(185), units, 0).text());
+    return words.join(u' ');
+}
+
+ListView filterView(const HouseLedger* house, const FilterNow& now, Units units) {
+    ListView view;
+    view.columns = {{tr(QT_TRANSLATE_NOOP("Filter", "when"))},
+                    {tr(QT_TRANSLATE_NOOP("Filter", "from")), false, 3},
+                    {tr(QT_TRANSLATE_NOOP("Filter", "to")), false, 2},
+                    {tr(QT_TRANSLATE_NOOP("Filter", "went through")), true},
+                    {tr(QT_TRANSLATE_NOOP("Filter", "filter aid")), false, 1},
+                    {tr(QT_TRANSLATE_NOOP("Filter", "came out")), false, 4}};
+    view.head = filterSentence(now, units);
+    view.notes =
+        tr(QT_TRANSLATE_NOOP("Filter", "A press under pressure hurts: stop the pump and let the pressure off before "
+                                       "a frame is touched. Hot syrup burns deeply. Do not breathe the dust of the "
+                                       "aid."));
+    if (!house)
+        return view;
+    const auto& runs = house->ledger().tables().presses;
+    Volume since;
+    for (auto run = runs.rbegin(); run != runs.rend(); ++run) {
+        since += run->through;
+        view.rows.push_back(
+            {{QLocale{}.toString(WallClock{}.at(run->at), QStringLiteral("d MMM HH:mm")), utf8(run->from),
+              utf8(run->to),
+              run->through.si() > 0 ? figure(run->through, units).text() : tr(QT_TRANSLATE_NOOP("Filter", "not told")),
+              utf8(run->aid), choiceWord(run->result)}});
+    }
+    if (!runs.empty())
+        view.notes =
+            tr(QT_TRANSLATE_NOOP("Filter", "%1 runs, %2 in all.")).arg(runs.size()).arg(figure(since, units).text()) +
+            u' ' + view.notes;
+    return view;
+}
+
+} // namespace panside

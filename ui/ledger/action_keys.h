@@ -1,0 +1,42 @@
+#pragma once
+// The row of keys under a page: each a letter and a finger's target. The page asks it what a key of the keyboard means.
+#include "ui/look/dress.h"
+
+#include <QWidget>
+#include <vector>
+
+class QKeyEvent;
+
+namespace panside {
+
+class Press;
+
+struct PageKey {
+    int key; // a Qt::Key
+    QString name, word;
+    bool due = false;   // what is called for now
+    bool usable = true; // else it stands there and cannot be pressed
+    bool operator==(const PageKey&) const = default;
+};
+
+class ActionKeys : public QWidget {
+    Q_OBJECT
+public:
+    explicit ActionKeys(QWidget* parent = nullptr);
+    void wear(const Dress& dress);
+    void display(const std::vector<PageKey>& keys);
+    // True: it was one of these, and pressed() was said.
+    bool take(const QKeyEvent& event);
+
+signals:
+    void pressed(int key);
+
+private:
+    void arrange();
+    void resizeEvent(QResizeEvent* event) override;
+    Dress dress_;
+    std::vector<PageKey> keys_;
+    std::vector<Press*> presses_;
+};
+
+} // namespace panside

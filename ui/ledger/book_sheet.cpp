@@ -1,0 +1,400 @@
+#include "ui/ledger/book_sheet.h"
+
+#include "ui/look/pad.h"
+#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/words/book_words.h"
+#include "ui/words/fact_words.h"
+
+#include <QApplication>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+constexpr int offersShown = 7; // in a row, and one that turns to the next
+
+} // namespace
+
+BookSheet::BookSheet(QWidget* parent) : QFrame{parent} {
+    setObjectName(QStringLiteral("bookSheet"));
+    setAutoFillBackground(true);
+    setFrameShape(QFrame::Box);
+    new QVBoxLayout{this};
+    layout()->setContentsMargins(0, 0, 0, 0);
+    hide();
+}
+
+void BookSheet::wear(const Dress& dress) {
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    if (isVisible())
+        build();
+}
+
+void BookSheet::open(BookForm form, Units units, const WallClock& clock, std::function<QStringList(const Fact&)> odd) {
+    form_ = std::move(form);
+    units_ = units;
+    clock_ = clock;
+    odd_ = std::move(odd);
+    at_ = 0;
+    resume();
+}
+
+void BookSheet::putAside() {
+    aside_ = true;
+    hide();
+}
+
+void BookSheet::resume() {
+    aside_ = false;
+    build();
+    show();
+    raise();
+    // The first field that is still empty and wanted.
+    std::size_t first = 0;
+    for (std::size_t i = form_.fields.size(); i-- > 0;)
+        if (form_.fields[i].needed && form_.fields[i].answer.isEmpty())
+            first = i;
+    if (first < edits_.size())
+        edits_[first]->setFocus();
+}
+
+Press* BookSheet::key(const QString& text, const QString& name, const QString& shortcut) {
+    auto* press = new Press;
+    press->wear(dress_);
+    press->say(text, shortcut);
+    press->setObjectName(name);
+    press->setFocusPolicy(Qt::NoFocus);
+    return press;
+}
+
+void BookSheet::build() {
+    const std::size_t stood = at_;
+    if (inside_) { // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->deleteLater();
+    }
+    edits_.clear();
+    offers_.clear();
+    asked_ = false;
+    insteads_.clear();
+    inside_ = new QWidget{this};
+    layout()->addWidget(inside_);
+    const bool low = height() < dress_.px(150);
+    const int gap = dress_.px(low ? 1 : mm::gap);
+    auto* column = new QVBoxLayout{inside_};
+    column->setSpacing(gap);
+    column->setContentsMargins(dress_.px(2), gap, dress_.px(2), gap);
+
+    writes_ = new QLabel;
+    writes_->setObjectName(QStringLiteral("writes"));
+    writes_->setFont(dress_.letters(low ? mm::words : mm::words * 1.25, true));
+    writes_->setWordWrap(true);
+    column->addWidget(writes_);
+
+    auto* middle = new QHBoxLayout;
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(dress_.px(mm::gap));
+    grid->setVerticalSpacing(gap);
+    const std::size_t rows = (form_.fields.size() + 1) / 2;
+    for (std::size_t i = 0; i < form_.fields.size(); ++i)
+        grid->addWidget(fieldRow(i), static_cast<int>(i % rows), static_cast<int>(i / rows));
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    auto* left = new QVBoxLayout;
+    left->addLayout(grid);
+    left->addStretch();
+    middle->addLayout(left, 1);
+    auto* pad = new Pad{dress_};
+    connect(pad, &Pad::typed, this, &BookSheet::typeInto);
+    connect(pad, &Pad::next, this, [this] { focusNextChild(); });
+    middle->addWidget(pad, 0, Qt::AlignTop);
+    column->addLayout(middle);
+
+    auto* offers = new QHBoxLayout;
+    offers->setSpacing(gap);
+    for (int i = 0; i <= offersShown; ++i) {
+        Press* one = key({}, QStringLiteral("offer%1").arg(i));
+        connect(one, &Press::clicked, this, [this, i] {
+            if (i < offersShown)
+                return take(offers_[static_cast<std::size_t>(i)]->property("word").toString());
+            from_ += offersShown;
+            offer();
+        });
+        one->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        QSizePolicy stays = one->sizePolicy();
+        stays.setRetainSizeWhenHidden(true);
+        one->setSizePolicy(stays);
+        offers_.push_back(one);
+        offers->addWidget(one, 1);
+    }
+    column->addLayout(offers);
+
+    live_ = new QLabel;
+    live_->setObjectName(QStringLiteral("live"));
+    live_->setWordWrap(true);
+    live_->setFont(dress_.letters(low ? 3.5 : mm::words));
+    column->addWidget(live_);
+    problem_ = new QLabel;
+    problem_->setObjectName(QStringLiteral("problem"));
+    problem_->setFont(dress_.letters(low ? 3.5 : mm::words, true));
+    problem_->setWordWrap(true);
+    column->addWidget(problem_);
+    column->addStretch();
+    column->addWidget(whenRow());
+
+    auto* end = new QHBoxLayout;
+    leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
+    keep_ = key(tr("Keep it"), QStringLiteral("keep"), tr("Enter"));
+    keep_->setShape(KeyShape::due);
+    for (Press* last : {leave_, keep_})
+        last->setFocusPolicy(Qt::StrongFocus);
+    keep_->installEventFilter(this);
+    connect(leave_, &Press::clicked, this, &BookSheet::leave);
+    connect(keep_, &Press::clicked, this, &BookSheet::keep);
+    end->addWidget(leave_);
+    end->addWidget(keep_, 1);
+    column->addLayout(end);
+    at_ = std::min(stood, form_.fields.size() - 1);
+    from_ = 0;
+    offer();
+    say();
+    if (isVisible() && at_ < edits_.size())
+        edits_[at_]->setFocus();
+}
+
+QWidget* BookSheet::fieldRow(std::size_t index) {
+    BookField& field = form_.fields[index];
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(dress_.px(mm::gap));
+    auto* label = new QLabel{field.needed ? field.label + QStringLiteral(" *") : field.label};
+    label->setFont(dress_.letters(3.5));
+    label->setWordWrap(true);
+    label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    label->setFixedWidth(dress_.px(34));
+    line->addWidget(label);
+    if (field.kind == BookField::Kind::choice) {
+        // A choice is a key that turns to the next word, beside the words that are offered below.
+        Press* turn = key(choiceWord(field.answer.toStdString()), field.name);
+        turn->setFocusPolicy(Qt::StrongFocus);
+        turn->setAccessibleName(field.label);
+        turn->installEventFilter(this);
+        connect(turn, &Press::clicked, this, [this, index] {
+            BookField& turned = form_.fields[index];
+            const auto next = turned.offers.indexOf(turned.answer) + 1;
+            at_ = index;
+            take(next < turned.offers.size() ? turned.offers[next] : QString{});
+        });
+        line->addWidget(turn, 1);
+        edits_.push_back(turn);
+        return row;
+    }
+    auto* edit = new TypedLine;
+    if (field.kind == BookField::Kind::number)
+        edit->takeNumbers(false);
+    edit->setText(field.answer);
+    edit->setObjectName(field.name);
+    edit->setAccessibleName(field.label);
+    edit->wear(dress_, mm::words);
+    edit->setUnit(field.unit == Unit::none ? QString{} : symbolOf(field.unit));
+    edit->setMinimumHeight(dress_.px(mm::target));
+    edit->setMinimumWidth(dress_.px(24));
+    connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
+        form_.fields[index].answer = text;
+        changed(index);
+    });
+    edit->installEventFilter(this);
+    line->addWidget(edit, 1);
+    edits_.push_back(edit);
+    return row;
+}
+
+QWidget* BookSheet::whenRow() {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(dress_.px(1));
+    Press* now = key(tr("now"), QStringLiteral("happenedNow"));
+    connect(now, &Press::clicked, this, [this] { stepEarlier(-form_.earlier); });
+    line->addWidget(now, 1);
+    const std::pair<QString, Duration> steps[] = {{tr("10 min earlier"), Duration{600}},
+                                                  {tr("1 h earlier"), Duration{3600}},
+                                                  {tr("1 day earlier"), Duration{86400}}};
+    int number = 0;
+    for (const auto& [words, by] : steps) {
+        Press* step = key(words, QStringLiteral("earlier%1").arg(number++));
+        connect(step, &Press::clicked, this, [this, span = by] { stepEarlier(span); });
+        line->addWidget(step, 2);
+    }
+    hand_ = key({}, QStringLiteral("hand"));
+    connect(hand_, &Press::clicked, this, &BookSheet::turnHand);
+    hand_->setVisible(form_.context && !form_.context->hands.isEmpty());
+    line->addWidget(hand_, 2);
+    return row;
+}
+
+void BookSheet::turnHand() {
+    const QStringList& hands = form_.context->hands;
+    const auto next = hands.indexOf(form_.by) + 1;
+    form_.by = next < hands.size() ? hands[next] : QString{};
+    say();
+}
+
+void BookSheet::stepEarlier(Duration by) {
+    form_.earlier += by;
+    say();
+}
+
+void BookSheet::changed(std::size_t index) {
+    asked_ = false;
+    insteads_.clear();
+    problem_->clear();
+    at_ = index;
+    from_ = 0;
+    offer();
+    say();
+}
+
+// Words for the field that is filled in: those that begin as what is typed, or units; or what could stand instead.
+void BookSheet::offer() {
+    QStringList words = insteads_;
+    const BookField& field = form_.fields[at_];
+    const QString typed = field.answer.trimmed();
+    if (words.isEmpty() && field.units.size() > 1 && !typed.isEmpty()) {
+        for (const Unit unit : field.units)
+            words << QStringLiteral("\u0001") +
+                         QString::fromUtf8(nameOf(unit).data(), static_cast<qsizetype>(nameOf(unit).size()));
+    } else if (words.isEmpty()) {
+        const bool whole = field.kind == BookField::Kind::choice || field.offers.contains(typed);
+        const auto key = nameKey(typed.toStdString());
+        for (const QString& word : field.offers)
+            if (whole || nameKey(word.toStdString()).starts_with(key))
+                words << word;
+    }
+    if (from_ >= words.size())
+        from_ = 0;
+    for (int i = 0; i < offersShown; ++i) {
+        Press* one = offers_[static_cast<std::size_t>(i)];
+        const QString word = words.value(from_ + i);
+        one->setProperty("word", word);
+        one->setVisible(!word.isEmpty());
+        if (word.isEmpty())
+            continue;
+        const auto unit = word.startsWith(u'\u0001') ? unitNamed(word.mid(1).toStdString()) : std::nullopt;
+        one->say(unit ? symbolOf(*unit) : choiceWord(word.toStdString()), {});
+        one->setShape(field.answer == word ? KeyShape::resting : KeyShape::plain);
+    }
+    offers_.back()->say(tr("more"), {});
+    offers_.back()->setVisible(words.size() > offersShown);
+}
+
+void BookSheet::take(const QString& word) {
+    BookField& field = form_.fields[at_];
+    QString text = word;
+    if (word.startsWith(u'\u0001')) { // a unit behind the number that stands there
+        QString number = field.answer.trimmed();
+        while (!number.isEmpty() && !number.back().isDigit())
+            number.chop(1);
+        text = number + u' ' + word.mid(1);
+    }
+    if (auto* edit = qobject_cast<TypedLine*>(edits_[at_])) {
+        edit->setText(text); // the form follows by its signal
+        edit->setFocus();
+        return;
+    }
+    field.answer = text;
+    static_cast<Press*>(edits_[at_])->say(choiceWord(text.toStdString()), {});
+    changed(at_);
+}
+
+void BookSheet::typeInto(const QString& face) {
+    if (auto* edit = qobject_cast<TypedLine*>(edits_[at_]))
+        Pad::type(*edit, face);
+}
+
+void BookSheet::say() {
+    const auto made = factOf(form_);
+    const auto* fact = std::get_if<Fact>(&made);
+    const QString when =
+        clock_.at(form_.at())
+            .toString(form_.earlier < Duration{43200} ? QStringLiteral("HH:mm") : QStringLiteral("yyyy-MM-dd HH:mm"));
+    QStringList parts{when, fact ? factWords(*fact, units_) : form_.title};
+    if (!form_.by.isEmpty())
+        parts << form_.by;
+    writes_->setText(parts.join(QStringLiteral(", ")));
+    QStringList live;
+    if (form_.live)
+        live << form_.live(form_);
+    live << form_.caution;
+    live.removeAll(QString{});
+    live_->setText(live.join(u'\n'));
+    if (hand_ && form_.context)
+        hand_->say(form_.by.isEmpty() ? tr("who?") : form_.by, {});
+    keep_->say(asked_ ? tr("Keep it all the same") : tr("Keep it"), tr("Enter"));
+}
+
+void BookSheet::keep() {
+    const auto made = factOf(form_);
+    if (const auto* problem = std::get_if<BookProblem>(&made)) {
+        focusOn(problem->field);
+        insteads_ = problem->offers;
+        problem_->setText(problem->words);
+        from_ = 0;
+        return offer();
+    }
+    const Fact& fact = std::get<Fact>(made);
+    const QStringList odd = odd_ && !asked_ ? odd_(fact) : QStringList{};
+    if (!odd.isEmpty()) {
+        asked_ = true;
+        problem_->setText(odd.join(u'\n'));
+        return say();
+    }
+    hide();
+    emit kept({fact});
+}
+
+void BookSheet::leave() {
+    hide();
+    emit left();
+}
+
+void BookSheet::focusOn(const QString& field) {
+    for (std::size_t i = 0; i < form_.fields.size(); ++i)
+        if (form_.fields[i].name == field)
+            edits_[i]->setFocus();
+}
+
+void BookSheet::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        leave();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (!event->isAutoRepeat()) // a key held down answers no question
+            keep();
+    } else {
+        QFrame::keyPressEvent(event);
+    }
+}
+
+bool BookSheet::eventFilter(QObject* watched, QEvent* event) {
+    // A glove that taps twice does not answer the question that its first tap brought up.
+    if (watched == keep_)
+        return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
+    if (event->type() == QEvent::FocusIn) {
+        const auto found = std::find(edits_.begin(), edits_.end(), watched);
+        if (found != edits_.end()) {
+            at_ = static_cast<std::size_t>(found - edits_.begin());
+            from_ = 0;
+            offer();
+        }
+    }
+    return QFrame::eventFilter(watched, event);
+}
+
+} // namespace panside

@@ -1,0 +1,129 @@
+#include "ui/pack/label_sheet.h"
+
+#include "ui/lookin/look_words.h"
+#include "ui/pack/pack_view.h"
+#include "ui/report/pdf_pages.h"
+#include "ui/vessels/vessels_view.h"
+#include "ui/words/book_words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Labels", text); }
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+constexpr int across = 3, down = 8, modulePixels = 8;
+
+QString dateOf(std::chrono::year_month_day day) {
+    const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+                     static_cast<int>(static_cast<unsigned>(day.day()))};
+    return QLocale{}.toString(date, QStringLiteral("d MMM yyyy"));
+}
+
+const PlaceLaw& placeOf(const Ledger& ledger) { return allPlaces()[ledger.tables().place.value_or(0)]; }
+
+// Both ways, as containers are labelled.
+QString bothVolumes(Volume size) {
+    return handVolume(size, Units::us) + QStringLiteral("  ·  ") + handVolume(size, Units::metric);
+}
+
+QString allergen(const Taint& taint) {
+    return taint.milk ? tr(QT_TRANSLATE_NOOP("Labels", "CONTAINS MILK")) : QString{};
+}
+
+// Letters as high as the place allows, in lines that are not broken.
+void drawLine(QPainter& painter, QRectF& place, const QString& text, double high, bool bold) {
+    QFont font{painter.font()};
+    font.setBold(bold);
+    font.setPixelSize(std::max(1, static_cast<int>(high)));
+    while (font.pixelSize() > 4 && QFontMetricsF{font}.horizontalAdvance(text) > place.width())
+        font.setPixelSize(font.pixelSize() - 1);
+    painter.setFont(font);
+    painter.drawText(QRectF{place.left(), place.top(), place.width(), high * 1.3}, Qt::AlignLeft | Qt::AlignVCenter,
+                     text);
+    place.setTop(place.top() + high * 1.3);
+}
+
+void drawLabel(QPainter& painter, const QRectF& place, const Label& label) {
+    painter.setPen(Qt::black);
+    const double edge = place.height() * 0.06;
+    const QRectF inside = place.adjusted(edge, edge, -edge, -edge);
+    const double side = std::min(inside.height(), inside.width() * 0.42);
+    painter.drawImage(QRectF{inside.right() - side, inside.top(), side, side}, codeOf(label.code, modulePixels));
+    QRectF words{inside.left(), inside.top(), inside.width() - side - edge, inside.height()};
+    const double lines = static_cast<double>(label.lines.size()) + 1.4 + (label.warning.isEmpty() ? 0 : 1);
+    const double high = std::min(inside.height() / (lines * 1.3), inside.height() * 0.17);
+    drawLine(painter, words, label.head, high * 1.3, true);
+    for (const QString& line : label.lines)
+        drawLine(painter, words, line, high, false);
+    if (!label.warning.isEmpty())
+        drawLine(painter, words, label.warning, high, true);
+}
+
+} // namespace
+
+std::vector<Label> labelsOf(const Ledger& ledger, const Lot& lot, std::size_t size, int most) {
+    const LotSize& one = lot.sizes.at(size);
+    Label label;
+    label.head = tr(QT_TRANSLATE_NOOP("Labels", "Maple syrup"));
+    label.lines << bothVolumes(one.size);
+    const QString grade = lot.light ? classOf(*lot.light, placeOf(ledger)) : choiceWord(lot.lightClass);
+    label.lines << (grade.isEmpty() ? tr(QT_TRANSLATE_NOOP("Labels", "Class: ________")) : grade);
+    label.lines << tr(QT_TRANSLATE_NOOP("Labels", "Lot %1")).arg(utf8(lot.code));
+    label.lines << tr(QT_TRANSLATE_NOOP("Labels", "Packed %1")).arg(dateOf(lot.day));
+    label.warning = allergen(lot.taint);
+    label.code = utf8(lot.code);
+    return std::vector<Label>(static_cast<std::size_t>(std::clamp<long long>(one.made, 0, most)), label);
+}
+
+Label drumTag(const Ledger& ledger, const Vessel& vessel, Units units) {
+    Label tag;
+    tag.head = utf8(vessel.name);
+    tag.lines << figure(vessel.content.volume(), units).text() + QStringLiteral("  ·  ") +
+                     figure(vessel.content.brix()).text();
+    if (vessel.light)
+        tag.lines << classOf(*vessel.light, placeOf(ledger));
+    else if (!vessel.lightClass.empty())
+        tag.lines << choiceWord(vessel.lightClass);
+    QStringList nights;
+    for (const Night& night : ledger.nights())
+        if (std::find(vessel.shifts.begin(), vessel.shifts.end(), night.shift) != vessel.shifts.end())
+            nights << utf8(night.date);
+    if (!nights.isEmpty())
+        tag.lines << tr(QT_TRANSLATE_NOOP("Labels", "Nights: %1")).arg(nights.join(QStringLiteral(", ")));
+    if (const QString runs = taintWords(vessel.taint); !runs.isEmpty())
+        tag.lines << runs;
+    if (vessel.lead == "suspect" || vessel.lead == "unknown")
+        tag.lines << tr(QT_TRANSLATE_NOOP("Labels", "Lead: %1")).arg(choiceWord(vessel.lead));
+    tag.warning = allergen(vessel.taint);
+    tag.code = utf8(vessel.name);
+    return tag;
+}
+
+void labelsAsPdf(const std::vector<Label>& labels, const std::string& place) {
+    PdfPages pages{place, tr(QT_TRANSLATE_NOOP("Labels", "Labels"))};
+    const QRectF page = pages.page();
+    const double wide = page.width() / across, high = page.height() / down;
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        const int at = static_cast<int>(i % (across * down));
+        if (i > 0 && at == 0)
+            pages.newPage();
+        drawLabel(pages.painter(),
+                  QRectF{page.left() + at % across * wide, page.top() + at / across * high, wide, high}, labels[i]);
+    }
+    pages.finish();
+}
+
+void tagAsPdf(const Label& tag, const std::string& place) {
+    PdfPages pages{place, tag.head};
+    const QRectF page = pages.page();
+    drawLabel(pages.painter(), QRectF{page.left(), page.top(), page.width(), page.height() / 3}, tag);
+    pages.finish();
+}
+
+} // namespace panside

@@ -1,0 +1,286 @@
+#include "ui/pack/pack_desk.h"
+
+#include "core/files/text_file.h"
+#include "ui/ledger/ledger_desk.h"
+#include "ui/ledger/list_page.h"
+#include "ui/pack/label_sheet.h"
+#include "ui/pack/pack_view.h"
+
+#include <QFileDialog>
+
+namespace panside {
+namespace {
+
+constexpr int mostLabels = 600; // 25 pages
+
+class PackDesk : public LedgerDesk {
+public:
+    PackDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
+        connect(page, &ListPage::pressed, this, &PackDesk::act);
+    }
+    void open() override {
+        leaf_ = Leaf::vessels;
+        LedgerDesk::open();
+    }
+    void wear(const Dress& dress) override {
+        page_->wear(dress);
+        if (page_->isVisible())
+            showHouse();
+    }
+
+protected:
+    void show(const HouseLedger* house) override {
+        view_ = packView(house, session().settings(), units());
+        page_->display(leaf_ == Leaf::vessels ? vessels() : leaf_ == Leaf::yields ? yields() : checklist());
+    }
+
+private:
+    enum class Leaf { vessels, yields, checklist };
+    std::vector<PageKey> onlyBack() const { return {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")}}; }
+    ListView vessels() const {
+        ListView view{view_.columns, view_.rows, {}, view_.nothing, {}, {}};
+        for (const PackLine& line : view_.lines)
+            view.said.push_back({line.says, line.notes});
+        const bool some = !view_.rows.empty();
+        view.keys = {{Qt::Key_P, QStringLiteral("pack"), Desk::tr("Pack"), some, some},
+                     {Qt::Key_Y, QStringLiteral("yields"), Desk::tr("What it gives"), false, some},
+                     {Qt::Key_G, QStringLiteral("grade"), Desk::tr("Grade"), false, some},
+                     {Qt::Key_T, QStringLiteral("tag"), Desk::tr("Drum tag"), false, some},
+                     {Qt::Key_L, QStringLiteral("needs"), Desk::tr("What a label needs")},
+                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+        return view;
+    }
+    ListView yields() const {
+        const auto sizes = usualSizes(house(), units());
+        const Vessel* of = chosenVessel();
+        if (!of)
+            return vessels();
+        const YieldView lines = yieldView(*of, sizes, units());
+        return {lines.columns,
+                lines.rows,
+                {},
+                QString::fromStdString(of->name),
+                Desk::tr("Weights are of the content alone. No scale here is legal for trade."),
+                onlyBack()};
+    }
+    ListView checklist() const {
+        const std::size_t place = house() ? house()->ledger().tables().place.value_or(0) : 0;
+        const PlaceLaw& law = allPlaces()[place];
+        return {checklistColumns(),
+                labelChecklist(law, nullptr),
+                {},
+                QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
+                {},
+                onlyBack()};
+    }
+    const Vessel* chosenVessel() const {
+        return house() && chosen_ < view_.lines.size() ? &house()->ledger().vessels()[view_.lines[chosen_].vessel]
+                                                       : nullptr;
+    }
+    void turn(Leaf leaf) {
+        leaf_ = leaf;
+        showHouse();
+        if (leaf == Leaf::vessels)
+            page_->choose(static_cast<int>(chosen_));
+    }
+    void act(int key) {
+        if (leaf_ == Leaf::vessels && page_->chosen() >= 0)
+            chosen_ = static_cast<std::size_t>(page_->chosen());
+        if (key == Qt::Key_Escape)
+            return leaf_ == Leaf::vessels ? shell_.showBoard() : turn(Leaf::vessels);
+        if (leaf_ != Leaf::vessels)
+            return;
+        if (key == Qt::Key_L)
+            return turn(Leaf::checklist);
+        const Vessel* of = chosenVessel();
+        if (!of)
+            return;
+        if (key == Qt::Key_P || key == Qt::Key_Return)
+            enter(packForm(form(Deed::packed), *house(), view_.lines[chosen_].vessel, session().settings(), units(),
+                           session().now()));
+        else if (key == Qt::Key_Y)
+            turn(Leaf::yields);
+        else if (key == Qt::Key_G)
+            grade(*of);
+        else if (key == Qt::Key_T)
+            tag(*of);
+    }
+    void grade(const Vessel& of) {
+        BookForm filled = form(Deed::graded);
+        filled.put(Key::vessel, QString::fromStdString(of.name));
+        const std::size_t place = house()->ledger().tables().place.value_or(0);
+        const PlaceLaw& law = allPlaces()[place];
+        if (BookField* off = filled.field(Key::off))
+            for (const auto word : offFlavours(law).words)
+                off->offers << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+        if (BookField* eye = filled.field(Key::light_class))
+            for (const char* word : {"golden", "amber", "dark", "very dark"})
+                eye->offers << QString::fromLatin1(word);
+        filled.live = [law](const BookForm& typed) {
+            const auto light = siOf(typed, std::nullopt);
+            return light ? Desk::tr("Class by the rule of %1: %2")
+                               .arg(QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
+                                    classOf(*light, law))
+                         : QString{};
+        };
+        filled.caution =
+            Desk::tr("Compared by eye it is a class and no number. An off-flavor keeps the vessel apart: for "
+                     "processing only.");
+        enter(std::move(filled));
+    }
+    void tag(const Vessel& of) {
+        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Drum tag"), QStringLiteral("tag.pdf"),
+                                                           QStringLiteral("PDF (*.pdf)"));
+        if (place.isEmpty())
+            return;
+        try {
+            tagAsPdf(drumTag(house()->ledger(), of, units()), place.toStdString());
+            shell_.say(Desk::tr("Written: %1").arg(place));
+        } catch (const FileFault& fault) {
+            shell_.say(QString::fromStdString(fault.what()));
+        }
+    }
+
+    ListPage* page_;
+    PackView view_;
+    Leaf leaf_ = Leaf::vessels;
+    std::size_t chosen_ = 0;
+};
+
+class LotsDesk : public LedgerDesk {
+public:
+    LotsDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
+        connect(page, &ListPage::pressed, this, &LotsDesk::act);
+    }
+    void open() override {
+        needs_ = false;
+        LedgerDesk::open();
+    }
+    void wear(const Dress& dress) override {
+        page_->wear(dress);
+        if (page_->isVisible())
+            showHouse();
+    }
+
+protected:
+    void show(const HouseLedger* house) override {
+        view_ = lotsView(house, units());
+        page_->display(needs_ && house ? checklist() : lots());
+    }
+
+private:
+    ListView lots() const {
+        ListView view{view_.columns, view_.rows, {}, view_.nothing, {}, {}};
+        for (const LotLine& line : view_.lines)
+            view.said.push_back(
+                {line.held && !line.released
+                     ? Desk::tr("%1 is held: no label until somebody says why it may go.").arg(line.code)
+                     : line.code,
+                 line.says});
+        const bool some = !view_.rows.empty();
+        view.keys = {{Qt::Key_X, QStringLiteral("ship"), Desk::tr("Ship"), false, some},
+                     {Qt::Key_B, QStringLiteral("cameBack"), Desk::tr("Came back"), false, some},
+                     {Qt::Key_Y, QStringLiteral("destroyed"), Desk::tr("Destroyed"), false, some},
+                     {Qt::Key_W, QStringLiteral("release"), Desk::tr("Why it may go"), false, some},
+                     {Qt::Key_L, QStringLiteral("labels"), Desk::tr("Labels"), false, some},
+                     {Qt::Key_N, QStringLiteral("needs"), Desk::tr("What a label needs"), false, some},
+                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+        return view;
+    }
+    ListView checklist() const {
+        const Ledger& ledger = house()->ledger();
+        const PlaceLaw& law = allPlaces()[ledger.tables().place.value_or(0)];
+        const LotLine* line = chosen();
+        return {checklistColumns(),
+                labelChecklist(law, line ? &ledger.lots()[line->lot] : nullptr),
+                {},
+                QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
+                {},
+                {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")}}};
+    }
+    const LotLine* chosen() const { return chosen_ < view_.lines.size() ? &view_.lines[chosen_] : nullptr; }
+    void act(int key) {
+        if (!needs_ && page_->chosen() >= 0)
+            chosen_ = static_cast<std::size_t>(page_->chosen());
+        if (key == Qt::Key_Escape && !needs_)
+            return shell_.showBoard();
+        if (key == Qt::Key_Escape || key == Qt::Key_N) {
+            needs_ = key == Qt::Key_N;
+            showHouse();
+            if (!needs_)
+                page_->choose(static_cast<int>(chosen_));
+            return;
+        }
+        const LotLine* line = chosen();
+        if (needs_ || !line)
+            return;
+        if (key == Qt::Key_X || key == Qt::Key_Return)
+            openFor(Deed::shipped, *line);
+        else if (key == Qt::Key_B)
+            openFor(Deed::came_back, *line);
+        else if (key == Qt::Key_Y)
+            openFor(Deed::destroyed, *line);
+        else if (key == Qt::Key_W)
+            release(*line);
+        else if (key == Qt::Key_L)
+            labels(*line);
+    }
+    void openFor(Deed deed, const LotLine& line) {
+        BookForm filled = form(deed);
+        filled.put(Key::lot, line.code);
+        const Lot& lot = house()->ledger().lots()[line.lot];
+        if (BookField* size = filled.field(Key::size)) {
+            size->offers.clear();
+            for (const LotSize& one : lot.sizes)
+                size->offers << QString::fromStdString(one.written);
+            if (lot.sizes.size() == 1)
+                size->answer = size->offers[0];
+        }
+        if (line.held && !line.released && deed == Deed::shipped)
+            filled.caution = Desk::tr("This lot is held: say first why it may go.");
+        enter(std::move(filled));
+    }
+    void release(const LotLine& line) {
+        BookForm filled = form(Deed::tested);
+        filled.title = Desk::tr("Why %1 may go").arg(line.code);
+        filled.put(Key::of, line.code);
+        filled.put(Key::tested_for, QString::fromUtf8(releaseWord.data(), static_cast<qsizetype>(releaseWord.size())));
+        if (BookField* why = filled.field(std::nullopt)) {
+            why->label = Desk::tr("why it may go");
+            why->needed = true;
+        }
+        filled.caution = Desk::tr("This is advice: the inspector decides.");
+        enter(std::move(filled));
+    }
+    void labels(const LotLine& line) {
+        if (line.held && !line.released)
+            return shell_.say(Desk::tr("%1 is held: no label until somebody says why it may go.").arg(line.code));
+        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Labels"), QStringLiteral("labels.pdf"),
+                                                           QStringLiteral("PDF (*.pdf)"));
+        if (place.isEmpty())
+            return;
+        const Lot& lot = house()->ledger().lots()[line.lot];
+        std::vector<Label> all;
+        for (std::size_t i = 0; i < lot.sizes.size(); ++i)
+            for (Label& one : labelsOf(house()->ledger(), lot, i, mostLabels - static_cast<int>(all.size())))
+                all.push_back(std::move(one));
+        try {
+            labelsAsPdf(all, place.toStdString());
+            shell_.say(Desk::tr("Written: %1").arg(place));
+        } catch (const FileFault& fault) {
+            shell_.say(QString::fromStdString(fault.what()));
+        }
+    }
+
+    ListPage* page_;
+    LotsView view_;
+    std::size_t chosen_ = 0;
+    bool needs_ = false;
+};
+
+} // namespace
+
+Desk* packDesk(Shell& shell) { return new PackDesk{shell, new ListPage{QStringLiteral("pack")}}; }
+Desk* lotsDesk(Shell& shell) { return new LotsDesk{shell, new ListPage{QStringLiteral("lots")}}; }
+
+} // namespace panside

@@ -1,0 +1,263 @@
+#include "ui/pack/pack_view.h"
+
+#include "core/ledger/lot_code.h"
+#include "core/physics/pack.h"
+#include "core/physics/sugar_density.h"
+#include "ui/vessels/vessels_view.h"
+#include "ui/words/book_words.h"
+#include "ui/words/mark_words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Pack", text); }
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString number(double value, int decimals) { return QLocale{}.toString(value, 'f', decimals); }
+
+constexpr Temperature hotFill = Temperature::celsius(85); // usual in the filler: Ontario's ministry 2014, as quoted
+constexpr Volume smallContainer = Volume::litre(0.25);    // cools fast (our judgement)
+
+bool canBePacked(const Vessel& vessel) {
+    return !vessel.out && !isTankKind(vessel.kind) && !vessel.content.isEmpty() &&
+           vessel.content.brix() > Brix::degrees(55);
+}
+
+const PlaceLaw& lawOf(const Ledger& ledger) { return allPlaces()[ledger.tables().place.value_or(0)]; }
+
+QString gradeOf(const Vessel& vessel, const PlaceLaw& law) {
+    if (vessel.light)
+        return number(*vessel.light * 100, 0) + QStringLiteral("\u00a0%, ") + classOf(*vessel.light, law);
+    return choiceWord(vessel.lightClass);
+}
+
+QString temperaturesOf(const Ledger& ledger, Units units) {
+    return tr(QT_TRANSLATE_NOOP("Pack", "Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min."))
+        .arg(figure(hotFill, units, 0).text(), figure(ledger.tables().cappedLeast, units, 0).text());
+}
+
+double coldBy() { // how much less hot-filled syrup is when it is cold
+    const Brix syrup = Brix::degrees(66.9);
+    return 1 - sugarDensity(syrup, hotFill)->si() / sugarDensity(syrup, Temperature::celsius(20))->si();
+}
+
+} // namespace
+
+QString classOf(double light, const PlaceLaw& law) {
+    const auto words = gradeWords(law).words;
+    const auto name = colourClass(light);
+    if (QLocale{}.language() != QLocale::English && QLocale{}.language() != QLocale::C)
+        return choiceWord(name);
+    static constexpr std::string_view classes[] = {"golden", "amber", "dark", "very dark"};
+    for (std::size_t i = 0; i < 4 && i < words.size(); ++i)
+        if (name == classes[i])
+            return utf8(words[i]);
+    return utf8(name);
+}
+
+PackView packView(const HouseLedger* house, std::span<const Set> settings, Units units) {
+    PackView view;
+    if (!house) {
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "The books are being read."));
+        return view;
+    }
+    const Ledger& ledger = house->ledger();
+    const DensityLimits limits = limitsOf(ledger, settings);
+    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "vessel"))},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "holds")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "grade")), false, 2},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "runs with it")), false, 3},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "may it be packed?")), false, 1}};
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
+        if (canBePacked(ledger.vessels()[i]))
+            order.push_back(i);
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return ledger.vessels()[a].touched > ledger.vessels()[b].touched;
+    });
+    for (const std::size_t i : order) {
+        const Vessel& vessel = ledger.vessels()[i];
+        const Remedy remedy = remedyOf(vessel.content, limits);
+        const bool apart = !vessel.taint.off.empty() || vessel.taint.lead;
+        const QString may = apart                  ? tr(QT_TRANSLATE_NOOP("Pack", "no: keep it apart"))
+                            : remedy.mayBePacked() ? tr(QT_TRANSLATE_NOOP("Pack", "yes"))
+                            : remedy.kind == Remedy::Kind::maybeThin
+                                ? tr(QT_TRANSLATE_NOOP("Pack", "test it first"))
+                                : tr(QT_TRANSLATE_NOOP("Pack", "no: see what it wants"));
+        view.rows.push_back({{utf8(vessel.name), figure(vessel.content.volume(), units).text(),
+                              number(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
+                              taintWords(vessel.taint), may}});
+        QStringList notes{temperaturesOf(ledger, units)};
+        if (vessel.taint.milk)
+            notes << tr(QT_TRANSLATE_NOOP("Pack", "Milk is in it: say so on every label."));
+        if (gradeOf(vessel, lawOf(ledger)).isEmpty())
+            notes << tr(QT_TRANSLATE_NOOP("Pack", "Measure the color before it is labeled."));
+        notes << tr(QT_TRANSLATE_NOOP("Pack", "Check the density again after re-heating. Hot syrup burns deeply."));
+        view.lines.push_back({i, utf8(vessel.name), remedySentence(vessel, limits, units), notes.join(u' ')});
+    }
+    if (view.rows.empty())
+        view.nothing =
+            tr(QT_TRANSLATE_NOOP("Pack", "No vessel holds syrup that could be packed. Draws, bought syrup and "
+                                         "moves fill them."));
+    return view;
+}
+
+QString weightText(Mass mass, Units units) {
+    if (units == Units::metric)
+        return mass.kilogram() < 2 ? number(mass.kilogram() * 1000, 0) + QStringLiteral("\u00a0g")
+                                   : number(mass.kilogram(), 2) + QStringLiteral("\u00a0kg");
+    const double pounds = mass.kilogram() / Mass::kilogramPerPound;
+    return number(pounds, 2) + QStringLiteral("\u00a0lb") +
+           (pounds < 16 ? QStringLiteral(" (") + number(pounds * 16, 1) + QStringLiteral("\u00a0oz)") : QString{});
+}
+
+std::vector<FillLine> usualSizes(const HouseLedger* house, Units units) {
+    static constexpr std::pair<const char*, double> us[] = {{"1gal", 3.785411784},   {"0.5gal", 1.892705892},
+                                                            {"1qt", 0.946352946},    {"1pt", 0.473176473},
+                                                            {"0.5pt", 0.2365882365}, {"100mL", 0.1}};
+    static constexpr std::pair<const char*, double> metric[] = {{"4L", 4},      {"1L", 1},       {"540mL", 0.54},
+                                                                {"500mL", 0.5}, {"250mL", 0.25}, {"100mL", 0.1}};
+    std::vector<FillLine> sizes;
+    if (house)
+        for (const Lot& lot : house->ledger().lots())
+            for (const LotSize& size : lot.sizes)
+                if (std::none_of(sizes.begin(), sizes.end(),
+                                 [&](const FillLine& one) { return std::abs(one.size.si() - size.size.si()) < 1e-9; }))
+                    sizes.push_back({utf8(size.written), size.size});
+    for (const auto& [written, litres] : units == Units::us ? std::span{us} : std::span{metric})
+        if (std::none_of(sizes.begin(), sizes.end(),
+                         [l = litres](const FillLine& one) { return std::abs(one.size.litre() - l) < 1e-6; }))
+            sizes.push_back({QString::fromLatin1(written), Volume::litre(litres)});
+    std::stable_sort(sizes.begin(), sizes.end(), [](const FillLine& a, const FillLine& b) { return a.size > b.size; });
+    return sizes;
+}
+
+YieldView yieldView(const Vessel& vessel, std::span<const FillLine> sizes, Units units) {
+    YieldView view;
+    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "size"))},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "weigh in")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "it gives, all in this size")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "left over")), true, 1}};
+    const Volume holds = vessel.content.volume();
+    for (const FillLine& one : sizes) {
+        const auto density = sugarDensity(vessel.content.brix(), Temperature::celsius(20));
+        const auto made = containersFrom(holds, std::span{&one.size, 1});
+        if (!density || !made)
+            continue;
+        view.rows.push_back({{one.written, weightText(*density * one.size, units), QString::number(made->counts[0]),
+                              handVolume(made->left, units)}});
+    }
+    return view;
+}
+
+BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, std::span<const Set> settings,
+                  Units units, Instant now) {
+    const Ledger& ledger = house.ledger();
+    const Vessel& from = ledger.vessels()[vessel];
+    const BookKnown known = form.context ? form.context->known : house.known();
+    const std::string code = lotCode(ledger.tables().lotScheme, localDate(now), from.name,
+                                     [&](std::string_view one) { return known.lots.contains(nameKey(one)); });
+    form.put(Key::from, utf8(from.name));
+    form.put(Key::lot, utf8(code));
+    form.caution = temperaturesOf(ledger, units) + u' ' +
+                   tr(QT_TRANSLATE_NOOP("Pack", "No scale here is legal for trade. Hot syrup burns deeply."));
+    const DensityLimits limits = limitsOf(ledger, settings);
+    form.live = [content = from.content, least = ledger.tables().cappedLeast, limits, units](const BookForm& typed) {
+        QStringList words;
+        const auto brix = siOf(typed, Key::brix);
+        const Brix is = brix ? Brix::ofSi(*brix) : content.brix();
+        const auto size = writtenIn(typed.answer(Key::size).remove(u' ').replace(u',', u'.').toStdString());
+        if (size && dimensionOf(size->unit) == Dimension::volume) {
+            const Volume one = Volume::ofSi(size->si());
+            const auto density = sugarDensity(is, Temperature::celsius(20));
+            const auto made = containersFrom(content.volume(), std::span{&one, 1});
+            if (density && made)
+                words << tr(QT_TRANSLATE_NOOP("Pack",
+                                              "Weigh in %1 each: brim-full of hot syrup is %2 percent short when "
+                                              "cold. It gives %3, and %4 stay."))
+                             .arg(weightText(*density * one, units), number(coldBy() * 100, 0),
+                                  QString::number(made->counts[0]), handVolume(made->left, units));
+            if (one < smallContainer || (typed.answer(Key::of) == u"glass" && one <= smallContainer))
+                words << tr(
+                    QT_TRANSLATE_NOOP("Pack", "Small containers cool first: fill and cap these before the others."));
+        }
+        if (const auto capped = siOf(typed, Key::capped); capped && Temperature::kelvin(*capped) < least)
+            words << tr(QT_TRANSLATE_NOOP("Pack", "Capped under %1: the lot will be held."))
+                         .arg(figure(least, units, 0).text());
+        if (brix && (is < limits.least || is > limits.most))
+            words << tr(QT_TRANSLATE_NOOP("Pack", "Density outside %1 to %2 °Brix of here: the lot will be held."))
+                         .arg(number(limits.least.degrees(), 1), number(limits.most.degrees(), 1));
+        return words.join(u' ');
+    };
+    return form;
+}
+
+bool isReleased(const Ledger& ledger, const Lot& lot) {
+    return std::any_of(ledger.tables().tested.begin(), ledger.tables().tested.end(), [&](const BookRow& row) {
+        return row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code);
+    });
+}
+
+LotsView lotsView(const HouseLedger* house, Units units) {
+    LotsView view;
+    if (!house) {
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "The books are being read."));
+        return view;
+    }
+    const Ledger& ledger = house->ledger();
+    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "lot"))},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "packed")), false, 2},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "from")), false, 4},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "made"))},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "here")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true, 5},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "class")), false, 3},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "stands")), false, 1}};
+    for (std::size_t i = ledger.lots().size(); i-- > 0;) {
+        const Lot& lot = ledger.lots()[i];
+        QStringList made;
+        long long here = 0;
+        for (const LotSize& size : lot.sizes) {
+            made << QStringLiteral("%1 × %2").arg(size.made).arg(utf8(size.written));
+            here += size.here();
+        }
+        const bool released = lot.held && isReleased(ledger, lot);
+        const QString taint = taintWords(lot.taint);
+        const QString stands = lot.held && !released ? tr(QT_TRANSLATE_NOOP("Pack", "held"))
+                               : released            ? tr(QT_TRANSLATE_NOOP("Pack", "released"))
+                                                     : QString{};
+        QStringList why;
+        for (const LedgerMark& mark : ledger.marks())
+            if (nameKey(mark.name) == nameKey(lot.code))
+                why << markWords(mark, units);
+        why.removeDuplicates();
+        for (const BookRow& row : ledger.tables().tested)
+            if (row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code))
+                why << tr(QT_TRANSLATE_NOOP("Pack", "Released: %1.")).arg(utf8(row.detail));
+        const auto date =
+            QDate{static_cast<int>(lot.day.year()), static_cast<int>(static_cast<unsigned>(lot.day.month())),
+                  static_cast<int>(static_cast<unsigned>(lot.day.day()))};
+        QStringList both{stands, taint};
+        both.removeAll(QString{});
+        const Brix is = lot.read.value_or(lot.book);
+        view.rows.push_back({{utf8(lot.code), QLocale{}.toString(date, QStringLiteral("d MMM yyyy")),
+                              utf8(ledger.vessels()[lot.vessel].name), made.join(QStringLiteral(", ")),
+                              QString::number(here), is.si() > 0 ? number(is.degrees(), 1) : QString{},
+                              lot.light ? classOf(*lot.light, lawOf(ledger)) : choiceWord(lot.lightClass),
+                              both.join(QStringLiteral(", "))},
+                             lot.held && !released,
+                             here == 0});
+        view.lines.push_back({i, utf8(lot.code), why.join(u' '), lot.held, released});
+    }
+    if (view.rows.empty())
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "No lot was packed yet."));
+    return view;
+}
+
+} // namespace panside

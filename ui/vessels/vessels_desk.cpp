@@ -1,0 +1,89 @@
+#include "ui/vessels/vessels_desk.h"
+
+#include "ui/ledger/ledger_desk.h"
+#include "ui/trace/trace_screen.h"
+#include "ui/vessels/vessels_screen.h"
+#include "ui/words/said.h"
+
+namespace panside {
+namespace {
+
+class VesselsDesk : public LedgerDesk {
+public:
+    VesselsDesk(Shell& shell, VesselsScreen* screen) : LedgerDesk{shell, screen}, screen_{screen} {
+        leavesFrom(screen);
+        connect(screen, &VesselsScreen::deedWanted, this, &VesselsDesk::openForm);
+        connect(screen, &VesselsScreen::traceWanted, this, [this](const QString& name) {
+            shell_.act(Action::trace);
+            if (auto* trace = this->screen()->window()->findChild<TraceScreen*>())
+                emit trace->wanted(name);
+        });
+        connect(screen, &VesselsScreen::told, this, &VesselsDesk::tell);
+    }
+    void open() override {
+        chooseLast_ = true;
+        LedgerDesk::open();
+    }
+    void wear(const Dress& dress) override {
+        screen_->wear(dress);
+        if (screen_->isVisible())
+            showHouse();
+    }
+
+protected:
+    void show(const HouseLedger* house) override {
+        const auto view = vesselsView(house, session().settings(), units());
+        screen_->display(view);
+        screen_->setDeeds(deeds());
+        if (!chooseLast_ || !house)
+            return;
+        chooseLast_ = false;
+        // What was just drawn is what one comes for.
+        screen_->choose(lastDrawn(view, *house, session().now()));
+    }
+
+private:
+    std::vector<Deed> deeds() const {
+        std::vector<Deed> all{Deed::moved,  Deed::dipped,       Deed::graded,  Deed::lost,   Deed::sold,
+                              Deed::bought, Deed::pans_emptied, Deed::cleaned, Deed::tested, Deed::vessel};
+        return all;
+    }
+    void openForm(Deed deed, const QString& vessel) {
+        BookForm filled = form(deed);
+        for (const Key key : {Key::from, Key::in, Key::vessel, Key::of})
+            if (const BookField* field = filled.field(key);
+                field && deed != Deed::bought && (key != Key::from || keyOf(deed, key).text == DayText::vessel))
+                filled.put(key, vessel);
+        if (deed == Deed::moved || deed == Deed::sold)
+            filled.caution = Desk::tr("Hot syrup burns deeply: carry it covered. What goes into a vessel that is not "
+                                      "empty is a blend.");
+        if (deed == Deed::cleaned)
+            filled.caution = Desk::tr("Rinse with plenty of water after every cleaner, and never mix two.");
+        if (deed == Deed::pans_emptied)
+            filled.caution = Desk::tr("Only here the thread through the pans is cut. Empty them cold.");
+        enter(std::move(filled));
+    }
+    // The draw is put right in its own shift: it went there.
+    void tell(const LostDraw& draw, const QString& vessel) {
+        Fact now = draw.fact;
+        auto* closed = std::get_if<DrawClosed>(&now.what);
+        if (!closed)
+            return;
+        closed->to = vessel.toStdString();
+        const auto answer = session().correct(draw.shift, draw.id, now);
+        if (const auto* refused = std::get_if<Session::Refused>(&answer))
+            return shell_.say(Desk::tr("Not kept: %1").arg(said(refused->why, "Session")));
+        shell_.say(Desk::tr("Kept: %1 went into %2").arg(draw.words, vessel));
+        shell_.house().touched();
+        shell_.refreshSoon();
+    }
+
+    VesselsScreen* screen_;
+    bool chooseLast_ = false;
+};
+
+} // namespace
+
+Desk* vesselsDesk(Shell& shell) { return new VesselsDesk{shell, new VesselsScreen}; }
+
+} // namespace panside

@@ -1,0 +1,18 @@
+#pragma once
+// The words of the day book's rows, keys and choices, in the person's language.
+#include "core/boil/day_vocabulary.h"
+#include "ui/look/units.h"
+
+#include <QString>
+
+namespace panside {
+
+QString deedName(Deed deed);                         // "packed"
+QString valueLabel(Deed deed);                       // "how many"
+QString keyLabel(Deed deed, Key key);                // "capped at"
+QString choiceWord(std::string_view word);           // "gather" as a person says it; a word that is none stays as it is
+QString dayRowWords(const DayRow& row, Units units); // "packed, 24 × 1pt, lot A12, from drum 7"
+// A volume as small as a hand pours it: gallons, then quarts, pints and cups; litres, then millilitres.
+QString handVolume(Volume volume, Units units);
+
+} // namespace panside

@@ -1,0 +1,87 @@
+#include "ui/words/mark_words.h"
+
+#include "ui/look/wall_clock.h"
+#include "ui/words/book_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("MarkWords", text); }
+
+QString moment(Instant at) { return WallClock{}.at(at).toString(QStringLiteral("yyyy-MM-dd HH:mm")); }
+
+} // namespace
+
+QString markWords(const LedgerMark& mark, Units units) {
+    const QString name = QString::fromStdString(mark.name), more = choiceWord(mark.more);
+    const double amount = mark.amount.value_or(0), limit = mark.limit.value_or(0);
+    const auto litres = [&](double number) { return handVolume(Volume::litre(number), units); };
+    const auto degrees = [&](double number) { return figure(Temperature::celsius(number), units).text(); };
+    const auto brix = [&](double number) { return figure(Brix::degrees(number)).text(); };
+    const QString since = mark.before ? u' ' + tr(QT_TRANSLATE_NOOP("MarkWords", "The entry before, of %1, does not "
+                                                                                 "fit."))
+                                                   .arg(moment(*mark.before))
+                                      : QString{};
+    switch (mark.kind) {
+    case MarkKind::belowEmpty:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: %2 more come out than the book has in it.%3 Dip it."))
+            .arg(name, litres(amount), since);
+    case MarkKind::overRim:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: %2 over its rim of %3.%4 Dip it."))
+            .arg(name, litres(amount), litres(limit), since);
+    case MarkKind::vesselOut:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is no longer used.")).arg(name);
+    case MarkKind::vesselUnknown:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is a vessel that nobody named.")).arg(name);
+    case MarkKind::packedTooCool:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was capped at %2, under the least of %3: it is held."))
+            .arg(name, degrees(amount), degrees(limit));
+    case MarkKind::underDensity:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 is %2, under the %3 of this place: it is held."))
+            .arg(name, brix(amount), brix(limit));
+    case MarkKind::overDensity:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 is %2, over the %3 of this place: it is held."))
+            .arg(name, brix(amount), brix(limit));
+    case MarkKind::shippedTooMany:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1: %2 more left than were made."))
+            .arg(name, QLocale{}.toString(amount, 'f', 0));
+    case MarkKind::lotUnknown:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was never packed.")).arg(name);
+    case MarkKind::codeTwice:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 is a code twice.")).arg(name);
+    case MarkKind::drawTwice:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw was told twice and counts once: %1.")).arg(name);
+    case MarkKind::noVessel:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw without a vessel: where to?"));
+    case MarkKind::noVolume:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Nobody said how much went through this run."));
+    case MarkKind::thinner:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A concentrate of %1 is thinner than the %2 that went in."))
+            .arg(brix(amount), brix(limit));
+    case MarkKind::sugarOdd:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Sap of %1: was %2 meant?")).arg(brix(amount), brix(amount / 10));
+    case MarkKind::milk:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: milk is in it, by %2 against foam. It belongs on the label."))
+            .arg(name, more);
+    case MarkKind::lead:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: lead over the limit of %2 ppb."))
+            .arg(name, QLocale{}.toString(limit, 'f', 0));
+    case MarkKind::ropy:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: ropy sap is in it.")).arg(name);
+    case MarkKind::offFlavour:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: an off-flavor (%2). It is for processing only."))
+            .arg(name, more);
+    case MarkKind::depthNoShape:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: a depth tells no volume while its shape is not known. Tell its "
+                                                 "shape."))
+            .arg(name);
+    case MarkKind::pressNotOpen:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A filter run ends here that nobody began."));
+    }
+    return {};
+}
+
+} // namespace panside
