@@ -176,6 +176,711 @@
     </message>
 </context>
 <context>
+    <name>panside::Desk</name>
+    <message>
+        <source>Gathered</source>
+        <translation>Récolté</translation>
+    </message>
+    <message>
+        <source>Pumped</source>
+        <translation>Pompé</translation>
+    </message>
+    <message>
+        <source>Dipped</source>
+        <translation>Jaugé</translation>
+    </message>
+    <message>
+        <source>Concentrated</source>
+        <translation>Concentré</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Perdu</translation>
+    </message>
+    <message>
+        <source>Pans emptied</source>
+        <translation>Casseroles vidées</translation>
+    </message>
+    <message>
+        <source>A tank</source>
+        <translation>Un bassin</translation>
+    </message>
+    <message>
+        <source>Lit earlier</source>
+        <translation>Allumé plus tôt</translation>
+    </message>
+    <message>
+        <source>Lit later</source>
+        <translation>Allumé plus tard</translation>
+    </message>
+    <message>
+        <source>Cold earlier</source>
+        <translation>Froid plus tôt</translation>
+    </message>
+    <message>
+        <source>Cold later</source>
+        <translation>Froid plus tard</translation>
+    </message>
+    <message>
+        <source>Concentrated first</source>
+        <translation>Concentré d'abord</translation>
+    </message>
+    <message>
+        <source>Tanks</source>
+        <translation>Bassins</translation>
+    </message>
+</context>
+<context>
+    <name>Account</name>
+    <message>
+        <source>Runs</source>
+        <translation>Coulées</translation>
+    </message>
+    <message>
+        <source>%1 a tap</source>
+        <translation>%1 par entaille</translation>
+    </message>
+    <message>
+        <source>taps not told</source>
+        <translation>entailles non dites</translation>
+    </message>
+    <message>
+        <source>%1: sap for %2 of syrup.</source>
+        <translation>%1 : de l'eau pour %2 de sirop.</translation>
+    </message>
+    <message>
+        <source>Not all of its sugar was read: 2 °Brix is assumed there.</source>
+        <translation>Tout son sucre n'a pas été lu : 2 °Brix y sont supposés.</translation>
+    </message>
+    <message>
+        <source>a tap, all runs whose taps are told</source>
+        <translation>par entaille, toutes les coulées aux entailles connues</translation>
+    </message>
+    <message>
+        <source>Nights</source>
+        <translation>Nuits</translation>
+    </message>
+    <message>
+        <source>%1 cord, %2 a cord</source>
+        <translation>%1 corde, %2 par corde</translation>
+    </message>
+    <message>
+        <source>wood or draws not all known</source>
+        <translation>bois ou coulées pas tous connus</translation>
+    </message>
+    <message>
+        <source>At the mean of what was sold that is %1 by price.</source>
+        <translation>Au prix moyen de ce qui fut vendu, cela fait %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of syrup%3.</source>
+        <translation>%1 : %2 de sirop%3.</translation>
+    </message>
+    <message>
+        <source> in %1 of fire</source>
+        <translation> en %1 de feu</translation>
+    </message>
+    <message>
+        <source>Heavy draws</source>
+        <translation>Tirages trop denses</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation>donné</translation>
+    </message>
+    <message>
+        <source>%1 of %2 draws surely over %3</source>
+        <translation>%1 de %2 tirages sûrement au-dessus de %3</translation>
+    </message>
+    <message>
+        <source>Heavy draws gave away %1 of syrup.</source>
+        <translation>Les tirages trop denses ont donné %1 de sirop.</translation>
+    </message>
+    <message>
+        <source>So much more there would be of them at %1. Draws whose density is not surely over it do not count.</source>
+        <translation>Il y en aurait tant de plus à %1. Les tirages dont la densité n'est pas sûrement au-dessus ne comptent pas.</translation>
+    </message>
+    <message>
+        <source>In stock</source>
+        <translation>En stock</translation>
+    </message>
+    <message>
+        <source>not graded</source>
+        <translation>non classé</translation>
+    </message>
+    <message>
+        <source>, %1 of them held</source>
+        <translation>, dont %1 retenus</translation>
+    </message>
+    <message>
+        <source>Sap bought and sold</source>
+        <translation>Eau achetée et vendue</translation>
+    </message>
+    <message>
+        <source>bought from %1, %2</source>
+        <translation>achetée de %1, %2</translation>
+    </message>
+    <message>
+        <source>sold to %1, %2</source>
+        <translation>vendue à %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, for %2 of syrup</source>
+        <translation>%1, pour %2 de sirop</translation>
+    </message>
+    <message>
+        <source>By the revised rule (University of Vermont) at 66.9 °Brix.</source>
+        <translation>Par la règle révisée (Université du Vermont) à 66,9 °Brix.</translation>
+    </message>
+    <message>
+        <source>From the first of %1 nights to the last it went by %2, surely between %3 and %4.</source>
+        <translation>De la première à la dernière de %1 nuits, il a changé de %2, sûrement entre %3 et %4.</translation>
+    </message>
+    <message>
+        <source>water a pound of wood</source>
+        <translation>eau par livre de bois</translation>
+    </message>
+    <message>
+        <source>too little to tell</source>
+        <translation>trop peu pour le dire</translation>
+    </message>
+    <message>
+        <source>%1 nights of like wood</source>
+        <translation>%1 nuits du même bois</translation>
+    </message>
+    <message>
+        <source>Too little to tell whether the wood gives less than it did.</source>
+        <translation>Trop peu pour dire si le bois donne moins qu'avant.</translation>
+    </message>
+    <message>
+        <source>Five nights of one wood, weighed, with the tank read, are the least.</source>
+        <translation>Il faut au moins cinq nuits d'un même bois, pesé, avec le bassin lu.</translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <translation>stable</translation>
+    </message>
+    <message>
+        <source>A pound of wood boils off as much as it did.</source>
+        <translation>Une livre de bois évapore autant qu'avant.</translation>
+    </message>
+    <message>
+        <source>A pound of wood boils off less each night: flues or grate? Brush them and see.</source>
+        <translation>Une livre de bois évapore moins chaque nuit : plis ou grille ? Brosser et voir.</translation>
+    </message>
+    <message>
+        <source>Only cold, and with the ash out.</source>
+        <translation>Seulement à froid, et la cendre sortie.</translation>
+    </message>
+    <message>
+        <source>A pound of wood boils off more than it did: drier wood, or cleaner flues.</source>
+        <translation>Une livre de bois évapore plus qu'avant : bois plus sec, ou plis plus propres.</translation>
+    </message>
+    <message>
+        <source>hours of fire to a switch of sides</source>
+        <translation>heures de feu par changement de côté</translation>
+    </message>
+    <message>
+        <source>%1 switches told</source>
+        <translation>%1 changements dits</translation>
+    </message>
+    <message>
+        <source>Too little to tell after how many hours the sides are switched.</source>
+        <translation>Trop peu pour dire après combien d'heures on change de côté.</translation>
+    </message>
+    <message>
+        <source>Press the key for a swapped pan each time: from three on this line knows.</source>
+        <translation>Presser chaque fois la touche du changement de casserole : à partir de trois, cette ligne sait.</translation>
+    </message>
+    <message>
+        <source>%1 of fire since the last switch, usually %2: look for niter.</source>
+        <translation>%1 de feu depuis le dernier changement, d'ordinaire %2 : chercher la pierre de sucre.</translation>
+    </message>
+    <message>
+        <source>The sides are switched every %1 of fire.</source>
+        <translation>On change de côté toutes les %1 de feu.</translation>
+    </message>
+    <message>
+        <source>Scale under the syrup insulates and scorches.</source>
+        <translation>La pierre de sucre sous le sirop isole et brûle.</translation>
+    </message>
+    <message>
+        <source>hydrometer against physics</source>
+        <translation>densimètre contre physique</translation>
+    </message>
+    <message>
+        <source>%1 nights, %2 pans or sides</source>
+        <translation>%1 nuits, %2 casseroles ou côtés</translation>
+    </message>
+    <message>
+        <source>nothing to tell</source>
+        <translation>rien à dire</translation>
+    </message>
+    <message>
+        <source>Hydrometer and physics are not surely apart by the same amount on every pan.</source>
+        <translation>Densimètre et physique ne diffèrent pas sûrement d'autant sur chaque casserole.</translation>
+    </message>
+    <message>
+        <source>Three checked nights and a change of pans or sides are the least.</source>
+        <translation>Il faut au moins trois nuits vérifiées et un changement de casserole ou de côté.</translation>
+    </message>
+    <message>
+        <source>Hydrometer and physics are apart by the same %1 on every pan: it may be the glass. Try another.</source>
+        <translation>Densimètre et physique diffèrent des mêmes %1 sur chaque casserole : c'est peut-être le densimètre. En essayer un autre.</translation>
+    </message>
+    <message>
+        <source>Some %1 °Brix in the glass, ± %2. A probe that reads false by itself looks the same: boil water and see.</source>
+        <translation>Environ %1 °Brix au densimètre, ± %2. Une sonde fausse donne la même chose : faire bouillir de l'eau et voir.</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>combien</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>d'après</translation>
+    </message>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des livres.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the books yet.</source>
+        <translation>Il n'y a encore rien dans les livres.</translation>
+    </message>
+    <message>
+        <source>it tells</source>
+        <translation>il dit</translation>
+    </message>
+    <message>
+        <source>its ground</source>
+        <translation>sur quoi</translation>
+    </message>
+</context>
+<context>
+    <name>panside::FlowScreen</name>
+    <message>
+        <source>Board</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>No sugar is in the books yet.</source>
+        <translation>Il n'y a encore aucun sucre dans les livres.</translation>
+    </message>
+</context>
+<context>
+    <name>SugarFlow</name>
+    <message>
+        <source>sap of the bush</source>
+        <translation>eau de l'érablière</translation>
+    </message>
+    <message>
+        <source>sap bought</source>
+        <translation>eau achetée</translation>
+    </message>
+    <message>
+        <source>syrup bought</source>
+        <translation>sirop acheté</translation>
+    </message>
+    <message>
+        <source>nobody wrote it</source>
+        <translation>personne ne l'a écrit</translation>
+    </message>
+    <message>
+        <source>sold and shipped</source>
+        <translation>vendu et expédié</translation>
+    </message>
+    <message>
+        <source>bottled, here</source>
+        <translation>embouteillé, ici</translation>
+    </message>
+    <message>
+        <source>in pails and drums</source>
+        <translation>en seaux et barils</translation>
+    </message>
+    <message>
+        <source>in the pans</source>
+        <translation>dans les casseroles</translation>
+    </message>
+    <message>
+        <source>in the tanks</source>
+        <translation>dans les bassins</translation>
+    </message>
+    <message>
+        <source>does not close</source>
+        <translation>ne boucle pas</translation>
+    </message>
+    <message>
+        <source>%1 of sugar came in; %2 was drawn as syrup.</source>
+        <translation>%1 de sucre sont entrés ; %2 sont sortis en sirop.</translation>
+    </message>
+    <message>
+        <source>%1 more is found than came in: a line of its own, never spread over the others. The measures alone may err by %2.</source>
+        <translation>On trouve %1 de plus qu'il n'en est entré : une ligne à part, jamais répartie sur les autres. Les mesures seules peuvent errer de %2.</translation>
+    </message>
+    <message>
+        <source>%1 is not found again: a line of its own, never spread over the others. The measures alone may err by %2.</source>
+        <translation>%1 ne se retrouvent pas : une ligne à part, jamais répartie sur les autres. Les mesures seules peuvent errer de %2.</translation>
+    </message>
+</context>
+<context>
+    <name>Losses</name>
+    <message>
+        <source>sour</source>
+        <translation>sûr</translation>
+    </message>
+    <message>
+        <source>spilled</source>
+        <translation>renversé</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>débordé</translation>
+    </message>
+    <message>
+        <source>tasting</source>
+        <translation>dégustation</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>échantillon</translation>
+    </message>
+    <message>
+        <source>scorched</source>
+        <translation>brûlé</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>donné</translation>
+    </message>
+    <message>
+        <source>poured off</source>
+        <translation>jeté</translation>
+    </message>
+    <message>
+        <source>pans emptied</source>
+        <translation>casseroles vidées</translation>
+    </message>
+    <message>
+        <source>press heel</source>
+        <translation>reste du filtre-presse</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>cassé</translation>
+    </message>
+    <message>
+        <source>destroyed</source>
+        <translation>détruit</translation>
+    </message>
+    <message>
+        <source>no cause told</source>
+        <translation>sans cause dite</translation>
+    </message>
+</context>
+<context>
+    <name>Tanks</name>
+    <message>
+        <source>the only one</source>
+        <translation>le seul</translation>
+    </message>
+    <message>
+        <source>concentrate before sap</source>
+        <translation>le concentré avant l'eau</translation>
+    </message>
+    <message>
+        <source>warm before cold</source>
+        <translation>le chaud avant le froid</translation>
+    </message>
+    <message>
+        <source>old before new</source>
+        <translation>le vieux avant le neuf</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>sans différence</translation>
+    </message>
+    <message>
+        <source>ropy: look and smell before it is boiled</source>
+        <translation>filante : regarder et sentir avant de bouillir</translation>
+    </message>
+    <message>
+        <source>size not told</source>
+        <translation>taille non dite</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 de trop</translation>
+    </message>
+    <message>
+        <source>full in %1</source>
+        <translation>plein dans %1</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>reste %1</translation>
+    </message>
+    <message>
+        <source>%1: ropy sap. Look and smell before any of it is boiled.</source>
+        <translation>%1 : eau filante. Regarder et sentir avant d'en bouillir.</translation>
+    </message>
+    <message>
+        <source>%1: over its rim by the book. Dip it.</source>
+        <translation>%1 : au-dessus du bord d'après le livre. Le jauger.</translation>
+    </message>
+    <message>
+        <source>Boil %1 first: %2. %3 at %4.</source>
+        <translation>Bouillir %1 d'abord : %2. %3 à %4.</translation>
+    </message>
+    <message>
+        <source>%1: %2 at %3. The oldest part came in %4 ago.</source>
+        <translation>%1 : %2 à %3. Le plus vieux est entré il y a %4.</translation>
+    </message>
+    <message>
+        <source>nobody knows when</source>
+        <translation>on ne sait quand</translation>
+    </message>
+    <message>
+        <source>Nobody told its temperature: its heat is not known.</source>
+        <translation>Personne n'a dit sa température : sa chaleur est inconnue.</translation>
+    </message>
+    <message>
+        <source>Coldest %1, warmest %2 as told; now %3, told %4 ago.</source>
+        <translation>Au plus froid %1, au plus chaud %2 d'après ce qui fut dit ; maintenant %3, dit il y a %4.</translation>
+    </message>
+    <message>
+        <source>At the freezing point: ice holds little sugar, so what is liquid reads sweeter. How much is ice nobody can tell from here.</source>
+        <translation>Au point de congélation : la glace tient peu de sucre, le liquide se lit donc plus sucré. Combien est glace, nul ne peut le dire d'ici.</translation>
+    </message>
+    <message>
+        <source>Over 40 °F for %1, over 50 °F for %2, as far as it was told.</source>
+        <translation>Au-dessus de 40 °F pendant %1, de 50 °F pendant %2, d'après ce qui fut dit.</translation>
+    </message>
+    <message>
+        <source>Over 4 °C for %1, over 10 °C for %2, as far as it was told.</source>
+        <translation>Au-dessus de 4 °C pendant %1, de 10 °C pendant %2, d'après ce qui fut dit.</translation>
+    </message>
+    <message>
+        <source>Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).</source>
+        <translation>Limite pour le concentré de plus de 4 °Brix : 41 °F, 5 °C (Wisconsin, d'après une citation).</translation>
+    </message>
+    <message>
+        <source>Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).</source>
+        <translation>Sous 40 °F les bactéries croissent lentement, au-dessus de 50 °F vite (Ohio State University, 2020).</translation>
+    </message>
+    <message>
+        <source>Nose and eye decide.</source>
+        <translation>Le nez et l'œil décident.</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation>bassin</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>sugar</source>
+        <translation>sucre</translation>
+    </message>
+    <message>
+        <source>oldest</source>
+        <translation>le plus vieux</translation>
+    </message>
+    <message>
+        <source>warmest</source>
+        <translation>au plus chaud</translation>
+    </message>
+    <message>
+        <source>over 50 °F</source>
+        <translation>plus de 50 °F</translation>
+    </message>
+    <message>
+        <source>to the rim</source>
+        <translation>jusqu'au bord</translation>
+    </message>
+    <message>
+        <source>why in this order</source>
+        <translation>pourquoi cet ordre</translation>
+    </message>
+    <message>
+        <source>over 10 °C</source>
+        <translation>plus de 10 °C</translation>
+    </message>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des livres.</translation>
+    </message>
+    <message>
+        <source>No sap stands in any tank. Tell what was gathered.</source>
+        <translation>Il n'y a d'eau dans aucun bassin. Dire ce qui fut récolté.</translation>
+    </message>
+    <message>
+        <source>Nobody read all of its sugar: 2 °Brix is assumed for the rest.</source>
+        <translation>Personne n'a lu tout son sucre : 2 °Brix sont supposés pour le reste.</translation>
+    </message>
+    <message>
+        <source>the pans</source>
+        <translation>les casseroles</translation>
+    </message>
+    <message>
+        <source>boil or drain them</source>
+        <translation>les bouillir ou les vider</translation>
+    </message>
+    <message>
+        <source>The pans hold sweet since %1; the book does not know how much.</source>
+        <translation>Les casseroles tiennent du réduit depuis %1 ; le livre ne sait pas combien.</translation>
+    </message>
+    <message>
+        <source>The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.</source>
+        <translation>Les casseroles tiennent environ %1 de sucre, ± %2, depuis %3 : les bouillir ou les vider.</translation>
+    </message>
+    <message>
+        <source>Sweet in the pans spoils in a warm spell, and freezes only softly in a cold one. Drained into numbered pails it is told with the pails' names.</source>
+        <translation>Le réduit dans les casseroles se gâte par temps doux, et ne gèle que mollement par temps froid. Vidé en seaux numérotés, on le dit avec le nom des seaux.</translation>
+    </message>
+</context>
+<context>
+    <name>TonightPage</name>
+    <message>
+        <source>No sap stands in any tank. Tell what was gathered.</source>
+        <translation>Il n'y a d'eau dans aucun bassin. Dire ce qui fut récolté.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of this rig yet: one night with its fire and its tank read, and this page knows.</source>
+        <translation>On ne sait encore rien de cet évaporateur : une nuit avec son feu et son bassin lu, et cette page sait.</translation>
+    </message>
+    <message>
+        <source>All that stands is needed to cover the pans while the fire burns out. Do not light for it.</source>
+        <translation>Il faut tout ce qui attend pour couvrir les casseroles pendant que le feu s'éteint. Ne pas allumer pour cela.</translation>
+    </message>
+    <message>
+        <source>Learned from %1 nights of this rig: %2 of water (%3 to %4), %5 to warm up. Of ten such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.</source>
+        <translation>Appris de %1 nuits de cet évaporateur : %2 d'eau (de %3 à %4), %5 pour chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
+    </message>
+    <message>
+        <source>concentrated to %1</source>
+        <translation>concentrée à %1</translation>
+    </message>
+    <message>
+        <source>no boil</source>
+        <translation>pas de bouillée</translation>
+    </message>
+    <message>
+        <source>Concentrated to %1, no more is left than covers the pans.</source>
+        <translation>Concentrée à %1, il n'en reste pas plus qu'il n'en faut pour couvrir les casseroles.</translation>
+    </message>
+    <message>
+        <source>Concentrated to %1 first, the boil is %2 shorter.</source>
+        <translation>Concentrée d'abord à %1, la bouillée est plus courte de %2.</translation>
+    </message>
+    <message>
+        <source>It saves %1 cord. Draws come so much oftener as the feed is sweeter. Concentrate spoils sooner than sap.</source>
+        <translation>Cela épargne %1 corde. Les tirages viennent d'autant plus souvent que l'eau est sucrée. Le concentré se gâte plus vite que l'eau.</translation>
+    </message>
+    <message>
+        <source>Concentrate spoils sooner than sap: boil it at once.</source>
+        <translation>Le concentré se gâte plus vite que l'eau : le bouillir aussitôt.</translation>
+    </message>
+    <message>
+        <source>concentrated to %1: saves</source>
+        <translation>concentrée à %1 : épargne</translation>
+    </message>
+    <message>
+        <source>lit at %1</source>
+        <translation>allumé à %1</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>probable</translation>
+    </message>
+    <message>
+        <source>one in ten under</source>
+        <translation>un sur dix dessous</translation>
+    </message>
+    <message>
+        <source>one in ten over</source>
+        <translation>un sur dix dessus</translation>
+    </message>
+    <message>
+        <source>The books are being read.</source>
+        <translation>Lecture des livres.</translation>
+    </message>
+    <message>
+        <source>last load</source>
+        <translation>dernière charge</translation>
+    </message>
+    <message>
+        <source>Lit at %1, the last load goes in about %2; the fire is cold about %3.</source>
+        <translation>Allumé à %1, la dernière charge entre vers %2 ; le feu est froid vers %3.</translation>
+    </message>
+    <message>
+        <source>cold fire</source>
+        <translation>feu froid</translation>
+    </message>
+    <message>
+        <source>The fire is cold about %1. Stay until the pans are covered; look again an hour later.</source>
+        <translation>Le feu est froid vers %1. Rester jusqu'à ce que les casseroles soient couvertes ; revenir une heure plus tard.</translation>
+    </message>
+    <message>
+        <source>syrup</source>
+        <translation>sirop</translation>
+    </message>
+    <message>
+        <source>About %1 of syrup, from %2 of sap.</source>
+        <translation>Environ %1 de sirop, de %2 d'eau.</translation>
+    </message>
+    <message>
+        <source>By the sugar that stands and by what came out of it on the nights before; what the pans hold may shift it.</source>
+        <translation>D'après le sucre qui attend et ce qui en est sorti les nuits d'avant ; ce que tiennent les casseroles peut le déplacer.</translation>
+    </message>
+    <message>
+        <source>wood, cords</source>
+        <translation>bois, cordes</translation>
+    </message>
+    <message>
+        <source>About %1 of a full cord.</source>
+        <translation>Environ %1 d'une corde pleine.</translation>
+    </message>
+    <message>
+        <source>keep back</source>
+        <translation>garder</translation>
+    </message>
+    <message>
+        <source>Keep %1 of sap for the pans while the fire burns out.</source>
+        <translation>Garder %1 d'eau pour les casseroles pendant que le feu s'éteint.</translation>
+    </message>
+    <message>
+        <source>As it was kept on the nights before.</source>
+        <translation>Comme on l'a gardée les nuits d'avant.</translation>
+    </message>
+    <message>
+        <source>By the pans' area, depth and rate.</source>
+        <translation>D'après la surface, la profondeur et le débit des casseroles.</translation>
+    </message>
+    <message>
+        <source>start, to be cold by %1</source>
+        <translation>commencer, pour être froid à %1</translation>
+    </message>
+    <message>
+        <source>Cold by %1: all of it may be started.</source>
+        <translation>Froid à %1 : on peut tout commencer.</translation>
+    </message>
+    <message>
+        <source>Cold by %1: start %2 (nine nights in ten), %3 at the most (five in ten).</source>
+        <translation>Froid à %1 : commencer %2 (neuf nuits sur dix), %3 au plus (cinq sur dix).</translation>
+    </message>
+    <message>
+        <source>All of it: light by %1, or by %2 to be sure.</source>
+        <translation>Le tout : allumer avant %1, ou avant %2 pour être sûr.</translation>
+    </message>
+</context>
+<context>
     <name>EntryForm</name>
     <message>
         <source>its temperature, if taken</source>
@@ -188,6 +893,29 @@
     <message>
         <source>as read</source>
         <translation>comme lu</translation>
+    </message>
+</context>
+<context>
+    <name>Screens</name>
+    <message>
+        <source>Tanks</source>
+        <translation>Bassins</translation>
+    </message>
+    <message>
+        <source>Tonight</source>
+        <translation>Ce soir</translation>
+    </message>
+    <message>
+        <source>Sugar</source>
+        <translation>Sucre</translation>
+    </message>
+    <message>
+        <source>House account</source>
+        <translation>Compte de la maison</translation>
+    </message>
+    <message>
+        <source>What it tells</source>
+        <translation>Ce qu'il dit</translation>
     </message>
 </context>
 </TS>

@@ -1,5 +1,6 @@
 #include "ui/console/screens.h"
 
+#include "ui/account/account_desks.h"
 #include "ui/book/book_desk.h"
 #include "ui/filter/filter_desk.h"
 #include "ui/fuel/fuel_desk.h"
@@ -14,6 +15,7 @@
 #include "ui/reckoner/reckoner_desk.h"
 #include "ui/review/review_desk.h"
 #include "ui/rig/rig_desk.h"
+#include "ui/sap/sap_desks.h"
 #include "ui/season/season_desk.h"
 #include "ui/sound/sound_desk.h"
 #include "ui/tank/tank_desk.h"
@@ -28,6 +30,8 @@ namespace panside {
 std::span<const ScreenRow> allScreens() {
     static constexpr ScreenRow rows[] = {
         {Action::tank, Place::sap, 1, QT_TRANSLATE_NOOP("Screens", "Tank and wood"), false, &tankDesk},
+        {Action::tonight, Place::sap, 2, QT_TRANSLATE_NOOP("Screens", "Tonight"), false, &tonightDesk},
+        {Action::tanks, Place::sap, 3, QT_TRANSLATE_NOOP("Screens", "Tanks"), false, &tanksDesk},
         {Action::board, Place::boil, 1, QT_TRANSLATE_NOOP("Screens", "Board"), false, nullptr},
         {Action::fuel, Place::boil, 2, QT_TRANSLATE_NOOP("Screens", "Fire and wood"), false, &fuelDesk},
         {Action::handover, Place::boil, 3, QT_TRANSLATE_NOOP("Screens", "Hand over"), true, &handoverDesk},
@@ -41,6 +45,9 @@ std::span<const ScreenRow> allScreens() {
         {Action::paper, Place::nights, 4, QT_TRANSLATE_NOOP("Screens", "From paper"), true, &paperDesk},
         {Action::importing, Place::nights, 5, QT_TRANSLATE_NOOP("Screens", "From files"), true, &importDesk},
         {Action::season, Place::season, 1, QT_TRANSLATE_NOOP("Screens", "The season"), true, &seasonDesk},
+        {Action::sugar, Place::season, 2, QT_TRANSLATE_NOOP("Screens", "Sugar"), false, &sugarDesk},
+        {Action::account, Place::season, 3, QT_TRANSLATE_NOOP("Screens", "House account"), false, &accountDesk},
+        {Action::tells, Place::season, 4, QT_TRANSLATE_NOOP("Screens", "What it tells"), false, &tellsDesk},
         {Action::rig, Place::rig, 1, QT_TRANSLATE_NOOP("Screens", "Pans and fire"), false, &rigDesk},
         {Action::probes, Place::rig, 3, QT_TRANSLATE_NOOP("Screens", "Probes"), true, &probesDesk},
         {Action::sound, Place::rig, 4, QT_TRANSLATE_NOOP("Screens", "Sound"), false, &soundDesk},

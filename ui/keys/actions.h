@@ -55,7 +55,12 @@ enum class Action {
     pack,
     lots,
     trace,
-    book
+    book,
+    tanks,
+    tonight,
+    sugar,
+    account,
+    tells
 };
 
 // Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the

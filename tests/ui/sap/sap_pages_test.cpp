@@ -1,0 +1,137 @@
+// The pages of sap and season that the ledger fills: what they say of made-up houses, without a window.
+#include "tests/core/ledger/house.h"
+#include "ui/account/account_view.h"
+#include "ui/account/flow_screen.h"
+#include "ui/sap/tanks_view.h"
+#include "ui/sap/tonight_view.h"
+
+#include <QApplication>
+#include <QImage>
+#include <QKeyEvent>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+using namespace testing_house;
+
+constexpr const char* tanks = "2027-03-01T06:00:00Z,vessel,1000,L,name=north;kind=gather\n"
+                              "2027-03-01T06:00:00Z,vessel,3000,L,name=house tank;kind=hold\n"
+                              "2027-03-01T06:00:00Z,vessel,900,L,name=feed;kind=feed\n"
+                              "2027-03-01T06:00:00Z,vessel,200,L,name=drum 1;kind=drum\n";
+Instant at(const std::string& clock) { return *instantIn("2027-03-" + clock + ":00Z"); }
+
+std::string night(int date, int litres) {
+    const std::string all = std::to_string(litres), rest = std::to_string(litres - 700);
+    return day(date, "16:50", "set,20,kg,key=load_mass") + day(date, "17:00", "tank_level," + all + ",L,") +
+           day(date, "17:00", "sap_in," + all + ",L,brix=2") + day(date, "17:00", "lit,,,") +
+           day(date, "17:10", "fired,,,") + day(date, "19:00", "fired,,,") +
+           day(date, "20:30", "draw_close,8,L,to=drum 1") + day(date, "21:00", "fired,,,") +
+           day(date, "21:00", "tank_level," + rest + ",L,") + day(date, "22:00", "tank_level,0,L,") +
+           day(date, "22:00", "shift_end,,,");
+}
+House warmAndCold() {
+    return House{std::string{tanks} + day(2, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4;temp=13degC") +
+                 day(2, "09:30", "gathered,900,L,to=house tank;from=bush;brix=2.1;temp=0degC")};
+}
+
+TEST(TanksPage, SaysWhatToBoilFirstAndWhy) {
+    const House house = warmAndCold();
+    const ListView view = tanksView(house.ledger.get(), at("02T18:00"), Units::us);
+    ASSERT_EQ(view.rows.size(), 2u);
+    EXPECT_EQ(view.rows[0].cells[0], "north");
+    EXPECT_TRUE(view.rows[0].strong);
+    EXPECT_TRUE(view.said[0].words.startsWith("Boil north first: warm before cold."))
+        << view.said[0].words.toStdString();
+    EXPECT_TRUE(view.said[0].notes.contains("over 50 °F for 9 h 00")) << view.said[0].notes.toStdString();
+    EXPECT_TRUE(view.said[0].notes.contains("Ohio State University, 2020"));
+    EXPECT_TRUE(view.said[0].notes.contains("Nose and eye decide"));
+    EXPECT_TRUE(view.said[1].notes.contains("ice holds little sugar"));
+    EXPECT_FALSE(view.said[0].notes.contains("sour")) << "no countdown to sour";
+}
+
+TEST(TanksPage, SaysSinceWhenThePansHoldSweet) {
+    const House house{tanks, {night(2, 900)}};
+    const ListView view = tanksView(house.ledger.get(), at("04T18:00"), Units::us);
+    ASSERT_FALSE(view.rows.empty());
+    EXPECT_TRUE(view.said.back().words.contains("The pans hold about")) << view.said.back().words.toStdString();
+    EXPECT_TRUE(view.said.back().words.contains("boil or drain them"));
+}
+
+TEST(TanksPage, WaitsForTheBooksAndSaysWhatIsMissing) {
+    EXPECT_EQ(tanksView(nullptr, at("02T18:00"), Units::us).head, "The books are being read.");
+    const House none{tanks};
+    EXPECT_TRUE(tanksView(none.ledger.get(), at("02T18:00"), Units::us).head.contains("Tell what was gathered"));
+    EXPECT_TRUE(tonightView(none.ledger.get(), usualAsk(at("02T18:00")), Units::us).head.contains("No sap stands"));
+}
+
+TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
+    const House house{std::string{tanks} + day(9, "09:00", "gathered,800,L,to=north;brix=2.2;temp=3degC"),
+                      {night(2, 900), night(4, 880), night(6, 890)}};
+    TonightAsk ask{at("09T17:00"), at("09T20:00"), Brix::degrees(8)};
+    const ListView view = tonightView(house.ledger.get(), ask, Units::us);
+    ASSERT_GE(view.rows.size(), 5u);
+    EXPECT_TRUE(view.said[0].words.contains("the last load goes in about")) << view.said[0].words.toStdString();
+    EXPECT_TRUE(view.said[0].notes.contains("Learned from 3 nights"));
+    const auto says = [&](const QString& words) {
+        return std::any_of(view.said.begin(), view.said.end(),
+                           [&](const ListView::Said& one) { return one.words.contains(words); });
+    };
+    EXPECT_TRUE(says("nine nights in ten"));
+    EXPECT_TRUE(says("Concentrated to 8.0 °Brix first"));
+}
+
+TEST(TonightPage, BeginsAtTheNextQuarterOfAnHour) {
+    const TonightAsk ask = usualAsk(at("02T18:07"));
+    EXPECT_EQ(ask.light, at("02T18:15"));
+    EXPECT_GT(ask.cold, ask.light);
+    EXPECT_LE(secondsBetween(ask.light, ask.cold), 86400);
+}
+
+TEST(AccountPage, KeepsItsSectionsAndItsDoubts) {
+    const House house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;taps=80;brix=2.4"),
+                      {night(2, 900), night(4, 880)}};
+    const ListView view = accountView(house.ledger.get(), Units::us);
+    QStringList heads;
+    for (const TableRow& row : view.rows)
+        if (row.strong)
+            heads << row.cells[0];
+    EXPECT_EQ(heads, (QStringList{"Runs", "Nights", "Heavy draws"}));
+    EXPECT_EQ(view.said.size(), view.rows.size());
+    const ListView tells = tellsView(house.ledger.get(), Units::us);
+    ASSERT_EQ(tells.rows.size(), 3u);
+    EXPECT_EQ(tells.rows[0].cells[1], "too little to tell");
+    EXPECT_EQ(tells.rows[1].cells[1], "too little to tell");
+}
+
+// What stands at the left and at the right of the picture are the same sugar, to one scale.
+TEST(FlowPage, BandsAreOfOneScaleAndAddUp) {
+    const House house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4") +
+                          day(1, "12:00", "lost,50,L,from=north;why=sour") + day(3, "09:00", "dipped,300,L,in=north"),
+                      {night(2, 900)}};
+    const FlowView view = flowView(house.ledger.get(), Units::us);
+    ASSERT_FALSE(view.empty);
+    EXPECT_NEAR(view.in.back().to, 1, 1e-9);
+    EXPECT_NEAR(view.out.back().to, 1, 0.01);
+    EXPECT_TRUE(view.out.back().open) << "what does not close is a band of its own";
+    EXPECT_TRUE(std::any_of(view.out.begin(), view.out.end(), [](const FlowBand& one) { return one.lost; }));
+    EXPECT_TRUE(view.doubt.contains("never spread over the others"));
+    FlowPicture picture;
+    picture.resize(900, 500);
+    picture.display(view, Dress{});
+    const QImage image = picture.grab().toImage();
+    EXPECT_NE(image.pixelColor(450, 250), image.pixelColor(2, 2)) << "the trunk is drawn";
+}
+
+TEST(FlowPage, EscapeGoesBack) {
+    FlowScreen screen;
+    screen.display(flowView(nullptr, Units::us), Dress{});
+    bool left = false;
+    QObject::connect(&screen, &FlowScreen::left, [&left] { left = true; });
+    QKeyEvent down{QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier};
+    QApplication::sendEvent(&screen, &down);
+    EXPECT_TRUE(left);
+}
+
+} // namespace
+} // namespace panside

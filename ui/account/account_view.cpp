@@ -1,0 +1,226 @@
+#include "ui/account/account_view.h"
+
+#include "ui/look/wall_clock.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Account", text); }
+
+QString decimals(double value, int count) { return QLocale{}.toString(value, 'f', count); }
+QString signedPercent(double share) {
+    return (share > 0   ? QStringLiteral("+")
+            : share < 0 ? QString{QChar{0x2212}}
+                        : QString{}) +
+           decimals(std::abs(share) * 100, 0) + QStringLiteral(" %");
+}
+QString dateText(Instant at) { return QLocale{}.toString(WallClock{}.at(at).date(), QLocale::ShortFormat); }
+
+class Lines {
+public:
+    explicit Lines(ListView& view) : view_{view} {}
+    void head(const QString& words) {
+        view_.rows.push_back({{words, QString{}, QString{}}, true, false});
+        view_.said.push_back({});
+    }
+    void line(const QString& what, const QString& amount, const QString& note, const QString& said = {},
+              const QString& notes = {}) {
+        view_.rows.push_back({{what, amount, note}, false, false});
+        view_.said.push_back({said.isEmpty() ? what + QStringLiteral(": ") + amount : said, notes});
+    }
+
+private:
+    ListView& view_;
+};
+
+void addRuns(Lines& lines, const HouseAccount& account, Units units) {
+    if (account.runs.empty())
+        return;
+    lines.head(tr("Runs"));
+    for (const RunAccount& run : account.runs) {
+        const auto tap = run.syrupPerTap();
+        lines.line(
+            QString::fromStdString(run.name), figure(run.syrup, units).text(),
+            tap ? tr("%1 a tap").arg(figure(*tap, units).text()) : tr("taps not told"),
+            tr("%1: sap for %2 of syrup.").arg(QString::fromStdString(run.name), figure(run.syrup, units).text()),
+            run.sugarAssumed ? tr("Not all of its sugar was read: 2 °Brix is assumed there.") : QString{});
+    }
+    if (account.syrupPerTap)
+        lines.line(tr("a tap, all runs whose taps are told"), figure(*account.syrupPerTap, units).text(), {});
+}
+
+void addNights(Lines& lines, const HouseAccount& account, const Ledger& ledger, Units units) {
+    if (account.nights.empty())
+        return;
+    lines.head(tr("Nights"));
+    for (const NightAccount& one : account.nights) {
+        const Night& night = ledger.nights()[one.night];
+        const QString cord =
+            one.perCord && one.cords
+                ? tr("%1 cord, %2 a cord").arg(decimals(*one.cords, 2), figure(*one.perCord, units).text())
+                : tr("wood or draws not all known");
+        QString worth;
+        if (account.pricePerLitre)
+            worth = tr("At the mean of what was sold that is %1 by price.")
+                        .arg(decimals(one.syrup.litre() * *account.pricePerLitre, 0));
+        lines.line(dateText(night.first), figure(one.syrup, units).text(), cord,
+                   tr("%1: %2 of syrup%3.")
+                       .arg(dateText(night.first), figure(one.syrup, units).text(),
+                            one.fired ? tr(" in %1 of fire").arg(spanText(*one.fired)) : QString{}),
+                   worth);
+    }
+}
+
+void addHeavy(Lines& lines, const HouseAccount& account, Units units) {
+    const HeavyDraws& heavy = account.heavy;
+    if (heavy.draws == 0)
+        return;
+    lines.head(tr("Heavy draws"));
+    lines.line(tr("given away"), figure(heavy.givenAway, units).text(),
+               tr("%1 of %2 draws surely over %3").arg(heavy.heavy).arg(heavy.draws).arg(figure(account.wanted).text()),
+               tr("Heavy draws gave away %1 of syrup.").arg(figure(heavy.givenAway, units).text()),
+               tr("So much more there would be of them at %1. Draws whose density is not surely over it do not count.")
+                   .arg(figure(account.wanted).text()));
+}
+
+void addStock(Lines& lines, const HouseAccount& account, Units units) {
+    if (account.stock.empty())
+        return;
+    lines.head(tr("In stock"));
+    for (const StockLine& one : account.stock) {
+        const QString light =
+            one.light.empty() ? tr("not graded") : QCoreApplication::translate("reckon", one.light.c_str());
+        lines.line(QString::fromStdString(one.size) + QStringLiteral(", ") + light, QLocale{}.toString(one.count),
+                   figure(one.volume, units).text() +
+                       (one.held > 0 ? tr(", %1 of them held").arg(one.held) : QString{}));
+    }
+}
+
+void addTrades(Lines& lines, const HouseAccount& account, Units units) {
+    if (account.trades.empty())
+        return;
+    lines.head(tr("Sap bought and sold"));
+    for (const SapTrade& one : account.trades)
+        lines.line((one.bought ? tr("bought from %1, %2") : tr("sold to %1, %2"))
+                       .arg(QString::fromStdString(one.who), dateText(one.at)),
+                   figure(one.sap, units).text(),
+                   one.syrup ? tr("%1, for %2 of syrup").arg(figure(one.sugar).text(), figure(*one.syrup, units).text())
+                             : figure(one.sugar).text(),
+                   {}, tr("By the revised rule (University of Vermont) at 66.9 °Brix."));
+}
+
+QString windowOf(const RigTrend& trend) {
+    return tr("From the first of %1 nights to the last it went by %2, surely between %3 and %4.")
+        .arg(QString::number(trend.nights), signedPercent(trend.last / trend.first - 1), signedPercent(trend.changeLow),
+             signedPercent(trend.changeHigh));
+}
+
+void addTrend(Lines& lines, const RigTrend& trend) {
+    const QString what = tr("water a pound of wood");
+    switch (trend.verdict) {
+    case RigVerdict::tooLittle:
+        return lines.line(what, tr("too little to tell"), tr("%1 nights of like wood").arg(trend.nights),
+                          tr("Too little to tell whether the wood gives less than it did."),
+                          trend.nights < 5 ? tr("Five nights of one wood, weighed, with the tank read, are the least.")
+                                           : windowOf(trend));
+    case RigVerdict::steady:
+        return lines.line(what, tr("steady"), tr("%1 nights of like wood").arg(trend.nights),
+                          tr("A pound of wood boils off as much as it did."), windowOf(trend));
+    case RigVerdict::falling:
+        return lines.line(what, signedPercent(trend.last / trend.first - 1),
+                          tr("%1 nights of like wood").arg(trend.nights),
+                          tr("A pound of wood boils off less each night: flues or grate? Brush them and see."),
+                          windowOf(trend) + QLatin1Char(' ') + tr("Only cold, and with the ash out."));
+    case RigVerdict::rising:
+        return lines.line(
+            what, signedPercent(trend.last / trend.first - 1), tr("%1 nights of like wood").arg(trend.nights),
+            tr("A pound of wood boils off more than it did: drier wood, or cleaner flues."), windowOf(trend));
+    }
+}
+
+void addNiter(Lines& lines, const NiterTell& niter) {
+    const QString what = tr("hours of fire to a switch of sides");
+    if (!niter.usual)
+        return lines.line(what, tr("too little to tell"), tr("%1 switches told").arg(niter.switches),
+                          tr("Too little to tell after how many hours the sides are switched."),
+                          tr("Press the key for a swapped pan each time: from three on this line knows."));
+    lines.line(what, spanText(*niter.usual), tr("%1 switches told").arg(niter.switches),
+               niter.since && *niter.since > *niter.usual
+                   ? tr("%1 of fire since the last switch, usually %2: look for niter.")
+                         .arg(spanText(*niter.since), spanText(*niter.usual))
+                   : tr("The sides are switched every %1 of fire.").arg(spanText(*niter.usual)),
+               tr("Scale under the syrup insulates and scorches."));
+}
+
+void addGlass(Lines& lines, const GlassTell& glass, Units units) {
+    const QString what = tr("hydrometer against physics");
+    const QString ground = tr("%1 nights, %2 pans or sides").arg(glass.nights).arg(glass.pans);
+    if (glass.verdict != RigVerdict::steady)
+        return lines.line(what, tr("nothing to tell"), ground,
+                          tr("Hydrometer and physics are not surely apart by the same amount on every pan."),
+                          tr("Three checked nights and a change of pans or sides are the least."));
+    lines.line(what, figure(glass.apart, units, 2).text(), ground,
+               tr("Hydrometer and physics are apart by the same %1 on every pan: it may be the glass. Try another.")
+                   .arg(figure(glass.apart, units, 2).text()),
+               tr("Some %1 °Brix in the glass, ± %2. A probe that reads false by itself looks the same: boil water and "
+                  "see.")
+                   .arg(decimals(std::abs(glass.brix), 1), decimals(glass.sd.kelvin() * 4.4, 1)));
+}
+
+} // namespace
+
+QString causeWord(const std::string& cause) {
+    // Words of the log and of the ledger; another is shown as it was written.
+    static constexpr const char* known[] = {
+        QT_TRANSLATE_NOOP("Losses", "sour"),         QT_TRANSLATE_NOOP("Losses", "spilled"),
+        QT_TRANSLATE_NOOP("Losses", "overflow"),     QT_TRANSLATE_NOOP("Losses", "tasting"),
+        QT_TRANSLATE_NOOP("Losses", "sample"),       QT_TRANSLATE_NOOP("Losses", "scorched"),
+        QT_TRANSLATE_NOOP("Losses", "given"),        QT_TRANSLATE_NOOP("Losses", "poured off"),
+        QT_TRANSLATE_NOOP("Losses", "pans emptied"), QT_TRANSLATE_NOOP("Losses", "press heel"),
+        QT_TRANSLATE_NOOP("Losses", "broken"),       QT_TRANSLATE_NOOP("Losses", "destroyed"),
+        QT_TRANSLATE_NOOP("Losses", "no cause told")};
+    for (const char* word : known)
+        if (cause == word)
+            return QCoreApplication::translate("Losses", word);
+    return QString::fromStdString(cause);
+}
+
+ListView accountView(const Ledger* ledger, Units units) {
+    ListView view;
+    view.columns = {{tr("what"), false, 0}, {tr("how much"), true, 0}, {tr("by"), false, 0}};
+    if (!ledger) {
+        view.head = tr("The books are being read.");
+        return view;
+    }
+    const HouseAccount account = houseAccount(*ledger);
+    Lines lines{view};
+    addRuns(lines, account, units);
+    addNights(lines, account, *ledger, units);
+    addHeavy(lines, account, units);
+    addStock(lines, account, units);
+    addTrades(lines, account, units);
+    if (view.rows.empty())
+        view.head = tr("Nothing is in the books yet.");
+    return view;
+}
+
+ListView tellsView(const Ledger* ledger, Units units) {
+    ListView view;
+    view.columns = {{tr("what"), false, 0}, {tr("it tells"), true, 0}, {tr("its ground"), false, 0}};
+    if (!ledger) {
+        view.head = tr("The books are being read.");
+        return view;
+    }
+    const RigTells tells = rigTells(*ledger);
+    Lines lines{view};
+    addTrend(lines, tells.trend);
+    addNiter(lines, tells.niter);
+    addGlass(lines, tells.glass, units);
+    return view;
+}
+
+} // namespace panside

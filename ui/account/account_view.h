@@ -1,0 +1,14 @@
+#pragma once
+// The house's account and what the rig tells, as rows. Pure: the list page shows them, tests read them.
+#include "core/ledger/house_account.h"
+#include "ui/ledger/list_page.h"
+#include "ui/look/units.h"
+
+namespace panside {
+
+ListView accountView(const Ledger* ledger, Units units);
+ListView tellsView(const Ledger* ledger, Units units);
+// A cause of loss as a person reads it: `sour` of the log is sour in English and sûr in French.
+QString causeWord(const std::string& cause);
+
+} // namespace panside

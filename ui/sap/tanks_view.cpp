@@ -1,0 +1,147 @@
+#include "ui/sap/tanks_view.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Tanks", text); }
+
+QString nameOf(const Ledger& ledger, const TankPicture& tank) {
+    return QString::fromStdString(ledger.vessels()[tank.vessel].name);
+}
+
+QString reasonWord(BoilReason reason) {
+    switch (reason) {
+    case BoilReason::onlyOne:
+        return tr("the only one");
+    case BoilReason::concentrate:
+        return tr("concentrate before sap");
+    case BoilReason::warm:
+        return tr("warm before cold");
+    case BoilReason::old:
+        return tr("old before new");
+    case BoilReason::like:
+        return tr("no difference");
+    case BoilReason::ropy:
+        return tr("ropy: look and smell before it is boiled");
+    }
+    return {};
+}
+
+QString roomText(const TankPicture& tank, Units units) {
+    if (!tank.room)
+        return tr("size not told");
+    if (tank.room->si() < 0)
+        return tr("%1 over").arg(figure(-*tank.room, units).text());
+    if (tank.filling)
+        return tr("full in %1").arg(leftText(tank.filling->soonest));
+    return tr("%1 left").arg(figure(*tank.room, units).text());
+}
+
+QString headline(const Ledger& ledger, const TankPicture& tank, const BoilFirst& turn, std::size_t place, Units units) {
+    const QString name = nameOf(ledger, tank);
+    if (turn.reason == BoilReason::ropy)
+        return tr("%1: ropy sap. Look and smell before any of it is boiled.").arg(name);
+    if (tank.room && tank.room->si() < 0)
+        return tr("%1: over its rim by the book. Dip it.").arg(name);
+    if (place == 0)
+        return tr("Boil %1 first: %2. %3 at %4.")
+            .arg(name, reasonWord(turn.reason), figure(tank.volume, units).text(), figure(tank.sugar).text());
+    return tr("%1: %2 at %3. The oldest part came in %4 ago.")
+        .arg(name, figure(tank.volume, units).text(), figure(tank.sugar).text(),
+             tank.oldest ? spanText(*tank.oldest) : tr("nobody knows when"));
+}
+
+QString heatNote(const TankPicture& tank, Units units) {
+    if (!tank.coldest || !tank.warmest)
+        return tr("Nobody told its temperature: its heat is not known.");
+    QString words = tr("Coldest %1, warmest %2 as told; now %3, told %4 ago.")
+                        .arg(figure(*tank.coldest, units, 0).text(), figure(*tank.warmest, units, 0).text(),
+                             figure(*tank.now, units, 0).text(), spanText(tank.toldAgo.value_or(Duration{0})));
+    if (tank.atFreezing)
+        words +=
+            QLatin1Char(' ') + tr("At the freezing point: ice holds little sugar, so what is liquid reads sweeter. "
+                                  "How much is ice nobody can tell from here.");
+    return words;
+}
+
+QString limitNote(const TankPicture& tank, Units units) {
+    QString words = tr("Over 40 °F for %1, over 50 °F for %2, as far as it was told.")
+                        .arg(spanText(tank.over40F), spanText(tank.over50F));
+    if (units == Units::metric)
+        words = tr("Over 4 °C for %1, over 10 °C for %2, as far as it was told.")
+                    .arg(spanText(tank.over40F), spanText(tank.over50F));
+    words += QLatin1Char(' ');
+    words += tank.concentrate ? tr("Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).")
+                              : tr("Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).");
+    return words + QLatin1Char(' ') + tr("Nose and eye decide.");
+}
+
+} // namespace
+
+std::vector<std::size_t> tanksShown(const Ledger& ledger, Instant now) {
+    std::vector<std::size_t> shown;
+    const SapPage page = sapPage(ledger, now);
+    for (const BoilFirst& one : page.order)
+        shown.push_back(page.tanks[one.tank].vessel);
+    return shown;
+}
+
+ListView tanksView(const Ledger* ledger, Instant now, Units units) {
+    ListView view;
+    view.columns = {{tr("tank"), false, 0},       {tr("volume"), true, 0},
+                    {tr("sugar"), true, 0},       {tr("oldest"), true, 0},
+                    {tr("warmest"), true, 3},     {tr("over 50 °F"), true, 4},
+                    {tr("to the rim"), false, 1}, {tr("why in this order"), false, 2}};
+    if (units == Units::metric)
+        view.columns[5].head = tr("over 10 °C");
+    if (!ledger) {
+        view.head = tr("The books are being read.");
+        return view;
+    }
+    const SapPage page = sapPage(*ledger, now);
+    if (page.tanks.empty())
+        view.head = tr("No sap stands in any tank. Tell what was gathered.");
+    for (std::size_t place = 0; place < page.order.size(); ++place) {
+        const BoilFirst& turn = page.order[place];
+        const TankPicture& tank = page.tanks[turn.tank];
+        TableRow row;
+        row.cells = {nameOf(*ledger, tank),
+                     figure(tank.volume, units).text(),
+                     figure(tank.sugar).text() + (tank.sugarAssumed ? QStringLiteral(" ?") : QString{}),
+                     tank.oldest ? spanText(*tank.oldest) : QStringLiteral("—"),
+                     tank.warmest ? figure(*tank.warmest, units, 0).text() : QStringLiteral("—"),
+                     tank.warmest ? spanText(tank.over50F) : QStringLiteral("—"),
+                     roomText(tank, units),
+                     reasonWord(turn.reason)};
+        row.strong = place == 0 && turn.reason != BoilReason::ropy;
+        view.rows.push_back(std::move(row));
+        QString notes = heatNote(tank, units) + QLatin1Char('\n') + limitNote(tank, units);
+        if (tank.sugarAssumed)
+            notes += QLatin1Char(' ') + tr("Nobody read all of its sugar: 2 °Brix is assumed for the rest.");
+        view.said.push_back({headline(*ledger, tank, turn, place, units), notes});
+    }
+    if (const auto sweet = sweetInPans(*ledger, now)) {
+        const QString since = sweet->since ? spanText(*sweet->since) : tr("nobody knows when");
+        const bool unsure = sweet->unknown || sweet->sugar < 2 * sweet->sd;
+        TableRow row;
+        row.cells = {
+            tr("the pans"), QStringLiteral("—"),     unsure ? QStringLiteral("?") : figure(sweet->sugar, units).text(),
+            since,          QStringLiteral("—"),     QStringLiteral("—"),
+            QString{},      tr("boil or drain them")};
+        row.quiet = true;
+        view.rows.push_back(std::move(row));
+        view.said.push_back({unsure
+                                 ? tr("The pans hold sweet since %1; the book does not know how much.").arg(since)
+                                 : tr("The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.")
+                                       .arg(figure(sweet->sugar, units).text(), figure(sweet->sd, units).text(), since),
+                             tr("Sweet in the pans spoils in a warm spell, and freezes only softly in a cold one. "
+                                "Drained into numbered "
+                                "pails it is told with the pails' names.")});
+    }
+    return view;
+}
+
+} // namespace panside
