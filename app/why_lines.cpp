@@ -8,7 +8,7 @@ namespace panside {
 
 void WhyLines::say(const Picture& picture) {
     std::set<std::string> now;
-    for (const Told& told : groundsOf(picture)) {
+    for (const ToldGround& told : groundsOf(picture)) {
         // The figures move from line to line: what is said anew is another ground, not another figure.
         std::string about{toldText({told.of, std::visit(Overloaded{[](Ground ground) {
                                                                        ground.seen = ground.limit = {};

@@ -4,8 +4,8 @@
 
 namespace panside {
 
-std::vector<Told> groundsOf(const Picture& picture) {
-    std::vector<Told> all;
+std::vector<ToldGround> groundsOf(const Picture& picture) {
+    std::vector<ToldGround> all;
     for (const AlarmPicture& alarm : picture.alarms)
         for (const Ground& ground : alarm.why)
             all.push_back({alarm.alarm, ground});
@@ -26,7 +26,7 @@ std::vector<Told> groundsOf(const Picture& picture) {
     return all;
 }
 
-std::string toldText(const Told& told) {
+std::string toldText(const ToldGround& told) {
     const auto name =
         std::visit(Overloaded{[](Alarm alarm) { return nameOf(alarm); }, [](Shown figure) { return nameOf(figure); },
                               [](Series series) { return rowOf(series).name; }},

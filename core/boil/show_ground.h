@@ -9,13 +9,13 @@
 
 namespace panside {
 
-struct Told {
+struct ToldGround {
     std::variant<Alarm, Shown, Series> of;
     std::variant<Ground, Why> why;
-    bool operator==(const Told&) const = default;
+    bool operator==(const ToldGround&) const = default;
 };
 // Alarms first, in their order; then readings, then figures.
-std::vector<Told> groundsOf(const Picture& picture);
-std::string toldText(const Told& told); // "pan_low: the syrup pan stands at 12 mm, …", in English and SI
+std::vector<ToldGround> groundsOf(const Picture& picture);
+std::string toldText(const ToldGround& told); // "pan_low: the syrup pan stands at 12 mm, …", in English and SI
 
 } // namespace panside

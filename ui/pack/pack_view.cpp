@@ -18,7 +18,7 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Pack", text); }
 QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-QString number(double value, int decimals) { return QLocale{}.toString(value, 'f', decimals); }
+QString packNumber(double value, int decimals) { return QLocale{}.toString(value, 'f', decimals); }
 
 constexpr Temperature hotFill = Temperature::celsius(85); // usual in the filler: Ontario's ministry 2014, as quoted
 constexpr Volume smallContainer = Volume::litre(0.25);    // cools fast (our judgement)
@@ -32,7 +32,7 @@ const PlaceLaw& lawOf(const Ledger& ledger) { return allPlaces()[ledger.tables()
 
 QString gradeOf(const Vessel& vessel, const PlaceLaw& law) {
     if (vessel.light)
-        return number(*vessel.light * 100, 0) + QStringLiteral("\u00a0%, ") + classOf(*vessel.light, law);
+        return packNumber(*vessel.light * 100, 0) + QStringLiteral("\u00a0%, ") + classOf(*vessel.light, law);
     return choiceWord(vessel.lightClass);
 }
 
@@ -91,7 +91,7 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
                                 ? tr(QT_TRANSLATE_NOOP("Pack", "test it first"))
                                 : tr(QT_TRANSLATE_NOOP("Pack", "no: see what it wants"));
         view.rows.push_back({{utf8(vessel.name), figure(vessel.content.volume(), units).text(),
-                              number(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
+                              packNumber(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
                               taintWords(vessel.taint), may}});
         QStringList notes{temperaturesOf(ledger, units)};
         if (vessel.taint.milk)
@@ -110,11 +110,11 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
 
 QString weightText(Mass mass, Units units) {
     if (units == Units::metric)
-        return mass.kilogram() < 2 ? number(mass.kilogram() * 1000, 0) + QStringLiteral("\u00a0g")
-                                   : number(mass.kilogram(), 2) + QStringLiteral("\u00a0kg");
+        return mass.kilogram() < 2 ? packNumber(mass.kilogram() * 1000, 0) + QStringLiteral("\u00a0g")
+                                   : packNumber(mass.kilogram(), 2) + QStringLiteral("\u00a0kg");
     const double pounds = mass.kilogram() / Mass::kilogramPerPound;
-    return number(pounds, 2) + QStringLiteral("\u00a0lb") +
-           (pounds < 16 ? QStringLiteral(" (") + number(pounds * 16, 1) + QStringLiteral("\u00a0oz)") : QString{});
+    return packNumber(pounds, 2) + QStringLiteral("\u00a0lb") +
+           (pounds < 16 ? QStringLiteral(" (") + packNumber(pounds * 16, 1) + QStringLiteral("\u00a0oz)") : QString{});
 }
 
 std::vector<FillLine> usualSizes(const HouseLedger* house, Units units) {
@@ -181,7 +181,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
                 words << tr(QT_TRANSLATE_NOOP("Pack",
                                               "Weigh in %1 each: brim-full of hot syrup is %2 percent short when "
                                               "cold. It gives %3, and %4 stay."))
-                             .arg(weightText(*density * one, units), number(coldBy() * 100, 0),
+                             .arg(weightText(*density * one, units), packNumber(coldBy() * 100, 0),
                                   QString::number(made->counts[0]), handVolume(made->left, units));
             if (one < smallContainer || (typed.answer(Key::of) == u"glass" && one <= smallContainer))
                 words << tr(
@@ -192,7 +192,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
                          .arg(figure(least, units, 0).text());
         if (brix && (is < limits.least || is > limits.most))
             words << tr(QT_TRANSLATE_NOOP("Pack", "Density outside %1 to %2 °Brix of here: the lot will be held."))
-                         .arg(number(limits.least.degrees(), 1), number(limits.most.degrees(), 1));
+                         .arg(packNumber(limits.least.degrees(), 1), packNumber(limits.most.degrees(), 1));
         return words.join(u' ');
     };
     return form;
@@ -248,7 +248,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         const Brix is = lot.read.value_or(lot.book);
         view.rows.push_back({{utf8(lot.code), QLocale{}.toString(date, QStringLiteral("d MMM yyyy")),
                               utf8(ledger.vessels()[lot.vessel].name), made.join(QStringLiteral(", ")),
-                              QString::number(here), is.si() > 0 ? number(is.degrees(), 1) : QString{},
+                              QString::number(here), is.si() > 0 ? packNumber(is.degrees(), 1) : QString{},
                               lot.light ? classOf(*lot.light, lawOf(ledger)) : choiceWord(lot.lightClass),
                               both.join(QStringLiteral(", "))},
                              lot.held && !released,

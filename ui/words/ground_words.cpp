@@ -64,7 +64,7 @@ QString groundWords(const Ground& ground, Units units) {
 QString whyPage(const Picture& picture, Units units) {
     QString words = "<h2>" + tr(QT_TRANSLATE_NOOP("Why", "Why?")) + "</h2><table cellpadding=\"3\">";
     QString before;
-    for (const Told& told : groundsOf(picture)) {
+    for (const ToldGround& told : groundsOf(picture)) {
         const QString about = std::visit(Overloaded{[](Alarm alarm) { return alarmName(alarm); },
                                                     [](Shown shown) { return shownName(shown); },
                                                     [](Series series) { return readingName(series); }},

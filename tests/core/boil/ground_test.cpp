@@ -131,7 +131,7 @@ TEST(Ground, IsShownOfAlarmsReadingsAndFiguresAlike) {
     }
     std::set<std::string> all;
     const auto picture = log.picture();
-    for (const Told& told : groundsOf(picture))
+    for (const ToldGround& told : groundsOf(picture))
         all.insert(toldText(told));
     const auto has = [&](const std::string& text) {
         return std::any_of(all.begin(), all.end(), [&](const std::string& one) { return one.starts_with(text); });

@@ -110,7 +110,8 @@ TEST(ShiftAccount, CountsAnAlarmOnceHoweverLongItStands) {
 
 // It was looked at once a minute: what came and went between was not counted.
 TEST(ShiftAccount, CountsAnAlarmThatStoodForSecondsOnly) {
-    std::string log = std::string{logHeader} + "\n" + row(0, "set,300,kPa,key=filter_limit");
+    std::string log{logHeader};
+    log += '\n' + row(0, "set,300,kPa,key=filter_limit");
     for (int t = 0; t < 600; ++t)
         log += row(t, t % 300 >= 20 && t % 300 < 40 ? "filter_pressure,320,kPa," : "filter_pressure,200,kPa,");
     EXPECT_EQ(accountOf(log).alarms.at(Alarm::filter_pressure_high), 2);
