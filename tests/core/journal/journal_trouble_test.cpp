@@ -118,7 +118,7 @@ TEST_F(JournalTroubles, AJournalOfALaterVersionIsLeftAsItIs) {
     for (const auto access : {Journal::Access::write, Journal::Access::read})
         EXPECT_EQ(told([&] { Journal::open(place(), access); }, JournalTrouble::newer),
                   place().string() + ": this journal was written by a later version of Panside (its form is 99, this "
-                                     "program knows forms up to 7); "
+                                     "program knows forms up to 8); "
                                      "it was left as it is. Install that version, or open another journal.");
     EXPECT_EQ(fileText(place()), before);
 }

@@ -10,10 +10,10 @@
 
 namespace panside::testing_house {
 
-class House {
+class FoldedHouse {
 public:
     // Rows without the header, each with its time.
-    explicit House(const std::string& book, const std::vector<std::string>& shifts = {}) {
+    explicit FoldedHouse(const std::string& book, const std::vector<std::string>& shifts = {}) {
         books_.push_back(entries(book));
         for (const std::string& shift : shifts) {
             auto facts = entries(shift);

@@ -15,9 +15,10 @@ constexpr const char* accountTanks = "2027-03-01T06:00:00Z,vessel,3000,L,name=ta
                                      "2027-03-01T06:00:00Z,vessel,200,L,name=drum;kind=drum\n";
 
 TEST(HouseAccount, TellsSyrupATapAndARun) {
-    const House house{std::string{accountTanks} + day(2, "09:00", "gathered,400,L,to=tank;from=north;taps=100;brix=2") +
-                      day(3, "09:00", "gathered,480,L,to=tank;from=North;taps=100;brix=2") +
-                      day(3, "10:00", "gathered,200,L,to=tank;from=yard;brix=3")};
+    const FoldedHouse house{std::string{accountTanks} +
+                            day(2, "09:00", "gathered,400,L,to=tank;from=north;taps=100;brix=2") +
+                            day(3, "09:00", "gathered,480,L,to=tank;from=North;taps=100;brix=2") +
+                            day(3, "10:00", "gathered,200,L,to=tank;from=yard;brix=3")};
     const HouseAccount account = houseAccount(*house.ledger);
     ASSERT_EQ(account.runs.size(), 2u);
     // 880 L of 2 brix at 44.2 to one (mass balance with sucrose tables, 66.9 brix).
@@ -33,7 +34,7 @@ TEST(HouseAccount, CountsWhatHeavyDrawsGaveAway) {
                              day(2, "19:00", "draw_close,200,gal,to=drum;temp=20degC") +
                              day(2, "19:05", "density_check,67.4,brix,temp=60degF;cal=60degF") +
                              day(2, "20:00", "shift_end,,,");
-    House house{accountTanks, {boil}};
+    FoldedHouse house{accountTanks, {boil}};
     HouseAccount account = houseAccount(*house.ledger);
     EXPECT_EQ(account.heavy.draws, 1);
     EXPECT_EQ(account.heavy.heavy, 0) << "one check is good to 0.7 brix of the draw: nothing is claimed";
@@ -41,19 +42,19 @@ TEST(HouseAccount, CountsWhatHeavyDrawsGaveAway) {
                                 day(2, "19:00", "draw_close,200,gal,to=drum;temp=20degC") +
                                 day(2, "19:05", "density_check,68.4,brix,temp=60degF;cal=60degF") +
                                 day(2, "20:00", "shift_end,,,");
-    House heavy{accountTanks, {heavier}};
+    FoldedHouse heavy{accountTanks, {heavier}};
     account = houseAccount(*heavy.ledger);
     EXPECT_EQ(account.heavy.heavy, 1);
     EXPECT_NEAR(account.heavy.givenAway.gallon(), 3 * 2, 0.6);
 }
 
 TEST(HouseAccount, CountsStockBySizeAndClass) {
-    const House house{std::string{accountTanks} +
-                      day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
-                      day(2, "09:00", "graded,60,percent,vessel=drum") +
-                      day(3, "09:00", "packed,20,,lot=a;from=drum;size=1L;capped=85degC") +
-                      day(3, "09:30", "packed,10,,lot=a;from=drum;size=500mL;capped=85degC") +
-                      day(4, "09:00", "shipped,8,,lot=a;size=1L;to=shop;price=20")};
+    const FoldedHouse house{std::string{accountTanks} +
+                            day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                            day(2, "09:00", "graded,60,percent,vessel=drum") +
+                            day(3, "09:00", "packed,20,,lot=a;from=drum;size=1L;capped=85degC") +
+                            day(3, "09:30", "packed,10,,lot=a;from=drum;size=500mL;capped=85degC") +
+                            day(4, "09:00", "shipped,8,,lot=a;size=1L;to=shop;price=20")};
     const HouseAccount account = houseAccount(*house.ledger);
     ASSERT_EQ(account.stock.size(), 2u);
     EXPECT_EQ(account.stock[0].size, "1L") << "the largest first";
@@ -67,8 +68,8 @@ TEST(HouseAccount, CountsStockBySizeAndClass) {
 
 // The revised rule of the University of Vermont: (87.1 / brix) - 0.32 for 66.0; 88.2 for 66.9.
 TEST(HouseAccount, TradesSapByTheRevisedRuleAtTheDensityAgreed) {
-    const House house{std::string{accountTanks} +
-                      day(2, "08:00", "bought,430,gal,what=sap;from=Ada;vessel=tank;brix=2;price=0.40")};
+    const FoldedHouse house{std::string{accountTanks} +
+                            day(2, "08:00", "bought,430,gal,what=sap;from=Ada;vessel=tank;brix=2;price=0.40")};
     const auto sold = houseAccount(*house.ledger, Brix::degrees(66.0)).trades;
     ASSERT_EQ(sold.size(), 1u);
     EXPECT_TRUE(sold[0].bought);
@@ -87,10 +88,10 @@ TEST(HouseAccount, PricesASizeByTheWeightOfItsContent) {
 // Situation 49: dumped sap, an overturned pail, syrup given away. What is lost has its cause, what does not close its
 // own line, and nothing is forced.
 TEST(HouseAccount, KeepsWhatDoesNotCloseApart) {
-    const House house{std::string{accountTanks} + day(2, "09:00", "gathered,500,L,to=tank;from=run;brix=2") +
-                      day(2, "12:00", "lost,100,L,from=tank;why=sour") + day(3, "09:00", "dipped,300,L,in=tank") +
-                      day(3, "10:00", "bought,20,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
-                      day(3, "11:00", "lost,2,L,from=drum;why=given")};
+    const FoldedHouse house{std::string{accountTanks} + day(2, "09:00", "gathered,500,L,to=tank;from=run;brix=2") +
+                            day(2, "12:00", "lost,100,L,from=tank;why=sour") + day(3, "09:00", "dipped,300,L,in=tank") +
+                            day(3, "10:00", "bought,20,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                            day(3, "11:00", "lost,2,L,from=drum;why=given")};
     const SugarFlow flow = sugarFlow(*house.ledger);
     const double litre = 0.02 * 1.0060; // kg of sugar in a litre of 2 brix (ICUMSA)
     EXPECT_NEAR(flow.lost.at("sour"), 100 * litre, 0.01);
@@ -109,7 +110,7 @@ TEST_P(SeasonAccount, Closes) {
     std::vector<std::string> shifts;
     for (const std::string& log : season.shifts)
         shifts.push_back(body(log));
-    const House house{body(season.dayBook), shifts};
+    const FoldedHouse house{body(season.dayBook), shifts};
     const SugarFlow flow = sugarFlow(*house.ledger);
     EXPECT_GT(flow.in(), 1);
     EXPECT_NEAR(flow.out() - flow.in(), house.ledger->balance().doesNotClose, 1e-6 * flow.in());
@@ -136,7 +137,7 @@ std::vector<std::string> nights(int count, double fall, double scatter) {
 
 TEST(RigTells, EvaporationAPoundOfWoodThatSlides) {
     const auto trendOf = [](int count, double fall, double scatter) {
-        const House house{accountTanks, nights(count, fall, scatter)};
+        const FoldedHouse house{accountTanks, nights(count, fall, scatter)};
         return rigTells(*house.ledger).trend;
     };
     const RigTrend falling = trendOf(9, 0.04, 0.02);
@@ -156,7 +157,7 @@ TEST(RigTells, HoursOfNiterToASwitch) {
         shifts.push_back(day(2 + i, "17:00", "lit,,,") + day(2 + i, "17:10", "fired,20,kg,") +
                          day(2 + i, "19:00", "pan_swapped,,,") + day(2 + i, "21:00", "fired,20,kg,") +
                          day(2 + i, "22:00", "shift_end,,,"));
-    const House house{accountTanks, shifts};
+    const FoldedHouse house{accountTanks, shifts};
     const NiterTell niter = rigTells(*house.ledger).niter;
     EXPECT_EQ(niter.switches, 4);
     EXPECT_EQ(niter.usual, Duration{4 * 3600}); // two hours to the last load, two of the next night
@@ -175,7 +176,7 @@ TEST(RigTells, TheGlassWhereEveryPanIsOffByTheSame) {
                              (swaps ? day(date, "19:00", "pan_swapped,,,") : std::string{}) +
                              day(date, "22:00", "shift_end,,,"));
         }
-        const House house{accountTanks, shifts};
+        const FoldedHouse house{accountTanks, shifts};
         return rigTells(*house.ledger).glass;
     };
     EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}, true).verdict, RigVerdict::steady);

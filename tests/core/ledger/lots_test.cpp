@@ -29,7 +29,7 @@ std::string sap() {
 }
 
 TEST(LedgerNights, ThePansJoinTheNights) {
-    const House house{vessels + sap(), {nightOne(), nightTwo()}};
+    const FoldedHouse house{vessels + sap(), {nightOne(), nightTwo()}};
     const Trace second = house.trace("pail 2");
     // Most of Monday's sugar was drawn on Monday; the rest of it stood in the pans until Tuesday.
     const auto* monday = entryOf(second.behind, TraceKind::gathered, "monday");
@@ -47,7 +47,7 @@ TEST(LedgerNights, ThePansJoinTheNights) {
 
 TEST(LedgerNights, EmptyingThePansAloneCutsTheThread) {
     const std::string emptied = day(2, "09:00", "pans_emptied,12,L,washed=yes");
-    const House house{vessels + sap() + emptied, {nightOne(), nightTwo()}};
+    const FoldedHouse house{vessels + sap() + emptied, {nightOne(), nightTwo()}};
     EXPECT_EQ(entryOf(house.trace("pail 2").behind, TraceKind::gathered, "monday")->share.value_or(-1) < 0.26, true);
     EXPECT_EQ(entryOf(house.trace("pail 2").behind, TraceKind::night, "2027-03-01"), nullptr);
     EXPECT_GT(house.ledger->balance().lost.at("pans emptied"), 0);
@@ -58,7 +58,7 @@ TEST(LedgerNights, WhatWasDrainedIntoAPailComesBackWithItsThread) {
         day(2, "09:00", "pans_emptied,6,L,to=pail 5") + day(2, "09:00", "pans_emptied,6,L,to=pail 6;washed=yes");
     std::string two = nightTwo();
     two.insert(two.find("2027-03-02T20:00"), day(2, "18:30", "sap_in,,,from=pail 5"));
-    const House house{vessels + sap() + emptied, {nightOne(), two}};
+    const FoldedHouse house{vessels + sap() + emptied, {nightOne(), two}};
     EXPECT_NEAR(house.litres("pail 6"), 6, 1e-3);
     EXPECT_EQ(house.litres("pail 5"), 0);
     ASSERT_TRUE(entryOf(house.trace("pail 2").behind, TraceKind::night, "2027-03-01"));
@@ -70,12 +70,13 @@ TEST(LedgerNights, MilkMarksEveryLotUntilThePansAreEmptiedAndWashed) {
     one.insert(one.find("2027-03-01T20:00"), day(1, "19:00", "defoamer,2,,kind=butter"));
     const std::string pack = day(3, "10:00", "moved,,,from=pail 2;to=canner") +
                              day(3, "11:00", "packed,4,,lot=A;from=canner;size=1L;capped=84degC");
-    EXPECT_TRUE((House{vessels + sap() + pack, {one, nightTwo()}}.lot("A").taint.milk));
-    EXPECT_TRUE(
-        (House{vessels + sap() + pack + day(2, "09:00", "pans_emptied,,,"), {one, nightTwo()}}.lot("A").taint.milk));
-    const House washed{vessels + sap() + pack + day(2, "09:00", "pans_emptied,,,washed=yes"), {one, nightTwo()}};
+    EXPECT_TRUE((FoldedHouse{vessels + sap() + pack, {one, nightTwo()}}.lot("A").taint.milk));
+    EXPECT_TRUE((FoldedHouse{vessels + sap() + pack + day(2, "09:00", "pans_emptied,,,"), {one, nightTwo()}}
+                     .lot("A")
+                     .taint.milk));
+    const FoldedHouse washed{vessels + sap() + pack + day(2, "09:00", "pans_emptied,,,washed=yes"), {one, nightTwo()}};
     EXPECT_FALSE(washed.lot("A").taint.milk);
-    const House marked{vessels + sap() + pack, {one, nightTwo()}};
+    const FoldedHouse marked{vessels + sap() + pack, {one, nightTwo()}};
     EXPECT_TRUE(entryOf(marked.trace("A").behind, TraceKind::defoamer, "butter"));
     EXPECT_TRUE(marked.lot("A").held);
 }
@@ -84,7 +85,7 @@ TEST(LedgerNights, ADrawToldTwiceCountsOnce) {
     std::string one = nightOne();
     one.insert(one.find("2027-03-01T20:10"),
                day(1, "20:08", "draw_close,8,L,to=Pail 1;temp=20degC;entered=2027-03-01T22:00:00Z"));
-    const House house{vessels + sap(), {one}};
+    const FoldedHouse house{vessels + sap(), {one}};
     EXPECT_NEAR(house.litres("pail 1"), 8, 0.01);
     EXPECT_EQ(house.marked(MarkKind::drawTwice), 1);
 }
@@ -93,17 +94,18 @@ TEST(LedgerNights, ADrawToldTwiceCountsOnce) {
 TEST(LedgerNights, ADrawIsMeasuredHot) {
     std::string hot = nightOne();
     hot.replace(hot.find(";temp=20degC"), 12, "");
-    const House house{vessels + sap(), {hot}};
+    const FoldedHouse house{vessels + sap(), {hot}};
     EXPECT_NEAR(house.litres("pail 1"), 8 / 1.038, 0.05);
 }
 
 const std::string syrup = day(4, "08:00", "bought,100,L,what=syrup;from=a neighbour;vessel=drum 7;brix=66.9");
 
 TEST(LedgerLots, PackedShippedAndBackAreCounted) {
-    const House house{vessels + syrup + day(4, "09:00", "moved,50,L,from=drum 7;to=canner") +
-                      day(4, "10:00", "packed,40,,lot=27-094;from=canner;size=1L;capped=83degC;brix=66.9;broken=2") +
-                      day(5, "10:00", "shipped,30,,lot=27-094;size=1L;to=The Co-op") +
-                      day(6, "10:00", "came_back,5,,lot=27-094;size=1L;from=the co-op")};
+    const FoldedHouse house{
+        vessels + syrup + day(4, "09:00", "moved,50,L,from=drum 7;to=canner") +
+        day(4, "10:00", "packed,40,,lot=27-094;from=canner;size=1L;capped=83degC;brix=66.9;broken=2") +
+        day(5, "10:00", "shipped,30,,lot=27-094;size=1L;to=The Co-op") +
+        day(6, "10:00", "came_back,5,,lot=27-094;size=1L;from=the co-op")};
     EXPECT_NEAR(house.litres("canner"), 8, 1e-6);
     const auto trace = house.trace("drum7");
     const auto* lot = entryOf(trace.before, TraceKind::lot, "27-094");
@@ -120,10 +122,10 @@ TEST(LedgerLots, PackedShippedAndBackAreCounted) {
 }
 
 TEST(LedgerLots, TooCoolOrOffTheDensityOfThePlaceIsHeld) {
-    const House house{day(1, "07:00", "set,Vermont,,key=place") + vessels + syrup +
-                      day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=75degC;brix=66.9") +
-                      day(4, "11:00", "packed,4,,lot=B;from=drum 7;size=1L;capped=83degC;brix=66.2") +
-                      day(4, "12:00", "shipped,9,,lot=B;to=x")};
+    const FoldedHouse house{day(1, "07:00", "set,Vermont,,key=place") + vessels + syrup +
+                            day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=75degC;brix=66.9") +
+                            day(4, "11:00", "packed,4,,lot=B;from=drum 7;size=1L;capped=83degC;brix=66.2") +
+                            day(4, "12:00", "shipped,9,,lot=B;to=x")};
     EXPECT_EQ(house.marked(MarkKind::packedTooCool), 1);
     EXPECT_EQ(house.marked(MarkKind::underDensity), 1);
     EXPECT_EQ(house.marked(MarkKind::shippedTooMany), 1);
@@ -137,38 +139,38 @@ TEST(LedgerLots, ThePressHeelJoinsLots) {
                              day(4, "12:00", "press_on,,,from=pail 1;to=canner") +
                              day(4, "12:30", "press_off,15,L,heel=2L");
     const std::string drum = day(1, "08:00", "vessel,150,L,name=drum 8;kind=drum");
-    const House known{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,heel=2L") + rest};
+    const FoldedHouse known{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,heel=2L") + rest};
     EXPECT_NEAR(known.litres("canner"), 15, 1e-6); // it takes the old heel along and leaves its own
     EXPECT_NEAR(*entryOf(known.trace("canner").behind, TraceKind::bought, "a neighbour")->share, 2.0 / 17, 1e-6);
     EXPECT_TRUE(entryOf(known.trace("drum 8").behind, TraceKind::aid, "DE 4"));
-    const House unknown{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,") + rest};
+    const FoldedHouse unknown{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,") + rest};
     const Trace joined = unknown.trace("canner");
     ASSERT_TRUE(entryOf(joined.behind, TraceKind::bought, "a neighbour"));
     EXPECT_FALSE(entryOf(joined.behind, TraceKind::bought, "a neighbour")->share);
-    const House cleaned{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,") +
-                        day(4, "10:00", "cleaned,,,vessel=press") + rest};
+    const FoldedHouse cleaned{vessels + drum + syrup + two + day(4, "09:30", "press_off,30,L,") +
+                              day(4, "10:00", "cleaned,,,vessel=press") + rest};
     EXPECT_FALSE(entryOf(cleaned.trace("canner").behind, TraceKind::bought, "a neighbour"));
 }
 
 TEST(LedgerLots, AnOffFlavourKeepsAVesselApart) {
-    const House house{vessels + syrup + day(4, "08:10", "bought,10,L,what=syrup;from=b;vessel=canner;brix=66.9") +
-                      day(4, "09:00", "graded,,,vessel=drum 7;class=dark;off=buddy") +
-                      day(4, "10:00", "moved,5,L,from=drum 7;to=canner") +
-                      day(4, "11:00", "packed,2,,lot=A;from=canner;size=1L;capped=84degC")};
+    const FoldedHouse house{vessels + syrup + day(4, "08:10", "bought,10,L,what=syrup;from=b;vessel=canner;brix=66.9") +
+                            day(4, "09:00", "graded,,,vessel=drum 7;class=dark;off=buddy") +
+                            day(4, "10:00", "moved,5,L,from=drum 7;to=canner") +
+                            day(4, "11:00", "packed,2,,lot=A;from=canner;size=1L;capped=84degC")};
     EXPECT_EQ(house.marked(MarkKind::offFlavour), 2);
 }
 
 TEST(LedgerLots, LeadOverTheLimitRunsDownstream) {
-    const House house{vessels + syrup + day(4, "09:00", "tested,400,ppb,of=drum 7;for=lead") +
-                      day(4, "10:00", "moved,5,L,from=drum 7;to=canner") +
-                      day(4, "11:00", "packed,2,,lot=A;from=canner;size=1L;capped=84degC")};
+    const FoldedHouse house{vessels + syrup + day(4, "09:00", "tested,400,ppb,of=drum 7;for=lead") +
+                            day(4, "10:00", "moved,5,L,from=drum 7;to=canner") +
+                            day(4, "11:00", "packed,2,,lot=A;from=canner;size=1L;capped=84degC")};
     EXPECT_TRUE(house.lot("A").taint.lead);
     EXPECT_GE(house.marked(MarkKind::lead), 2);
 }
 
 TEST(LedgerTrace, ADayNobodyWroteIsAHole) {
-    const House house{vessels + day(1, "12:00", "gathered,100,L,to=feed;from=early;brix=2") +
-                      day(9, "12:00", "gathered,100,L,to=feed;from=late;brix=2")};
+    const FoldedHouse house{vessels + day(1, "12:00", "gathered,100,L,to=feed;from=early;brix=2") +
+                            day(9, "12:00", "gathered,100,L,to=feed;from=late;brix=2")};
     const auto trace = house.trace("feed");
     const auto* hole = entryOf(trace.behind, TraceKind::hole, "nothing written");
     ASSERT_TRUE(hole);
@@ -178,7 +180,7 @@ TEST(LedgerTrace, ADayNobodyWroteIsAHole) {
 }
 
 TEST(LedgerTrace, TellsNearNamesOfAnUnknownOne) {
-    const House house{vessels};
+    const FoldedHouse house{vessels};
     EXPECT_FALSE(traceOf(*house.ledger, "drum 77"));
     EXPECT_EQ(namesLike(*house.ledger, "drum 77").front(), "drum 7");
 }

@@ -22,8 +22,8 @@ std::string night(int date, const std::string& sap) {
 }
 
 TEST(LedgerNights, TellWhatLeftTheTankWhileTheFireWasFed) {
-    const House house{std::string{nightTanks} + day(2, "06:00", "dipped,0,L,in=feed"),
-                      {night(2, day(2, "16:59", "sap_in,600,L,brix=2"))}};
+    const FoldedHouse house{std::string{nightTanks} + day(2, "06:00", "dipped,0,L,in=feed"),
+                            {night(2, day(2, "16:59", "sap_in,600,L,brix=2"))}};
     const Night& told = house.ledger->nights().at(0);
     EXPECT_EQ(secondsBetween(*told.lit, *told.lastLoad), 7200);
     EXPECT_NEAR(told.fired->volume().litre(), 400, 0.5);
@@ -44,7 +44,7 @@ TEST(LedgerNights, TellWhatLeftTheTankWhileTheFireWasFed) {
 // The tank was filled before the shift began, or its probe stood at the full level first: told twice, it counts once.
 TEST(LedgerNights, CountSapOnceThatTheGaugeShowsBeforeItIsTold) {
     for (const char* clock : {"17:00", "17:20"}) {
-        const House house{nightTanks, {night(2, day(2, clock, "sap_in,600,L,brix=2"))}};
+        const FoldedHouse house{nightTanks, {night(2, day(2, clock, "sap_in,600,L,brix=2"))}};
         EXPECT_NEAR(house.ledger->nights().at(0).entered.volume().litre(), 510, 0.5) << clock;
         EXPECT_NEAR(house.ledger->balance().gathered, 600 * 1.0060 * 0.02, 0.05) << clock; // ICUMSA: 1.0060 kg/L
         EXPECT_NEAR(house.ledger->balance().doesNotClose, 0, 0.01) << clock;
@@ -52,10 +52,10 @@ TEST(LedgerNights, CountSapOnceThatTheGaugeShowsBeforeItIsTold) {
 }
 
 TEST(LedgerNights, TakeALateLoadThatTheGaugeShowsForWhatItIs) {
-    const House house{std::string{nightTanks},
-                      {day(2, "17:00", "tank_level,300,L,") + day(2, "18:00", "tank_level,300,L,") +
-                       day(2, "18:05", "sap_in,300,L,brix=2") + day(2, "18:10", "tank_level,600,L,") +
-                       day(2, "19:00", "tank_level,600,L,") + day(2, "19:00", "shift_end,,,")}};
+    const FoldedHouse house{std::string{nightTanks},
+                            {day(2, "17:00", "tank_level,300,L,") + day(2, "18:00", "tank_level,300,L,") +
+                             day(2, "18:05", "sap_in,300,L,brix=2") + day(2, "18:10", "tank_level,600,L,") +
+                             day(2, "19:00", "tank_level,600,L,") + day(2, "19:00", "shift_end,,,")}};
     EXPECT_NEAR(house.litres("feed"), 600, 0.5);
     // 300 L stood there that nobody wrote, and 300 L came.
     EXPECT_NEAR(house.ledger->balance().gathered, 300 * 1.0060 * 0.02, 0.05);
@@ -63,12 +63,12 @@ TEST(LedgerNights, TakeALateLoadThatTheGaugeShowsForWhatItIs) {
 }
 
 TEST(LedgerNights, CountWhatStandsInTanksAndNotInPailsOrRetiredOnes) {
-    const House house{std::string{nightTanks} + day(2, "08:00", "vessel,50,L,name=pail 1;kind=pail") +
-                      day(2, "08:00", "vessel,900,L,name=old tank;kind=hold") +
-                      day(2, "09:00", "gathered,500,L,to=house tank;brix=2.2;temp=4degC") +
-                      day(2, "09:10", "gathered,100,L,to=old tank") +
-                      day(2, "09:20", "moved,10,L,from=house tank;to=pail 1") +
-                      day(2, "10:00", "vessel,900,L,name=old tank;kind=hold;out=yes")};
+    const FoldedHouse house{std::string{nightTanks} + day(2, "08:00", "vessel,50,L,name=pail 1;kind=pail") +
+                            day(2, "08:00", "vessel,900,L,name=old tank;kind=hold") +
+                            day(2, "09:00", "gathered,500,L,to=house tank;brix=2.2;temp=4degC") +
+                            day(2, "09:10", "gathered,100,L,to=old tank") +
+                            day(2, "09:20", "moved,10,L,from=house tank;to=pail 1") +
+                            day(2, "10:00", "vessel,900,L,name=old tank;kind=hold;out=yes")};
     const auto stands = standing(*house.ledger);
     ASSERT_EQ(stands.size(), 1u);
     EXPECT_NEAR(stands[0].volume.litre(), 491, 1); // 500 L at 4 degC are 500.8 at 20

@@ -54,7 +54,7 @@ std::string anySeason() {
 }
 
 RC_GTEST_PROP(LedgerProperties, SugarIsNeitherMadeNorLost, ()) {
-    const House house{anySeason()};
+    const FoldedHouse house{anySeason()};
     const Balance20& balance = house.ledger->balance();
     double lost = 0;
     for (const auto& [why, sugar] : balance.lost)
@@ -64,7 +64,7 @@ RC_GTEST_PROP(LedgerProperties, SugarIsNeitherMadeNorLost, ()) {
 }
 
 RC_GTEST_PROP(LedgerProperties, NoVesselHoldsLessThanNothing, ()) {
-    const House house{anySeason()};
+    const FoldedHouse house{anySeason()};
     for (const Vessel& vessel : house.ledger->vessels()) {
         RC_ASSERT(vessel.content.mass >= 0);
         RC_ASSERT(vessel.content.sugar >= 0);
@@ -74,7 +74,7 @@ RC_GTEST_PROP(LedgerProperties, NoVesselHoldsLessThanNothing, ()) {
 
 // What a thing came from adds up to all of it, where every part was measured.
 RC_GTEST_PROP(LedgerProperties, SharesOfWhatItCameFromAddUpToOne, ()) {
-    const House house{anySeason()};
+    const FoldedHouse house{anySeason()};
     for (const Vessel& vessel : house.ledger->vessels()) {
         if (vessel.content.sugar <= 1e-9)
             continue;
@@ -88,7 +88,7 @@ RC_GTEST_PROP(LedgerProperties, SharesOfWhatItCameFromAddUpToOne, ()) {
 
 // Whatever a lot came through says that it went into the lot, and nothing else does.
 RC_GTEST_PROP(LedgerProperties, ATraceIsTheSameFromBothEnds, ()) {
-    const House house{anySeason()};
+    const FoldedHouse house{anySeason()};
     for (const Vessel& vessel : house.ledger->vessels()) {
         if (vessel.filling.empty())
             continue;

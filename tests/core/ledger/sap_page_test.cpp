@@ -35,7 +35,7 @@ struct Page {
             names.push_back(house.ledger->vessels()[page.tanks[one.tank].vessel].name);
         return names;
     }
-    House house;
+    FoldedHouse house;
     SapPage page;
 };
 
@@ -119,14 +119,15 @@ TEST(SapPage, NamesThePublishedLimitsWithTheirSource) {
 TEST(SapPage, CarriesTheSweetInThePansFromNightToNight) {
     const std::string boil = day(2, "16:50", "sap_in,500,L,brix=2") + day(2, "17:00", "lit,,,") +
                              day(2, "19:00", "draw_close,5,L,to=pail;temp=20degC") + day(2, "20:00", "shift_end,,,");
-    const House house{pageTanks, {boil}};
+    const FoldedHouse house{pageTanks, {boil}};
     const auto sweet = sweetInPans(*house.ledger, at("04T20:00")).value();
     // 500 L of 2 brix hold 10.06 kg; 5 L of 66.9 brix hold 4.44 (ICUMSA SPS-4).
     EXPECT_NEAR(sweet.sugar.kilogram(), 10.06 - 4.44, 0.03);
     EXPECT_NEAR(sweet.since->count(), 2 * 86400, 3600 + 1);
     EXPECT_GT(sweet.sd.kilogram(), 0.05);
     EXPECT_LT(sweet.sd.kilogram(), 1.0);
-    const House drained{std::string{pageTanks} + day(3, "10:00", "pans_emptied,30,L,to=pail 1;washed=yes"), {boil}};
+    const FoldedHouse drained{std::string{pageTanks} + day(3, "10:00", "pans_emptied,30,L,to=pail 1;washed=yes"),
+                              {boil}};
     EXPECT_FALSE(sweetInPans(*drained.ledger, at("04T20:00")));
     EXPECT_NEAR(drained.sugar("pail 1"), 10.06 - 4.44, 0.03);
 }

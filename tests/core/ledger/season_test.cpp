@@ -9,11 +9,11 @@ using namespace testing_house;
 
 std::string withoutHeader(const std::string& log) { return log.substr(log.find('\n') + 1); }
 
-std::unique_ptr<House> houseOf(const MadeSeason& season) {
+std::unique_ptr<FoldedHouse> houseOf(const MadeSeason& season) {
     std::vector<std::string> shifts;
     for (const std::string& log : season.shifts)
         shifts.push_back(withoutHeader(log));
-    return std::make_unique<House>(withoutHeader(season.dayBook), shifts);
+    return std::make_unique<FoldedHouse>(withoutHeader(season.dayBook), shifts);
 }
 
 // Shares of sugar by name; names that nobody gathered or sold are holes and are not meant here.
@@ -31,7 +31,7 @@ protected:
         : season{std::get<0>(GetParam()) ? largeHouse(std::get<1>(GetParam())) : smallHouse(std::get<1>(GetParam()))},
           house{houseOf(season)} {}
     MadeSeason season;
-    std::unique_ptr<House> house;
+    std::unique_ptr<FoldedHouse> house;
 };
 
 TEST_P(LedgerSeason, HoldsTheVolumeAndSugarOfEveryVessel) {

@@ -16,8 +16,8 @@ const std::string tanks =
 
 // ICUMSA SPS-4: a litre of 2 brix holds 20.12 g of sugar at 20 degC, so 300 L of 2 and 100 L of 3 make 400 L of 2.25.
 TEST(LedgerVessels, ABlendKeepsMassAndSugar) {
-    const House house{tanks + day(1, "09:00", "gathered,300,L,to=tank;from=north;brix=2") +
-                      day(1, "10:00", "gathered,100,L,to=Tank;from=south;brix=3")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,300,L,to=tank;from=north;brix=2") +
+                            day(1, "10:00", "gathered,100,L,to=Tank;from=south;brix=3")};
     EXPECT_NEAR(house.sugar("tank"), kilograms(300, 2) + kilograms(100, 3), 1e-9);
     EXPECT_NEAR(house.litres("tank"), 400, 0.05);
     EXPECT_NEAR(house.vessel("tank").content.brix().degrees(), 2.251, 0.002);
@@ -32,9 +32,9 @@ TEST(LedgerVessels, ABlendKeepsMassAndSugar) {
 }
 
 TEST(LedgerVessels, AllOfItMovesAndTheThreadGoesAlong) {
-    const House house{tanks + day(1, "09:00", "gathered,300,L,to=tank;from=north;brix=2") +
-                      day(1, "11:00", "moved,,,from=tank;to=feed") +
-                      day(1, "12:00", "gathered,50,L,to=tank;from=south;brix=2")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,300,L,to=tank;from=north;brix=2") +
+                            day(1, "11:00", "moved,,,from=tank;to=feed") +
+                            day(1, "12:00", "gathered,50,L,to=tank;from=south;brix=2")};
     EXPECT_NEAR(house.litres("feed"), 300, 1e-6);
     EXPECT_NEAR(house.litres("tank"), 50, 1e-6);
     EXPECT_EQ(entryOf(house.trace("tank").behind, TraceKind::gathered, "north"), nullptr);
@@ -42,9 +42,9 @@ TEST(LedgerVessels, AllOfItMovesAndTheThreadGoesAlong) {
 }
 
 TEST(LedgerVessels, BelowEmptyAndOverTheRimAreMarked) {
-    const House house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
-                      day(1, "10:00", "moved,110,L,from=tank;to=feed") +
-                      day(1, "11:00", "gathered,600,L,to=feed;brix=2")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
+                            day(1, "10:00", "moved,110,L,from=tank;to=feed") +
+                            day(1, "11:00", "gathered,600,L,to=feed;brix=2")};
     EXPECT_EQ(house.marked(MarkKind::belowEmpty), 1);
     EXPECT_EQ(house.marked(MarkKind::overRim), 1);
     EXPECT_NEAR(house.litres("feed"), 710, 0.1);
@@ -52,55 +52,59 @@ TEST(LedgerVessels, BelowEmptyAndOverTheRimAreMarked) {
 }
 
 TEST(LedgerVessels, ADipSetsTheVolumeAndStandsInTheBalance) {
-    const House less{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") + day(1, "10:00", "dipped,80,L,in=tank")};
+    const FoldedHouse less{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
+                           day(1, "10:00", "dipped,80,L,in=tank")};
     EXPECT_NEAR(less.litres("tank"), 80, 1e-6);
     EXPECT_NEAR(less.ledger->balance().doesNotClose, -kilograms(20, 2), 1e-6);
-    const House more{tanks + day(1, "09:00", "gathered,60,L,to=tank;from=a;brix=2") +
-                     day(1, "09:01", "gathered,40,L,to=tank;from=b;brix=2") + day(1, "10:00", "dipped,150,L,in=tank")};
+    const FoldedHouse more{tanks + day(1, "09:00", "gathered,60,L,to=tank;from=a;brix=2") +
+                           day(1, "09:01", "gathered,40,L,to=tank;from=b;brix=2") +
+                           day(1, "10:00", "dipped,150,L,in=tank")};
     EXPECT_NEAR(more.litres("tank"), 150, 1e-6);
     EXPECT_NEAR(*entryOf(more.trace("tank").behind, TraceKind::gathered, "b")->share, 0.4, 1e-9);
-    const House empty{tanks + day(1, "09:00", "gathered,60,L,to=tank;brix=2") + day(1, "10:00", "dipped,0,L,in=tank")};
+    const FoldedHouse empty{tanks + day(1, "09:00", "gathered,60,L,to=tank;brix=2") +
+                            day(1, "10:00", "dipped,0,L,in=tank")};
     EXPECT_EQ(empty.litres("tank"), 0);
 }
 
 // Trade practice: a cylinder of a metre across holds 785.4 L a metre deep, by geometry.
 TEST(LedgerVessels, ADepthIsAVolumeByTheShape) {
-    const House house{day(1, "08:00", "vessel,,,name=round;kind=hold;shape=upright 1 1") +
-                      day(1, "09:00", "gathered,500,L,to=round;brix=2") + day(1, "10:00", "dipped,500,mm,in=round")};
+    const FoldedHouse house{day(1, "08:00", "vessel,,,name=round;kind=hold;shape=upright 1 1") +
+                            day(1, "09:00", "gathered,500,L,to=round;brix=2") +
+                            day(1, "10:00", "dipped,500,mm,in=round")};
     EXPECT_NEAR(house.litres("round"), 392.7, 0.1);
 }
 
 TEST(LedgerVessels, ConcentratingKeepsTheSugarAndTakesWaterOut) {
-    const House house{tanks + day(1, "08:02", "vessel,300,L,name=conc;kind=concentrate") +
-                      day(1, "09:00", "gathered,800,L,to=tank;brix=2") +
-                      day(1, "10:00", "concentrated,100,L,from=tank;to=conc;brix=8")};
+    const FoldedHouse house{tanks + day(1, "08:02", "vessel,300,L,name=conc;kind=concentrate") +
+                            day(1, "09:00", "gathered,800,L,to=tank;brix=2") +
+                            day(1, "10:00", "concentrated,100,L,from=tank;to=conc;brix=8")};
     EXPECT_NEAR(house.sugar("conc"), kilograms(100, 8), 1e-9);
     EXPECT_NEAR(house.sugar("tank") + house.sugar("conc"), kilograms(800, 2), 1e-6);
     EXPECT_NEAR(house.litres("tank"), 800 - 100 * 8 * 1030.0 / (2 * 1006.0), 2);
 }
 
 TEST(LedgerVessels, TheSameRowTwiceCountsOnce) {
-    const House house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
-                      day(1, "09:00", "gathered,100,L,to=tank;brix=2")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
+                            day(1, "09:00", "gathered,100,L,to=tank;brix=2")};
     EXPECT_NEAR(house.litres("tank"), 100, 1e-6);
 }
 
 TEST(LedgerVessels, WarmHoursAndTheOldestPartGoWithTheSap) {
-    const House house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2;temp=12degC") +
-                      day(1, "15:00", "moved,,,from=tank;to=feed")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2;temp=12degC") +
+                            day(1, "15:00", "moved,,,from=tank;to=feed")};
     EXPECT_NEAR(house.vessel("feed").over50F.count(), 6 * 3600, 1);
     EXPECT_EQ(textOf(*house.vessel("feed").oldest), "2027-03-01T09:00:00Z");
 }
 
 TEST(LedgerVessels, RopySapMarksAllThatFollows) {
-    const House house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2;clear=ropy") +
-                      day(1, "10:00", "moved,,,from=tank;to=feed")};
+    const FoldedHouse house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2;clear=ropy") +
+                            day(1, "10:00", "moved,,,from=tank;to=feed")};
     EXPECT_TRUE(house.vessel("feed").taint.ropy);
     EXPECT_EQ(house.marked(MarkKind::ropy), 2);
 }
 
 TEST(LedgerVessels, MovesOfSapThatNobodyWroteComeOutOfAHole) {
-    const House house{tanks + day(1, "10:00", "moved,100,L,from=tank;to=feed")};
+    const FoldedHouse house{tanks + day(1, "10:00", "moved,100,L,from=tank;to=feed")};
     const Trace trace = house.trace("feed");
     ASSERT_EQ(trace.behind.size(), 2u);
     EXPECT_NEAR(*entryOf(trace.behind, TraceKind::hole, "tank")->share, 1, 1e-12);

@@ -24,7 +24,7 @@ TEST(Correction, KeepsTheSecondsWhereTheTimeIsLeftAndWhatPaperHasNoRoomFor) {
         corrected("2026-03-14T18:10:41Z,fired,400,lb,wood=maple;moisture=22", {"18:10", "fired", "40 lb", "maple", ""}),
         "2026-03-14T18:10:41Z,fired,40,lb,wood=maple;moisture=22");
     EXPECT_EQ(corrected("2026-03-14T18:10:00Z,sap_in,4000,L,brix=2.1;temp=3degC;from=north lines",
-                        {"18:10", "sap in", "400 L", "2.3%", "Odile"}),
+                        {"18:10", "sap in", "400 L", "2.3%; 3 C", "Odile"}),
               "2026-03-14T18:10:00Z,sap_in,400,L,brix=2.3;temp=3degC;from=north lines;by=Odile");
     EXPECT_EQ(corrected("2026-03-14T20:15:00Z,density_check,76.9,brix,temp=205degF;cal=20degC",
                         {"20:15", "hydrometer", "66.9", "205 F", ""}),

@@ -30,20 +30,22 @@ std::string night(int date, int litres) {
            day(date, "21:00", "tank_level," + rest + ",L,") + day(date, "22:00", "tank_level,0,L,") +
            day(date, "22:00", "shift_end,,,");
 }
-House warmAndCold() {
-    return House{std::string{tanks} + day(2, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4;temp=13degC") +
-                 day(2, "09:30", "gathered,900,L,to=house tank;from=bush;brix=2.1;temp=0degC")};
+QString plain(QString words) { return words.replace(QChar{0x00a0}, QLatin1Char(' ')); } // spaces that do not break
+
+FoldedHouse warmAndCold() {
+    return FoldedHouse{std::string{tanks} + day(2, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4;temp=13degC") +
+                       day(2, "09:30", "gathered,900,L,to=house tank;from=bush;brix=2.1;temp=0degC")};
 }
 
 TEST(TanksPage, SaysWhatToBoilFirstAndWhy) {
-    const House house = warmAndCold();
+    const FoldedHouse house = warmAndCold();
     const ListView view = tanksView(house.ledger.get(), at("02T18:00"), Units::us);
     ASSERT_EQ(view.rows.size(), 2u);
     EXPECT_EQ(view.rows[0].cells[0], "north");
     EXPECT_TRUE(view.rows[0].strong);
     EXPECT_TRUE(view.said[0].words.startsWith("Boil north first: warm before cold."))
         << view.said[0].words.toStdString();
-    EXPECT_TRUE(view.said[0].notes.contains("over 50 °F for 9 h 00")) << view.said[0].notes.toStdString();
+    EXPECT_TRUE(plain(view.said[0].notes).contains("over 50 °F for 9 h 00")) << view.said[0].notes.toStdString();
     EXPECT_TRUE(view.said[0].notes.contains("Ohio State University, 2020"));
     EXPECT_TRUE(view.said[0].notes.contains("Nose and eye decide"));
     EXPECT_TRUE(view.said[1].notes.contains("ice holds little sugar"));
@@ -51,7 +53,7 @@ TEST(TanksPage, SaysWhatToBoilFirstAndWhy) {
 }
 
 TEST(TanksPage, SaysSinceWhenThePansHoldSweet) {
-    const House house{tanks, {night(2, 900)}};
+    const FoldedHouse house{tanks, {night(2, 900)}};
     const ListView view = tanksView(house.ledger.get(), at("04T18:00"), Units::us);
     ASSERT_FALSE(view.rows.empty());
     EXPECT_TRUE(view.said.back().words.contains("The pans hold about")) << view.said.back().words.toStdString();
@@ -60,14 +62,14 @@ TEST(TanksPage, SaysSinceWhenThePansHoldSweet) {
 
 TEST(TanksPage, WaitsForTheBooksAndSaysWhatIsMissing) {
     EXPECT_EQ(tanksView(nullptr, at("02T18:00"), Units::us).head, "The books are being read.");
-    const House none{tanks};
+    const FoldedHouse none{tanks};
     EXPECT_TRUE(tanksView(none.ledger.get(), at("02T18:00"), Units::us).head.contains("Tell what was gathered"));
     EXPECT_TRUE(tonightView(none.ledger.get(), usualAsk(at("02T18:00")), Units::us).head.contains("No sap stands"));
 }
 
 TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
-    const House house{std::string{tanks} + day(9, "09:00", "gathered,800,L,to=north;brix=2.2;temp=3degC"),
-                      {night(2, 900), night(4, 880), night(6, 890)}};
+    const FoldedHouse house{std::string{tanks} + day(9, "09:00", "gathered,800,L,to=north;brix=2.2;temp=3degC"),
+                            {night(2, 900), night(4, 880), night(6, 890)}};
     TonightAsk ask{at("09T17:00"), at("09T20:00"), Brix::degrees(8)};
     const ListView view = tonightView(house.ledger.get(), ask, Units::us);
     ASSERT_GE(view.rows.size(), 5u);
@@ -75,10 +77,10 @@ TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
     EXPECT_TRUE(view.said[0].notes.contains("Learned from 3 nights"));
     const auto says = [&](const QString& words) {
         return std::any_of(view.said.begin(), view.said.end(),
-                           [&](const ListView::Said& one) { return one.words.contains(words); });
+                           [&](const ListView::Said& one) { return plain(one.words).contains(words); });
     };
     EXPECT_TRUE(says("nine nights in ten"));
-    EXPECT_TRUE(says("Concentrated to 8.0 °Brix first"));
+    EXPECT_TRUE(says("Concentrated to 8.0 °Brix first")) << view.said.back().words.toStdString();
 }
 
 TEST(TonightPage, BeginsAtTheNextQuarterOfAnHour) {
@@ -89,8 +91,8 @@ TEST(TonightPage, BeginsAtTheNextQuarterOfAnHour) {
 }
 
 TEST(AccountPage, KeepsItsSectionsAndItsDoubts) {
-    const House house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;taps=80;brix=2.4"),
-                      {night(2, 900), night(4, 880)}};
+    const FoldedHouse house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;taps=80;brix=2.4"),
+                            {night(2, 900), night(4, 880)}};
     const ListView view = accountView(house.ledger.get(), Units::us);
     QStringList heads;
     for (const TableRow& row : view.rows)
@@ -106,9 +108,10 @@ TEST(AccountPage, KeepsItsSectionsAndItsDoubts) {
 
 // What stands at the left and at the right of the picture are the same sugar, to one scale.
 TEST(FlowPage, BandsAreOfOneScaleAndAddUp) {
-    const House house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4") +
-                          day(1, "12:00", "lost,50,L,from=north;why=sour") + day(3, "09:00", "dipped,300,L,in=north"),
-                      {night(2, 900)}};
+    const FoldedHouse house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4") +
+                                day(1, "12:00", "lost,50,L,from=north;why=sour") +
+                                day(3, "09:00", "dipped,300,L,in=north"),
+                            {night(2, 900)}};
     const FlowView view = flowView(house.ledger.get(), Units::us);
     ASSERT_FALSE(view.empty);
     EXPECT_NEAR(view.in.back().to, 1, 1e-9);
