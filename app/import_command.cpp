@@ -1,9 +1,9 @@
-#include "core/shift/book_marks.h"
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/files/text_file.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
+#include "core/shift/book_marks.h"
 #include "ui/importing/map_view.h"
 #include "ui/importing/table_maps.h"
 

@@ -48,9 +48,9 @@ enum class Reason : std::uint8_t {
     noSapSugar,
     notBoiling,
     shiftEnded,
-    notReached,   // more than one future in ten never gets there
-    tankRises,    // and no sap was entered
-    nearWater,    // so little over boiling water that it may be plain water
+    notReached,    // more than one future in ten never gets there
+    tankRises,     // and no sap was entered
+    nearWater,     // so little over boiling water that it may be plain water
     moreThanBoils, // the tank falls faster than pans of that area can boil off
     overfull       // a pan stands far over its running depth
 };

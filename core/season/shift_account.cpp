@@ -1,9 +1,9 @@
 #include "core/season/shift_account.h"
 
+#include "core/boil/cords.h"
 #include "core/boil/repeated_check.h"
 #include "core/boil/repeated_draw.h"
 #include "core/boil/state.h"
-#include "core/boil/cords.h"
 
 #include <algorithm>
 

@@ -1,8 +1,8 @@
 #pragma once
 // What the shifts of a journal burnt of the woodpile since it was measured.
 #include "core/boil/boil.h"
-#include "core/journal/journal.h"
 #include "core/boil/cords.h"
+#include "core/journal/journal.h"
 
 #include <optional>
 

@@ -72,8 +72,7 @@ QString markWords(const LedgerMark& mark, Units units) {
     case MarkKind::ropy:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: ropy sap is in it.")).arg(name);
     case MarkKind::offFlavour:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: an off-flavor (%2). It is for processing only."))
-            .arg(name, more);
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: an off-flavor (%2). It is for processing only.")).arg(name, more);
     case MarkKind::depthNoShape:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: a depth tells no volume while its shape is not known. Tell its "
                                                  "shape."))

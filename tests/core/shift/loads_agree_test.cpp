@@ -1,11 +1,11 @@
 // Board, report, season, cords and woodpile say one number of loads, whatever the log: presses doubled, missing, late,
 // noticed at the stack and kept, several fires, withdrawn.
+#include "core/boil/cords.h"
 #include "core/boil/loads.h"
 #include "core/boil/shift_log.h"
 #include "core/journal/load_facts.h"
 #include "core/journal/shift_summary.h"
 #include "core/rehearsal/rehearse.h"
-#include "core/boil/cords.h"
 #include "core/season/shift_account.h"
 #include "tests/core/journal/place.h"
 

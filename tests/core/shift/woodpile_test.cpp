@@ -1,7 +1,7 @@
 #include "core/shift/woodpile.h"
 
-#include "core/boil/shift_log.h"
 #include "core/boil/cords.h"
+#include "core/boil/shift_log.h"
 
 #include <filesystem>
 #include <gtest/gtest.h>
