@@ -18,7 +18,7 @@ packagePackages=(dpkg-dev file lintian desktop-file-utils) # to make a .deb, bes
 benchPackages=(qt6-charts-dev libqt6opengl6-dev) # a peer of the board's chart
 testPackages=(
     libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev
-    clang libclang-rt-14-dev clang-format clang-tidy
+    clang libclang-rt-dev clang-format clang-tidy
     desktop-file-utils appstream shared-mime-info libglib2.0-bin man-db groff-base bash-completion
     python3-iapws python3-pymodbus python3-serial-asyncio mbpoll socat
     xvfb xauth xdotool zbar-tools

@@ -186,11 +186,17 @@ std::variant<std::vector<SapStanding>, Refusal> standsIn(const Arguments& argume
 }
 
 Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands) {
-    Arguments rest{{"stand", "1L@2brix"}, {"rate", "1L/h"}};
+    Arguments rest{{"stand", "1L@2brix"}};
+    const bool rated =
+        std::any_of(arguments.begin(), arguments.end(), [](const auto& one) { return one.first == "rate"; });
+    if (!rated)
+        rest.emplace_back("rate", "1L/h"); // needed of the kind, no matter here
     for (const auto& one : arguments)
-        if (one.first != "stand" && one.first != "rate")
+        if (one.first != "stand")
             rest.push_back(one);
     Reader in{tonightKind(), rest};
+    if (rated)
+        basis.rate = in.amount<VolumeFlow>("rate", {1, 10000, Unit::Lph});
     const Asked asked = in.refused() ? Asked{} : askedIn(in);
     if (in.refused())
         return in.refusal();

@@ -5,7 +5,8 @@
 
 namespace panside::sums {
 
-// Arguments of `tonight` but `stand` and `rate`, put to a rig that is known by its nights and to the sap that stands.
+// Arguments of `tonight` but `stand`, put to a rig that is known by its nights, or by `rate`, and to the sap that
+// stands.
 Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands);
 // `stand` arguments; a refusal where one is no volume and sugar.
 std::variant<std::vector<SapStanding>, Refusal> standsIn(const Arguments& arguments);

@@ -1306,10 +1306,6 @@
         <translation>Retour</translation>
     </message>
     <message>
-        <source>Board</source>
-        <translation>Tableau</translation>
-    </message>
-    <message>
         <source>in the book</source>
         <translation>au cahier</translation>
     </message>
@@ -1494,10 +1490,6 @@
         <source>Type a name</source>
         <translation>Saisir un nom</translation>
     </message>
-    <message>
-        <source>Board</source>
-        <translation>Tableau</translation>
-    </message>
 </context>
 <context>
     <name>panside::VesselsScreen</name>
@@ -1544,10 +1536,6 @@
     <message>
         <source>Write it</source>
         <translation>Noter</translation>
-    </message>
-    <message>
-        <source>Board</source>
-        <translation>Tableau</translation>
     </message>
     <message>
         <source>Back</source>

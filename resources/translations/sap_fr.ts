@@ -464,10 +464,6 @@
 <context>
     <name>panside::FlowScreen</name>
     <message>
-        <source>Board</source>
-        <translation>Tableau</translation>
-    </message>
-    <message>
         <source>No sugar is in the books yet.</source>
         <translation>Il n'y a encore aucun sucre dans les livres.</translation>
     </message>

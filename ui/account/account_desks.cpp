@@ -26,7 +26,7 @@ public:
 protected:
     void show(const HouseLedger* house) override {
         ListView view = view_(house ? &house->ledger() : nullptr, units());
-        view.keys = {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+        view.keys = {wayToBoard()};
         page_->display(view);
     }
 

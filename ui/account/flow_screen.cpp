@@ -119,7 +119,7 @@ FlowScreen::FlowScreen(QWidget* parent)
 
 void FlowScreen::display(const FlowView& view, const Dress& dress) {
     keys_->wear(dress);
-    keys_->display({{Qt::Key_Escape, QStringLiteral("back"), tr("Board")}});
+    keys_->display({wayToBoard()});
     head_->setFont(dress.letters(mm::act));
     notes_->setFont(dress.letters(mm::words));
     head_->setText(view.empty ? tr("No sugar is in the books yet.") : view.whole);

@@ -37,7 +37,7 @@ private:
     std::vector<PageKey> keys() const {
         return {{Qt::Key_P, QStringLiteral("paper"), Desk::tr("The whole book on paper"), true},
                 {Qt::Key_Return, QStringLiteral("open"), Desk::tr("Look at it"), false, !table_},
-                {Qt::Key_Escape, QStringLiteral("back"), table_ ? Desk::tr("Back") : Desk::tr("Board")}};
+                table_ ? PageKey{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")} : wayToBoard()};
     }
     ListView contents() const {
         ListView view{{{Desk::tr("in the book")}, {Desk::tr("rows"), true}}, {}, {}, paper_.title, {}, keys()};

@@ -53,7 +53,7 @@ protected:
         view.keys = {{Qt::Key_B, QStringLiteral("begin"), Desk::tr("Begin a run"), !running_, !running_},
                      {Qt::Key_E, QStringLiteral("end"), Desk::tr("End the run"), running_, running_},
                      {Qt::Key_N, QStringLiteral("changed"), Desk::tr("Papers or cones changed")},
-                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+                     wayToBoard()};
         screen_->display(view, running_);
     }
 

@@ -7,13 +7,14 @@
 
 namespace panside {
 
+PageKey wayToBoard() { return {Qt::Key_Escape, QStringLiteral("back"), {}}; }
+
 ActionKeys::ActionKeys(QWidget* parent) : QWidget{parent} { setObjectName(QStringLiteral("actionKeys")); }
 
 void ActionKeys::wear(const Dress& dress) {
     dress_ = dress;
     for (Press* press : presses_)
         press->wear(dress);
-    setFixedHeight(dress.px(mm::target));
     arrange();
 }
 
@@ -29,8 +30,8 @@ void ActionKeys::display(const std::vector<PageKey>& keys) {
         presses_.push_back(press);
     }
     for (std::size_t i = 0; i < presses_.size(); ++i) {
-        presses_[i]->setVisible(i < keys.size());
-        if (i >= keys.size())
+        presses_[i]->setVisible(isDrawn(i));
+        if (!isDrawn(i))
             continue;
         const bool escape = keys[i].key == Qt::Key_Escape;
         const bool enter = keys[i].key == Qt::Key_Return;
@@ -60,12 +61,16 @@ void ActionKeys::resizeEvent(QResizeEvent*) { arrange(); }
 
 // Shares of the row as the words need.
 void ActionKeys::arrange() {
-    const int gap = dress_.px(1), count = static_cast<int>(keys_.size());
+    std::vector<Press*> drawn;
+    for (std::size_t i = 0; i < presses_.size(); ++i)
+        if (isDrawn(i))
+            drawn.push_back(presses_[i]);
+    setFixedHeight(drawn.empty() ? 0 : dress_.px(mm::target));
+    const int gap = dress_.px(1), count = static_cast<int>(drawn.size());
     int share = 0, at = 0, rest = width() - gap * (count - 1);
-    for (int i = 0; i < count; ++i)
-        share += presses_[static_cast<std::size_t>(i)]->sizeHint().width();
-    for (int i = 0; i < count; ++i) {
-        Press* press = presses_[static_cast<std::size_t>(i)];
+    for (const Press* press : drawn)
+        share += press->sizeHint().width();
+    for (Press* press : drawn) {
         const int hint = press->sizeHint().width();
         const int wide = static_cast<int>(static_cast<long long>(rest) * hint / std::max(1, share));
         press->setGeometry(at, 0, wide, height());

@@ -12,12 +12,15 @@ namespace panside {
 class Press;
 
 struct PageKey {
-    int key; // a Qt::Key
-    QString name, word;
+    int key;            // a Qt::Key
+    QString name, word; // without a word it acts and is not drawn
     bool due = false;   // what is called for now
     bool usable = true; // else it stands there and cannot be pressed
     bool operator==(const PageKey&) const = default;
 };
+
+// Its key is drawn in the bar, on every screen in the same place.
+PageKey wayToBoard();
 
 class ActionKeys : public QWidget {
     Q_OBJECT
@@ -33,6 +36,7 @@ signals:
 
 private:
     void arrange();
+    bool isDrawn(std::size_t index) const { return index < keys_.size() && !keys_[index].word.isEmpty(); }
     void resizeEvent(QResizeEvent* event) override;
     Dress dress_;
     std::vector<PageKey> keys_;

@@ -47,7 +47,7 @@ private:
                      {Qt::Key_G, QStringLiteral("grade"), Desk::tr("Grade"), false, some},
                      {Qt::Key_T, QStringLiteral("tag"), Desk::tr("Drum tag"), false, some},
                      {Qt::Key_L, QStringLiteral("needs"), Desk::tr("What a label needs")},
-                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+                     wayToBoard()};
         return view;
     }
     ListView yields() const {
@@ -184,7 +184,7 @@ private:
                      {Qt::Key_W, QStringLiteral("release"), Desk::tr("Why it may go"), false, some},
                      {Qt::Key_L, QStringLiteral("labels"), Desk::tr("Labels"), false, some},
                      {Qt::Key_N, QStringLiteral("needs"), Desk::tr("What a label needs"), false, some},
-                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+                     wayToBoard()};
         return view;
     }
     ListView checklist() const {

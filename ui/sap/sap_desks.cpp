@@ -29,7 +29,7 @@ protected:
                      {Qt::Key_L, QStringLiteral("lose"), Desk::tr("Lost"), false, some},
                      {Qt::Key_P, QStringLiteral("pans"), Desk::tr("Pans emptied")},
                      {Qt::Key_V, QStringLiteral("vessel"), Desk::tr("A tank")},
-                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+                     wayToBoard()};
         page_->display(view);
     }
 
@@ -97,7 +97,7 @@ protected:
                      {Qt::Key_W, QStringLiteral("bedLater"), Desk::tr("Cold later")},
                      {Qt::Key_K, QStringLiteral("concentrate"), Desk::tr("Concentrated first")},
                      {Qt::Key_T, QStringLiteral("tanks"), Desk::tr("Tanks")},
-                     {Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Board")}};
+                     wayToBoard()};
         page_->display(view);
     }
 

@@ -121,7 +121,7 @@ void TraceScreen::sayKeys() {
     keys_->display({{Qt::Key_R, QStringLiteral("recall"), tr("Mock recall on paper"), false, isLot_},
                     {Qt::Key_B, QStringLiteral("before"), tr("What was asked before")},
                     {Qt::Key_T, QStringLiteral("type"), tr("Type a name")},
-                    {Qt::Key_Escape, QStringLiteral("back"), tr("Board")}});
+                    wayToBoard()});
 }
 
 void TraceScreen::act(int key) {

@@ -156,7 +156,8 @@ void VesselsScreen::sayKeys() {
     } else {
         keys = {{Qt::Key_Return, QStringLiteral("write"), tr("Write it"), true}};
     }
-    keys.push_back({Qt::Key_Escape, QStringLiteral("back"), leaf() == Leaf::vessels ? tr("Board") : tr("Back")});
+    keys.push_back(leaf() == Leaf::vessels ? wayToBoard()
+                                           : PageKey{Qt::Key_Escape, QStringLiteral("back"), tr("Back")});
     keys_->display(keys);
 }
 

@@ -1,6 +1,7 @@
 #include "core/physics/tonight.h"
 
 #include "core/physics/reckon.h"
+#include "core/physics/reckon_tonight.h"
 #include "core/physics/sap.h"
 #include "core/physics/sugar_density.h"
 
@@ -149,6 +150,16 @@ TEST(ReckonTonight, AnswersBothWays) {
                                     [](const Figure& figure) { return figure.field == "savesS"; });
     ASSERT_NE(saves, answer.figures.end());
     EXPECT_NEAR(*saves->value / 3600, 4.4, 0.6) << "three quarters of the water is gone";
+}
+
+// A journal without a night: what somebody says of the rig stands in for it.
+TEST(ReckonTonight, TakesTheRateThatIsSaidWhereNoNightIsKnown) {
+    const SapStanding stands[] = {{Volume::gallon(650), Brix::degrees(2)}};
+    EXPECT_THAT(words(sums::reckonTonight({}, {}, stands)), HasSubstr("Tell what it boils off"));
+    const auto outcome = sums::reckonTonight({{"rate", "100gal/h"}, {"keep", "50gal"}}, {}, stands);
+    ASSERT_TRUE(std::holds_alternative<Answer>(outcome)) << words(outcome);
+    EXPECT_NEAR(std::get<Answer>(outcome).figures[0].range->p50 / 3600, 6.36, 0.1);
+    EXPECT_THAT(words(sums::reckonTonight({{"rate", "100"}}, {}, stands)), HasSubstr("no unit"));
 }
 
 TEST(ReckonTonight, RefusesWithTheLikelySlip) {
