@@ -175,12 +175,14 @@ ForeignMap proposedMap(std::string_view beginning, std::string zone) {
 
 // "1|44|point|1|0|-|0|America/New_York|pan box|2:syrup_pan:degC|3:stack:degF": the delimiter by its number.
 std::string textOf(const ForeignMap& map) {
-    std::string probe = map.probe;
-    std::erase_if(probe, [](char letter) { return letter == '|' || letter == '"'; });
+    const auto plain = [](std::string words) { // what would be taken for the end of a part
+        std::erase_if(words, [](char letter) { return letter == '|' || letter == '"'; });
+        return words;
+    };
     std::string text = "1|" + std::to_string(static_cast<int>(map.delimiter)) + '|' +
                        (map.decimalComma ? "comma" : "point") + '|' + std::to_string(map.heading) + '|' +
                        std::to_string(map.time) + '|' + (map.date ? std::to_string(*map.date) : "-") + '|' +
-                       std::to_string(static_cast<int>(map.form)) + '|' + map.zone + '|' + probe;
+                       std::to_string(static_cast<int>(map.form)) + '|' + plain(map.zone) + '|' + plain(map.probe);
     for (const ForeignColumn& column : map.columns)
         text += '|' + std::to_string(column.column) + ':' + std::string{rowOf(column.series).name} + ':' +
                 std::string{nameOf(column.unit)};

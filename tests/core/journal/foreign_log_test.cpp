@@ -100,6 +100,9 @@ TEST(ForeignMap, ATableWithoutAHeadingBeginsWithItsFirstRow) {
 TEST(ForeignMap, IsRememberedAsText) {
     const auto map = loggerMap();
     EXPECT_EQ(foreignMapIn(textOf(map)), map);
+    auto odd = map;
+    odd.zone = "day-|-\"first"; // a zone that no clock has must not make the text unreadable
+    EXPECT_TRUE(foreignMapIn(textOf(odd)));
     for (const char* broken :
          {"", "1|44", "2|44|point|1|0|-|0|UTC|", "1|44|point|1|0|-|9|UTC|", "1|44|point|1|0|-1|0|UTC|",
           "1|44|point|1|0|-|0|UTC||2:syrup_pan:kPa", "1|44|point|1|0|-|0|UTC||2:song:degC"})
