@@ -125,11 +125,10 @@ TEST(Labels, AreWrittenAsPages) {
     EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("tag.pdf"))));
 }
 
-// Read back by the reader of Debian's zbar-tools where it is installed.
+// Read back by the reader of Debian's zbar-tools.
 TEST(Labels, HaveACodeThatAReaderReads) {
     const QString reader = QStandardPaths::findExecutable(QStringLiteral("zbarimg"));
-    if (reader.isEmpty())
-        GTEST_SKIP() << "zbarimg is not installed (zbar-tools)";
+    ASSERT_FALSE(reader.isEmpty()) << "zbarimg is not installed (zbar-tools)";
     const QImage image = codeOf(QStringLiteral("26215-1"), 8);
     const QTemporaryDir folder;
     const QString place = folder.filePath(QStringLiteral("code.png"));
