@@ -1,6 +1,9 @@
+#include "core/boil/alarms.h"
+#include "ui/console/screens.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/manual/manual_screen.h"
+#include "ui/words/alarm_words.h"
 
 #include <QDir>
 #include <QFile>
@@ -8,6 +11,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextBrowser>
+#include <QTranslator>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -61,7 +65,46 @@ TEST(ManualBook, IsWholeInFrench) {
     EXPECT_EQ(french.pages().size(), english.pages().size());
     EXPECT_TRUE(french.page(QStringLiteral("the_draw.html")).contains("La coulée"));
     EXPECT_EQ(french.page(QStringLiteral("fire.html")),
-              english.page(QStringLiteral("fire.html"))); // not translated yet
+              english.page(QStringLiteral("fire.html"))); // how it works inside is told in English alone
+}
+
+// "F7, then 3" is a screen of the console.
+TEST(ManualBook, LeadsToScreensThatAreThere) {
+    static const QRegularExpression way{QStringLiteral(R"re(\b(F[1-8]), (?:then |puis )?(\d)\b)re")};
+    int seen = 0;
+    for (const char* language : {"en", "fr"}) {
+        const auto book = ManualBook::in(ManualBook::usualPlace(), QString::fromLatin1(language));
+        for (const auto& page : book.pages())
+            for (auto found = way.globalMatch(page.text); found.hasNext(); ++seen) {
+                const auto match = found.next();
+                const auto screens = allScreens();
+                EXPECT_TRUE(std::any_of(screens.begin(), screens.end(),
+                                        [&](const ScreenRow& row) {
+                                            return keyOf(row.place) == match.captured(1) &&
+                                                   row.digit == match.captured(2).toInt();
+                                        }))
+                    << page.file.toStdString() << ": " << match.captured().toStdString();
+            }
+    }
+    EXPECT_GT(seen, 20);
+}
+
+// The crew's page of alarms has each of them, by the name that the console gives it.
+TEST(ManualBook, TellsOfEveryAlarmByItsName) {
+    QTranslator french;
+    for (const char* language : {"en", "fr"}) {
+        if (language == std::string_view{"fr"}) {
+            ASSERT_TRUE(french.load(QStringLiteral(PANSIDE_FRENCH)));
+            QCoreApplication::installTranslator(&french);
+        }
+        const auto page = ManualBook::in(ManualBook::usualPlace(), QString::fromLatin1(language))
+                              .page(QStringLiteral("the_alarms.html"));
+        for (std::size_t i = 0; i < alarmCount; ++i) {
+            const QString name = alarmName(static_cast<Alarm>(i));
+            EXPECT_TRUE(page.contains(QStringLiteral("<strong>%1</strong>").arg(name))) << name.toStdString();
+        }
+    }
+    QCoreApplication::removeTranslator(&french);
 }
 
 TEST(ManualBook, FallsBackToEnglishAndSaysNothingWhereNothingIsInstalled) {
