@@ -38,45 +38,45 @@ void put(std::string& text, std::string_view place, const std::string& words) {
 std::string_view groundSentence(GroundKind kind) {
     switch (kind) {
     case GroundKind::levelFalls:
-        return say("%3 stands at %1 and falls: the bottom is bare in %2");
+        return say("%3 is at %1 and falling: the bottom is bare in %2");
     case GroundKind::feedStopped:
-        return say("no sap has run in for %1 while the fire burns; what stands in the pans lasts for %2 more");
+        return say("no sap has run in for %1 while the fire burns; what is in the pans lasts %2 more");
     case GroundKind::levelHolds:
-        return say("%3 stands at %1, where %2 is usual: the pan is not short of sap, it has turned to syrup");
+        return say("%3 is at %1, and %2 is usual: the pan is not short of sap, it has turned to syrup");
     case GroundKind::sugarRaces:
-        return say("the sugar is back at the mark far sooner than usual: a pan that runs empty does so");
+        return say("the sugar is back at the mark far sooner than usual, as in a pan that runs empty");
     case GroundKind::riseRunsAway:
-        return say("%1 over boiling water and climbing; 75 brix stands at %2");
+        return say("%1 over boiling water and climbing; 75 brix is at %2");
     case GroundKind::riseOver75:
         return say("%1 over boiling water, past 75 brix at %2");
     case GroundKind::standsBlind:
-        return say("it stood when the last reading fell silent, and nothing tells that it is over");
+        return say("it was on when the readings stopped, and nothing shows that it is over");
     case GroundKind::panUnderHalf:
-        return say("the syrup pan stands at %1, half of its running depth is %2");
+        return say("the syrup pan is at %1; half of its running depth is %2");
     case GroundKind::stackOverSet:
         return say("flue gas at %1, the limit that was set is %2");
     case GroundKind::stackOverSeen:
-        return say("flue gas at %1; %2 is a wide margin over the hottest that this rig was seen to run");
+        return say("flue gas at %1; %2 is well over the hottest this rig has run");
     case GroundKind::stackOverUsual:
-        return say("flue gas at %1, over %2; nothing is known yet of how hot this rig runs");
+        return say("flue gas at %1, over %2; how hot this rig runs is not known yet");
     case GroundKind::pressOverLimit:
-        return say("the filter press stands at %1, its limit is %2");
+        return say("the filter press is at %1, its limit is %2");
     case GroundKind::nothingRead:
-        return say("%3: nothing read for %1, where %2 is the most that it takes");
+        return say("%3: nothing read for %1; %2 is the longest it should take");
     case GroundKind::overTarget:
-        return say("%1 over boiling water, the target stands at %2");
+        return say("%1 over boiling water, the target is at %2");
     case GroundKind::withinDoubt:
-        return say("by no more than the doubt of the target, %1");
+        return say("by no more than the uncertainty of the target, %1");
     case GroundKind::underLegal:
-        return say("%1 over boiling water, and no more may be drawn under %2");
+        return say("%1 over boiling water, and nothing should be drawn under %2");
     case GroundKind::loadLate:
-        return say("%1 after the call to fire; a crew's own scatter is %2");
+        return say("%1 after the call to fire; a crew usually varies by %2");
     case GroundKind::fireSags:
-        return say("the stack is down to %1, its mean with the fire fed is %2");
+        return say("the stack is down to %1; its average with a fed fire is %2");
     case GroundKind::sapUnderNeed:
-        return say("%1 of sap left, and %2 must cover the pans while the fire burns out");
+        return say("%1 of sap left, and it takes %2 to cover the pans while the fire burns out");
     case GroundKind::sapUnderHour:
-        return say("sap for %1 more; the size of the pans is not known, so %2 stands for what they need");
+        return say("sap for %1 more; the size of the pans is not known, so %2 is assumed for what they need");
     case GroundKind::lastLoadBeforeNext:
         return say("the last load is due in %1, the load after the next would come in %2");
     case GroundKind::notMoving:
@@ -90,15 +90,15 @@ std::string_view groundSentence(GroundKind kind) {
     case GroundKind::notKept:
         return say("what is entered and read cannot be kept");
     case GroundKind::checkDoubted:
-        return say("the last check is far off what is believed: it is kept, and counts when a second one agrees");
+        return say("the last check is far from what was expected: it is kept, and counts when a second one agrees");
     case GroundKind::climbsTo:
         return say("from %1 over boiling water to the target at %2");
     case GroundKind::offsetLearnt:
-        return say("the pan reads %1 too high as its checks say, known to %2");
+        return say("by its checks the pan reads %1 too high, give or take %2");
     case GroundKind::intervalLearnt:
-        return say("every %1, as fire and crew have kept it");
+        return say("every %1, the rhythm of this fire and crew");
     case GroundKind::ending:
-        return say("it does so no longer, and is gone when that has lasted");
+        return say("this is no longer so; the alarm ends once that has lasted");
     }
     return {};
 }

@@ -91,7 +91,7 @@ Outcome reckonBlend(Reader& in) {
                     {"brix", mixed->sugar.degrees(), "Density", saySugar(mixed->sugar)}},
         .sum = std::move(sum),
         .uncertainty =
-            say("As good as the readings that went in. Volumes are taken at 20 °C; hot syrup fills 4 percent more."),
+            say("As good as the readings that went in. Volumes are taken at 20 °C; hot syrup takes up 4 percent more."),
         .source = "Mass balance; ICUMSA SPS-4 (1998)",
         .caution = testAgain};
 }

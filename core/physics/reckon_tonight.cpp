@@ -107,15 +107,14 @@ Outcome lacking(TonightLack lack, const Tonight& rig) {
     switch (lack) {
     case TonightLack::noSap:
         return Refusal{
-            false, "stand", {}, {say("no sap stands anywhere. Tell what does, as in %1.", {"450gal@2brix"})}};
+            false, "stand", {}, {say("there is no sap anywhere. Say what there is, as in %1.", {"450gal@2brix"})}};
     case TonightLack::noNight:
-        return Refusal{
-            false,
-            "rate",
-            {},
-            {say("nothing is known of this rig yet: no night with a fire and a tank that was read. Tell what "
-                 "it boils off, as in %1.",
-                 {"60gal/h"})}};
+        return Refusal{false,
+                       "rate",
+                       {},
+                       {say("nothing is known of this rig yet: no night with a fire and a tank that was read. Say what "
+                            "it boils off, as in %1.",
+                            {"60gal/h"})}};
     default:
         return Refusal{false,
                        "stand",
@@ -134,12 +133,13 @@ void sayGround(const Tonight& rig, const TonightPlan& plan, std::vector<Sentence
                 {std::to_string(plan.nights), number(rate->p50.litrePerHour(), 0), number(rate->p10.litrePerHour(), 0),
                  number(rate->p90.litrePerHour(), 0), number(minutesOf(*rig.warmUp()), 0)}));
     else
-        sum.push_back(say("By the rate that was told, %1 L/h of water, and half an hour to warm up; no night of this "
-                          "rig was learned from.",
-                          {number(rate->p50.litrePerHour(), 0)}));
-    sum.push_back(say("%1 L stand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.",
-                      {number(plan.sap.litre(), 0), number(plan.sugar.kilogram(), 1), number(plan.keepBack.litre(), 0),
-                       number(plan.water.litre(), 0)}));
+        sum.push_back(say(
+            "By the rate given, %1 L/h of water, and half an hour to warm up; no night of this rig was learned from.",
+            {number(rate->p50.litrePerHour(), 0)}));
+    sum.push_back(
+        say("%1 L are on hand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.",
+            {number(plan.sap.litre(), 0), number(plan.sugar.kilogram(), 1), number(plan.keepBack.litre(), 0),
+             number(plan.water.litre(), 0)}));
 }
 
 void sayClock(const Asked& asked, const TonightPlan& plan, std::vector<Sentence>& sum) {
@@ -221,7 +221,7 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
                               {"coldS", {}, "To a cold fire", sayHours(plan->cold)},
                               {"syrupL", {}, "Syrup to come", saySyrup(plan->syrup)},
                               {"cords", {}, "Wood", plan->cords ? sayCords(*plan->cords) : say("not known")},
-                              {"sapL", plan->sap.litre(), "Sap that stands", sayVolume(plan->sap)},
+                              {"sapL", plan->sap.litre(), "Sap on hand", sayVolume(plan->sap)},
                               {"sugarKg", plan->sugar.kilogram(), "Sugar in it", sayMass(plan->sugar)},
                               {"waterL", plan->water.litre(), "Water to boil off", sayVolume(plan->water)},
                               {"keepBackL", plan->keepBack.litre(), "Sap to keep back", sayVolume(plan->keepBack)},

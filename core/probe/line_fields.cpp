@@ -95,13 +95,13 @@ std::string_view refusalText(Refusal refusal) {
     case Refusal::decimalComma:
         return "numbers are written with a comma; have the probe write points";
     case Refusal::cutOff:
-        return "joined midway, or with another number of columns than the line before";
+        return "joined midway, or with a different number of columns than the line before";
     case Refusal::nameTwice:
-        return "one name stands twice";
+        return "one name is there twice";
     case Refusal::tooManyFields:
         return "more than 64 fields";
     case Refusal::otherShape:
-        return "another number of columns than this port's lines had, so which is which cannot be told: look at the "
+        return "a different number of columns than this port's lines had, so which is which is not known: look at the "
                "instrument, then at the probes' set-up";
     }
     return "";

@@ -38,15 +38,15 @@ std::string stateText(const PortStatus& status) {
         return fmt::format("{} went away. Check plug and power; reading goes on by itself when it is back.",
                            status.device);
     case PortState::listening:
-        return "open; nothing has come yet.";
+        return "open; nothing received yet.";
     case PortState::reading:
         return "reading.";
     case PortState::silent:
-        return "open, but nothing has come for 10 s. Check the probe's power and cable.";
+        return "open, but nothing received for 10 s. Check the probe's power and cable.";
     case PortState::wrongSpeed:
-        return "what comes is no text. Wrong speed? Set the speed (baud) that the probe speaks at.";
+        return "what arrives is not text. Wrong speed? Set the speed (baud) that the probe uses.";
     case PortState::unended:
-        return "letters come, but no line end. Have the probe end each line in a line feed (LF, or CR and LF).";
+        return "letters arrive, but no line end. Have the probe end each line with a line feed (LF, or CR and LF).";
     case PortState::refused:
         return refusedText(status);
     case PortState::noAnswer:

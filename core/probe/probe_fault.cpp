@@ -8,9 +8,9 @@ std::string_view textOf(ProbeSlip slip) {
         case ProbeSlip::unreadable:
             return say("the probe file cannot be read: %3. Name a probe file that is there.");
         case ProbeSlip::syntax:
-            return say("this is no TOML: %2.");
+            return say("this is not TOML: %2.");
         case ProbeSlip::unknownKey:
-            return say("\"%1\" is no key that is known here. What may stand here: %3.");
+            return say("\"%1\" is not a key that is known here. Possible here: %3.");
         case ProbeSlip::missingKey:
             return say("%1 is missing. Write %3.");
         case ProbeSlip::wrongKind:
@@ -18,7 +18,7 @@ std::string_view textOf(ProbeSlip slip) {
         case ProbeSlip::outOfRange:
             return say("%1 cannot be \"%2\". Write %3.");
         case ProbeSlip::twice:
-            return say("%1 \"%2\" stands twice. Write %3.");
+            return say("%1 \"%2\" is there twice. Write %3.");
         case ProbeSlip::notFor:
             return say("%1 means nothing here: it goes with %3. Take it out, or change that.");
         case ProbeSlip::nothing:

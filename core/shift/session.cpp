@@ -171,13 +171,13 @@ std::optional<Sentence> Session::objection(const Fact& fact, Instant now) const 
     if (onlyWatches_)
         return onlyWatches_;
     if (fact.at > now + furthestAhead)
-        return say("Its time lies in the future. Write the time it happened, or leave the time empty for now.");
+        return say("Its time is in the future. Write the time it happened, or leave the time empty for now.");
     if (std::holds_alternative<DayRow>(fact.what))
         return std::nullopt; // a gathering at noon, a pack in August: of no shift
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
-        return say("Its time lies more than a day before this shift began. Import it as a log of its own.");
+        return say("Its time is more than a day before this shift began. Import it as a log of its own.");
     if (!openShift() && !entered_.empty() && fact.at <= entered_.back().fact.at)
-        return say("Its time lies within the shift that has ended. Take back its end first.");
+        return say("Its time is within the shift that has ended. Take back its end first.");
     return std::nullopt;
 }
 
@@ -300,8 +300,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         return Refused{*onlyWatches_};
     const Instant at = now();
     if (instead && instead->at > at + furthestAhead)
-        return Refused{
-            say("Its time lies in the future. Write the time it happened, or leave the time empty for now.")};
+        return Refused{say("Its time is in the future. Write the time it happened, or leave the time empty for now.")};
     if (instead)
         instead->entered = at;
     ++told_;
@@ -373,7 +372,7 @@ void Session::letGo() {
     lastRead_.clear();
     shift_.reset();
     watched_ = false;
-    onlyWatches_ = say("The journal is being put back.");
+    onlyWatches_ = say("The journal is being restored.");
 }
 
 void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts) {

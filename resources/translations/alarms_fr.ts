@@ -16,7 +16,7 @@
         <translation>va et vient</translation>
     </message>
     <message>
-        <source>stood too long</source>
+        <source>lasted too long</source>
         <translation>trop longue</translation>
     </message>
     <message>
@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>%1: %2, longest %3</source>
-        <translation>%1 : %2, la plus longue %3</translation>
+        <translation>%1 : %2, la plus longue %3</translation>
     </message>
     <message>
         <source>once</source>
@@ -47,8 +47,8 @@
         <translation>venue et repartie %1 fois, trois ou plus par minute, dès %2</translation>
     </message>
     <message>
-        <source>stood longer than %1: %2</source>
-        <translation>a duré plus de %1 : %2</translation>
+        <source>lasted longer than %1: %2</source>
+        <translation>a duré plus de %1 : %2</translation>
     </message>
     <message>
         <source>alarm</source>
@@ -63,7 +63,7 @@
         <translation>fois</translation>
     </message>
     <message>
-        <source>stood in all</source>
+        <source>time in all</source>
         <translation>en tout</translation>
     </message>
     <message>
@@ -75,11 +75,11 @@
         <translation>vue après</translation>
     </message>
     <message>
-        <source>what is amiss</source>
+        <source>what is wrong</source>
         <translation>à redire</translation>
     </message>
     <message>
-        <source>No alarm stood in this shift.</source>
+        <source>There was no alarm in this shift.</source>
         <translation>Aucune alarme pendant ce quart.</translation>
     </message>
     <message>
@@ -114,7 +114,7 @@
     </message>
     <message>
         <source>most in ten minutes: %1, from %2</source>
-        <translation>au plus fort : %1 en dix minutes, dès %2</translation>
+        <translation>au plus fort : %1 en dix minutes, dès %2</translation>
     </message>
     <message>
         <source>%1 (a flood)</source>
@@ -124,8 +124,8 @@
 <context>
     <name>panside::AlarmsPane</name>
     <message>
-        <source>When it stood</source>
-        <translation>Quand elle a duré</translation>
+        <source>When it was on</source>
+        <translation>Quand elle était active</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -140,12 +140,12 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>The alarms are being worked out.</source>
+        <source>Working out the alarms …</source>
         <translation>Les alarmes sont en cours de calcul.</translation>
     </message>
     <message>
         <source>%1, %2 of %3: %4</source>
-        <translation>%1, %2 sur %3 : %4</translation>
+        <translation>%1, %2 sur %3 : %4</translation>
     </message>
 </context>
 <context>
@@ -159,11 +159,11 @@
     <name>panside::RiseChart</name>
     <message>
         <source>alarm: %1, %2</source>
-        <translation>alarme : %1, %2</translation>
+        <translation>alarme : %1, %2</translation>
     </message>
     <message>
         <source>alarms: %1</source>
-        <translation>alarmes : %1</translation>
+        <translation>alarmes : %1</translation>
     </message>
 </context>
 <context>
@@ -177,7 +177,7 @@
     <name>AlarmWords</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1 to %2, %3</source>
@@ -212,41 +212,41 @@
     <name>Report</name>
     <message>
         <source>%1 %2: %3×, %4, at most %5</source>
-        <translation>%1 %2 : %3×, %4, au plus %5</translation>
+        <translation>%1 %2 : %3×, %4, au plus %5</translation>
     </message>
 </context>
 <context>
     <name>GroundWords</name>
     <message>
-        <source>%3 stands at %1 and falls: the bottom is bare in %2</source>
-        <translation>%3 : %1, et cela baisse : le fond est à nu dans %2</translation>
+        <source>%3 is at %1 and falling: the bottom is bare in %2</source>
+        <translation>%3 : %1, et cela baisse : le fond est à nu dans %2</translation>
     </message>
     <message>
-        <source>no sap has run in for %1 while the fire burns; what stands in the pans lasts for %2 more</source>
-        <translation>rien n'est entré depuis %1 alors que le feu brûle ; ce qui reste dans les casseroles dure encore %2</translation>
+        <source>no sap has run in for %1 while the fire burns; what is in the pans lasts %2 more</source>
+        <translation>rien n'est entré depuis %1 alors que le feu brûle; ce qui reste dans les casseroles dure encore %2</translation>
     </message>
     <message>
-        <source>%3 stands at %1, where %2 is usual: the pan is not short of sap, it has turned to syrup</source>
-        <translation>%3 : %1, d'ordinaire %2 : la casserole ne manque pas d'eau d'érable, elle a tourné au sirop</translation>
+        <source>%3 is at %1, and %2 is usual: the pan is not short of sap, it has turned to syrup</source>
+        <translation>%3 : %1, d'ordinaire %2 : la casserole ne manque pas d'eau d'érable, elle a tourné au sirop</translation>
     </message>
     <message>
-        <source>the sugar is back at the mark far sooner than usual: a pan that runs empty does so</source>
+        <source>the sugar is back at the mark far sooner than usual, as in a pan that runs empty</source>
         <translation>le sucre est revenu au repère bien plus tôt que d'ordinaire, comme dans une casserole qui se vide</translation>
     </message>
     <message>
-        <source>%1 over boiling water and climbing; 75 brix stands at %2</source>
-        <translation>%1 au-dessus de l'eau bouillante, et cela monte ; 75 brix se trouvent à %2</translation>
+        <source>%1 over boiling water and climbing; 75 brix is at %2</source>
+        <translation>%1 au-dessus de l'eau bouillante, et cela monte; 75 brix se trouvent à %2</translation>
     </message>
     <message>
         <source>%1 over boiling water, past 75 brix at %2</source>
         <translation>%1 au-dessus de l'eau bouillante, au-delà de 75 brix à %2</translation>
     </message>
     <message>
-        <source>it stood when the last reading fell silent, and nothing tells that it is over</source>
-        <translation>elle tenait quand la dernière lecture s'est tue, et rien ne dit que c'est fini</translation>
+        <source>it was on when the readings stopped, and nothing shows that it is over</source>
+        <translation>elle était active quand les lectures ont cessé, et rien ne montre que c'est fini</translation>
     </message>
     <message>
-        <source>the syrup pan stands at %1, half of its running depth is %2</source>
+        <source>the syrup pan is at %1; half of its running depth is %2</source>
         <translation>la casserole à sirop est à %1, la moitié de sa hauteur de marche est %2</translation>
     </message>
     <message>
@@ -254,48 +254,48 @@
         <translation>fumée à %1, la limite réglée est %2</translation>
     </message>
     <message>
-        <source>flue gas at %1; %2 is a wide margin over the hottest that this rig was seen to run</source>
-        <translation>fumée à %1 ; %2 est bien au-dessus du plus chaud jamais vu sur cette installation</translation>
+        <source>flue gas at %1; %2 is well over the hottest this rig has run</source>
+        <translation>fumée à %1; %2 est bien au-dessus du plus chaud jamais vu sur cette installation</translation>
     </message>
     <message>
-        <source>flue gas at %1, over %2; nothing is known yet of how hot this rig runs</source>
-        <translation>fumée à %1, plus de %2 ; on ne sait pas encore à quelle chaleur marche cette installation</translation>
+        <source>flue gas at %1, over %2; how hot this rig runs is not known yet</source>
+        <translation>fumée à %1, plus de %2; on ne sait pas encore à quelle chaleur marche cette installation</translation>
     </message>
     <message>
-        <source>the filter press stands at %1, its limit is %2</source>
+        <source>the filter press is at %1, its limit is %2</source>
         <translation>le filtre-presse est à %1, sa limite est %2</translation>
     </message>
     <message>
-        <source>%3: nothing read for %1, where %2 is the most that it takes</source>
-        <translation>%3 : rien lu depuis %1, alors que %2 est le plus long qui soit normal</translation>
+        <source>%3: nothing read for %1; %2 is the longest it should take</source>
+        <translation>%3 : rien lu depuis %1; %2 est le plus long qui soit normal</translation>
     </message>
     <message>
-        <source>%1 over boiling water, the target stands at %2</source>
+        <source>%1 over boiling water, the target is at %2</source>
         <translation>%1 au-dessus de l'eau bouillante, la cible est à %2</translation>
     </message>
     <message>
-        <source>by no more than the doubt of the target, %1</source>
+        <source>by no more than the uncertainty of the target, %1</source>
         <translation>de pas plus que le doute sur la cible, %1</translation>
     </message>
     <message>
-        <source>%1 over boiling water, and no more may be drawn under %2</source>
+        <source>%1 over boiling water, and nothing should be drawn under %2</source>
         <translation>%1 au-dessus de l'eau bouillante, et il ne faut plus couler sous %2</translation>
     </message>
     <message>
-        <source>%1 after the call to fire; a crew's own scatter is %2</source>
-        <translation>%1 après l'appel à chauffer ; l'écart habituel d'une équipe est %2</translation>
+        <source>%1 after the call to fire; a crew usually varies by %2</source>
+        <translation>%1 après l'appel à chauffer; l'écart habituel d'une équipe est %2</translation>
     </message>
     <message>
-        <source>the stack is down to %1, its mean with the fire fed is %2</source>
+        <source>the stack is down to %1; its average with a fed fire is %2</source>
         <translation>la cheminée est tombée à %1, sa moyenne avec un feu nourri est %2</translation>
     </message>
     <message>
-        <source>%1 of sap left, and %2 must cover the pans while the fire burns out</source>
+        <source>%1 of sap left, and it takes %2 to cover the pans while the fire burns out</source>
         <translation>il reste %1 d'eau d'érable, et il en faut %2 pour couvrir les casseroles pendant que le feu s'éteint</translation>
     </message>
     <message>
-        <source>sap for %1 more; the size of the pans is not known, so %2 stands for what they need</source>
-        <translation>eau d'érable pour %1 encore ; la taille des casseroles n'est pas connue, %2 en tient lieu</translation>
+        <source>sap for %1 more; the size of the pans is not known, so %2 is assumed for what they need</source>
+        <translation>eau d'érable pour %1 encore; la taille des casseroles n'est pas connue, %2 est supposé</translation>
     </message>
     <message>
         <source>the last load is due in %1, the load after the next would come in %2</source>
@@ -303,15 +303,15 @@
     </message>
     <message>
         <source>%3: not one last digit moved for %1</source>
-        <translation>%3 : pas un dernier chiffre n'a bougé depuis %1</translation>
+        <translation>%3 : pas un dernier chiffre n'a bougé depuis %1</translation>
     </message>
     <message>
         <source>%3: outside what can be</source>
-        <translation>%3 : hors de ce qui est possible</translation>
+        <translation>%3 : hors de ce qui est possible</translation>
     </message>
     <message>
         <source>%3: changed faster than it can</source>
-        <translation>%3 : a changé plus vite que cela ne se peut</translation>
+        <translation>%3 : a changé plus vite que cela ne se peut</translation>
     </message>
     <message>
         <source>the clock of the computer was moved %1 ago</source>
@@ -322,23 +322,23 @@
         <translation>ce qui est saisi et lu ne peut pas être gardé</translation>
     </message>
     <message>
-        <source>the last check is far off what is believed: it is kept, and counts when a second one agrees</source>
-        <translation>le dernier contrôle est loin de ce que l'on croit : il est gardé, et compte quand un second le confirme</translation>
+        <source>the last check is far from what was expected: it is kept, and counts when a second one agrees</source>
+        <translation>la dernière vérification est loin de ce qui était attendu : elle est gardée, et compte quand une seconde la confirme</translation>
     </message>
     <message>
         <source>from %1 over boiling water to the target at %2</source>
         <translation>de %1 au-dessus de l'eau bouillante à la cible, à %2</translation>
     </message>
     <message>
-        <source>the pan reads %1 too high as its checks say, known to %2</source>
-        <translation>la casserole se lit %1 trop haut d'après ses contrôles, connu à %2 près</translation>
+        <source>by its checks the pan reads %1 too high, give or take %2</source>
+        <translation>la casserole se lit %1 trop haut d'après ses vérifications, à %2 près</translation>
     </message>
     <message>
-        <source>every %1, as fire and crew have kept it</source>
-        <translation>toutes les %1, comme le feu et l'équipe l'ont tenu</translation>
+        <source>every %1, the rhythm of this fire and crew</source>
+        <translation>toutes les %1, au rythme de ce feu et de cette équipe</translation>
     </message>
     <message>
-        <source>it does so no longer, and is gone when that has lasted</source>
+        <source>this is no longer so; the alarm ends once that has lasted</source>
         <translation>ce n'est plus le cas, et l'alarme cesse quand cela aura duré</translation>
     </message>
 </context>
@@ -394,32 +394,32 @@
     </message>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi?</translation>
     </message>
 </context>
 <context>
     <name>Actions</name>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi?</translation>
     </message>
     <message>
-        <source>why an alarm stands, a reading is doubted, a figure is what it is</source>
-        <translation>pourquoi une alarme tient, une lecture est mise en doute, un chiffre est ce qu'il est</translation>
+        <source>why an alarm is on, a reading is in doubt, a figure is what it is</source>
+        <translation>pourquoi une alarme est là, une lecture est en doute, un chiffre est ce qu'il est</translation>
     </message>
 </context>
 <context>
     <name>Sentence</name>
     <message>
         <source>The syrup pan stands far over its running depth: a float stuck open?</source>
-        <translation>La casserole à sirop est bien au-dessus de sa hauteur de marche : un flotteur resté ouvert ?</translation>
+        <translation>La casserole à sirop est bien au-dessus de sa hauteur de marche : un flotteur resté ouvert?</translation>
     </message>
 </context>
 <context>
     <name>ReadingWords</name>
     <message>
         <source>far over its running depth: a float stuck open?</source>
-        <translation>bien au-dessus de sa hauteur de marche : un flotteur resté ouvert ?</translation>
+        <translation>bien au-dessus de sa hauteur de marche : un flotteur resté ouvert?</translation>
     </message>
 </context>
 </TS>

@@ -8,7 +8,7 @@
         <translation>Remède</translation>
     </message>
     <message>
-        <source>what the vessel just drawn wants</source>
+        <source>what the vessel just filled needs</source>
         <translation>ce que demande le récipient qui vient d'être rempli</translation>
     </message>
 </context>
@@ -16,34 +16,34 @@
     <name>BookForm</name>
     <message>
         <source>%1: type it, or leave with Escape.</source>
-        <translation>%1 : saisissez, ou quittez avec Échap.</translation>
+        <translation>%1 : tapez-le, ou quittez avec Échap.</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be read. Type a number, with its unit behind it where it is another.</source>
-        <translation>%1 : %2 ne se lit pas. Saisissez un nombre, suivi de son unité si c'en est une autre.</translation>
+        <source>%1: %2 cannot be read. Type a number, and its unit if it is another one.</source>
+        <translation>%1 : %2 ne se lit pas. Tapez un nombre, suivi de son unité si c'en est une autre.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
         <translation>%1 à %2</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be. It lies in %3.</source>
-        <translation>%1 : %2 est impossible. Les limites sont %3.</translation>
+        <source>%1: %2 is not possible. The range is %3.</source>
+        <translation>%1 : %2 est impossible. Les limites sont %3.</translation>
     </message>
     <message>
-        <source>Was %1 meant?</source>
-        <translation>Vouliez-vous dire %1 ?</translation>
+        <source>Did you mean %1?</source>
+        <translation>Vouliez-vous dire %1?</translation>
     </message>
     <message>
         <source>No vessel is called %1. Name it first.</source>
         <translation>Aucun récipient ne s'appelle %1. Nommez-le d'abord.</translation>
     </message>
     <message>
-        <source>No vessel is called %1. Was %2 meant? Otherwise name it first.</source>
-        <translation>Aucun récipient ne s'appelle %1. Vouliez-vous dire %2 ? Sinon nommez-le d'abord.</translation>
+        <source>No vessel is called %1. Did you mean %2? If not, name it first.</source>
+        <translation>Aucun récipient ne s'appelle %1. Vouliez-vous dire %2? Sinon nommez-le d'abord.</translation>
     </message>
     <message>
-        <source>Lot %1 is another packing already. The next free code is %2.</source>
+        <source>Lot %1 is already another packing. The next free code is %2.</source>
         <translation>Le lot %1 est déjà un autre conditionnement. Le prochain code libre est %2.</translation>
     </message>
     <message>
@@ -52,7 +52,7 @@
     </message>
     <message>
         <source>Which gallon? The US one is gal, 3.785 L; the imperial one is impgal, 4.546 L.</source>
-        <translation>Quel gallon ? L'américain est usgal, 3,785 L ; l'impérial est impgal, 4,546 L.</translation>
+        <translation>Quel gallon? L'américain est usgal, 3,785 L; l'impérial est impgal, 4,546 L.</translation>
     </message>
 </context>
 <context>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>how much; empty: all</source>
-        <translation>combien ; vide : tout</translation>
+        <translation>combien; vide : tout</translation>
     </message>
     <message>
         <source>went through</source>
@@ -451,7 +451,7 @@
     </message>
     <message>
         <source>filter aid: kind, mass, lot</source>
-        <translation>adjuvant : sorte, masse, lot</translation>
+        <translation>adjuvant : sorte, masse, lot</translation>
     </message>
     <message>
         <source>papers</source>
@@ -503,7 +503,7 @@
     </message>
     <message>
         <source>when capped</source>
-        <translation>à la fermeture</translation>
+        <translation>au bouchage</translation>
     </message>
     <message>
         <source>broken besides</source>
@@ -530,7 +530,7 @@
     <name>Checklist</name>
     <message>
         <source>The name of the food: maple syrup</source>
-        <translation>Le nom de l'aliment : sirop d'érable</translation>
+        <translation>Le nom de l'aliment : sirop d'érable</translation>
     </message>
     <message>
         <source>How much is in it, as a volume</source>
@@ -545,8 +545,8 @@
         <translation>Catégorie et classe de couleur</translation>
     </message>
     <message>
-        <source>Name and address of who packed it or answers for it</source>
-        <translation>Nom et adresse de qui conditionne ou en répond</translation>
+        <source>Name and address of the packer or the responsible firm</source>
+        <translation>Nom et adresse de qui a conditionné ou répond du produit</translation>
     </message>
     <message>
         <source>The same in English and French</source>
@@ -561,20 +561,20 @@
         <translation>L'étiquette demande</translation>
     </message>
     <message>
-        <source>where that is from, as quoted</source>
-        <translation>d'où cela vient, tel que cité</translation>
+        <source>source, as quoted</source>
+        <translation>source, telle que citée</translation>
     </message>
     <message>
         <source>Lot code: %1</source>
-        <translation>Code de lot : %1</translation>
+        <translation>Code de lot : %1</translation>
     </message>
     <message>
         <source>CONTAINS MILK: it was used against foam</source>
-        <translation>CONTIENT DU LAIT : il a servi contre la mousse</translation>
+        <translation>CONTIENT DU LAIT : il a servi contre la mousse</translation>
     </message>
     <message>
         <source>This is advice: the inspector decides.</source>
-        <translation>C'est un conseil : l'inspecteur décide.</translation>
+        <translation>C'est un conseil : l'inspecteur décide.</translation>
     </message>
 </context>
 <context>
@@ -588,20 +588,20 @@
         <translation>%1 ou plus tard</translation>
     </message>
     <message>
-        <source>From the third reading on it is said when the limit is met.</source>
+        <source>From the third reading on, this says when the limit will be reached.</source>
         <translation>Dès la troisième lecture, on dit quand la limite sera atteinte.</translation>
     </message>
     <message>
         <source>At the limit: stop the pump, let the pressure off, stand clear.</source>
-        <translation>À la limite : arrêtez la pompe, relâchez la pression, écartez-vous.</translation>
+        <translation>À la limite : arrêtez la pompe, relâchez la pression, écartez-vous.</translation>
     </message>
     <message>
-        <source>The gauge does not climb: nothing can be said of the limit.</source>
-        <translation>Le manomètre ne monte pas : rien ne peut être dit de la limite.</translation>
+        <source>The gauge is not climbing: when the limit is reached is not known.</source>
+        <translation>Le manomètre ne monte pas : on ne sait pas quand la limite sera atteinte.</translation>
     </message>
     <message>
         <source>The gauge has stopped climbing: a bypass is open or the flow falls. No forecast.</source>
-        <translation>Le manomètre ne monte plus : une dérivation est ouverte ou le débit baisse. Pas de prévision.</translation>
+        <translation>Le manomètre ne monte plus : une dérivation est ouverte ou le débit baisse. Pas de prévision.</translation>
     </message>
     <message>
         <source>The limit in %1 min</source>
@@ -616,7 +616,7 @@
         <translation>, après %1 filtrés ou plus</translation>
     </message>
     <message>
-        <source>No run goes on.</source>
+        <source>No run is going on.</source>
         <translation>Aucune filtration en cours.</translation>
     </message>
     <message>
@@ -629,11 +629,11 @@
     </message>
     <message>
         <source>Write the maker's limit under Rig: there is no usual one.</source>
-        <translation>Écrivez la limite du fabricant sous Réglages : il n'y en a pas d'usuelle.</translation>
+        <translation>Écrivez la limite du fabricant sous Réglages : il n'y en a pas d'usuelle.</translation>
     </message>
     <message>
         <source>Under %1: stop or circulate, back to %2.</source>
-        <translation>Sous %1 : arrêtez ou recirculez, revenez à %2.</translation>
+        <translation>Sous %1 : arrêtez ou recirculez, revenez à %2.</translation>
     </message>
     <message>
         <source>when</source>
@@ -661,10 +661,10 @@
     </message>
     <message>
         <source>A press under pressure hurts: stop the pump and let the pressure off before a frame is touched. Hot syrup burns deeply. Do not breathe the dust of the aid.</source>
-        <translation>Un filtre sous pression blesse : arrêtez la pompe et relâchez la pression avant de toucher un cadre. Le sirop chaud brûle en profondeur. Ne respirez pas la poussière d'adjuvant.</translation>
+        <translation>Un filtre sous pression blesse : arrêtez la pompe et relâchez la pression avant de toucher un cadre. Le sirop chaud brûle en profondeur. Ne respirez pas la poussière d'adjuvant.</translation>
     </message>
     <message>
-        <source>not told</source>
+        <source>not said</source>
         <translation>non dit</translation>
     </message>
     <message>
@@ -684,7 +684,7 @@
     </message>
     <message>
         <source>Class: ________</source>
-        <translation>Classe : ________</translation>
+        <translation>Classe : ________</translation>
     </message>
     <message>
         <source>Lot %1</source>
@@ -696,11 +696,11 @@
     </message>
     <message>
         <source>Nights: %1</source>
-        <translation>Nuits : %1</translation>
+        <translation>Nuits : %1</translation>
     </message>
     <message>
         <source>Lead: %1</source>
-        <translation>Plomb : %1</translation>
+        <translation>Plomb : %1</translation>
     </message>
     <message>
         <source>Labels</source>
@@ -710,56 +710,56 @@
 <context>
     <name>MarkWords</name>
     <message>
-        <source>The entry before, of %1, does not fit.</source>
+        <source>The entry before it, of %1, does not fit.</source>
         <translation>La note d'avant, du %1, ne s'accorde pas.</translation>
     </message>
     <message>
         <source>%1: %2 more come out than the book has in it.%3 Dip it.</source>
-        <translation>%1 : il en sort %2 de plus que n'en a le cahier.%3 Jaugez-le.</translation>
+        <translation>%1 : il en sort %2 de plus que n'en a le cahier.%3 Jaugez-le.</translation>
     </message>
     <message>
         <source>%1: %2 over its rim of %3.%4 Dip it.</source>
-        <translation>%1 : %2 au-dessus de son bord de %3.%4 Jaugez-le.</translation>
+        <translation>%1 : %2 au-dessus de son bord de %3.%4 Jaugez-le.</translation>
     </message>
     <message>
         <source>%1 is no longer used.</source>
         <translation>%1 est hors d'usage.</translation>
     </message>
     <message>
-        <source>%1 is a vessel that nobody named.</source>
-        <translation>%1 est un récipient que personne n'a nommé.</translation>
+        <source>%1 is a vessel that has not been named.</source>
+        <translation>%1 est un récipient sans nom au cahier.</translation>
     </message>
     <message>
         <source>Lot %1 was capped at %2, under the least of %3: it is held.</source>
-        <translation>Le lot %1 a été fermé à %2, sous le minimum de %3 : il est retenu.</translation>
+        <translation>Le lot %1 a été bouché à %2, sous le minimum de %3 : il est retenu.</translation>
     </message>
     <message>
         <source>Lot %1 is %2, under the %3 of this place: it is held.</source>
-        <translation>Le lot %1 est à %2, sous les %3 d'ici : il est retenu.</translation>
+        <translation>Le lot %1 est à %2, sous les %3 d'ici : il est retenu.</translation>
     </message>
     <message>
         <source>Lot %1 is %2, over the %3 of this place: it is held.</source>
-        <translation>Le lot %1 est à %2, au-dessus des %3 d'ici : il est retenu.</translation>
+        <translation>Le lot %1 est à %2, au-dessus des %3 d'ici : il est retenu.</translation>
     </message>
     <message>
         <source>Lot %1: %2 more left than were made.</source>
-        <translation>Lot %1 : il en est parti %2 de plus qu'il n'en fut fait.</translation>
+        <translation>Lot %1 : il en est parti %2 de plus qu'il n'en a été fait.</translation>
     </message>
     <message>
         <source>Lot %1 was never packed.</source>
         <translation>Le lot %1 n'a jamais été conditionné.</translation>
     </message>
     <message>
-        <source>Lot %1 is a code twice.</source>
-        <translation>Le lot %1 est un code en double.</translation>
+        <source>Lot code %1 is used twice.</source>
+        <translation>Le code de lot %1 sert deux fois.</translation>
     </message>
     <message>
-        <source>A draw was told twice and counts once: %1.</source>
-        <translation>Une coulée est dite deux fois et compte une fois : %1.</translation>
+        <source>A draw was entered twice and counts once: %1.</source>
+        <translation>Une coulée est entrée deux fois et compte une fois : %1.</translation>
     </message>
     <message>
         <source>A draw without a vessel: where to?</source>
-        <translation>Une coulée sans récipient : vers où ?</translation>
+        <translation>Une coulée sans récipient : vers où?</translation>
     </message>
     <message>
         <source>Nobody said how much went through this run.</source>
@@ -770,43 +770,43 @@
         <translation>Un concentré de %1 est moins dense que les %2 entrés.</translation>
     </message>
     <message>
-        <source>Sap of %1: was %2 meant?</source>
-        <translation>Eau d'érable à %1 : vouliez-vous dire %2 ?</translation>
+        <source>Sap of %1: did you mean %2?</source>
+        <translation>Eau d'érable à %1 : vouliez-vous dire %2?</translation>
     </message>
     <message>
         <source>%1: milk is in it, by %2 against foam. It belongs on the label.</source>
-        <translation>%1 : il y a du lait, par %2 contre la mousse. À mettre sur l'étiquette.</translation>
+        <translation>%1 : il y a du lait, par %2 contre la mousse. À mettre sur l'étiquette.</translation>
     </message>
     <message>
         <source>%1: lead over the limit of %2 ppb.</source>
-        <translation>%1 : plomb au-dessus de la limite de %2 ppb.</translation>
+        <translation>%1 : plomb au-dessus de la limite de %2 ppb.</translation>
     </message>
     <message>
         <source>%1: ropy sap is in it.</source>
-        <translation>%1 : il y a de l'eau filante.</translation>
+        <translation>%1 : il y a de l'eau filante.</translation>
     </message>
     <message>
         <source>%1: an off-flavor (%2). It is for processing only.</source>
-        <translation>%1 : un défaut de goût (%2). Pour la transformation seulement.</translation>
+        <translation>%1 : un défaut de goût (%2). Pour la transformation seulement.</translation>
     </message>
     <message>
-        <source>%1: a depth tells no volume while its shape is not known. Tell its shape.</source>
-        <translation>%1 : une hauteur ne dit aucun volume tant que la forme n'est pas connue. Dites sa forme.</translation>
+        <source>%1: a depth gives no volume until its shape is known. Enter its shape.</source>
+        <translation>%1 : une profondeur ne donne aucun volume tant que la forme n'est pas connue. Entrez sa forme.</translation>
     </message>
     <message>
-        <source>A filter run ends here that nobody began.</source>
-        <translation>Ici finit une filtration que personne n'a commencée.</translation>
+        <source>A filter run ends here that was never begun.</source>
+        <translation>Ici finit une filtration jamais commencée.</translation>
     </message>
 </context>
 <context>
     <name>Pack</name>
     <message>
         <source>Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min.</source>
-        <translation>Remplir à %1 ou plus, fermer à %2 au moins, coucher 5 à 10 min.</translation>
+        <translation>Remplir à %1 ou plus, boucher à %2 au moins, coucher 5 à 10 min.</translation>
     </message>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des cahiers en cours.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
         <source>vessel</source>
@@ -825,16 +825,16 @@
         <translation>classement</translation>
     </message>
     <message>
-        <source>runs with it</source>
-        <translation>va avec</translation>
+        <source>also in it</source>
+        <translation>contient aussi</translation>
     </message>
     <message>
-        <source>may it be packed?</source>
-        <translation>à conditionner ?</translation>
+        <source>ready to pack?</source>
+        <translation>prêt à conditionner?</translation>
     </message>
     <message>
         <source>no: keep it apart</source>
-        <translation>non : gardez à part</translation>
+        <translation>non : gardez à part</translation>
     </message>
     <message>
         <source>yes</source>
@@ -845,15 +845,15 @@
         <translation>mesurez d'abord</translation>
     </message>
     <message>
-        <source>no: see what it wants</source>
-        <translation>non : voyez ce qu'il demande</translation>
+        <source>no: see what it needs</source>
+        <translation>non : voyez ce qu'il demande</translation>
     </message>
     <message>
         <source>Milk is in it: say so on every label.</source>
-        <translation>Il y a du lait : dites-le sur chaque étiquette.</translation>
+        <translation>Il y a du lait : dites-le sur chaque étiquette.</translation>
     </message>
     <message>
-        <source>Measure the color before it is labeled.</source>
+        <source>Measure the color before you label it.</source>
         <translation>Mesurez la couleur avant d'étiqueter.</translation>
     </message>
     <message>
@@ -861,20 +861,20 @@
         <translation>Mesurez encore la densité après réchauffage. Le sirop chaud brûle en profondeur.</translation>
     </message>
     <message>
-        <source>No vessel holds syrup that could be packed. Draws, bought syrup and moves fill them.</source>
-        <translation>Aucun récipient ne tient de sirop à conditionner. Coulées, achats et transvasements les remplissent.</translation>
+        <source>No vessel holds syrup to pack. Draws, bought syrup and moves fill them.</source>
+        <translation>Aucun récipient ne contient de sirop à conditionner. Coulées, achats et transvasements les remplissent.</translation>
     </message>
     <message>
         <source>size</source>
         <translation>format</translation>
     </message>
     <message>
-        <source>weigh in</source>
-        <translation>peser</translation>
+        <source>fill weight</source>
+        <translation>poids à verser</translation>
     </message>
     <message>
-        <source>it gives, all in this size</source>
-        <translation>donne, tout en ce format</translation>
+        <source>yield, all in this size</source>
+        <translation>rendement, tout en ce format</translation>
     </message>
     <message>
         <source>left over</source>
@@ -885,20 +885,20 @@
         <translation>Aucune balance d'ici n'est légale pour la vente. Le sirop chaud brûle en profondeur.</translation>
     </message>
     <message>
-        <source>Weigh in %1 each: brim-full of hot syrup is %2 percent short when cold. It gives %3, and %4 stay.</source>
-        <translation>Pesez %1 chacun : plein à ras bord de sirop chaud, il manque %2 pour cent à froid. Cela en donne %3, et il reste %4.</translation>
+        <source>Fill each to %1 by weight: full to the brim with hot syrup, it is %2 percent short when cold. That makes %3, and %4 is left.</source>
+        <translation>Versez %1 dans chacun : plein à ras bord de sirop chaud, il manque %2 pour cent à froid. Cela en donne %3, et il reste %4.</translation>
     </message>
     <message>
         <source>Small containers cool first: fill and cap these before the others.</source>
-        <translation>Les petits contenants refroidissent d'abord : remplissez et fermez-les avant les autres.</translation>
+        <translation>Les petits contenants refroidissent d'abord : remplissez et bouchez-les avant les autres.</translation>
     </message>
     <message>
         <source>Capped under %1: the lot will be held.</source>
-        <translation>Fermé sous %1 : le lot sera retenu.</translation>
+        <translation>Bouché sous %1 : le lot sera retenu.</translation>
     </message>
     <message>
-        <source>Density outside %1 to %2 °Brix of here: the lot will be held.</source>
-        <translation>Densité hors de %1 à %2 °Brix d'ici : le lot sera retenu.</translation>
+        <source>Density outside the %1 to %2 °Brix for this place: the lot will be held.</source>
+        <translation>Densité hors de %1 à %2 °Brix d'ici : le lot sera retenu.</translation>
     </message>
     <message>
         <source>lot</source>
@@ -917,15 +917,15 @@
         <translation>faits</translation>
     </message>
     <message>
-        <source>here</source>
-        <translation>ici</translation>
+        <source>in stock</source>
+        <translation>en stock</translation>
     </message>
     <message>
         <source>class</source>
         <translation>classe</translation>
     </message>
     <message>
-        <source>stands</source>
+        <source>status</source>
         <translation>état</translation>
     </message>
     <message>
@@ -938,10 +938,10 @@
     </message>
     <message>
         <source>Released: %1.</source>
-        <translation>Libéré : %1.</translation>
+        <translation>Libéré : %1.</translation>
     </message>
     <message>
-        <source>No lot was packed yet.</source>
+        <source>No lot has been packed yet.</source>
         <translation>Aucun lot n'a encore été conditionné.</translation>
     </message>
 </context>
@@ -1011,8 +1011,8 @@
         <translation>moins de 0,1 %</translation>
     </message>
     <message>
-        <source>nothing written</source>
-        <translation>rien de noté</translation>
+        <source>no entry</source>
+        <translation>aucune note</translation>
     </message>
     <message>
         <source>gathered</source>
@@ -1063,24 +1063,24 @@
         <translation>acheteur</translation>
     </message>
     <message>
-        <source>hole</source>
-        <translation>trou</translation>
+        <source>gap</source>
+        <translation>lacune</translation>
     </message>
     <message>
         <source>made %1, sold %2, came back %3, destroyed %4, here %5</source>
         <translation>faits %1, vendus %2, revenus %3, détruits %4, ici %5</translation>
     </message>
     <message>
-        <source>It passes through a stretch that nobody wrote down.</source>
-        <translation>Cela passe par un temps que personne n'a noté.</translation>
+        <source>It passes through a time with no entries.</source>
+        <translation>Cela passe par une période sans aucune note.</translation>
     </message>
     <message>
-        <source>Shares are of its sugar. This is advice: the inspector decides.</source>
-        <translation>Les parts sont de son sucre. C'est un conseil : l'inspecteur décide.</translation>
+        <source>Shares are parts of its sugar. This is advice: the inspector decides.</source>
+        <translation>Les parts sont en sucre. C'est un conseil : l'inspecteur décide.</translation>
     </message>
     <message>
-        <source>asked about</source>
-        <translation>demandé</translation>
+        <source>searched for</source>
+        <translation>cherché</translation>
     </message>
 </context>
 <context>
@@ -1106,7 +1106,7 @@
         <translation>évaporer %1</translation>
     </message>
     <message>
-        <source>test before it is packed</source>
+        <source>test before you pack it</source>
         <translation>mesurer avant de conditionner</translation>
     </message>
     <message>
@@ -1131,7 +1131,7 @@
     </message>
     <message>
         <source>off: %1</source>
-        <translation>défaut : %1</translation>
+        <translation>défaut : %1</translation>
     </message>
     <message>
         <source>%1 is empty.</source>
@@ -1139,31 +1139,31 @@
     </message>
     <message>
         <source>%1: %2 at %3</source>
-        <translation>%1 : %2 à %3</translation>
+        <translation>%1 : %2 à %3</translation>
     </message>
     <message>
-        <source>%1, under the %2 of here: do not pack; boil %3 off for %4</source>
-        <translation>%1, sous les %2 d'ici : ne pas conditionner ; évaporer %3 pour %4</translation>
+        <source>%1, under the %2 for this place: do not pack; boil %3 off for %4</source>
+        <translation>%1, sous les %2 d'ici : ne pas conditionner; évaporer %3 pour %4</translation>
     </message>
     <message>
-        <source>%1: perhaps under the %2 of here. Test it before it is packed</source>
-        <translation>%1 : peut-être sous les %2 d'ici. Mesurez avant de conditionner</translation>
+        <source>%1: perhaps under the %2 for this place. Test it before you pack it</source>
+        <translation>%1 : peut-être sous les %2 d'ici. Mesurez avant de conditionner</translation>
     </message>
     <message>
-        <source>%1, over the %2 of here: do not pack; stir in %3 of sap, heat, test</source>
-        <translation>%1, au-dessus des %2 d'ici : ne pas conditionner ; ajouter %3 d'eau d'érable, chauffer, mesurer</translation>
+        <source>%1, over the %2 for this place: do not pack; stir in %3 of sap, heat, test</source>
+        <translation>%1, au-dessus des %2 d'ici : ne pas conditionner; ajouter %3 d'eau d'érable, chauffer, mesurer</translation>
     </message>
     <message>
         <source>%1: stir in %2 of sap, heat, test</source>
-        <translation>%1 : ajouter %2 d'eau d'érable, chauffer, mesurer</translation>
+        <translation>%1 : ajouter %2 d'eau d'érable, chauffer, mesurer</translation>
     </message>
     <message>
         <source>%1: good as it is</source>
-        <translation>%1 : bon tel quel</translation>
+        <translation>%1 : bon tel quel</translation>
     </message>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des cahiers en cours.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
         <source>vessel</source>
@@ -1186,36 +1186,36 @@
         <translation>nuits</translation>
     </message>
     <message>
-        <source>runs with it</source>
-        <translation>va avec</translation>
+        <source>also in it</source>
+        <translation>contient aussi</translation>
     </message>
     <message>
-        <source>wants</source>
-        <translation>demande</translation>
+        <source>needs</source>
+        <translation>à faire</translation>
     </message>
     <message>
         <source>empty</source>
         <translation>vide</translation>
     </message>
     <message>
-        <source>Nobody measured all of it: its density is reckoned.</source>
-        <translation>Personne n'a tout mesuré : sa densité est calculée.</translation>
+        <source>Not all of it was measured: its density is calculated.</source>
+        <translation>Tout n'a pas été mesuré : sa densité est calculée.</translation>
     </message>
     <message>
         <source>Milk is in it: it belongs on every label.</source>
-        <translation>Il y a du lait : à mettre sur chaque étiquette.</translation>
+        <translation>Il y a du lait : à mettre sur chaque étiquette.</translation>
     </message>
     <message>
         <source>Lead: have it tested before it is sold.</source>
-        <translation>Plomb : faites analyser avant de vendre.</translation>
+        <translation>Plomb : faites analyser avant de vendre.</translation>
     </message>
     <message>
         <source>Keep it apart: for processing only.</source>
-        <translation>Gardez à part : pour la transformation seulement.</translation>
+        <translation>Gardez à part : pour la transformation seulement.</translation>
     </message>
     <message>
         <source>Hot syrup burns deeply: carry it covered.</source>
-        <translation>Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
+        <translation>Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
     </message>
     <message>
         <source>No vessel has a name yet. Name the first one, or say at the end of a draw what it went into.</source>
@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>who?</source>
-        <translation>qui ?</translation>
+        <translation>qui?</translation>
     </message>
     <message>
         <source>Keep it all the same</source>
@@ -1283,23 +1283,23 @@
 <context>
     <name>panside::Console</name>
     <message>
-        <source>Put aside, an alarm came: %1. Opened again it stands as it was typed.</source>
-        <translation>Mis de côté, une alarme est venue : %1. Rouvert, tout y est comme saisi.</translation>
+        <source>Put aside for an alarm: %1. Open it again: what you typed is still there.</source>
+        <translation>Mis de côté pour une alarme : %1. Rouvrez : ce que vous avez tapé y est encore.</translation>
     </message>
 </context>
 <context>
     <name>panside::Desk</name>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des cahiers en cours.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
         <source>The whole book on paper</source>
         <translation>Tout le cahier sur papier</translation>
     </message>
     <message>
-        <source>Look at it</source>
-        <translation>Le regarder</translation>
+        <source>View it</source>
+        <translation>Voir</translation>
     </message>
     <message>
         <source>Back</source>
@@ -1331,23 +1331,23 @@
     </message>
     <message>
         <source>Run it at %1 or hotter. A press under pressure hurts: stand clear of the frames. Do not breathe the dust of the aid.</source>
-        <translation>Filtrez à %1 ou plus. Un filtre sous pression blesse : écartez-vous des cadres. Ne respirez pas la poussière d'adjuvant.</translation>
+        <translation>Filtrez à %1 ou plus. Un filtre sous pression blesse : écartez-vous des cadres. Ne respirez pas la poussière d'adjuvant.</translation>
     </message>
     <message>
-        <source>%1 is no pressure: type what the gauge shows.</source>
-        <translation>%1 n'est pas une pression : saisissez ce que montre le manomètre.</translation>
+        <source>%1 is not a pressure: type what the gauge shows.</source>
+        <translation>%1 n'est pas une pression : tapez ce que montre le manomètre.</translation>
     </message>
     <message>
-        <source>No run goes on: begin it first.</source>
-        <translation>Aucune filtration en cours : commencez d'abord.</translation>
+        <source>No run is going on: begin one first.</source>
+        <translation>Aucune filtration en cours : commencez d'abord.</translation>
     </message>
     <message>
         <source>Pack</source>
         <translation>Conditionner</translation>
     </message>
     <message>
-        <source>What it gives</source>
-        <translation>Ce que cela donne</translation>
+        <source>Yield</source>
+        <translation>Rendement</translation>
     </message>
     <message>
         <source>Grade</source>
@@ -1367,15 +1367,15 @@
     </message>
     <message>
         <source>Class by the rule of %1: %2</source>
-        <translation>Classe selon la règle de %1 : %2</translation>
+        <translation>Classe selon la règle de %1 : %2</translation>
     </message>
     <message>
-        <source>Compared by eye it is a class and no number. An off-flavor keeps the vessel apart: for processing only.</source>
-        <translation>Comparé à l'œil, c'est une classe et non un nombre. Un défaut de goût met le récipient à part : pour la transformation seulement.</translation>
+        <source>Compared by eye, it is a class, not a number. An off-flavor keeps the vessel apart: for processing only.</source>
+        <translation>Comparé à l'œil, c'est une classe et non un nombre. Un défaut de goût met le récipient à part : pour la transformation seulement.</translation>
     </message>
     <message>
-        <source>%1 is held: no label until somebody says why it may go.</source>
-        <translation>%1 est retenu : pas d'étiquette tant que personne ne dit pourquoi il peut sortir.</translation>
+        <source>%1 is held: no label until somebody says why it can be released.</source>
+        <translation>%1 est retenu : pas d'étiquette tant que personne ne dit pourquoi le libérer.</translation>
     </message>
     <message>
         <source>Ship</source>
@@ -1390,32 +1390,32 @@
         <translation>Détruit</translation>
     </message>
     <message>
-        <source>Why it may go</source>
-        <translation>Pourquoi il peut sortir</translation>
+        <source>Release</source>
+        <translation>Libérer</translation>
     </message>
     <message>
         <source>Labels</source>
         <translation>Étiquettes</translation>
     </message>
     <message>
-        <source>This lot is held: say first why it may go.</source>
-        <translation>Ce lot est retenu : dites d'abord pourquoi il peut sortir.</translation>
+        <source>This lot is held: say first why it can be released.</source>
+        <translation>Ce lot est retenu : dites d'abord pourquoi le libérer.</translation>
     </message>
     <message>
-        <source>Why %1 may go</source>
-        <translation>Pourquoi %1 peut sortir</translation>
+        <source>Why %1 can be released</source>
+        <translation>Pourquoi libérer %1</translation>
     </message>
     <message>
-        <source>why it may go</source>
-        <translation>pourquoi il peut sortir</translation>
+        <source>why it can be released</source>
+        <translation>pourquoi le libérer</translation>
     </message>
     <message>
         <source>This is advice: the inspector decides.</source>
-        <translation>C'est un conseil : l'inspecteur décide.</translation>
+        <translation>C'est un conseil : l'inspecteur décide.</translation>
     </message>
     <message>
         <source>Nothing can be traced yet: no vessel and no lot has a name.</source>
-        <translation>Rien à retracer encore : aucun récipient ni lot n'a de nom.</translation>
+        <translation>Rien à retracer encore : aucun récipient ni lot n'a de nom.</translation>
     </message>
     <message>
         <source>Mock recall on paper</source>
@@ -1423,19 +1423,19 @@
     </message>
     <message>
         <source>Hot syrup burns deeply: carry it covered. What goes into a vessel that is not empty is a blend.</source>
-        <translation>Le sirop chaud brûle en profondeur : portez-le couvert. Ce qui entre dans un récipient non vide est un mélange.</translation>
+        <translation>Le sirop chaud brûle en profondeur : portez-le couvert. Ce qui entre dans un récipient non vide est un mélange.</translation>
     </message>
     <message>
         <source>Rinse with plenty of water after every cleaner, and never mix two.</source>
         <translation>Rincez à grande eau après tout nettoyant, et n'en mêlez jamais deux.</translation>
     </message>
     <message>
-        <source>Only here the thread through the pans is cut. Empty them cold.</source>
-        <translation>Ici seulement le fil à travers les casseroles est coupé. Videz-les froides.</translation>
+        <source>Only emptying the pans breaks the trace through them. Empty them cold.</source>
+        <translation>Seul ce vidage coupe la trace à travers les casseroles. Videz-les froides.</translation>
     </message>
     <message>
         <source>Kept: %1 went into %2</source>
-        <translation>Gardé : %1 est allé dans %2</translation>
+        <translation>Gardé : %1 est allé dans %2</translation>
     </message>
 </context>
 <context>
@@ -1464,11 +1464,11 @@
     <name>panside::TraceScreen</name>
     <message>
         <source>Nothing is called %1: type a lot, a vessel, a night, a buyer's load or an aid's lot.</source>
-        <translation>Rien ne s'appelle %1 : saisissez un lot, un récipient, une nuit, un achat ou un lot d'adjuvant.</translation>
+        <translation>Rien ne s'appelle %1 : tapez un lot, un récipient, une nuit, un achat ou un lot d'adjuvant.</translation>
     </message>
     <message>
-        <source>Nothing is called %1. Was one of these meant?</source>
-        <translation>Rien ne s'appelle %1. Vouliez-vous dire l'un de ceux-ci ?</translation>
+        <source>Nothing is called %1. Did you mean one of these?</source>
+        <translation>Rien ne s'appelle %1. Vouliez-vous dire l'un de ceux-ci?</translation>
     </message>
     <message>
         <source>Trace</source>
@@ -1483,12 +1483,12 @@
         <translation>Exercice de rappel</translation>
     </message>
     <message>
-        <source>What was asked before</source>
-        <translation>Demande précédente</translation>
+        <source>Previous search</source>
+        <translation>Recherche précédente</translation>
     </message>
     <message>
         <source>Type a name</source>
-        <translation>Saisir un nom</translation>
+        <translation>Taper un nom</translation>
     </message>
 </context>
 <context>
@@ -1498,8 +1498,8 @@
         <translation>coulé</translation>
     </message>
     <message>
-        <source>What is to be written</source>
-        <translation>Ce qu'il faut noter</translation>
+        <source>What to write</source>
+        <translation>Quoi noter</translation>
     </message>
     <message>
         <source>Move</source>
@@ -1527,7 +1527,7 @@
     </message>
     <message>
         <source>Where to? %1</source>
-        <translation>Vers où ? %1</translation>
+        <translation>Vers où? %1</translation>
     </message>
     <message>
         <source>It went there</source>
@@ -1543,7 +1543,7 @@
     </message>
     <message>
         <source>Where did it go? Choose the draw, then type or press the vessel.</source>
-        <translation>Où est-ce allé ? Choisissez la coulée, puis saisissez ou pressez le récipient.</translation>
+        <translation>Où est-ce allé? Choisissez la coulée, puis tapez ou pressez le récipient.</translation>
     </message>
 </context>
 </TS>

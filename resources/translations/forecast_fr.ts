@@ -23,7 +23,7 @@
         <translation><numerusform>%n coulée prévue</numerusform><numerusform>%n coulées prévues</numerusform></translation>
     </message>
     <message>
-        <source>inside the range %1 % of the wait (80 is meant)</source>
+        <source>inside the range %1 % of the wait (80 is the aim)</source>
         <translation>dans la fourchette %1 % de l'attente (80 est visé)</translation>
     </message>
     <message>
@@ -32,7 +32,7 @@
     </message>
     <message>
         <source>%1: %2 min, inside %3 %</source>
-        <translation>%1 : %2 min, dedans %3 %</translation>
+        <translation>%1 : %2 min, dedans %3 %</translation>
     </message>
 </context>
 <context>

@@ -28,7 +28,7 @@
         <translation>Réglages</translation>
     </message>
     <message>
-        <source>Reckon</source>
+        <source>Sums</source>
         <translation>Calculs</translation>
     </message>
     <message>
@@ -52,7 +52,7 @@
     </message>
     <message>
         <source>Hand over</source>
-        <translation>Passer la main</translation>
+        <translation>Relève</translation>
     </message>
     <message>
         <source>Nights</source>
@@ -83,8 +83,8 @@
         <translation>Son</translation>
     </message>
     <message>
-        <source>Keeping</source>
-        <translation>Sauvegarde</translation>
+        <source>Back-ups</source>
+        <translation>Copies</translation>
     </message>
     <message>
         <source>Sums of the trade</source>
@@ -107,7 +107,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Draw now, then fire</source>
@@ -122,8 +122,8 @@
         <translation>Chauffez maintenant</translation>
     </message>
     <message>
-        <source>look: it is syrup by the last reading or the climb since</source>
-        <translation>regarder : du sirop, selon la dernière lecture ou la montée depuis</translation>
+        <source>look: by the last reading, or the climb since, it is syrup</source>
+        <translation>regarder : du sirop, selon la dernière lecture ou la montée depuis</translation>
     </message>
     <message>
         <source>open the draw</source>
@@ -147,11 +147,11 @@
     </message>
     <message>
         <source>next: %1</source>
-        <translation>ensuite : %1</translation>
+        <translation>ensuite : %1</translation>
     </message>
     <message>
         <source>Over, nothing to do: %1</source>
-        <translation>Passé, rien à faire : %1</translation>
+        <translation>Passé, rien à faire : %1</translation>
     </message>
 </context>
 <context>
@@ -182,7 +182,7 @@
     </message>
     <message>
         <source>write on paper|look at the disk: full or pulled out</source>
-        <translation>écrire sur papier|voir le disque : plein ou retiré</translation>
+        <translation>écrire sur papier|voir le disque : plein ou retiré</translation>
     </message>
     <message>
         <source>open the draw|check the density</source>
@@ -262,11 +262,11 @@
     <name>FireCard</name>
     <message>
         <source>every %1: boil sags after %2</source>
-        <translation>toutes les %1 : ça baisse après %2</translation>
+        <translation>toutes les %1 : baisse après %2</translation>
     </message>
     <message>
         <source>THE FIRE GOES DOWN: FIRE NOW</source>
-        <translation>LE FEU BAISSE : CHAUFFEZ</translation>
+        <translation>LE FEU BAISSE : CHAUFFEZ</translation>
     </message>
     <message>
         <source>now</source>
@@ -308,22 +308,22 @@
     <name>Fuel</name>
     <message>
         <source>boil sags %1 after loading; call moved to %2</source>
-        <translation>ça baisse %1 après la charge ; appel déplacé à %2</translation>
+        <translation>l'ébullition baisse %1 après la charge; appel déplacé à %2</translation>
     </message>
 </context>
 <context>
     <name>EntryForm</name>
     <message>
         <source>The draw is open and the fire is lit. Close the draw and stop firing first: when the shift is over, nothing is watched.</source>
-        <translation>La coulée est ouverte et le feu allumé. Fermez la coulée et cessez de chauffer d'abord : le quart fini, plus rien n'est surveillé.</translation>
+        <translation>La coulée est ouverte et le feu allumé. Fermez la coulée et cessez de chauffer d'abord : le quart fini, plus rien n'est surveillé.</translation>
     </message>
     <message>
         <source>The draw is open. Close it first: when the shift is over, nothing is watched.</source>
-        <translation>La coulée est ouverte. Fermez-la d'abord : le quart fini, plus rien n'est surveillé.</translation>
+        <translation>La coulée est ouverte. Fermez-la d'abord : le quart fini, plus rien n'est surveillé.</translation>
     </message>
     <message>
         <source>The fire is lit. Stop firing first, and stay until the pans are still: when the shift is over, nothing is watched.</source>
-        <translation>Le feu est allumé. Cessez de chauffer d'abord et restez jusqu'à ce que rien ne bouille : le quart fini, plus rien n'est surveillé.</translation>
+        <translation>Le feu est allumé. Cessez de chauffer d'abord et restez jusqu'à ce que rien ne bouille : le quart fini, plus rien n'est surveillé.</translation>
     </message>
 </context>
 <context>
@@ -337,16 +337,16 @@
         <translation>eau bouillante</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be. Was another unit meant?</source>
-        <translation>%1 : %2 est impossible. Vouliez-vous une autre unité ?</translation>
+        <source>%1: %2 is not possible. Did you mean another unit?</source>
+        <translation>%1 : %2 est impossible. Vouliez-vous une autre unité?</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be. Look at the digits.</source>
-        <translation>%1 : %2 est impossible. Voyez les chiffres.</translation>
+        <source>%1: %2 is not possible. Look at the digits.</source>
+        <translation>%1 : %2 est impossible. Voyez les chiffres.</translation>
     </message>
     <message>
-        <source>%1: %2 is unusual. Was another unit meant?</source>
-        <translation>%1 : %2 est inhabituel. Vouliez-vous une autre unité ?</translation>
+        <source>%1: %2 is unusual. Did you mean another unit?</source>
+        <translation>%1 : %2 est inhabituel. Vouliez-vous une autre unité?</translation>
     </message>
     <message>
         <source>It is %1</source>
@@ -363,28 +363,28 @@
 <context>
     <name>panside::WaterSheet</name>
     <message>
-        <source>at your height about %1 is likely</source>
+        <source>at your elevation about %1 is likely</source>
         <translation>à votre altitude, environ %1 est probable</translation>
     </message>
     <message>
         <source>the last check said %1</source>
-        <translation>le dernier essai disait %1</translation>
+        <translation>le dernier essai a donné %1</translation>
     </message>
     <message>
         <source>%1: is this water, or the sap in the pan?</source>
-        <translation>%1 : est-ce de l'eau, ou l'eau d'érable de la casserole ?</translation>
+        <translation>%1 : est-ce de l'eau, ou l'eau d'érable de la casserole?</translation>
     </message>
     <message>
         <source>%1 is not likely for boiling water here.</source>
         <translation>%1 est peu probable pour de l'eau bouillante ici.</translation>
     </message>
     <message>
-        <source>Kept, every rise is counted from %1: if it is too hot, syrup is drawn too heavy, if too cold, too light.</source>
-        <translation>Gardé, toute hausse se compte à partir de %1 : trop chaud, le sirop sort trop lourd ; trop froid, trop léger.</translation>
+        <source>If you keep it, every rise is counted from %1. Too hot, and syrup is drawn too heavy; too cold, and it is too light.</source>
+        <translation>Si vous le gardez, toute hausse se compte à partir de %1. Trop chaud, le sirop sort trop lourd; trop froid, trop léger.</translation>
     </message>
     <message>
         <source>It is water: keep %1</source>
-        <translation>C'est de l'eau : garder %1</translation>
+        <translation>C'est de l'eau : garder %1</translation>
     </message>
 </context>
 <context>
@@ -402,7 +402,7 @@
     <name>panside::Foot</name>
     <message>
         <source>Undo: %1</source>
-        <translation>Annuler : %1</translation>
+        <translation>Annuler : %1</translation>
     </message>
     <message>
         <source>Night</source>
@@ -413,7 +413,7 @@
         <translation>Jour</translation>
     </message>
     <message>
-        <source>From afar</source>
+        <source>Far view</source>
         <translation>De loin</translation>
     </message>
 </context>
@@ -425,11 +425,11 @@
     </message>
     <message>
         <source>%1: %2, then</source>
-        <translation>%1 : %2, puis</translation>
+        <translation>%1 : %2, puis</translation>
     </message>
     <message>
-        <source>Said at the pan. A C D F S U Z mean the same on every screen.</source>
-        <translation>Dit à la casserole. A C D F S U Z disent la même chose sur chaque écran.</translation>
+        <source>At the pan. A C D F S U Z mean the same on every screen.</source>
+        <translation>À la casserole. A C D F S U Z disent la même chose sur chaque écran.</translation>
     </message>
 </context>
 <context>
@@ -451,39 +451,39 @@
     <name>panside::Console</name>
     <message>
         <source>There is nothing here yet: %1.</source>
-        <translation>Il n'y a encore rien ici : %1.</translation>
+        <translation>Il n'y a encore rien ici : %1.</translation>
     </message>
     <message>
         <source>Board</source>
         <translation>Tableau</translation>
     </message>
     <message>
-        <source>No alarm stands that nobody has seen.</source>
+        <source>There is no alarm that nobody has seen.</source>
         <translation>Aucune alarme n'attend d'être vue.</translation>
     </message>
     <message>
-        <source>Put aside, an alarm came: %1. %2 takes it up again.</source>
-        <translation>Mis de côté, une alarme est venue : %1. %2 le reprend.</translation>
+        <source>Put aside for an alarm: %1. %2 opens it again.</source>
+        <translation>Mis de côté pour une alarme : %1. %2 le rouvre.</translation>
     </message>
     <message>
         <source>Kept: %1</source>
-        <translation>Gardé : %1</translation>
+        <translation>Gardé : %1</translation>
     </message>
     <message>
         <source>rehearsal</source>
-        <translation>répétition</translation>
+        <translation>simulation</translation>
     </message>
     <message>
         <source>Panside, rehearsal</source>
-        <translation>Panside, répétition</translation>
+        <translation>Panside, simulation</translation>
     </message>
     <message>
         <source>The rehearsal is over: the crew has gone home.</source>
-        <translation>La répétition est finie : l'équipe est rentrée.</translation>
+        <translation>La simulation est finie : l'équipe est rentrée.</translation>
     </message>
     <message>
         <source>It was a made-up boil: %1 draws, %2 loads of wood. Nothing of it is kept.</source>
-        <translation>C'était une bouillée inventée : %1 coulées, %2 charges de bois. Rien n'en est gardé.</translation>
+        <translation>C'était une bouillée inventée : %1 coulées, %2 charges de bois. Rien n'en est gardé.</translation>
     </message>
     <message>
         <source>Another night</source>
@@ -491,14 +491,14 @@
     </message>
     <message>
         <source>The same again</source>
-        <translation>La même encore</translation>
+        <translation>La même</translation>
     </message>
 </context>
 <context>
     <name>Chain</name>
     <message>
         <source>there is one; hear it with H</source>
-        <translation>il y en a un ; écoutez-le avec H</translation>
+        <translation>il y en a un; écoutez-le avec H</translation>
     </message>
 </context>
 <context>

@@ -21,23 +21,23 @@
     </message>
     <message>
         <source>The tank falls faster than the wood can boil: look for a leak, a wrong tank shape, or loads heavier than entered.</source>
-        <translation>Le bassin baisse plus vite que le bois ne peut bouillir : cherchez une fuite, une forme de bassin erronée, ou des charges plus lourdes que notées.</translation>
+        <translation>Le bassin baisse plus vite que le bois ne peut bouillir : cherchez une fuite, une forme de bassin erronée, ou des charges plus lourdes que notées.</translation>
     </message>
     <message>
-        <source>The tank falls slower than the wood should boil: sap came in unentered, the tank shape is wrong, or the wood is wetter or lighter than entered.</source>
-        <translation>Le bassin baisse moins vite que le bois ne devrait bouillir : eau d'érable arrivée sans être notée, forme de bassin erronée, ou bois plus humide ou plus léger que noté.</translation>
+        <source>The tank falls slower than the wood should boil: sap came in that was not entered, the tank shape is wrong, or the wood is wetter or lighter than entered.</source>
+        <translation>Le bassin baisse moins vite que le bois ne devrait bouillir : eau d'érable arrivée sans être notée, forme de bassin erronée, ou bois plus humide ou plus léger que noté.</translation>
     </message>
     <message>
         <source>More syrup than the sap's sugar allows: measure the sap's sugar and the draws again.</source>
-        <translation>Plus de sirop que le sucre de l'eau ne le permet : mesurez de nouveau le sucre de l'eau et les coulées.</translation>
+        <translation>Plus de sirop que le sucre de l'eau ne le permet : mesurez de nouveau le sucre de l'eau et les coulées.</translation>
     </message>
     <message>
-        <source>Less syrup than the sap's sugar promises: measure the sap's sugar again, or a draw went unentered.</source>
-        <translation>Moins de sirop que le sucre de l'eau ne promet : mesurez de nouveau le sucre de l'eau, ou une coulée n'a pas été notée.</translation>
+        <source>Less syrup than the sap's sugar promises: measure the sap's sugar again, or a draw was not entered.</source>
+        <translation>Moins de sirop que le sucre de l'eau ne promet : mesurez de nouveau le sucre de l'eau, ou une coulée n'a pas été notée.</translation>
     </message>
     <message>
         <source>The tank rises and no sap was entered: enter it, or look at the gauge.</source>
-        <translation>Le bassin monte et aucune arrivée n'est notée : notez-la, ou regardez la jauge.</translation>
+        <translation>Le bassin monte et aucune arrivée n'est notée : notez-la, ou regardez la jauge.</translation>
     </message>
     <message>
         <source>the load is catching</source>
@@ -49,11 +49,11 @@
     </message>
     <message>
         <source>the fire is low: a load sets it right</source>
-        <translation>le feu est bas : une charge suffit</translation>
+        <translation>le feu est bas : une charge suffit</translation>
     </message>
     <message>
         <source>the fire is dying: small dry wood first, then a load</source>
-        <translation>le feu meurt : petit bois sec d'abord, puis une charge</translation>
+        <translation>le feu meurt : petit bois sec d'abord, puis une charge</translation>
     </message>
     <message>
         <source>fire every %1</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>the rest: arch, door, smoke, and error</source>
-        <translation>le reste : foyer, porte, fumée et erreur</translation>
+        <translation>le reste : foyer, porte, fumée et erreur</translation>
     </message>
     <message>
         <source>boiled off, together</source>
@@ -104,8 +104,8 @@
         <translation>sirop encore au bassin</translation>
     </message>
     <message>
-        <source>Firing has stopped, the arch is hot: watch the pans for %1 yet, never let one run dry. A last look at roof, fire and pans in %2.</source>
-        <translation>On ne chauffe plus, le foyer est chaud : surveillez les casseroles encore %1, n'en laissez aucune à sec. Dernier coup d'œil au toit, au feu et aux casseroles dans %2.</translation>
+        <source>Firing has stopped, the arch is hot: watch the pans for %1 more, never let one run dry. A last look at roof, fire and pans in %2.</source>
+        <translation>On ne chauffe plus, le foyer est chaud : surveillez les casseroles encore %1, n'en laissez aucune à sec. Dernier coup d'œil au toit, au feu et aux casseroles dans %2.</translation>
     </message>
     <message>
         <source>A last look at roof, fire and pans in %1. The arch stays hot for hours.</source>
@@ -113,11 +113,11 @@
     </message>
     <message>
         <source>Take the last look now: roof, fire, pans.</source>
-        <translation>Faites le dernier tour maintenant : toit, feu, casseroles.</translation>
+        <translation>Faites le dernier tour maintenant : toit, feu, casseroles.</translation>
     </message>
     <message>
         <source>Gloves and a face shield at the door. Keep the house open: flue gas kills without a smell. Look up at the roof. Local codes and the fire marshal come first.</source>
-        <translation>Gants et visière à la porte. Gardez la cabane ouverte : les gaz de combustion tuent sans odeur. Regardez le toit. Les règlements locaux et le service d'incendie priment.</translation>
+        <translation>Gants et visière à la porte. Gardez la cabane ouverte : les gaz de combustion tuent sans odeur. Regardez le toit. Les règlements locaux et le service d'incendie priment.</translation>
     </message>
     <message>
         <source>the last hour</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>not known: no journal to count from</source>
-        <translation>inconnu : aucun journal d'où compter</translation>
+        <translation>inconnu : aucun journal d'où compter</translation>
     </message>
     <message>
         <source>left of the pile</source>
@@ -188,8 +188,8 @@
         <translation>au tour de %1</translation>
     </message>
     <message>
-        <source>An estimate, and advice: whoever stands at the pans decides. Never let a pan run dry while the arch is hot.</source>
-        <translation>Une estimation, un conseil : qui se tient aux casseroles décide. Ne laissez jamais une casserole à sec tant que le foyer est chaud.</translation>
+        <source>An estimate, and advice: the person at the pans decides. Never let a pan run dry while the arch is hot.</source>
+        <translation>Une estimation, un conseil : qui se tient aux casseroles décide. Ne laissez jamais une casserole à sec tant que le foyer est chaud.</translation>
     </message>
 </context>
 <context>
@@ -247,7 +247,7 @@
     </message>
     <message>
         <source>last load %1, %2; keep back %3</source>
-        <translation>dernière charge %1, %2 ; garder %3</translation>
+        <translation>dernière charge %1, %2; garder %3</translation>
     </message>
     <message>
         <source>%1 less sap</source>
@@ -286,7 +286,7 @@
         <translation>feu éteint</translation>
     </message>
     <message>
-        <source>tank empty, if fired on</source>
+        <source>tank empty, if you fire on</source>
         <translation>bassin vide, si l'on chauffe encore</translation>
     </message>
     <message>
@@ -294,8 +294,8 @@
         <translation>sirop encore au bassin</translation>
     </message>
     <message>
-        <source>The next load is the last, or is not to be made.</source>
-        <translation>La prochaine charge est la dernière, ou ne se fait plus.</translation>
+        <source>The next load is the last, or one too many.</source>
+        <translation>La prochaine charge est la dernière, ou une de trop.</translation>
     </message>
     <message>
         <source>The last load in %1, at %2</source>
@@ -318,7 +318,7 @@
         <translation>éteint %1</translation>
     </message>
     <message>
-        <source>tank empty %1, if fired on</source>
+        <source>tank empty %1, if you fire on</source>
         <translation>bassin vide %1, si l'on chauffe encore</translation>
     </message>
     <message>
@@ -329,8 +329,8 @@
 <context>
     <name>LastLoadCard</name>
     <message>
-        <source>the arch is hot for %1 yet: never a dry pan</source>
-        <translation>le foyer reste chaud %1 : jamais une casserole à sec</translation>
+        <source>the arch stays hot %1 more: never a dry pan</source>
+        <translation>le foyer reste chaud %1 : jamais une casserole à sec</translation>
     </message>
     <message>
         <source>last look at roof, fire, pans in %1</source>
@@ -338,7 +338,7 @@
     </message>
     <message>
         <source>take the last look now: roof, fire, pans</source>
-        <translation>dernier tour maintenant : toit, feu, casseroles</translation>
+        <translation>dernier tour maintenant : toit, feu, casseroles</translation>
     </message>
 </context>
 <context>

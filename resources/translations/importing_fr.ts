@@ -15,8 +15,8 @@
 <context>
     <name>Import</name>
     <message>
-        <source>no shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>
-        <translation>pas un registre de quart : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
+        <source>not a shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>
+        <translation>pas un registre de quart : sa première ligne n'en est pas l'en-tête. Si c'est le tableau d'un autre enregistreur, dites avec M ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -31,8 +31,8 @@
         <translation>en lecture…</translation>
     </message>
     <message>
-        <source>waits</source>
-        <translation>attend</translation>
+        <source>waiting</source>
+        <translation>en attente</translation>
     </message>
     <message>
         <source>not begun</source>
@@ -40,47 +40,47 @@
     </message>
     <message>
         <source>Cells without a reading, left out: %1.</source>
-        <translation>Cases sans lecture, laissées de côté : %1.</translation>
+        <translation>Cases sans lecture, laissées de côté : %1.</translation>
     </message>
     <message>
         <source>Taken, and worth a look:</source>
-        <translation>Pris, et à regarder :</translation>
+        <translation>Pris, et à regarder :</translation>
     </message>
     <message>
         <source>Shifts added: %1, with %2 facts. There already: %3. Refused: %4.</source>
-        <translation>Quarts ajoutés : %1, avec %2 faits. Déjà là : %3. Refusés : %4.</translation>
+        <translation>Quarts ajoutés : %1, avec %2 faits. Déjà là : %3. Refusés : %4.</translation>
     </message>
     <message>
-        <source>Stopped: what was added before stays, of the one being read nothing is in the journal.</source>
-        <translation>Arrêté : ce qui était déjà ajouté reste, rien de celui en lecture n'est dans le journal.</translation>
+        <source>Stopped: what was added before stays; nothing of the one being read is in the journal.</source>
+        <translation>Arrêté : ce qui était déjà ajouté reste, rien de celui en lecture n'est dans le journal.</translation>
     </message>
     <message>
         <source>added as shift %1: %2 facts</source>
-        <translation>ajouté comme quart %1 : %2 faits</translation>
+        <translation>ajouté comme quart %1 : %2 faits</translation>
     </message>
     <message>
         <source>there already as shift %1; nothing was added</source>
-        <translation>déjà là comme quart %1 ; rien n'a été ajouté</translation>
+        <translation>déjà là comme quart %1; rien n'a été ajouté</translation>
     </message>
     <message>
         <source>refused, nothing of it was taken. Faults: %1</source>
-        <translation>refusé, rien n'en a été pris. Fautes : %1</translation>
+        <translation>refusé, rien n'en a été pris. Fautes : %1</translation>
     </message>
     <message>
-        <source>refused: a shift that begins at the same time, %1, holds other facts (%2 there, %3 in the log). Which is right only you can tell: read it into another journal to compare.</source>
-        <translation>refusé : un quart qui commence au même moment, %1, tient d'autres faits (%2 là, %3 ici). Vous seul savez lequel est juste : lisez-le dans un autre journal pour comparer.</translation>
+        <source>refused: a shift that begins at the same time, %1, has other entries (%2 there, %3 in the log). Only you can tell which is right: read it into another journal to compare.</source>
+        <translation>refusé : un quart qui commence au même moment, %1, tient d'autres faits (%2 là, %3 ici). Vous seul savez lequel est juste : lisez-le dans un autre journal pour comparer.</translation>
     </message>
     <message>
-        <source>refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Part the log between the two.</source>
-        <translation>refusé : deux quarts en un seul registre. L'un finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
+        <source>refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Split the log between the two.</source>
+        <translation>refusé : deux quarts en un seul registre. L'un finit %1, et %2 un feu est rallumé. Séparez-le entre les deux.</translation>
     </message>
     <message>
         <source>stopped; nothing of it was taken</source>
-        <translation>arrêté ; rien n'en a été pris</translation>
+        <translation>arrêté; rien n'en a été pris</translation>
     </message>
     <message>
-        <source>refused: it cannot be read to its end. Look whether the stick is still in; nothing of it was taken</source>
-        <translation>refusé : il ne se lit pas jusqu'au bout. Voyez si la clé est encore en place ; rien n'en a été pris</translation>
+        <source>refused: it cannot be read to its end. See whether the stick is still in; nothing of it was taken</source>
+        <translation>refusé : il ne se lit pas jusqu'au bout. Voyez si la clé est encore en place; rien n'en a été pris</translation>
     </message>
     <message>
         <source>Logs read in</source>
@@ -88,11 +88,11 @@
     </message>
     <message>
         <source>This console only watches: another one writes in the journal. Read the logs in there.</source>
-        <translation>Cette console ne fait que regarder : une autre écrit dans le journal. Lisez-y les registres.</translation>
+        <translation>Cette console ne fait que regarder : une autre écrit dans le journal. Lisez-y les registres.</translation>
     </message>
     <message>
-        <source>Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is there already adds nothing. Another logger's table is read too, once you have said what its columns are.</source>
-        <translation>Choisissez un ou plusieurs registres. Chacun devient un quart entier, ou est refusé en entier ; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
+        <source>Choose one log or more. Each becomes a whole shift, or is refused as a whole; one that is already there adds nothing. Another logger's table is read too, once you have said what its columns are.</source>
+        <translation>Choisissez un ou plusieurs registres. Chacun devient un quart entier, ou est refusé en entier; celui qui est déjà là n'ajoute rien. Le tableau d'un autre enregistreur se lit aussi, une fois dit ce que sont ses colonnes.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -107,7 +107,7 @@
         <translation>Dire ses colonnes</translation>
     </message>
     <message>
-        <source>nothing that is kept</source>
+        <source>not kept</source>
         <translation>rien à garder</translation>
     </message>
     <message>
@@ -136,14 +136,14 @@
     </message>
     <message>
         <source>Two columns are said to read the same: %1. Keep one of them.</source>
-        <translation>Deux colonnes mesureraient la même chose : %1. Gardez-en une.</translation>
+        <translation>Deux colonnes mesureraient la même chose : %1. Gardez-en une.</translation>
     </message>
     <message>
-        <source>“%1” is no time zone. Write one as America/New_York.</source>
-        <translation>« %1 » n'est pas un fuseau horaire. Écrivez-en un comme America/Toronto.</translation>
+        <source>“%1” is not a time zone. Write one like America/New_York.</source>
+        <translation>« %1 » n'est pas un fuseau horaire. Écrivez-en un comme America/Toronto.</translation>
     </message>
     <message>
-        <source>No reading stands in the first rows.</source>
+        <source>There is no reading in the first rows.</source>
         <translation>Aucune lecture dans les premières lignes.</translation>
     </message>
 </context>
@@ -162,8 +162,8 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>its times are as</source>
-        <translation>ses heures sont comme</translation>
+        <source>its times look like</source>
+        <translation>ses heures s'écrivent comme</translation>
     </message>
     <message>
         <source>time zone of its clock</source>
@@ -215,15 +215,15 @@
     </message>
     <message>
         <source>%1: what its columns are</source>
-        <translation>%1 : ce que sont ses colonnes</translation>
+        <translation>%1 : ce que sont ses colonnes</translation>
     </message>
     <message>
         <source>The first row becomes: %1</source>
-        <translation>La première ligne devient : %1</translation>
+        <translation>La première ligne devient : %1</translation>
     </message>
     <message>
         <source>not yet: %1</source>
-        <translation>pas encore : %1</translation>
+        <translation>pas encore : %1</translation>
     </message>
 </context>
 <context>
@@ -237,7 +237,7 @@
         <translation>Registres (*.csv *.txt *.tsv *.log);;Tous les fichiers (*)</translation>
     </message>
     <message>
-        <source>cannot be read. Look whether the stick is still in, and who may read the file.</source>
+        <source>cannot be read. See whether the stick is still in, and who may read the file.</source>
         <translation>ne se lit pas. Voyez si la clé est encore en place, et qui peut lire le fichier.</translation>
     </message>
 </context>

@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>milk: belongs on the label</source>
-        <translation>lait : à mettre sur l'étiquette</translation>
+        <translation>lait : à mettre sur l'étiquette</translation>
     </message>
     <message>
         <source>lead over the limit</source>
@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>packed</source>
-        <translation>emballé</translation>
+        <translation>conditionné</translation>
     </message>
     <message>
         <source>from</source>
@@ -73,7 +73,7 @@
     </message>
     <message>
         <source>coolest when capped</source>
-        <translation>plus froid au bouchage</translation>
+        <translation>le plus froid au bouchage</translation>
     </message>
     <message>
         <source>who</source>
@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>No place was set: the federal rule of the US stands here.</source>
-        <translation>Aucun lieu n'a été choisi : la règle fédérale des États-Unis figure ici.</translation>
+        <translation>Aucun lieu n'a été choisi : la règle fédérale des États-Unis figure ici.</translation>
     </message>
     <message>
         <source>place</source>
@@ -153,7 +153,7 @@
     </message>
     <message>
         <source>Filter runs</source>
-        <translation>Passages au filtre</translation>
+        <translation>Filtrations</translation>
     </message>
     <message>
         <source>to</source>
@@ -201,7 +201,7 @@
     </message>
     <message>
         <source>gathered</source>
-        <translation>ramassé</translation>
+        <translation>récolté</translation>
     </message>
     <message>
         <source>bought</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>lost: %1</source>
-        <translation>perdu : %1</translation>
+        <translation>perdu : %1</translation>
     </message>
     <message>
         <source>in the vessels</source>
@@ -225,19 +225,19 @@
     </message>
     <message>
         <source>does not close</source>
-        <translation>ne ferme pas</translation>
+        <translation>écart inexpliqué</translation>
     </message>
     <message>
         <source>This is advice: the inspector decides. No scale here is legal for trade.</source>
-        <translation>Ceci est un conseil : l'inspecteur décide. Aucune balance n'est ici légale pour le commerce.</translation>
+        <translation>C'est un conseil : l'inspecteur décide. Aucune balance d'ici n'est légale pour la vente.</translation>
     </message>
     <message>
-        <source>A hole in the book stays one: what nobody wrote is shown as such.</source>
-        <translation>Un trou dans le livre en reste un : ce que personne n'a écrit est montré comme tel.</translation>
+        <source>A gap in the book stays a gap: what nobody wrote is shown as missing.</source>
+        <translation>Une lacune du cahier reste une lacune : ce que personne n'a noté est montré comme tel.</translation>
     </message>
     <message>
         <source>The inspector's book</source>
-        <translation>Le livre de l'inspecteur</translation>
+        <translation>Le cahier de l'inspecteur</translation>
     </message>
     <message>
         <source>Lots held, come back or destroyed</source>
@@ -260,8 +260,8 @@
         <translation>Rappel du lot %1</translation>
     </message>
     <message>
-        <source>Behind it</source>
-        <translation>Derrière lui</translation>
+        <source>What it came from</source>
+        <translation>D'où il vient</translation>
     </message>
     <message>
         <source>name</source>

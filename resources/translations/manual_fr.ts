@@ -15,8 +15,8 @@
         <translation>Sommaire</translation>
     </message>
     <message>
-        <source>Page before</source>
-        <translation>Page d'avant</translation>
+        <source>Previous page</source>
+        <translation>Page précédente</translation>
     </message>
     <message>
         <source>Search</source>
@@ -32,7 +32,7 @@
     </message>
     <message>
         <source>The manual was not found beside the program: %1. Install it, or read it on another machine; every key is on the page of all keys.</source>
-        <translation>Le manuel n'est pas à côté du programme : %1. Installez-le, ou lisez-le sur une autre machine ; chaque touche est sur la page de toutes les touches.</translation>
+        <translation>Le manuel n'est pas à côté du programme : %1. Installez-le, ou lisez-le sur une autre machine; chaque touche est sur la page de toutes les touches.</translation>
     </message>
     <message>
         <source>No page has all these words.</source>

@@ -5,11 +5,11 @@
     <name>CheckWords</name>
     <message>
         <source> Too hot for a refractometer: let the sample cool, or use a glass.</source>
-        <translation> Trop chaud pour un réfractomètre : laissez refroidir l'échantillon, ou prenez un densimètre.</translation>
+        <translation> Trop chaud pour un réfractomètre : laissez refroidir l'échantillon, ou prenez un densimètre.</translation>
     </message>
     <message>
         <source> Take the cup's temperature: it counts for more.</source>
-        <translation> Prenez la température du godet : la mesure comptera davantage.</translation>
+        <translation> Prenez la température du godet : la mesure comptera davantage.</translation>
     </message>
     <message>
         <source>perhaps too light to sell</source>
@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>%1? %2</source>
-        <translation>%1 ? %2</translation>
+        <translation>%1? %2</translation>
     </message>
     <message>
         <source>too light to sell</source>
@@ -32,7 +32,7 @@
         <translation>lourd</translation>
     </message>
     <message>
-        <source>too heavy, it may crystallise</source>
+        <source>too heavy, it may crystallize</source>
         <translation>trop lourd, il peut cristalliser</translation>
     </message>
     <message>
@@ -41,11 +41,11 @@
     </message>
     <message>
         <source>Far off: kept, the target stays. Check once more.</source>
-        <translation>Bien loin : gardée, la cible reste. Mesurez encore une fois.</translation>
+        <translation>Bien loin : gardée, la cible reste. Mesurez encore une fois.</translation>
     </message>
     <message>
-        <source>Kept; no reading to hold it against.</source>
-        <translation>Gardée ; aucune lecture à lui comparer.</translation>
+        <source>Kept; no reading to compare it with.</source>
+        <translation>Gardée; aucune lecture à lui comparer.</translation>
     </message>
     <message>
         <source>Open at %1, as before.</source>
@@ -60,27 +60,27 @@
         <translation>Ouvrir à %1, soit %2 de moins.</translation>
     </message>
     <message>
-        <source>That check can be no syrup: unit, or a slip? Kept; correct it.</source>
-        <translation>Cette mesure ne peut être du sirop : l'unité, une faute ? Gardée ; corrigez-la.</translation>
+        <source>That check cannot be syrup: wrong unit or digit? Kept; correct it.</source>
+        <translation>Cette mesure ne peut pas être du sirop : mauvaise unité, mauvais chiffre? Gardée; corrigez-la.</translation>
     </message>
     <message>
         <source>%1: %2. %3</source>
-        <translation>%1 : %2. %3</translation>
+        <translation>%1 : %2. %3</translation>
     </message>
 </context>
 <context>
     <name>Actions</name>
     <message>
         <source>Hand over</source>
-        <translation>Passer la main</translation>
+        <translation>Relève</translation>
     </message>
     <message>
         <source>what the next crew must know</source>
         <translation>ce que l'équipe suivante doit savoir</translation>
     </message>
     <message>
-        <source>Keeping</source>
-        <translation>Sauvegarde</translation>
+        <source>Back-ups</source>
+        <translation>Copies</translation>
     </message>
     <message>
         <source>back-ups, and the health of the journal</source>
@@ -88,11 +88,11 @@
     </message>
     <message>
         <source>Paper log</source>
-        <translation>Cahier</translation>
+        <translation>Registre papier</translation>
     </message>
     <message>
         <source>type in a shift that was written on paper</source>
-        <translation>saisir un quart noté sur papier</translation>
+        <translation>entrer un quart noté sur papier</translation>
     </message>
     <message>
         <source>Sound</source>
@@ -100,7 +100,7 @@
     </message>
     <message>
         <source>how loud the alarms are; hear them</source>
-        <translation>la force des alarmes ; les entendre</translation>
+        <translation>le volume des alarmes; les entendre</translation>
     </message>
     <message>
         <source>Open the draw</source>
@@ -171,7 +171,7 @@
         <translation>Écarter</translation>
     </message>
     <message>
-        <source>put the alarm away for a while</source>
+        <source>put the alarm off for a while</source>
         <translation>mettre l'alarme de côté un moment</translation>
     </message>
     <message>
@@ -211,8 +211,8 @@
         <translation>Note</translation>
     </message>
     <message>
-        <source>words for the log</source>
-        <translation>des mots pour le registre</translation>
+        <source>a note for the log</source>
+        <translation>une note pour le registre</translation>
     </message>
     <message>
         <source>Crew</source>
@@ -235,8 +235,8 @@
         <translation>Fin du quart</translation>
     </message>
     <message>
-        <source>the shift is over; the next fact begins another</source>
-        <translation>le quart est fini ; le prochain fait en ouvre un autre</translation>
+        <source>the shift is over; the next entry begins another</source>
+        <translation>le quart est fini; la prochaine entrée en ouvre un autre</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>Sap is running short</source>
-        <translation>L'eau d'érable achève</translation>
+        <translation>L'eau d'érable tire à sa fin</translation>
     </message>
     <message>
         <source>scorch risk</source>
@@ -422,7 +422,7 @@
         <translation>Coulée ouverte, sirop trop léger</translation>
     </message>
     <message>
-        <source>The fire wants wood</source>
+        <source>The fire needs wood</source>
         <translation>Le feu veut du bois</translation>
     </message>
     <message>
@@ -434,7 +434,7 @@
         <translation>Ne bouge plus : %1</translation>
     </message>
     <message>
-        <source>Not to be believed: %1</source>
+        <source>Not believable: %1</source>
         <translation>Peu croyable : %1</translation>
     </message>
     <message>
@@ -458,12 +458,12 @@
         <translation>ouvrir la coulée|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
-        <source>look how deep the pan is; where it is low, close the draw|let sap in from the side|damp the fire</source>
-        <translation>regarder la hauteur dans la casserole ; si elle est basse, fermer la coulée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
+        <source>look how deep the pan is; if it is low, close the draw|let sap in from the side|damp the fire</source>
+        <translation>regarder la hauteur dans la casserole; si elle est basse, fermer la coulée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
     </message>
     <message>
-        <source>look how deep the pan is; where it is low, keep the draw shut|let sap in from the side|damp the fire</source>
-        <translation>regarder la hauteur dans la casserole ; si elle est basse, garder la coulée fermée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
+        <source>look how deep the pan is; if it is low, keep the draw shut|let sap in from the side|damp the fire</source>
+        <translation>regarder la hauteur dans la casserole; si elle est basse, garder la coulée fermée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>keep the sap that is left to cover the pans</source>
@@ -475,7 +475,7 @@
     </message>
     <message>
         <source>urgent</source>
-        <translation>pressant</translation>
+        <translation>urgent</translation>
     </message>
     <message>
         <source>soon</source>
@@ -583,11 +583,11 @@
 <context>
     <name>EntryForm</name>
     <message>
-        <source>Nothing that is drawn off reads so little. Is a digit missing?</source>
-        <translation>Rien de ce qu'on coule ne se lit si bas. Manque-t-il un chiffre ?</translation>
+        <source>Nothing that is drawn off reads so low. Is a digit missing?</source>
+        <translation>Rien de ce qu'on coule ne se lit si bas. Manque-t-il un chiffre?</translation>
     </message>
     <message>
-        <source>%1 is unusual at your height above the sea, where about %2 is usual. Weather reports give the pressure at sea level: if this is one, it means %3 here.</source>
+        <source>%1 is unusual at your elevation, where about %2 is usual. Weather reports give the pressure at sea level: if this is one, it means %3 here.</source>
         <translation>%1 est rare à votre altitude, où %2 environ est courant. La météo annonce la pression au niveau de la mer : si c'en est une, elle vaut %3 ici.</translation>
     </message>
     <message>
@@ -600,11 +600,11 @@
     </message>
     <message>
         <source>How hot was the cup? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
-        <translation>Quelle était la température du godet ? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
+        <translation>Quelle était la température du godet? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
     </message>
     <message>
         <source>How warm was the sample? Type it and press Enter. Enter alone keeps the check as it was read, and it counts for less.</source>
-        <translation>Quelle était la température de l&apos;échantillon ? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
+        <translation>Quelle était la température de l'échantillon? Tapez-la, puis Entrée. Entrée seule garde la mesure comme lue, et elle compte moins.</translation>
     </message>
     <message>
         <source>hydrometer</source>
@@ -715,8 +715,8 @@
         <translation>Tapez combien de minutes, de 1 à 240.</translation>
     </message>
     <message>
-        <source>No alarm stands that this would change.</source>
-        <translation>Aucune alarme active que cela changerait.</translation>
+        <source>There is no alarm that this would change.</source>
+        <translation>Aucune alarme que cela changerait.</translation>
     </message>
     <message>
         <source>%1: type it, or leave with Escape.</source>
@@ -837,8 +837,8 @@
 <context>
     <name>FaultWords</name>
     <message>
-        <source>this draw is told twice. It is kept and counts once.</source>
-        <translation>cette coulée est dite deux fois. Elle est gardée et compte une fois.</translation>
+        <source>this draw is there twice. It is kept and counts once.</source>
+        <translation>cette coulée y est deux fois. Elle est gardée et compte une fois.</translation>
     </message>
     <message>
         <source>row</source>
@@ -886,7 +886,7 @@
     </message>
     <message>
         <source>key=value, each key once, with ; between</source>
-        <translation>clé=valeur, chaque clé une fois, avec ; entre elles</translation>
+        <translation>clé=valeur, chaque clé une fois, avec; entre elles</translation>
     </message>
     <message>
         <source>a time as in %1, or choose another form</source>
@@ -965,11 +965,11 @@
         <translation>%1 demande une valeur et n'en a pas. Écrivez-en une, ou enlevez la ligne.</translation>
     </message>
     <message>
-        <source>%1 takes no value, and “%2” stands there. Leave the field empty.</source>
+        <source>%1 takes no value, and “%2” is there. Leave the field empty.</source>
         <translation>%1 ne prend pas de valeur, et « %2 » s'y trouve. Laissez le champ vide.</translation>
     </message>
     <message>
-        <source>%1 “%2” cannot be. It lies in %3: look at digits and unit.</source>
+        <source>%1 “%2” is not possible. It must be %3: look at digits and unit.</source>
         <translation>%1 « %2 » est impossible. Ce doit être de %3 : voyez les chiffres et l'unité.</translation>
     </message>
     <message>
@@ -1010,14 +1010,14 @@
     </message>
     <message>
         <source>%2 is more than %3 days from another row. A log is one shift: put this row right, or into a log of its own.</source>
-        <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est un seul quart : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
+        <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est un seul quart : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
     </message>
     <message>
         <source>“%2” is one more than the %3 names of probes that a log may have. Leave out what names no probe.</source>
-        <translation>« %2 » est un de plus que les %3 noms de sondes qu'un registre peut avoir. Ôtez ce qui ne nomme pas de sonde.</translation>
+        <translation>« %2 » est un de plus que les %3 noms de sondes qu'un registre peut avoir. Ôtez ce qui ne nomme pas de sonde.</translation>
     </message>
     <message>
-        <source>Was %1 meant?</source>
+        <source>Did you mean %1?</source>
         <translation>Vouliez-vous dire %1?</translation>
     </message>
     <message>
@@ -1025,24 +1025,24 @@
         <translation>%1 manque dans le détail. Écrivez %3.</translation>
     </message>
     <message>
-        <source>“%2” is none of the words for %1 (%3). It is kept as it stands.</source>
-        <translation>« %2 » n'est pas un des mots de %1 (%3). Gardé tel quel.</translation>
+        <source>“%2” is not one of the words for %1 (%3). It is kept as it is.</source>
+        <translation>« %2 » n'est pas un des mots de %1 (%3). Gardé tel quel.</translation>
     </message>
     <message>
-        <source>there is no place “%2”. Write a state or province in English, or US or Canada. Was %3 meant?</source>
-        <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Était-ce %3 ?</translation>
+        <source>there is no place “%2”. Write a state or province in English, or US or Canada. Did you mean %3?</source>
+        <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Était-ce %3?</translation>
     </message>
     <message>
         <source>“%2” is the vessel it comes from. Name two vessels.</source>
-        <translation>« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
+        <translation>« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
     </message>
     <message>
-        <source>“%2” is a vessel nobody named (nearest: %3). Name it first.</source>
-        <translation>« %2 » est un récipient que personne n'a nommé (le plus proche : %3). Nommez-le d'abord.</translation>
+        <source>“%2” is a vessel that has not been named (nearest: %3). Name it first.</source>
+        <translation>« %2 » est un récipient que personne n'a nommé (le plus proche : %3). Nommez-le d'abord.</translation>
     </message>
     <message>
-        <source>lot “%2” is a code twice: it stands for another vessel or another day. The next free one is %3.</source>
-        <translation>le lot « %2 » est un code en double : il désigne un autre récipient ou un autre jour. Le prochain libre est %3.</translation>
+        <source>lot code “%2” is used twice: it is for another vessel or another day. The next free one is %3.</source>
+        <translation>le lot « %2 » est un code en double : il désigne un autre récipient ou un autre jour. Le prochain libre est %3.</translation>
     </message>
 </context>
 <context>
@@ -1281,7 +1281,7 @@
     </message>
     <message>
         <source>more than the pans can boil: a leak?</source>
-        <translation>plus que les casseroles ne peuvent bouillir : une fuite?</translation>
+        <translation>plus que les casseroles ne peuvent bouillir : une fuite?</translation>
     </message>
     <message>
         <source>touching the pan?</source>
@@ -1293,18 +1293,18 @@
     </message>
     <message>
         <source>water check in doubt: check again</source>
-        <translation>mesure de l'eau douteuse : à refaire</translation>
+        <translation>essai à l'eau bouillante en doute : à refaire</translation>
     </message>
     <message>
         <source>no barometer: by the water check</source>
-        <translation>pas de baromètre : selon l'eau bouillante</translation>
+        <translation>pas de baromètre : selon l'eau bouillante</translation>
     </message>
     <message>
         <source>no barometer: do a water check (%1)</source>
-        <translation>pas de baromètre : mesurer l'eau bouillante (%1)</translation>
+        <translation>pas de baromètre : essai à l'eau bouillante (%1)</translation>
     </message>
     <message>
-        <source>height above the sea not set (%1)</source>
+        <source>elevation not set (%1)</source>
         <translation>altitude non réglée (%1)</translation>
     </message>
     <message>
@@ -1454,7 +1454,7 @@
         <translation>cheminée, au plus</translation>
     </message>
     <message>
-        <source>hottest the stack was seen to run</source>
+        <source>hottest the stack has run</source>
         <translation>le plus chaud que la cheminée ait été vue</translation>
     </message>
     <message>
@@ -1470,7 +1470,7 @@
         <translation>trop lourd</translation>
     </message>
     <message>
-        <source>height above the sea</source>
+        <source>elevation</source>
         <translation>altitude</translation>
     </message>
     <message>
@@ -1613,7 +1613,7 @@
     </message>
     <message>
         <source>The target has crept up: niter? Look at the pan.</source>
-        <translation>La cible a monté : pierre de sucre ? Regardez la casserole.</translation>
+        <translation>La cible a monté : pierre de sucre? Regardez la casserole.</translation>
     </message>
     <message>
         <source>A calm boil. Nothing is wrong.</source>
@@ -1643,7 +1643,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Panside</source>
@@ -1658,11 +1658,11 @@
         <translation>Retour</translation>
     </message>
     <message>
-        <source>There is nothing behind this key here.</source>
-        <translation>Il n'y a rien derrière cette touche ici.</translation>
+        <source>This key does nothing here.</source>
+        <translation>Cette touche ne fait rien ici.</translation>
     </message>
     <message>
-        <source>Not on the disk yet: %1. It is tried again each second.</source>
+        <source>Not on the disk yet: %1. Trying again each second.</source>
         <translation>Pas encore sur le disque : %1. Nouvel essai chaque seconde.</translation>
     </message>
     <message>
@@ -1675,11 +1675,11 @@
     </message>
     <message>
         <source>The clock says %1, before the last entry of the journal (%2). Is it right?</source>
-        <translation>L'horloge dit %1, avant la dernière entrée du journal (%2). Est-elle juste ?</translation>
+        <translation>L'horloge dit %1, avant la dernière entrée du journal (%2). Est-elle juste?</translation>
     </message>
     <message>
         <source>Rehearsal: a made-up boil. Nothing of it is kept.</source>
-        <translation>Exercice : une bouillée inventée. Rien n'en est gardé.</translation>
+        <translation>Simulation : une bouillée inventée. Rien n'en est gardé.</translation>
     </message>
     <message>
         <source>Import shift logs</source>
@@ -1807,20 +1807,20 @@
         <translation>Rien n'est encore demandé. Ajoutez un registre, au numéro que donne le manuel de l'appareil.</translation>
     </message>
     <message>
-        <source>kind of line: %1, found out</source>
+        <source>kind of line: %1, detected</source>
         <translation>sorte de ligne : %1, trouvée</translation>
     </message>
     <message>
-        <source>kind of line: finds out by itself</source>
+        <source>kind of line: detected by itself</source>
         <translation>sorte de ligne : trouvée toute seule</translation>
     </message>
     <message>
         <source>checksum demanded</source>
-        <translation>somme exigée</translation>
+        <translation>somme de contrôle exigée</translation>
     </message>
     <message>
         <source>checksum if there is one</source>
-        <translation>somme s'il y en a une</translation>
+        <translation>somme de contrôle s'il y en a une</translation>
     </message>
     <message>
         <source>Listening to %1 …</source>
@@ -1842,8 +1842,8 @@
         <translation>Entrée</translation>
     </message>
     <message>
-        <source>Lay over it</source>
-        <translation>Poser dessus</translation>
+        <source>Overlay</source>
+        <translation>Superposer</translation>
     </message>
     <message>
         <source>Space</source>
@@ -1862,8 +1862,8 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>No shift yet. The first fact of a boil begins one.</source>
-        <translation>Aucun quart encore. Le premier fait d'une bouillée en ouvre un.</translation>
+        <source>No shift yet. The first entry of a boil begins one.</source>
+        <translation>Pas encore de quart. La première entrée d'une bouillée en ouvre un.</translation>
     </message>
 </context>
 <context>
@@ -1924,7 +1924,7 @@
     <name>Program</name>
     <message>
         <source>This could not be done: %1. The boil goes on.</source>
-        <translation>Cela n'a pu être fait : %1. La bouillée continue.</translation>
+        <translation>Cela n'a pu être fait : %1. La bouillée continue.</translation>
     </message>
     <message>
         <source>This could not be done. The boil goes on.</source>
@@ -1951,11 +1951,11 @@
     </message>
     <message>
         <source>a setting for shifts to come: %1</source>
-        <translation>un réglage pour les quarts à venir : %1</translation>
+        <translation>un réglage pour les quarts à venir : %1</translation>
     </message>
     <message>
         <source>figures worked out of the shift %1; have them counted again</source>
-        <translation>des chiffres tirés du quart %1 ; faites-les recompter</translation>
+        <translation>des chiffres tirés du quart %1; faites-les recompter</translation>
     </message>
     <message>
         <source>missing rows, %1%2</source>
@@ -1983,7 +1983,7 @@
     </message>
     <message>
         <source>the disk does not give back what was written</source>
-        <translation>le disque ne rend pas ce qui fut écrit</translation>
+        <translation>le disque ne rend pas ce qui a été écrit</translation>
     </message>
     <message>
         <source>the copy cannot be opened</source>
@@ -2003,11 +2003,11 @@
     </message>
     <message>
         <source>it was opened to read</source>
-        <translation>il fut ouvert en lecture</translation>
+        <translation>il a été ouvert en lecture</translation>
     </message>
     <message>
         <source>it is there already; name a new file</source>
-        <translation>il est déjà là ; nommez un nouveau fichier</translation>
+        <translation>il est déjà là; nommez un nouveau fichier</translation>
     </message>
     <message>
         <source>it is a folder</source>
@@ -2101,19 +2101,19 @@
 <context>
     <name>Session</name>
     <message>
-        <source>The journal is being put back.</source>
+        <source>The journal is being restored.</source>
         <translation>Le journal est en train d'être remis.</translation>
     </message>
     <message>
-        <source>Its time lies in the future. Write the time it happened, or leave the time empty for now.</source>
+        <source>Its time is in the future. Write the time it happened, or leave the time empty for now.</source>
         <translation>Son heure est dans le futur. Écrivez l'heure où c'est arrivé, ou laissez l'heure vide pour maintenant.</translation>
     </message>
     <message>
-        <source>Its time lies more than a day before this shift began. Import it as a log of its own.</source>
+        <source>Its time is more than a day before this shift began. Import it as a log of its own.</source>
         <translation>Son heure est plus d'un jour avant le début de ce quart. Importez-le comme un registre à part.</translation>
     </message>
     <message>
-        <source>Its time lies within the shift that has ended. Take back its end first.</source>
+        <source>Its time is within the shift that has ended. Take back its end first.</source>
         <translation>Son heure est dans le quart qui est fini. Reprenez d'abord sa fin.</translation>
     </message>
 </context>

@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>The %1 reads %2: that looks like %3.</source>
-        <translation>%1 : on lit %2, ce qui ressemble à des %3.</translation>
+        <translation>%1 : on lit %2, ce qui ressemble à des %3.</translation>
     </message>
     <message>
         <source>Read it in %1</source>
@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>The %1 reads %2 and the %3 %4: are the two swapped?</source>
-        <translation>%1 : %2, et %3 : %4. Les deux sont-elles interverties ?</translation>
+        <translation>%1 : %2, et %3 : %4. Les deux sont-elles interverties?</translation>
     </message>
     <message>
         <source>Swap them</source>
@@ -37,11 +37,11 @@
     </message>
     <message>
         <source>Field “%1” looks like the %2, in %3.</source>
-        <translation>Le champ « %1 » ressemble à : %2, en %3.</translation>
+        <translation>Le champ « %1 » ressemble à : %2, en %3.</translation>
     </message>
     <message>
-        <source>Take it so</source>
-        <translation>Le prendre ainsi</translation>
+        <source>Use it</source>
+        <translation>L'utiliser</translation>
     </message>
     <message>
         <source>3, holding registers</source>
@@ -128,12 +128,12 @@
         <translation>Fois 0 rendrait toute lecture nulle. Écrivez 1, ou 0,1 pour des dixièmes.</translation>
     </message>
     <message>
-        <source>“%1” cannot stand here. Write a number from %2 to %3.</source>
-        <translation>« %1 » ne peut être ici. Écrivez un nombre de %2 à %3.</translation>
+        <source>“%1” does not fit here. Write a number from %2 to %3.</source>
+        <translation>« %1 » ne peut être ici. Écrivez un nombre de %2 à %3.</translation>
     </message>
     <message>
-        <source>“%1” cannot stand here. Write a whole number.</source>
-        <translation>« %1 » ne peut être ici. Écrivez un nombre entier.</translation>
+        <source>“%1” does not fit here. Write a whole number.</source>
+        <translation>« %1 » ne peut être ici. Écrivez un nombre entier.</translation>
     </message>
 </context>
 <context>
@@ -144,11 +144,11 @@
     </message>
     <message>
         <source>What is “%1”?</source>
-        <translation>Qu'est-ce que « %1 » ?</translation>
+        <translation>Qu'est-ce que « %1 »?</translation>
     </message>
     <message>
         <source>In which unit does “%1” come?</source>
-        <translation>En quelle unité vient « %1 » ?</translation>
+        <translation>En quelle unité vient « %1 »?</translation>
     </message>
     <message>
         <source>Test the whole chain</source>
@@ -259,15 +259,15 @@
     </message>
     <message>
         <source>none: alarms only show on the screen</source>
-        <translation>aucun : les alarmes ne se voient qu'à l'écran</translation>
+        <translation>aucun : les alarmes ne se voient qu'à l'écran</translation>
     </message>
     <message>
         <source>no probe: point at its field, or type readings in</source>
-        <translation>pas de sonde : montrez son champ, ou tapez les lectures</translation>
+        <translation>pas de sonde : montrez son champ, ou tapez les lectures</translation>
     </message>
     <message>
         <source>none: do a water check, or type in the reported pressure</source>
-        <translation>aucun : faites un essai à l'eau, ou tapez la pression annoncée</translation>
+        <translation>aucun : faites un essai à l'eau bouillante, ou tapez la pression annoncée</translation>
     </message>
     <message>
         <source>typed in</source>
@@ -278,28 +278,28 @@
         <translation>le port s'ouvre</translation>
     </message>
     <message>
-        <source>comes no more: silent for %1</source>
-        <translation>ne vient plus : silence depuis %1</translation>
+        <source>stopped: silent for %1</source>
+        <translation>arrêtée : muette depuis %1</translation>
     </message>
     <message>
-        <source>comes, but cannot be true: wrong field or unit?</source>
-        <translation>vient, mais ne peut être vrai : mauvais champ ou mauvaise unité ?</translation>
+        <source>arrives, but cannot be true: wrong field or unit?</source>
+        <translation>reçue, mais impossible : mauvais champ ou mauvaise unité?</translation>
     </message>
     <message>
-        <source>comes, but is %1: %2</source>
-        <translation>vient, mais %1 : %2</translation>
+        <source>arrives, but is %1: %2</source>
+        <translation>reçue, mais %1 : %2</translation>
     </message>
     <message>
-        <source>comes, good; stands in for the first</source>
-        <translation>vient, bon ; remplace la première</translation>
+        <source>arrives, good; in use for the first</source>
+        <translation>reçue, bonne; remplace la première</translation>
     </message>
     <message>
-        <source>comes, good</source>
-        <translation>vient, bon</translation>
+        <source>arrives, good</source>
+        <translation>reçue, bonne</translation>
     </message>
     <message>
-        <source>comes, good; stands by</source>
-        <translation>vient, bon ; prête à la relève</translation>
+        <source>arrives, good; on standby</source>
+        <translation>reçue, bonne; prête à la relève</translation>
     </message>
     <message>
         <source>%1 ago</source>
@@ -313,7 +313,7 @@
         <source>%n to look at; the rest works.</source>
         <translation>
             <numerusform>%n point à voir ; le reste marche.</numerusform>
-            <numerusform>%n points à voir ; le reste marche.</numerusform>
+            <numerusform>%n points à voir; le reste marche.</numerusform>
         </translation>
     </message>
 </context>
@@ -325,59 +325,59 @@
     </message>
     <message>
         <source>there is no port %1. Plug the probe in, or choose another port; reading begins by itself.</source>
-        <translation>il n'y a pas de port %1. Branchez la sonde, ou choisissez un autre port ; la lecture commence d'elle-même.</translation>
+        <translation>il n'y a pas de port %1. Branchez la sonde, ou choisissez un autre port; la lecture commence d'elle-même.</translation>
     </message>
     <message>
         <source>you may not open %1: it belongs to the group %2. Run `sudo adduser $USER %2`, log out and in.</source>
-        <translation>vous ne pouvez ouvrir %1 : il est au groupe %2. Lancez `sudo adduser $USER %2`, sortez de la session et rentrez.</translation>
+        <translation>vous ne pouvez ouvrir %1 : il est au groupe %2. Lancez `sudo adduser $USER %2`, sortez de la session et rentrez.</translation>
     </message>
     <message>
         <source>another program has %1 open. Close it; reading begins by itself.</source>
-        <translation>un autre programme tient %1. Fermez-le ; la lecture commence d'elle-même.</translation>
+        <translation>un autre programme tient %1. Fermez-le; la lecture commence d'elle-même.</translation>
     </message>
     <message>
-        <source>%1 is no serial port. Choose another one.</source>
+        <source>%1 is not a serial port. Choose another one.</source>
         <translation>%1 n'est pas un port série. Choisissez-en un autre.</translation>
     </message>
     <message>
         <source>%1 does not open: %2. It is tried again by itself.</source>
-        <translation>%1 ne s'ouvre pas : %2. L'essai reprend de lui-même.</translation>
+        <translation>%1 ne s'ouvre pas : %2. L'essai reprend de lui-même.</translation>
     </message>
     <message>
         <source>%1 went away. Check plug and power; reading goes on by itself when it is back.</source>
-        <translation>%1 a disparu. Voyez la prise et le courant ; la lecture reprend d'elle-même à son retour.</translation>
+        <translation>%1 a disparu. Voyez la prise et le courant; la lecture reprend d'elle-même à son retour.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>open; nothing has come yet.</source>
-        <translation>ouvert ; rien n'est encore venu.</translation>
+        <source>open; nothing received yet.</source>
+        <translation>ouvert; rien reçu encore.</translation>
     </message>
     <message>
         <source>reading.</source>
         <translation>lecture en cours.</translation>
     </message>
     <message>
-        <source>open, but nothing has come for 10 s. Check the probe's power and cable.</source>
-        <translation>ouvert, mais rien depuis 10 s. Voyez le courant et le câble de la sonde.</translation>
+        <source>open, but nothing received for 10 s. Check the probe's power and cable.</source>
+        <translation>ouvert, mais rien reçu depuis 10 s. Voyez le courant et le câble de la sonde.</translation>
     </message>
     <message>
-        <source>what comes is no text. Wrong speed? Set the speed (baud) that the probe speaks at.</source>
-        <translation>ce qui vient n'est pas du texte. Mauvaise vitesse ? Réglez celle de la sonde (bauds).</translation>
+        <source>what arrives is not text. Wrong speed? Set the speed (baud) that the probe uses.</source>
+        <translation>ce qui vient n'est pas du texte. Mauvaise vitesse? Réglez celle de la sonde (bauds).</translation>
     </message>
     <message>
-        <source>letters come, but no line end. Have the probe end each line in a line feed (LF, or CR and LF).</source>
+        <source>letters arrive, but no line end. Have the probe end each line with a line feed (LF, or CR and LF).</source>
         <translation>des lettres viennent, mais pas de fin de ligne. Faites finir chaque ligne de la sonde par un saut de ligne (LF, ou CR et LF).</translation>
     </message>
     <message>
         <source>the instrument refuses: %1. Check function and register in its manual.</source>
-        <translation>l'instrument refuse : %1. Voyez fonction et registre dans son manuel.</translation>
+        <translation>l'instrument refuse : %1. Voyez fonction et registre dans son manuel.</translation>
     </message>
     <message>
         <source>no line can be believed; most of them: %1 (as in “%2”).</source>
-        <translation>aucune ligne n'est croyable ; la plupart : %1 (comme « %2 »).</translation>
+        <translation>aucune ligne n'est croyable; la plupart : %1 (comme « %2 »).</translation>
     </message>
     <message>
         <source>no answer. Check address, speed, parity and the two wires.</source>
@@ -469,11 +469,11 @@
     </message>
     <message>
         <source>outside what this sensor can give: open, shorted or reversed?</source>
-        <translation>hors de ce que ce capteur peut donner : ouvert, court-circuité ou inversé ?</translation>
+        <translation>hors de ce que ce capteur peut donner : ouvert, court-circuité ou inversé?</translation>
     </message>
     <message>
         <source>colder than anything can be: wrong unit or field?</source>
-        <translation>plus froid que tout : mauvaise unité ou mauvais champ ?</translation>
+        <translation>plus froid que tout : mauvaise unité ou mauvais champ?</translation>
     </message>
     <message>
         <source>no line end came</source>
@@ -481,15 +481,15 @@
     </message>
     <message>
         <source>not text: noise on the line, or another speed than the probe's</source>
-        <translation>pas du texte : du bruit, ou une autre vitesse que celle de la sonde</translation>
+        <translation>pas du texte : du bruit, ou une autre vitesse que celle de la sonde</translation>
     </message>
     <message>
         <source>the checksum does not fit</source>
-        <translation>la somme ne concorde pas</translation>
+        <translation>la somme de contrôle ne concorde pas</translation>
     </message>
     <message>
         <source>no checksum, and the probe file demands one</source>
-        <translation>pas de somme, et le fichier de sondes en exige une</translation>
+        <translation>pas de somme de contrôle, et le fichier de sondes en exige une</translation>
     </message>
     <message>
         <source>cut off or garbled</source>
@@ -501,19 +501,19 @@
     </message>
     <message>
         <source>numbers are written with a comma; have the probe write points</source>
-        <translation>les nombres ont une virgule ; que la sonde écrive des points</translation>
+        <translation>les nombres ont une virgule; que la sonde écrive des points</translation>
     </message>
     <message>
-        <source>joined midway, or with another number of columns than the line before</source>
+        <source>joined midway, or with a different number of columns than the line before</source>
         <translation>prise en route, ou avec un autre nombre de colonnes que la ligne d'avant</translation>
     </message>
     <message>
-        <source>one name stands twice</source>
+        <source>one name is there twice</source>
         <translation>un nom y est deux fois</translation>
     </message>
     <message>
-        <source>another number of columns than this port's lines had, so which is which cannot be told: look at the instrument, then at the probes' set-up</source>
-        <translation>un autre nombre de colonnes que les lignes de ce port, on ne peut donc dire laquelle est laquelle : voyez l'instrument, puis le réglage des sondes</translation>
+        <source>a different number of columns than this port's lines had, so which is which is not known: look at the instrument, then at the probes' set-up</source>
+        <translation>un autre nombre de colonnes que les lignes de ce port, on ne peut donc dire laquelle est laquelle : voyez l'instrument, puis le réglage des sondes</translation>
     </message>
     <message>
         <source>more than 64 fields</source>
@@ -531,7 +531,7 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>Begin anew</source>
+        <source>Start again</source>
         <translation>Recommencer</translation>
     </message>
     <message>
@@ -555,7 +555,7 @@
         <translation>%1 trop haut</translation>
     </message>
     <message>
-        <source>reads %1 · scatters by %2 · watched for %3 of %4 s</source>
+        <source>reads %1 · varies by %2 · watched for %3 of %4 s</source>
         <translation>lit %1 · varie de %2 · suivie %3 s sur %4</translation>
     </message>
     <message>
@@ -579,7 +579,7 @@
         <translation>Plongez-la dans de l'eau pure à gros bouillons, aussi profond que dans la casserole, sans toucher le métal. Gare à la vapeur.</translation>
     </message>
     <message>
-        <source>Watching whether the reading stands still.</source>
+        <source>Watching whether the reading is steady.</source>
         <translation>On regarde si la lecture reste stable.</translation>
     </message>
     <message>
@@ -596,11 +596,11 @@
     </message>
     <message>
         <source>Wait for a rolling boil; the check goes on by itself.</source>
-        <translation>Attendez de gros bouillons ; l'essai continue tout seul.</translation>
+        <translation>Attendez de gros bouillons; l'essai continue tout seul.</translation>
     </message>
     <message>
-        <source>The reading does not stand still: it scatters by %1.</source>
-        <translation>La lecture n'est pas stable : elle varie de %1.</translation>
+        <source>The reading is not steady: it varies by %1.</source>
+        <translation>La lecture n'est pas stable : elle varie de %1.</translation>
     </message>
     <message>
         <source>Put the probe deeper, away from the metal, and keep it still.</source>
@@ -608,7 +608,7 @@
     </message>
     <message>
         <source>The water boils; the probe reads %1.</source>
-        <translation>L'eau bout ; la sonde lit %1.</translation>
+        <translation>L'eau bout; la sonde lit %1.</translation>
     </message>
     <message>
         <source>Keeping it teaches the console what this probe reads too high.</source>
@@ -616,11 +616,11 @@
     </message>
     <message>
         <source>The water does not boil: %1.</source>
-        <translation>L'eau ne bout pas : %1.</translation>
+        <translation>L'eau ne bout pas : %1.</translation>
     </message>
     <message>
-        <source>The water does not boil: no place boils so cold.</source>
-        <translation>L'eau ne bout pas : nulle part elle ne bout si froid.</translation>
+        <source>The water does not boil: nowhere does it boil so cold.</source>
+        <translation>L'eau ne bout pas : nulle part elle ne bout si froid.</translation>
     </message>
     <message>
         <source>Bring it to a rolling boil.</source>
@@ -628,19 +628,19 @@
     </message>
     <message>
         <source>The probe reads %1: not deep enough, or the water only simmers.</source>
-        <translation>La sonde lit %1 : pas assez profonde, ou l'eau ne fait que frémir.</translation>
+        <translation>La sonde lit %1 : pas assez profonde, ou l'eau ne fait que frémir.</translation>
     </message>
     <message>
         <source>Put it as deep as in the pan, at a rolling boil.</source>
         <translation>Mettez-la aussi profond que dans la casserole, à gros bouillons.</translation>
     </message>
     <message>
-        <source>The probe reads %1: this is no plain water, or it touches the metal.</source>
-        <translation>La sonde lit %1 : ce n'est pas de l'eau pure, ou elle touche le métal.</translation>
+        <source>The probe reads %1: this is not plain water, or it touches the metal.</source>
+        <translation>La sonde lit %1 : ce n'est pas de l'eau pure, ou elle touche le métal.</translation>
     </message>
     <message>
-        <source>Water does not boil so hot: this is no plain water, or the probe touches the metal.</source>
-        <translation>L'eau ne bout pas si chaud : ce n'est pas de l'eau pure, ou la sonde touche le métal.</translation>
+        <source>Water does not boil so hot: this is not plain water, or the probe touches the metal.</source>
+        <translation>L'eau ne bout pas si chaud : ce n'est pas de l'eau pure, ou la sonde touche le métal.</translation>
     </message>
     <message>
         <source>Take clean water, and keep the probe off the bottom.</source>
@@ -651,15 +651,15 @@
         <translation>L'eau bout à %1 sur cette sonde.</translation>
     </message>
     <message>
-        <source>There is no barometer: keeping it makes this the day's boiling point. It grows old with the weather; check again every few hours.</source>
-        <translation>Il n'y a pas de baromètre : gardé, ce sera le point d'ébullition du jour. Il vieillit avec le temps qu'il fait ; refaites l'essai de temps en temps.</translation>
+        <source>There is no barometer: keeping it makes this the day's boiling point. It changes with the weather; check again every few hours.</source>
+        <translation>Il n'y a pas de baromètre : gardé, ce sera le point d'ébullition du jour. Il change avec le temps qu'il fait; refaites l'essai toutes les quelques heures.</translation>
     </message>
 </context>
 <context>
     <name>panside::SoundScreen</name>
     <message>
         <source>How loud the alarms are</source>
-        <translation>La force des alarmes</translation>
+        <translation>Le volume des alarmes</translation>
     </message>
     <message>
         <source>Softer</source>
@@ -671,19 +671,19 @@
     </message>
     <message>
         <source>Hear each at its loudest, with the blower and the pans going:</source>
-        <translation>Écoutez chacune au plus fort, la soufflerie et les casseroles en marche :</translation>
+        <translation>Écoutez chacune au plus fort, la soufflerie et les casseroles en marche :</translation>
     </message>
     <message>
         <source>High: act at once</source>
-        <translation>Haute : agir tout de suite</translation>
+        <translation>Haute : agir tout de suite</translation>
     </message>
     <message>
         <source>Medium: act soon</source>
-        <translation>Moyenne : agir bientôt</translation>
+        <translation>Moyenne : agir bientôt</translation>
     </message>
     <message>
         <source>Low: good to know</source>
-        <translation>Basse : bon à savoir</translation>
+        <translation>Basse : bon à savoir</translation>
     </message>
     <message>
         <source>S</source>
@@ -699,7 +699,7 @@
     </message>
     <message>
         <source>There is no loudspeaker here: alarms only show, and the frame flashes. Plug one in; it is found by itself.</source>
-        <translation>Il n'y a pas de haut-parleur ici : les alarmes se voient seulement, et le cadre clignote. Branchez-en un ; il est trouvé tout seul.</translation>
+        <translation>Il n'y a pas de haut-parleur ici : les alarmes se voient seulement, et le cadre clignote. Branchez-en un; il est trouvé tout seul.</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -722,7 +722,7 @@
     <name>panside::Desk</name>
     <message>
         <source>Nothing to keep yet: say of one field at least what it reads.</source>
-        <translation>Rien à garder encore : dites d'un champ au moins ce qu'il lit.</translation>
+        <translation>Rien à garder encore : dites d'un champ au moins ce qu'il lit.</translation>
     </message>
 </context>
 <context>
@@ -764,11 +764,11 @@
     </message>
     <message>
         <source>it cannot be opened; may you read it?</source>
-        <translation>il ne s'ouvre pas ; avez-vous le droit de le lire ?</translation>
+        <translation>il ne s'ouvre pas; avez-vous le droit de le lire?</translation>
     </message>
     <message>
         <source>a column's number from 1, or the name in the line, as in is = &quot;syrup&quot;</source>
-        <translation>le numéro d'une colonne à partir de 1, ou le nom qui est dans la ligne, comme is = &quot;syrup&quot;</translation>
+        <translation>le numéro d'une colonne à partir de 1, ou le nom qui est dans la ligne, comme is = "syrup"</translation>
     </message>
     <message>
         <source>the number of a column, from 1 to 64</source>
@@ -800,15 +800,15 @@
     </message>
     <message>
         <source>the wire's letter, as in thermocouple = &quot;K&quot;</source>
-        <translation>la lettre du fil, comme thermocouple = &quot;K&quot;</translation>
+        <translation>la lettre du fil, comme thermocouple = "K"</translation>
     </message>
     <message>
         <source>a temperature, as in junction = &quot;25degC&quot;, or the name of the field that reads it</source>
-        <translation>une température, comme junction = &quot;25degC&quot;, ou le nom du champ qui la lit</translation>
+        <translation>une température, comme junction = "25degC", ou le nom du champ qui la lit</translation>
     </message>
     <message>
         <source>a temperature, as in &quot;25degC&quot;, or a field's name</source>
-        <translation>une température, comme &quot;25degC&quot;, ou le nom d'un champ</translation>
+        <translation>une température, comme "25degC", ou le nom d'un champ</translation>
     </message>
     <message>
         <source>a temperature from -40degC to 125degC</source>
@@ -824,15 +824,15 @@
     </message>
     <message>
         <source>the port's path, as in device = &quot;/dev/ttyUSB0&quot;</source>
-        <translation>le chemin du port, comme device = &quot;/dev/ttyUSB0&quot;</translation>
+        <translation>le chemin du port, comme device = "/dev/ttyUSB0"</translation>
     </message>
     <message>
         <source>the port's path, as in &quot;/dev/ttyUSB0&quot;</source>
-        <translation>le chemin du port, comme &quot;/dev/ttyUSB0&quot;</translation>
+        <translation>le chemin du port, comme "/dev/ttyUSB0"</translation>
     </message>
     <message>
         <source>a short name without ; or quotes, and not &quot;hand&quot;</source>
-        <translation>un nom court sans ; ni guillemets, et qui ne soit pas &quot;hand&quot;</translation>
+        <translation>un nom court sans; ni guillemets, et qui ne soit pas "hand"</translation>
     </message>
     <message>
         <source>at least one heading [[port.field]] under the port, or nothing would be read</source>
@@ -852,11 +852,11 @@
     </message>
     <message>
         <source>a name of its own, since another port is called &quot;%1&quot;</source>
-        <translation>un autre nom, car un autre port s'appelle &quot;%1&quot;</translation>
+        <translation>un autre nom, car un autre port s'appelle "%1"</translation>
     </message>
     <message>
         <source>a short name without ; | and quotes, and not &quot;hand&quot;</source>
-        <translation>un nom court sans ; ni | ni guillemets, et qui ne soit pas &quot;hand&quot;</translation>
+        <translation>un nom court sans; ni | ni guillemets, et qui ne soit pas "hand"</translation>
     </message>
     <message>
         <source>a [[column]] for each reading, with is, reads and unit</source>
@@ -872,27 +872,27 @@
     </message>
     <message>
         <source>its number from 1: the heading has the name twice</source>
-        <translation>son numéro à partir de 1 : le titre a deux fois ce nom</translation>
+        <translation>son numéro à partir de 1 : le titre a deux fois ce nom</translation>
     </message>
     <message>
         <source>a zone's name as in &quot;America/New_York&quot;</source>
-        <translation>le nom d'un fuseau, comme &quot;America/New_York&quot;</translation>
+        <translation>le nom d'un fuseau, comme "America/New_York"</translation>
     </message>
     <message>
         <source>another reading: one column is to read each</source>
-        <translation>une autre lecture : une seule colonne doit lire chacune</translation>
+        <translation>une autre lecture : une seule colonne doit lire chacune</translation>
     </message>
     <message>
         <source>the probe file cannot be read: %3. Name a probe file that is there.</source>
-        <translation>le fichier de sondes ne peut être lu : %3. Nommez un fichier de sondes qui existe.</translation>
+        <translation>le fichier de sondes ne peut être lu : %3. Nommez un fichier de sondes qui existe.</translation>
     </message>
     <message>
-        <source>this is no TOML: %2.</source>
-        <translation>ceci n'est pas du TOML : %2.</translation>
+        <source>this is not TOML: %2.</source>
+        <translation>ceci n'est pas du TOML : %2.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no key that is known here. What may stand here: %3.</source>
-        <translation>&quot;%1&quot; n'est pas une clé connue ici. Ce qui peut y être : %3.</translation>
+        <source>"%1" is not a key that is known here. Possible here: %3.</source>
+        <translation>"%1" n'est pas une clé connue ici. Ce qui peut y être : %3.</translation>
     </message>
     <message>
         <source>%1 is missing. Write %3.</source>
@@ -900,15 +900,15 @@
     </message>
     <message>
         <source>%1 cannot be &quot;%2&quot;. Write %3.</source>
-        <translation>%1 ne peut être &quot;%2&quot;. Écrivez %3.</translation>
+        <translation>%1 ne peut être "%2". Écrivez %3.</translation>
     </message>
     <message>
-        <source>%1 &quot;%2&quot; stands twice. Write %3.</source>
-        <translation>%1 &quot;%2&quot; y est deux fois. Écrivez %3.</translation>
+        <source>%1 "%2" is there twice. Write %3.</source>
+        <translation>%1 "%2" y est deux fois. Écrivez %3.</translation>
     </message>
     <message>
         <source>%1 means nothing here: it goes with %3. Take it out, or change that.</source>
-        <translation>%1 ne veut rien dire ici : cela va avec %3. Ôtez-le, ou changez l'autre.</translation>
+        <translation>%1 ne veut rien dire ici : cela va avec %3. Ôtez-le, ou changez l'autre.</translation>
     </message>
     <message>
         <source>no port is named. Write a heading [[port]] and under it the port's device.</source>
@@ -916,7 +916,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 </TS>

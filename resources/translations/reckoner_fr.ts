@@ -332,7 +332,7 @@
         <translation>Masse et sucre s'additionnent : %1 L à %2 °Brix.</translation>
     </message>
     <message>
-        <source>As good as the readings that went in. Volumes are taken at 20 °C; hot syrup fills 4 percent more.</source>
+        <source>As good as the readings that went in. Volumes are taken at 20 °C; hot syrup takes up 4 percent more.</source>
         <translation>Vaut ce que valent les lectures. Les volumes sont pris à 20 °C; le sirop chaud occupe 4 pour cent de plus.</translation>
     </message>
     <message>
@@ -669,11 +669,11 @@
     </message>
     <message>
         <source>No scale here is legal for trade: sell by one that is inspected. Take off the empty container's own weight. Hot syrup burns deeply: carry it covered.</source>
-        <translation>Aucune balance n'est ici légale pour le commerce : vendez avec une balance vérifiée. Retranchez le poids du contenant vide. Le sirop chaud brûle profondément : portez-le couvert.</translation>
+        <translation>Aucune balance d'ici n'est légale pour la vente : vendez avec une balance vérifiée. Retranchez le poids du contenant vide. Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
     </message>
     <message>
         <source>An estimate: measure before it is labelled.</source>
-        <translation>Une estimation : mesurez avant d'étiqueter.</translation>
+        <translation>Une estimation : mesurez avant d'étiqueter.</translation>
     </message>
     <message>
         <source>Weight of the content</source>
@@ -685,7 +685,7 @@
     </message>
     <message>
         <source>The same content fills %1 percent more at 85 °C: a container that is brim-full of hot syrup is so much short when it is cold.</source>
-        <translation>Le même contenu occupe %1 pour cent de plus à 85 °C : il en manque autant, une fois froid, à un contenant rempli à ras bord de sirop chaud.</translation>
+        <translation>Le même contenu occupe %1 pour cent de plus à 85 °C : il en manque autant, une fois froid, à un contenant rempli à ras bord de sirop chaud.</translation>
     </message>
     <message>
         <source>0.1 °Brix wrong in the syrup is 0.05 percent of the weight.</source>
@@ -717,7 +717,7 @@
     </message>
     <message>
         <source>What each takes away adds up by volume: %1 percent is left.</source>
-        <translation>Ce que chacun retient s'additionne selon le volume : il reste %1 pour cent.</translation>
+        <translation>Ce que chacun retient s'additionne selon le volume : il reste %1 pour cent.</translation>
     </message>
     <message>
         <source>Light</source>
@@ -733,15 +733,15 @@
     </message>
     <message>
         <source>About 3 percent of light either way; clouded or unfiltered syrup is not covered.</source>
-        <translation>Environ 3 pour cent de lumière de part et d'autre ; ne vaut pas pour un sirop trouble ou non filtré.</translation>
+        <translation>Environ 3 pour cent de lumière de part et d'autre; ne vaut pas pour un sirop trouble ou non filtré.</translation>
     </message>
     <message>
         <source>Concentrate spoils sooner than sap: boil it first. Rinse after every cleaner.</source>
-        <translation>Le concentré se gâte plus vite que l'eau d'érable : bouillez-le d'abord. Rincez après chaque nettoyant.</translation>
+        <translation>Le concentré se gâte plus vite que l'eau d'érable : bouillez-le d'abord. Rincez après chaque nettoyant.</translation>
     </message>
     <message>
         <source>A hydrometer shows all that is dissolved as sugar; ice in a tank makes what is left sweeter.</source>
-        <translation>Un densimètre montre tout ce qui est dissous comme du sucre ; la glace dans une cuve rend plus sucré ce qui reste.</translation>
+        <translation>Un densimètre montre tout ce qui est dissous comme du sucre; la glace dans un bassin rend plus sucré ce qui reste.</translation>
     </message>
     <message>
         <source>sap is a volume and its sugar with @ between them, as in %1.</source>
@@ -749,19 +749,19 @@
     </message>
     <message>
         <source>concentrate must be sweeter than the sap. Are the two the right way round?</source>
-        <translation>le concentré doit être plus sucré que l'eau d'érable. Les deux sont-ils dans le bon sens ?</translation>
+        <translation>le concentré doit être plus sucré que l'eau d'érable. Les deux sont-ils dans le bon sens?</translation>
     </message>
     <message>
         <source>All the sugar stays: %1 L of %2 °Brix becomes %3 L of %4 °Brix.</source>
-        <translation>Tout le sucre reste : %1 L à %2 °Brix donnent %3 L à %4 °Brix.</translation>
+        <translation>Tout le sucre reste : %1 L à %2 °Brix donnent %3 L à %4 °Brix.</translation>
     </message>
     <message>
         <source>For a litre of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the boil and of the wood is saved.</source>
-        <translation>Pour un litre de sirop, les casseroles évaporent maintenant %1 L d'eau au lieu de %2 L : %3 pour cent de la bouillée et du bois est épargné.</translation>
+        <translation>Pour un litre de sirop, les casseroles évaporent maintenant %1 L d'eau au lieu de %2 L : %3 pour cent de la bouillée et du bois est épargné.</translation>
     </message>
     <message>
         <source>As good as the readings: 0.1 °Brix wrong in the sap is %1 percent of the volume.</source>
-        <translation>Vaut ce que valent les lectures : 0,1 °Brix d'erreur sur l'eau fait %1 pour cent du volume.</translation>
+        <translation>Vaut ce que valent les lectures : 0,1 °Brix d'erreur sur l'eau fait %1 pour cent du volume.</translation>
     </message>
     <message>
         <source>Concentrate</source>
@@ -773,7 +773,7 @@
     </message>
     <message>
         <source>at that temperature it would be less than no sugar. Is the temperature that of the sap?</source>
-        <translation>à cette température, ce serait moins que pas de sucre. Est-ce la température de l'eau d'érable ?</translation>
+        <translation>à cette température, ce serait moins que pas de sucre. Est-ce la température de l'eau d'érable?</translation>
     </message>
     <message>
         <source>Sugar of the sap</source>
@@ -781,7 +781,7 @@
     </message>
     <message>
         <source>The scale was made for %1 °C; the sap is at %2 °C.</source>
-        <translation>L'échelle est faite pour %1 °C ; l'eau d'érable est à %2 °C.</translation>
+        <translation>L'échelle est faite pour %1 °C; l'eau d'érable est à %2 °C.</translation>
     </message>
     <message>
         <source>%1 °Brix as read means %2 °Brix.</source>
@@ -789,7 +789,7 @@
     </message>
     <message>
         <source>A sap hydrometer is read to 0.1 °Brix; 5 °C wrong in the sap's temperature is up to 0.2 °Brix near 20 °C.</source>
-        <translation>Un densimètre à eau se lit à 0,1 °Brix près ; 5 °C d'erreur sur la température de l'eau font jusqu'à 0,2 °Brix vers 20 °C.</translation>
+        <translation>Un densimètre à eau se lit à 0,1 °Brix près; 5 °C d'erreur sur la température de l'eau font jusqu'à 0,2 °Brix vers 20 °C.</translation>
     </message>
     <message>
         <source>%1 L (%2 qt)</source>

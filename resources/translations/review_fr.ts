@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>corrected at %1: %2, %3</source>
-        <translation>corrigé à %1 : %2, %3</translation>
+        <translation>corrigé à %1 : %2, %3</translation>
     </message>
     <message>
         <source>taken back at %1</source>
@@ -75,28 +75,28 @@
         <translation>précision</translation>
     </message>
     <message>
-        <source>This can only be taken back: no row of paper tells it.</source>
-        <translation>Ceci ne peut qu'être retiré : aucune ligne sur papier ne le dit.</translation>
+        <source>This can only be taken back: there is no paper row for it.</source>
+        <translation>Ceci ne peut qu'être retiré : aucune ligne sur papier ne le dit.</translation>
     </message>
     <message>
-        <source>It was put right already: correct what stands instead of it.</source>
-        <translation>C'est déjà corrigé : corrigez ce qui le remplace.</translation>
+        <source>It was already corrected: correct the entry that replaced it.</source>
+        <translation>C'est déjà corrigé : corrigez ce qui le remplace.</translation>
     </message>
     <message>
         <source>will be written: %1</source>
-        <translation>sera écrit : %1</translation>
+        <translation>sera écrit : %1</translation>
     </message>
     <message>
         <source>not yet: %1</source>
-        <translation>pas encore : %1</translation>
+        <translation>pas encore : %1</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
         <translation>Rien n'a été changé.</translation>
     </message>
     <message>
-        <source>Once more, and it counts no longer: %1, %2.</source>
-        <translation>Encore une fois, et cela ne compte plus : %1, %2.</translation>
+        <source>Once more, and it no longer counts: %1, %2.</source>
+        <translation>Encore une fois, et cela ne compte plus : %1, %2.</translation>
     </message>
 </context>
 <context>
@@ -114,12 +114,12 @@
         <translation>Ouvrez d'abord un quart.</translation>
     </message>
     <message>
-        <source>%1 lies over it. %2.</source>
-        <translation>%1 est posé dessus. %2.</translation>
+        <source>%1 is overlaid. %2.</source>
+        <translation>%1 est superposé. %2.</translation>
     </message>
     <message>
-        <source>%1 has no such moment. Choose another with A.</source>
-        <translation>%1 n'a pas ce moment. Choisissez-en un autre avec A.</translation>
+        <source>%1 has no such moment. Choose another with L.</source>
+        <translation>%1 n'a pas ce moment. Choisissez-en un autre avec L.</translation>
     </message>
     <message>
         <source>From fire lit</source>
@@ -134,30 +134,30 @@
         <translation>Dès la dernière coulée</translation>
     </message>
     <message>
-        <source>Not drawn, for want of such a moment: %1.</source>
-        <translation>Pas dessiné, faute d'un tel moment : %1.</translation>
+        <source>Not drawn, as it has no such moment: %1.</source>
+        <translation>Pas dessiné, faute d'un tel moment : %1.</translation>
     </message>
 </context>
 <context>
     <name>panside::Desk</name>
     <message>
-        <source>Not on the disk yet. It is tried again each second.</source>
+        <source>Not on the disk yet. Trying again each second.</source>
         <translation>Pas encore sur le disque. Un nouvel essai se fait chaque seconde.</translation>
     </message>
     <message>
-        <source>Corrected. What stood there before stays to be read.</source>
-        <translation>Corrigé. Ce qui y était reste lisible.</translation>
+        <source>Corrected. The old entry can still be read.</source>
+        <translation>Corrigé. L'ancienne entrée reste lisible.</translation>
     </message>
     <message>
-        <source>Taken back. What stood there stays to be read.</source>
-        <translation>Retiré. Ce qui y était reste lisible.</translation>
+        <source>Taken back. The old entry can still be read.</source>
+        <translation>Retiré. L'ancienne entrée reste lisible.</translation>
     </message>
 </context>
 <context>
     <name>Story</name>
     <message>
         <source>; </source>
-        <translation> ; </translation>
+        <translation>; </translation>
     </message>
     <message>
         <source>The fire was lit at %1, and the last entry is of %2.</source>
@@ -165,11 +165,11 @@
     </message>
     <message>
         <source>Nobody said when the fire was lit; the shift runs from %1 to %2.</source>
-        <translation>Personne n'a dit quand le feu a été allumé ; le quart va de %1 à %2.</translation>
+        <translation>Personne n'a dit quand le feu a été allumé; le quart va de %1 à %2.</translation>
     </message>
     <message>
         <source>At the pans: %1.</source>
-        <translation>Aux casseroles : %1.</translation>
+        <translation>Aux casseroles : %1.</translation>
     </message>
     <message>
         <source>%1 of sap at %2 came in</source>
@@ -201,15 +201,15 @@
     </message>
     <message>
         <source> gave at least %1 of syrup: not all were measured</source>
-        <translation>, au moins %1 de sirop : toutes n'ont pas été mesurées</translation>
+        <translation>, au moins %1 de sirop : toutes n'ont pas été mesurées</translation>
     </message>
     <message>
         <source> gave %1 of syrup</source>
         <translation>, %1 de sirop</translation>
     </message>
     <message>
-        <source>; %1 of %2 lay in the band, by the probe</source>
-        <translation> ; %1 sur %2 dans la bande, selon la sonde</translation>
+        <source>; %1 of %2 were in the band, by the probe</source>
+        <translation>; %1 sur %2 dans la bande, selon la sonde</translation>
     </message>
     <message>
         <source>One load of wood</source>
@@ -229,19 +229,19 @@
     </message>
     <message>
         <source>; %1 of their heat went into the sap</source>
-        <translation> ; %1 de leur chaleur est passée dans l'eau d'érable</translation>
+        <translation>; %1 de leur chaleur est passée dans l'eau d'érable</translation>
     </message>
     <message>
         <source>Ten minutes before a draw the forecast was usually off by %1 min.</source>
         <translation>Dix minutes avant une coulée, la prévision se trompait d'ordinaire de %1 min.</translation>
     </message>
     <message>
-        <source>No alarm stood.</source>
+        <source>There was no alarm.</source>
         <translation>Aucune alarme.</translation>
     </message>
     <message>
-        <source>Alarms that stood: %1.</source>
-        <translation>Alarmes : %1.</translation>
+        <source>Alarms: %1.</source>
+        <translation>Alarmes : %1.</translation>
     </message>
 </context>
 </TS>

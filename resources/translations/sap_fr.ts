@@ -37,47 +37,47 @@
     </message>
     <message>
         <source>that is no time of day. Write hours and minutes, as in %1.</source>
-        <translation>ce n'est pas une heure. Écrire heures et minutes, comme %1.</translation>
+        <translation>ce n'est pas une heure. Écrivez heures et minutes, comme %1.</translation>
     </message>
     <message>
         <source>syrup is meant here, not sap, as in %1.</source>
         <translation>il s'agit ici du sirop, non de l'eau d'érable, comme %1.</translation>
     </message>
     <message>
-        <source>no sap stands anywhere. Tell what does, as in %1.</source>
-        <translation>il n'y a d'eau d'érable nulle part. Dire ce qu'il y a, comme %1.</translation>
+        <source>there is no sap anywhere. Say what there is, as in %1.</source>
+        <translation>il n'y a d'eau d'érable nulle part. Dites ce qu'il y a, comme %1.</translation>
     </message>
     <message>
-        <source>nothing is known of this rig yet: no night with a fire and a tank that was read. Tell what it boils off, as in %1.</source>
-        <translation>on ne sait encore rien de cet évaporateur : aucune nuit avec un feu et un bassin lu. Dire ce qu'il évapore, comme %1.</translation>
+        <source>nothing is known of this rig yet: no night with a fire and a tank that was read. Say what it boils off, as in %1.</source>
+        <translation>on ne sait encore rien de cet évaporateur : aucune nuit avec un feu et un bassin lu. Dites ce qu'il évapore, comme %1.</translation>
     </message>
     <message>
         <source>all of it must cover the pans while the fire burns out: about %1 L. Do not light for it.</source>
-        <translation>il faut le tout pour couvrir les casseroles pendant que le feu s'éteint : environ %1 L. Ne pas allumer pour cela.</translation>
+        <translation>il faut le tout pour couvrir les casseroles pendant que le feu s'éteint : environ %1 L. N'allumez pas pour cela.</translation>
     </message>
     <message>
         <source>Learned from %1 nights of this rig: %2 L/h of water (%3 L/h to %4 L/h), and %5 min to warm up.</source>
-        <translation>Appris de %1 nuits de cet évaporateur : %2 L/h d'eau (de %3 L/h à %4 L/h), et %5 min pour chauffer.</translation>
+        <translation>Appris de %1 nuits de cet évaporateur : %2 L/h d'eau (de %3 L/h à %4 L/h), et %5 min pour chauffer.</translation>
     </message>
     <message>
-        <source>By the rate that was told, %1 L/h of water, and half an hour to warm up; no night of this rig was learned from.</source>
-        <translation>D'après le débit donné, %1 L/h d'eau, et une demi-heure pour chauffer ; rien n'a été appris des nuits de cet évaporateur.</translation>
+        <source>By the rate given, %1 L/h of water, and half an hour to warm up; no night of this rig was learned from.</source>
+        <translation>D'après le débit donné, %1 L/h d'eau, et une demi-heure pour chauffer; rien n'a été appris des nuits de cet évaporateur.</translation>
     </message>
     <message>
-        <source>%1 L stand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.</source>
-        <translation>%1 L attendent avec %2 kg de sucre. %3 L sont gardés pour couvrir les casseroles ; %4 L d'eau doivent partir.</translation>
+        <source>%1 L are on hand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.</source>
+        <translation>%1 L sont en réserve avec %2 kg de sucre. %3 L sont gardés pour couvrir les casseroles; %4 L d'eau doivent partir.</translation>
     </message>
     <message>
         <source>Lit at %1: last load about %2 (%3 to %4), cold about %5 (%6 to %7).</source>
-        <translation>Allumé à %1 : dernière charge vers %2 (de %3 à %4), froid vers %5 (de %6 à %7).</translation>
+        <translation>Allumé à %1 : dernière charge vers %2 (de %3 à %4), froid vers %5 (de %6 à %7).</translation>
     </message>
     <message>
         <source>All of it, cold by %1: light by %2 (nine nights in ten), by %3 (five in ten).</source>
-        <translation>Le tout, froid à %1 : allumer avant %2 (neuf nuits sur dix), avant %3 (cinq sur dix).</translation>
+        <translation>Le tout, froid à %1 : allumez avant %2 (neuf nuits sur dix), avant %3 (cinq sur dix).</translation>
     </message>
     <message>
         <source>what stands is a volume and its sugar with @ between them, as in %1.</source>
-        <translation>ce qui attend est un volume et son sucre, séparés par @, comme %1.</translation>
+        <translation>l'eau en réserve est un volume et son sucre, séparés par @, comme %1.</translation>
     </message>
     <message>
         <source>To the last load</source>
@@ -96,8 +96,8 @@
         <translation>Bois</translation>
     </message>
     <message>
-        <source>Sap that stands</source>
-        <translation>Eau d'érable en attente</translation>
+        <source>Sap on hand</source>
+        <translation>Eau d'érable en réserve</translation>
     </message>
     <message>
         <source>Sugar in it</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
         <source>Stay until the fire is dead and the pans are covered; look again an hour later. Tired hands burn pans: plan to be in bed.</source>
-        <translation>Rester jusqu'à ce que le feu soit mort et les casseroles couvertes ; revenir voir une heure plus tard. Des mains fatiguées brûlent des casseroles : prévoir d'être au lit.</translation>
+        <translation>Restez jusqu'à ce que le feu soit mort et les casseroles couvertes; revenez une heure plus tard. Des mains fatiguées brûlent des casseroles : prévoyez d'être au lit.</translation>
     </message>
     <message>
         <source>May be started</source>
@@ -133,7 +133,7 @@
     </message>
     <message>
         <source>Lit at %1 and cold by %2: start %3 L of it (nine nights in ten), %4 L (five in ten). Leave the coldest and the youngest.</source>
-        <translation>Allumé à %1 et froid à %2 : en commencer %3 L (neuf nuits sur dix), %4 L (cinq sur dix). Laisser le plus froid et le plus frais.</translation>
+        <translation>Allumé à %1 et froid à %2 : commencez-en %3 L (neuf nuits sur dix), %4 L (cinq sur dix). Laissez le plus froid et le plus frais.</translation>
     </message>
     <message>
         <source>Through the concentrator</source>
@@ -149,7 +149,7 @@
     </message>
     <message>
         <source>Concentrated to %1 °Brix first: %2 L of water less to boil off, last load after %3 h instead of %4 h. Concentrate spoils sooner than sap.</source>
-        <translation>Concentrée d'abord à %1 °Brix : %2 L d'eau de moins à évaporer, dernière charge après %3 h au lieu de %4 h. Le concentré se gâte plus vite que l'eau d'érable.</translation>
+        <translation>Concentrée d'abord à %1 °Brix : %2 L d'eau de moins à évaporer, dernière charge après %3 h au lieu de %4 h. Le concentré se gâte plus vite que l'eau d'érable.</translation>
     </message>
     <message>
         <source>Concentrated to %1 °Brix, no more is left than covers the pans.</source>
@@ -159,8 +159,8 @@
 <context>
     <name>Reckoner</name>
     <message>
-        <source>Sap that stands</source>
-        <translation>Eau d'érable en attente</translation>
+        <source>Sap on hand</source>
+        <translation>Eau d'érable en réserve</translation>
     </message>
     <message>
         <source>Lit at</source>
@@ -234,27 +234,27 @@
     <name>Account</name>
     <message>
         <source>Runs</source>
-        <translation>Coulées</translation>
+        <translation>Coulées d'eau</translation>
     </message>
     <message>
         <source>%1 a tap</source>
         <translation>%1 par entaille</translation>
     </message>
     <message>
-        <source>taps not told</source>
-        <translation>entailles non dites</translation>
+        <source>taps not entered</source>
+        <translation>entailles non entrées</translation>
     </message>
     <message>
         <source>%1: sap for %2 of syrup.</source>
-        <translation>%1 : de l'eau pour %2 de sirop.</translation>
+        <translation>%1 : de l'eau pour %2 de sirop.</translation>
     </message>
     <message>
-        <source>Not all of its sugar was read: 2 °Brix is assumed there.</source>
-        <translation>Tout son sucre n'a pas été lu : 2 °Brix y sont supposés.</translation>
+        <source>Not all of its sugar was measured: 2 °Brix is assumed there.</source>
+        <translation>Tout son sucre n'a pas été mesuré : 2 °Brix y sont supposés.</translation>
     </message>
     <message>
-        <source>a tap, all runs whose taps are told</source>
-        <translation>par entaille, toutes les coulées aux entailles connues</translation>
+        <source>a tap, all runs with their taps entered</source>
+        <translation>par entaille, toutes les coulées d'eau dont les entailles sont entrées</translation>
     </message>
     <message>
         <source>Nights</source>
@@ -270,11 +270,11 @@
     </message>
     <message>
         <source>At the mean of what was sold that is %1 by price.</source>
-        <translation>Au prix moyen de ce qui fut vendu, cela fait %1.</translation>
+        <translation>Au prix moyen de ce qui a été vendu, cela fait %1.</translation>
     </message>
     <message>
         <source>%1: %2 of syrup%3.</source>
-        <translation>%1 : %2 de sirop%3.</translation>
+        <translation>%1 : %2 de sirop%3.</translation>
     </message>
     <message>
         <source> in %1 of fire</source>
@@ -282,7 +282,7 @@
     </message>
     <message>
         <source>Heavy draws</source>
-        <translation>Tirages trop denses</translation>
+        <translation>Coulées trop lourdes</translation>
     </message>
     <message>
         <source>given away</source>
@@ -290,15 +290,15 @@
     </message>
     <message>
         <source>%1 of %2 draws surely over %3</source>
-        <translation>%1 de %2 tirages sûrement au-dessus de %3</translation>
+        <translation>%1 de %2 coulées sûrement au-dessus de %3</translation>
     </message>
     <message>
         <source>Heavy draws gave away %1 of syrup.</source>
-        <translation>Les tirages trop denses ont donné %1 de sirop.</translation>
+        <translation>Les coulées trop lourdes ont donné %1 de sirop de trop.</translation>
     </message>
     <message>
-        <source>So much more there would be of them at %1. Draws whose density is not surely over it do not count.</source>
-        <translation>Il y en aurait tant de plus à %1. Les tirages dont la densité n'est pas sûrement au-dessus ne comptent pas.</translation>
+        <source>That much more there would be at %1. Draws that are not surely over it do not count.</source>
+        <translation>Il y en aurait autant de plus à %1. Les coulées qui ne sont pas sûrement au-dessus ne comptent pas.</translation>
     </message>
     <message>
         <source>In stock</source>
@@ -333,7 +333,7 @@
         <translation>Par la règle révisée (Université du Vermont) à 66,9 °Brix.</translation>
     </message>
     <message>
-        <source>From the first of %1 nights to the last it went by %2, surely between %3 and %4.</source>
+        <source>From the first of %1 nights to the last it changed by %2, surely between %3 and %4.</source>
         <translation>De la première à la dernière de %1 nuits, il a changé de %2, sûrement entre %3 et %4.</translation>
     </message>
     <message>
@@ -366,7 +366,7 @@
     </message>
     <message>
         <source>A pound of wood boils off less each night: flues or grate? Brush them and see.</source>
-        <translation>Une livre de bois évapore moins chaque nuit : plis ou grille ? Brosser et voir.</translation>
+        <translation>Une livre de bois évapore moins chaque nuit : plis ou grille? Brossez et voyez.</translation>
     </message>
     <message>
         <source>Only cold, and with the ash out.</source>
@@ -374,27 +374,27 @@
     </message>
     <message>
         <source>A pound of wood boils off more than it did: drier wood, or cleaner flues.</source>
-        <translation>Une livre de bois évapore plus qu'avant : bois plus sec, ou plis plus propres.</translation>
+        <translation>Une livre de bois évapore plus qu'avant : bois plus sec, ou plis plus propres.</translation>
     </message>
     <message>
         <source>hours of fire to a switch of sides</source>
         <translation>heures de feu par changement de côté</translation>
     </message>
     <message>
-        <source>%1 switches told</source>
-        <translation>%1 changements dits</translation>
+        <source>%1 switches entered</source>
+        <translation>%1 changements entrés</translation>
     </message>
     <message>
         <source>Too little to tell after how many hours the sides are switched.</source>
         <translation>Trop peu pour dire après combien d'heures on change de côté.</translation>
     </message>
     <message>
-        <source>Press the key for a swapped pan each time: from three on this line knows.</source>
-        <translation>Presser chaque fois la touche du changement de casserole : à partir de trois, cette ligne sait.</translation>
+        <source>Press the key for a swapped pan each time: three are enough to tell.</source>
+        <translation>Appuyez chaque fois sur la touche du changement de casserole : trois suffisent.</translation>
     </message>
     <message>
         <source>%1 of fire since the last switch, usually %2: look for niter.</source>
-        <translation>%1 de feu depuis le dernier changement, d'ordinaire %2 : chercher la pierre de sucre.</translation>
+        <translation>%1 de feu depuis le dernier changement, d'ordinaire %2 : cherchez la pierre de sucre.</translation>
     </message>
     <message>
         <source>The sides are switched every %1 of fire.</source>
@@ -417,7 +417,7 @@
         <translation>rien à dire</translation>
     </message>
     <message>
-        <source>Hydrometer and physics are not surely apart by the same amount on every pan.</source>
+        <source>Hydrometer and physics do not surely differ by the same amount on every pan.</source>
         <translation>Densimètre et physique ne diffèrent pas sûrement d'autant sur chaque casserole.</translation>
     </message>
     <message>
@@ -425,12 +425,12 @@
         <translation>Il faut au moins trois nuits vérifiées et un changement de casserole ou de côté.</translation>
     </message>
     <message>
-        <source>Hydrometer and physics are apart by the same %1 on every pan: it may be the glass. Try another.</source>
-        <translation>Densimètre et physique diffèrent des mêmes %1 sur chaque casserole : c'est peut-être le densimètre. En essayer un autre.</translation>
+        <source>Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.</source>
+        <translation>Densimètre et physique diffèrent des mêmes %1 sur chaque casserole : c'est peut-être le densimètre. Essayez-en un autre.</translation>
     </message>
     <message>
-        <source>Some %1 °Brix in the glass, ± %2. A probe that reads false by itself looks the same: boil water and see.</source>
-        <translation>Environ %1 °Brix au densimètre, ± %2. Une sonde fausse donne la même chose : faire bouillir de l'eau et voir.</translation>
+        <source>About %1 °Brix in the hydrometer, ± %2. A probe that reads wrong looks the same: boil water and see.</source>
+        <translation>Environ %1 °Brix au densimètre, ± %2. Une sonde fausse donne la même chose : faites bouillir de l'eau et voyez.</translation>
     </message>
     <message>
         <source>what</source>
@@ -445,27 +445,27 @@
         <translation>d'après</translation>
     </message>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des livres.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
-        <source>Nothing is in the books yet.</source>
-        <translation>Il n'y a encore rien dans les livres.</translation>
+        <source>The book is still empty.</source>
+        <translation>Le cahier est encore vide.</translation>
     </message>
     <message>
-        <source>it tells</source>
-        <translation>il dit</translation>
+        <source>finding</source>
+        <translation>constat</translation>
     </message>
     <message>
-        <source>its ground</source>
-        <translation>sur quoi</translation>
+        <source>based on</source>
+        <translation>d'après</translation>
     </message>
 </context>
 <context>
     <name>panside::FlowScreen</name>
     <message>
-        <source>No sugar is in the books yet.</source>
-        <translation>Il n'y a encore aucun sucre dans les livres.</translation>
+        <source>There is no sugar in the book yet.</source>
+        <translation>Il n'y a encore aucun sucre au cahier.</translation>
     </message>
 </context>
 <context>
@@ -483,8 +483,8 @@
         <translation>sirop acheté</translation>
     </message>
     <message>
-        <source>nobody wrote it</source>
-        <translation>personne ne l'a écrit</translation>
+        <source>not entered</source>
+        <translation>non entré</translation>
     </message>
     <message>
         <source>sold and shipped</source>
@@ -508,19 +508,19 @@
     </message>
     <message>
         <source>does not close</source>
-        <translation>ne boucle pas</translation>
+        <translation>écart inexpliqué</translation>
     </message>
     <message>
         <source>%1 of sugar came in; %2 was drawn as syrup.</source>
-        <translation>%1 de sucre sont entrés ; %2 sont sortis en sirop.</translation>
+        <translation>%1 de sucre sont entrés; %2 sont sortis en sirop.</translation>
     </message>
     <message>
-        <source>%1 more is found than came in: a line of its own, never spread over the others. The measures alone may err by %2.</source>
-        <translation>On trouve %1 de plus qu'il n'en est entré : une ligne à part, jamais répartie sur les autres. Les mesures seules peuvent errer de %2.</translation>
+        <source>%1 more is found than came in. It has a line of its own and is not spread over the others. The measurements alone may be off by %2.</source>
+        <translation>On trouve %1 de plus qu'il n'en est entré. Cela a sa ligne à part et n'est pas réparti sur les autres. Les mesures seules peuvent se tromper de %2.</translation>
     </message>
     <message>
-        <source>%1 is not found again: a line of its own, never spread over the others. The measures alone may err by %2.</source>
-        <translation>%1 ne se retrouvent pas : une ligne à part, jamais répartie sur les autres. Les mesures seules peuvent errer de %2.</translation>
+        <source>%1 is missing. It has a line of its own and is not spread over the others. The measurements alone may be off by %2.</source>
+        <translation>Il manque %1. Cela a sa ligne à part et n'est pas réparti sur les autres. Les mesures seules peuvent se tromper de %2.</translation>
     </message>
 </context>
 <context>
@@ -602,11 +602,11 @@
     </message>
     <message>
         <source>ropy: look and smell before it is boiled</source>
-        <translation>filante : regarder et sentir avant de bouillir</translation>
+        <translation>filante : regardez et sentez avant de bouillir</translation>
     </message>
     <message>
-        <source>size not told</source>
-        <translation>taille non dite</translation>
+        <source>size not entered</source>
+        <translation>taille non entrée</translation>
     </message>
     <message>
         <source>%1 over</source>
@@ -622,47 +622,47 @@
     </message>
     <message>
         <source>%1: ropy sap. Look and smell before any of it is boiled.</source>
-        <translation>%1 : eau filante. Regarder et sentir avant d'en bouillir.</translation>
+        <translation>%1 : eau filante. Regardez et sentez avant d'en bouillir.</translation>
     </message>
     <message>
         <source>%1: over its rim by the book. Dip it.</source>
-        <translation>%1 : au-dessus du bord d'après le livre. Le jauger.</translation>
+        <translation>%1 : au-dessus du bord d'après le cahier. Jaugez-le.</translation>
     </message>
     <message>
         <source>Boil %1 first: %2. %3 at %4.</source>
-        <translation>Bouillir %1 d'abord : %2. %3 à %4.</translation>
+        <translation>Bouillez %1 d'abord : %2. %3 à %4.</translation>
     </message>
     <message>
         <source>%1: %2 at %3. The oldest part came in %4 ago.</source>
-        <translation>%1 : %2 à %3. Le plus vieux est entré il y a %4.</translation>
+        <translation>%1 : %2 à %3. Le plus vieux est entré il y a %4.</translation>
     </message>
     <message>
         <source>nobody knows when</source>
         <translation>on ne sait quand</translation>
     </message>
     <message>
-        <source>Nobody told its temperature: its heat is not known.</source>
-        <translation>Personne n'a dit sa température : sa chaleur est inconnue.</translation>
+        <source>Its temperature was not entered: how warm it is is not known.</source>
+        <translation>Sa température n'a pas été entrée : sa chaleur est inconnue.</translation>
     </message>
     <message>
-        <source>Coldest %1, warmest %2 as told; now %3, told %4 ago.</source>
-        <translation>Au plus froid %1, au plus chaud %2 d'après ce qui fut dit ; maintenant %3, dit il y a %4.</translation>
+        <source>Coldest %1, warmest %2 as entered; now %3, entered %4 ago.</source>
+        <translation>Au plus froid %1, au plus chaud %2 selon les entrées; maintenant %3, entré il y a %4.</translation>
     </message>
     <message>
-        <source>At the freezing point: ice holds little sugar, so what is liquid reads sweeter. How much is ice nobody can tell from here.</source>
-        <translation>Au point de congélation : la glace tient peu de sucre, le liquide se lit donc plus sucré. Combien est glace, nul ne peut le dire d'ici.</translation>
+        <source>At the freezing point: ice holds little sugar, so the liquid reads sweeter. How much is ice cannot be told from here.</source>
+        <translation>Au point de congélation : la glace tient peu de sucre, le liquide se lit donc plus sucré. On ne peut dire d'ici combien est en glace.</translation>
     </message>
     <message>
-        <source>Over 40 °F for %1, over 50 °F for %2, as far as it was told.</source>
-        <translation>Au-dessus de 40 °F pendant %1, de 50 °F pendant %2, d'après ce qui fut dit.</translation>
+        <source>Over 40 °F for %1, over 50 °F for %2, as far as it was entered.</source>
+        <translation>Au-dessus de 40 °F pendant %1, de 50 °F pendant %2, selon les entrées.</translation>
     </message>
     <message>
-        <source>Over 4 °C for %1, over 10 °C for %2, as far as it was told.</source>
-        <translation>Au-dessus de 4 °C pendant %1, de 10 °C pendant %2, d'après ce qui fut dit.</translation>
+        <source>Over 4 °C for %1, over 10 °C for %2, as far as it was entered.</source>
+        <translation>Au-dessus de 4 °C pendant %1, de 10 °C pendant %2, selon les entrées.</translation>
     </message>
     <message>
         <source>Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).</source>
-        <translation>Limite pour le concentré de plus de 4 °Brix : 41 °F, 5 °C (Wisconsin, d'après une citation).</translation>
+        <translation>Limite pour le concentré de plus de 4 °Brix : 41 °F, 5 °C (Wisconsin, d'après une citation).</translation>
     </message>
     <message>
         <source>Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).</source>
@@ -709,16 +709,16 @@
         <translation>plus de 10 °C</translation>
     </message>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des livres.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
-        <source>No sap stands in any tank. Tell what was gathered.</source>
-        <translation>Il n'y a d'eau dans aucun bassin. Dire ce qui fut récolté.</translation>
+        <source>There is no sap in any tank. Enter what was gathered.</source>
+        <translation>Il n'y a d'eau dans aucun bassin. Entrez ce qui a été récolté.</translation>
     </message>
     <message>
-        <source>Nobody read all of its sugar: 2 °Brix is assumed for the rest.</source>
-        <translation>Personne n'a lu tout son sucre : 2 °Brix sont supposés pour le reste.</translation>
+        <source>Not all of its sugar was measured: 2 °Brix is assumed for the rest.</source>
+        <translation>Tout son sucre n'a pas été mesuré : 2 °Brix sont supposés pour le reste.</translation>
     </message>
     <message>
         <source>the pans</source>
@@ -726,38 +726,38 @@
     </message>
     <message>
         <source>boil or drain them</source>
-        <translation>les bouillir ou les vider</translation>
+        <translation>les faire bouillir ou les vider</translation>
     </message>
     <message>
         <source>The pans hold sweet since %1; the book does not know how much.</source>
-        <translation>Les casseroles tiennent du réduit depuis %1 ; le livre ne sait pas combien.</translation>
+        <translation>Les casseroles contiennent du réduit depuis %1; le cahier ne dit pas combien.</translation>
     </message>
     <message>
         <source>The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.</source>
-        <translation>Les casseroles tiennent environ %1 de sucre, ± %2, depuis %3 : les bouillir ou les vider.</translation>
+        <translation>Les casseroles contiennent environ %1 de sucre, ± %2, depuis %3 : faites-les bouillir ou videz-les.</translation>
     </message>
     <message>
-        <source>Sweet in the pans spoils in a warm spell, and freezes only softly in a cold one. Drained into numbered pails it is told with the pails' names.</source>
-        <translation>Le réduit dans les casseroles se gâte par temps doux, et ne gèle que mollement par temps froid. Vidé en seaux numérotés, on le dit avec le nom des seaux.</translation>
+        <source>Sweet in the pans spoils in a warm spell, and freezes only to slush in a cold one. If you drain it into numbered pails, enter the pails' names.</source>
+        <translation>Le réduit dans les casseroles se gâte par temps doux, et ne fait que de la bouillie par temps froid. Si vous le videz dans des seaux numérotés, entrez le nom des seaux.</translation>
     </message>
 </context>
 <context>
     <name>TonightPage</name>
     <message>
-        <source>No sap stands in any tank. Tell what was gathered.</source>
-        <translation>Il n'y a d'eau dans aucun bassin. Dire ce qui fut récolté.</translation>
+        <source>There is no sap in any tank. Enter what was gathered.</source>
+        <translation>Il n'y a d'eau dans aucun bassin. Entrez ce qui a été récolté.</translation>
     </message>
     <message>
-        <source>Nothing is known of this rig yet: one night with its fire and its tank read, and this page knows.</source>
-        <translation>On ne sait encore rien de cet évaporateur : une nuit avec son feu et son bassin lu, et cette page sait.</translation>
+        <source>Nothing is known of this rig yet. It takes one night with the fire entered and the tank read.</source>
+        <translation>On ne sait encore rien de cet évaporateur. Il faut une nuit avec le feu entré et le bassin lu.</translation>
     </message>
     <message>
-        <source>All that stands is needed to cover the pans while the fire burns out. Do not light for it.</source>
-        <translation>Il faut tout ce qui attend pour couvrir les casseroles pendant que le feu s'éteint. Ne pas allumer pour cela.</translation>
+        <source>All the sap on hand is needed to cover the pans while the fire burns out. Do not light for it.</source>
+        <translation>Toute l'eau en réserve est nécessaire pour couvrir les casseroles pendant que le feu s'éteint. N'allumez pas pour cela.</translation>
     </message>
     <message>
         <source>Learned from %1 nights of this rig: %2 of water (%3 to %4), %5 to warm up. Of ten such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.</source>
-        <translation>Appris de %1 nuits de cet évaporateur : %2 d'eau (de %3 à %4), %5 pour chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
+        <translation>Appris de %1 nuits de cet évaporateur : %2 d'eau (de %3 à %4), %5 pour chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
     </message>
     <message>
         <source>concentrated to %1</source>
@@ -776,16 +776,16 @@
         <translation>Concentrée d'abord à %1, la bouillée est plus courte de %2.</translation>
     </message>
     <message>
-        <source>It saves %1 cord. Draws come so much oftener as the feed is sweeter. Concentrate spoils sooner than sap.</source>
-        <translation>Cela épargne %1 corde. Les tirages viennent d'autant plus souvent que l'eau est sucrée. Le concentré se gâte plus vite que l'eau.</translation>
+        <source>It saves %1 cord. The sweeter the feed, the more often the draws come. Concentrate spoils sooner than sap.</source>
+        <translation>Cela épargne %1 corde. Plus l'eau est sucrée, plus les coulées viennent souvent. Le concentré se gâte plus vite que l'eau.</translation>
     </message>
     <message>
         <source>Concentrate spoils sooner than sap: boil it at once.</source>
-        <translation>Le concentré se gâte plus vite que l'eau : le bouillir aussitôt.</translation>
+        <translation>Le concentré se gâte plus vite que l'eau : bouillez-le aussitôt.</translation>
     </message>
     <message>
         <source>concentrated to %1: saves</source>
-        <translation>concentrée à %1 : épargne</translation>
+        <translation>concentrée à %1 : épargne</translation>
     </message>
     <message>
         <source>lit at %1</source>
@@ -804,8 +804,8 @@
         <translation>un sur dix dessus</translation>
     </message>
     <message>
-        <source>The books are being read.</source>
-        <translation>Lecture des livres.</translation>
+        <source>Reading the book …</source>
+        <translation>Lecture du cahier…</translation>
     </message>
     <message>
         <source>last load</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Lit at %1, the last load goes in about %2; the fire is cold about %3.</source>
-        <translation>Allumé à %1, la dernière charge entre vers %2 ; le feu est froid vers %3.</translation>
+        <translation>Allumé à %1, la dernière charge entre vers %2; le feu est froid vers %3.</translation>
     </message>
     <message>
         <source>cold fire</source>
@@ -821,7 +821,7 @@
     </message>
     <message>
         <source>The fire is cold about %1. Stay until the pans are covered; look again an hour later.</source>
-        <translation>Le feu est froid vers %1. Rester jusqu'à ce que les casseroles soient couvertes ; revenir une heure plus tard.</translation>
+        <translation>Le feu est froid vers %1. Restez jusqu'à ce que les casseroles soient couvertes; revenez une heure plus tard.</translation>
     </message>
     <message>
         <source>syrup</source>
@@ -832,8 +832,8 @@
         <translation>Environ %1 de sirop, de %2 d'eau.</translation>
     </message>
     <message>
-        <source>By the sugar that stands and by what came out of it on the nights before; what the pans hold may shift it.</source>
-        <translation>D'après le sucre qui attend et ce qui en est sorti les nuits d'avant ; ce que tiennent les casseroles peut le déplacer.</translation>
+        <source>By the sugar on hand and what came of it on the nights before; what the pans hold may shift it.</source>
+        <translation>D'après le sucre en réserve et ce qui en est sorti les nuits d'avant; ce que contiennent les casseroles peut le déplacer.</translation>
     </message>
     <message>
         <source>wood, cords</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>Keep %1 of sap for the pans while the fire burns out.</source>
-        <translation>Garder %1 d'eau pour les casseroles pendant que le feu s'éteint.</translation>
+        <translation>Gardez %1 d'eau pour les casseroles pendant que le feu s'éteint.</translation>
     </message>
     <message>
         <source>As it was kept on the nights before.</source>
@@ -861,19 +861,19 @@
     </message>
     <message>
         <source>start, to be cold by %1</source>
-        <translation>commencer, pour être froid à %1</translation>
+        <translation>à commencer, pour être froid à %1</translation>
     </message>
     <message>
         <source>Cold by %1: all of it may be started.</source>
-        <translation>Froid à %1 : on peut tout commencer.</translation>
+        <translation>Froid à %1 : on peut tout commencer.</translation>
     </message>
     <message>
         <source>Cold by %1: start %2 (nine nights in ten), %3 at the most (five in ten).</source>
-        <translation>Froid à %1 : commencer %2 (neuf nuits sur dix), %3 au plus (cinq sur dix).</translation>
+        <translation>Froid à %1 : commencez %2 (neuf nuits sur dix), %3 au plus (cinq sur dix).</translation>
     </message>
     <message>
         <source>All of it: light by %1, or by %2 to be sure.</source>
-        <translation>Le tout : allumer avant %1, ou avant %2 pour être sûr.</translation>
+        <translation>Le tout : allumez avant %1, ou avant %2 pour être sûr.</translation>
     </message>
 </context>
 <context>
@@ -910,8 +910,8 @@
         <translation>Compte de la maison</translation>
     </message>
     <message>
-        <source>What it tells</source>
-        <translation>Ce qu'il dit</translation>
+        <source>Trends</source>
+        <translation>Tendances</translation>
     </message>
 </context>
 </TS>

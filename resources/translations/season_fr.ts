@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>%1 of %2, those with &quot;%3&quot;</source>
-        <translation>%1 sur %2, celles avec « %3 »</translation>
+        <translation>%1 sur %2, celles avec « %3 »</translation>
     </message>
     <message>
         <source>shift</source>
@@ -125,23 +125,23 @@
     </message>
     <message>
         <source>No draw of these shifts was predicted and then came, so nothing can be said of the forecast yet.</source>
-        <translation>Aucune coulée de ces quarts n&apos;a été annoncée puis venue : rien ne peut encore être dit de la prévision.</translation>
+        <translation>Aucune coulée de ces quarts n'a été annoncée puis venue : rien ne peut encore être dit de la prévision.</translation>
     </message>
     <message>
         <source>between the early and the late end: %1 % promised</source>
-        <translation>entre le début et la fin : %1 % promis</translation>
+        <translation>entre le début et la fin : %1 % promis</translation>
     </message>
     <message>
         <source>before the early end: %1 % promised</source>
-        <translation>avant le début : %1 % promis</translation>
+        <translation>avant le début : %1 % promis</translation>
     </message>
     <message>
         <source>before the middle: %1 % promised</source>
-        <translation>avant le milieu : %1 % promis</translation>
+        <translation>avant le milieu : %1 % promis</translation>
     </message>
     <message>
         <source>before the late end: %1 % promised</source>
-        <translation>avant la fin : %1 % promis</translation>
+        <translation>avant la fin : %1 % promis</translation>
     </message>
     <message>
         <source>%1 %, between %2 and %3</source>
@@ -164,7 +164,7 @@
     </message>
     <message>
         <source>smaller and more often: %1 sooner, the wood an hour the same</source>
-        <translation>moins à la fois et plus souvent : %1 plus tôt, autant de bois à l&apos;heure</translation>
+        <translation>moins à la fois et plus souvent : %1 plus tôt, autant de bois à l'heure</translation>
     </message>
     <message>
         <source>firing %1 sooner, the load the same</source>
@@ -176,7 +176,7 @@
     </message>
     <message>
         <source>wood drier by %1 points of moisture</source>
-        <translation>bois plus sec de %1 points d&apos;humidité</translation>
+        <translation>bois plus sec de %1 points d'humidité</translation>
     </message>
     <message>
         <source>syrup pan %1 deeper</source>
@@ -200,11 +200,11 @@
     </message>
     <message>
         <source>%1 for other wood</source>
-        <translation>%1 au lieu d&apos;un autre bois</translation>
+        <translation>%1 au lieu d'un autre bois</translation>
     </message>
     <message>
         <source>%1 on the crew</source>
-        <translation>%1 dans l&apos;équipe</translation>
+        <translation>%1 dans l'équipe</translation>
     </message>
     <message>
         <source>smaller and more often</source>
@@ -212,7 +212,7 @@
     </message>
     <message>
         <source>the firing interval</source>
-        <translation>l&apos;intervalle de chauffe</translation>
+        <translation>l'intervalle de chauffe</translation>
     </message>
     <message>
         <source>the load</source>
@@ -220,7 +220,7 @@
     </message>
     <message>
         <source>the wood&apos;s moisture</source>
-        <translation>l&apos;humidité du bois</translation>
+        <translation>l'humidité du bois</translation>
     </message>
     <message>
         <source>the depth of the pan</source>
@@ -232,43 +232,43 @@
     </message>
     <message>
         <source>the sap&apos;s sugar</source>
-        <translation>le sucre de l&apos;eau</translation>
+        <translation>le sucre de l'eau</translation>
     </message>
     <message>
         <source>the air pressure</source>
-        <translation>la pression de l&apos;air</translation>
+        <translation>la pression de l'air</translation>
     </message>
     <message>
-        <source>the season&apos;s advance</source>
-        <translation>l&apos;avance de la saison</translation>
+        <source>how late in the season</source>
+        <translation>l'avancée de la saison</translation>
     </message>
     <message>
-        <source>These went together, so which of them did what cannot be told: %1. All at once, by one usual swing: %2: %3.</source>
-        <translation>Ceci a varié ensemble, on ne peut donc dire ce que chacun a fait : %1. Tout à la fois, d&apos;un écart habituel : %2 : %3.</translation>
+        <source>These changed together, so which of them did what is not known: %1. All at once, by one usual swing: %2: %3.</source>
+        <translation>Ceci a varié ensemble, on ne peut donc dire ce que chacun a fait : %1. Tout à la fois, d'un écart habituel : %2 : %3.</translation>
     </message>
     <message>
         <source>Known on too few nights to be judged: %1.</source>
-        <translation>Connu trop peu de nuits pour être jugé : %1.</translation>
+        <translation>Connu trop peu de nuits pour être jugé : %1.</translation>
     </message>
     <message>
         <source>Much the same every night, so it tells nothing: %1.</source>
-        <translation>Presque pareil chaque nuit, cela n&apos;apprend donc rien : %1.</translation>
+        <translation>Presque pareil chaque nuit, cela n'apprend donc rien : %1.</translation>
     </message>
     <message>
         <source>No comparison can be named yet: boil some nights first, and do one thing differently on some of them.</source>
-        <translation>Aucune comparaison ne peut encore être nommée : bouillez d&apos;abord quelques nuits, et faites une chose autrement certaines d&apos;entre elles.</translation>
+        <translation>Aucune comparaison ne peut encore être nommée : bouillez d'abord quelques nuits, et faites une chose autrement certaines d'entre elles.</translation>
     </message>
     <message>
         <source>Nothing that a crew can choose is still open.</source>
-        <translation>Rien de ce qu&apos;une équipe peut choisir n&apos;est encore en question.</translation>
+        <translation>Rien de ce qu'une équipe peut choisir n'est encore en question.</translation>
     </message>
     <message>
-        <source>It would take more than 20 such pairs of nights to show a difference of 5 %: nights stray too much.</source>
-        <translation>Il faudrait plus de 20 paires de nuits pour montrer une différence de 5 % : les nuits varient trop.</translation>
+        <source>It would take more than 20 such pairs of nights to show a difference of 5 %: nights vary too much.</source>
+        <translation>Il faudrait plus de 20 paires de nuits pour montrer une différence de 5 % : les nuits varient trop.</translation>
     </message>
     <message>
-        <source>To find out most: one night with %1, one night without, all else alike.</source>
-        <translation>Pour en apprendre le plus : une nuit avec %1, une nuit sans, tout le reste pareil.</translation>
+        <source>To learn the most: one night with %1, one night without, all else alike.</source>
+        <translation>Pour en apprendre le plus : une nuit avec %1, une nuit sans, tout le reste pareil.</translation>
     </message>
     <message>
         <source>more with it</source>
@@ -287,12 +287,12 @@
         <translation>trop peu pour le dire</translation>
     </message>
     <message>
-        <source>went with others</source>
-        <translation>a varié avec d&apos;autres</translation>
+        <source>changed with others</source>
+        <translation>a varié avec d'autres</translation>
     </message>
     <message>
         <source>What changes the evaporation</source>
-        <translation>Ce qui change l&apos;évaporation</translation>
+        <translation>Ce qui change l'évaporation</translation>
     </message>
     <message>
         <source>What changes the syrup a cord gives</source>
@@ -307,12 +307,12 @@
         <translation> : trop peu pour dire quoi que ce soit. Il en faut au moins six.</translation>
     </message>
     <message>
-        <source>. A night strays by %1 % for reasons not seen here.</source>
-        <translation>. Une nuit s&apos;écarte de %1 % pour des raisons qu&apos;on ne voit pas ici.</translation>
+        <source>. A night varies by %1 % for reasons not seen here.</source>
+        <translation>. Une nuit s'écarte de %1 % pour des raisons qu'on ne voit pas ici.</translation>
     </message>
     <message>
-        <source>What went together is no proof of what did it. Nothing here is worth a low pan or an overfired arch.</source>
-        <translation>Ce qui va ensemble ne prouve pas ce qui l&apos;a causé. Rien ici ne vaut une casserole basse ou un foyer surchauffé.</translation>
+        <source>What changed together is no proof of what did it. Nothing here is worth a low pan or an overfired arch.</source>
+        <translation>Ce qui va ensemble ne prouve pas ce qui l'a causé. Rien ici ne vaut une casserole basse ou un foyer surchauffé.</translation>
     </message>
     <message>
         <source>One such pair of nights would show a difference of 5 %.</source>
@@ -366,8 +366,8 @@
         <translation>Ce qui rapporte</translation>
     </message>
     <message>
-        <source>Forecast kept</source>
-        <translation>Prévision tenue</translation>
+        <source>Past forecasts</source>
+        <translation>Prévisions passées</translation>
     </message>
     <message>
         <source>On paper</source>
@@ -394,8 +394,8 @@
         <translation>un nom, un bois, une alarme, une date</translation>
     </message>
     <message>
-        <source>No shift yet. The first fact of a boil begins one.</source>
-        <translation>Pas encore de quart. Le premier fait d&apos;une bouillée en commence un.</translation>
+        <source>No shift yet. The first entry of a boil begins one.</source>
+        <translation>Pas encore de quart. La première entrée d'une bouillée en ouvre un.</translation>
     </message>
     <message>
         <source>By syrup a cord</source>
@@ -415,7 +415,7 @@
     </message>
     <message>
         <source>Two are marked: B lays their accounts side by side.</source>
-        <translation>Deux sont marquées : B met leurs comptes côte à côte.</translation>
+        <translation>Deux sont marquées : B met leurs comptes côte à côte.</translation>
     </message>
     <message>
         <source>One more is needed to lay two side by side.</source>
@@ -423,11 +423,11 @@
     </message>
     <message>
         <source>Mark two shifts first, with Space.</source>
-        <translation>Marquez d&apos;abord deux quarts, avec Espace.</translation>
+        <translation>Marquez d'abord deux quarts, avec Espace.</translation>
     </message>
     <message>
-        <source>Did the forecast keep its word? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
-        <translation>La prévision a-t-elle tenu parole ? Coulées jusqu&apos;ici : %1. L&apos;anneau est ce qui était promis, la barre ce qui est venu, aussi sûrement que tant de coulées peuvent le dire (95 %).</translation>
+        <source>Was the forecast right? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
+        <translation>La prévision disait-elle vrai? Coulées jusqu'ici : %1. L'anneau est ce qui était promis, la barre ce qui est venu, aussi sûrement que tant de coulées peuvent le dire (95 %).</translation>
     </message>
     <message numerus="yes">
         <source>%n still being worked out</source>
@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>Figures are as entered and as read by the probes; &quot;≥&quot; means that not all was measured, a dash that it is not known. They take the place of no weighed or licensed measurement. The hydrometer decides what is syrup; local codes and inspectors come first.</source>
-        <translation>Les chiffres sont tels qu&apos;entrés et lus par les sondes ; « ≥ » veut dire que tout n&apos;a pas été mesuré, un tiret que ce n&apos;est pas connu. Ils ne remplacent aucune mesure pesée ou homologuée. Le densimètre décide de ce qui est sirop ; les règles et inspecteurs du lieu passent d&apos;abord.</translation>
+        <translation>Les chiffres sont tels qu'entrés et lus par les sondes; « ≥ » veut dire que tout n'a pas été mesuré, un tiret que ce n'est pas connu. Ils ne remplacent aucune mesure pesée ou homologuée. Le densimètre décide de ce qui est sirop; les règles et inspecteurs du lieu passent d'abord.</translation>
     </message>
     <message>
         <source>Season</source>
@@ -488,8 +488,8 @@
         <translation>qui</translation>
     </message>
     <message>
-        <source>Did the forecast keep its word?</source>
-        <translation>La prévision a-t-elle tenu parole ?</translation>
+        <source>Was the forecast right?</source>
+        <translation>La prévision disait-elle vrai?</translation>
     </message>
     <message numerus="yes">
         <source>and %n more, in the shift&apos;s log</source>

@@ -4,11 +4,11 @@
 <context>
     <name>Keeping</name>
     <message>
-        <source>The journal is being looked through …</source>
+        <source>Checking the journal …</source>
         <translation>Le journal est en cours d'examen…</translation>
     </message>
     <message>
-        <source>It has not been looked through yet.</source>
+        <source>It has not been checked yet.</source>
         <translation>Il n'a pas encore été examiné.</translation>
     </message>
     <message>
@@ -16,7 +16,7 @@
         <translation>Le journal est sain.</translation>
     </message>
     <message>
-        <source>The journal is damaged. Put a back-up back, or save what can be read of it. Nothing is thrown away by either.</source>
+        <source>The journal is damaged. Restore a back-up, or save what can be read. Neither throws anything away.</source>
         <translation>Le journal est abîmé. Remettez une copie, ou sauvez ce qui se lit encore. Ni l'un ni l'autre ne jette rien.</translation>
     </message>
     <message>
@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>No folder has been chosen yet: nothing is backed up. Choose one, best on a stick or another disk.</source>
-        <translation>Aucun dossier n'est choisi : rien n'est copié. Choisissez-en un, de préférence sur une clé ou un autre disque.</translation>
+        <translation>Aucun dossier n'est choisi : rien n'est copié. Choisissez-en un, de préférence sur une clé ou un autre disque.</translation>
     </message>
     <message>
         <source>They go to %1, after every shift and whenever you say so. Each is read back from the disk and checked.</source>
@@ -40,51 +40,51 @@
         <translation>et %1 plus anciennes</translation>
     </message>
     <message>
-        <source>What putting this back-up back would do</source>
+        <source>What restoring this back-up would do</source>
         <translation>Ce que ferait la remise de cette copie</translation>
     </message>
     <message>
         <source>These shifts are in the journal only. They would be gone from it:</source>
-        <translation>Ces quarts ne sont que dans le journal. Ils n'y seraient plus :</translation>
+        <translation>Ces quarts ne sont que dans le journal. Ils n'y seraient plus :</translation>
     </message>
     <message>
-        <source>These shifts hold other facts in the back-up. They would be as they are there:</source>
-        <translation>Ces quarts tiennent d'autres faits dans la copie. Ils seraient comme là :</translation>
+        <source>These shifts have other entries in the back-up. They would become as they are there:</source>
+        <translation>Ces quarts ont d'autres entrées dans la copie. Ils deviendraient comme là :</translation>
     </message>
     <message>
         <source>These shifts are in the back-up only. They would come back:</source>
-        <translation>Ces quarts ne sont que dans la copie. Ils reviendraient :</translation>
+        <translation>Ces quarts ne sont que dans la copie. Ils reviendraient :</translation>
     </message>
     <message>
         <source>Shifts that are the same in both: %1.</source>
-        <translation>Quarts pareils dans les deux : %1.</translation>
+        <translation>Quarts pareils dans les deux : %1.</translation>
     </message>
     <message>
         <source>The journal as it is now is kept beside the new one; nothing is thrown away.</source>
-        <translation>Le journal tel qu'il est reste à côté du nouveau ; rien n'est jeté.</translation>
+        <translation>Le journal tel qu'il est reste à côté du nouveau; rien n'est jeté.</translation>
     </message>
     <message>
         <source>Saved: %1 facts and %2 readings. Shifts of which nothing is missing: %3.</source>
-        <translation>Sauvés : %1 faits et %2 lectures. Quarts auxquels rien ne manque : %3.</translation>
+        <translation>Sauvés : %1 faits et %2 lectures. Quarts auxquels rien ne manque : %3.</translation>
     </message>
     <message>
-        <source>A part of the file could not be read at all: there may have been shifts that nothing tells of.</source>
-        <translation>Une partie du fichier n'a pas pu être lue : il a pu y avoir des quarts dont rien ne parle.</translation>
+        <source>A part of the file could not be read at all: there may have been shifts that left no trace.</source>
+        <translation>Une partie du fichier n'a pas pu être lue : il a pu y avoir des quarts dont rien ne parle.</translation>
     </message>
     <message>
         <source>Shifts of which something was lost:</source>
-        <translation>Quarts dont quelque chose est perdu :</translation>
+        <translation>Quarts dont quelque chose est perdu :</translation>
     </message>
     <message>
         <source>%1: lost %2 facts, %3 readings, and %4 more on pages that cannot be read</source>
-        <translation>%1 : perdus %2 faits, %3 lectures, et %4 de plus sur des pages illisibles</translation>
+        <translation>%1 : perdus %2 faits, %3 lectures, et %4 de plus sur des pages illisibles</translation>
     </message>
     <message>
         <source>What could be saved</source>
         <translation>Ce qui a pu être sauvé</translation>
     </message>
     <message>
-        <source>It lies in %1. Put in the journal's place, the damaged file is kept beside it.</source>
+        <source>It is in %1. If you put it in the journal's place, the damaged file is kept beside it.</source>
         <translation>Cela se trouve dans %1. Mis à la place du journal, le fichier abîmé reste à côté.</translation>
     </message>
     <message>
@@ -97,7 +97,7 @@
     </message>
     <message>
         <source>The ten newest are kept, the last one of each day for sixty days, and the last of each year for good; others are removed.</source>
-        <translation>On garde les dix plus récentes, la dernière de chaque jour pendant soixante jours et la dernière de chaque année pour toujours ; les autres sont retirées.</translation>
+        <translation>On garde les dix plus récentes, la dernière de chaque jour pendant soixante jours et la dernière de chaque année pour toujours; les autres sont retirées.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -120,11 +120,11 @@
         <translation>Copier maintenant</translation>
     </message>
     <message>
-        <source>Put one back</source>
+        <source>Restore one</source>
         <translation>Remettre une copie</translation>
     </message>
     <message>
-        <source>Look it all through</source>
+        <source>Check all of it</source>
         <translation>Tout examiner</translation>
     </message>
     <message>
@@ -175,7 +175,7 @@
         <translation>À surveiller</translation>
     </message>
     <message>
-        <source>No alarm stands.</source>
+        <source>No alarm is on.</source>
         <translation>Aucune alarme.</translation>
     </message>
     <message>
@@ -188,11 +188,11 @@
     </message>
     <message>
         <source>shut; the next draw %1</source>
-        <translation>fermée ; la prochaine coulée %1</translation>
+        <translation>fermée; la prochaine coulée %1</translation>
     </message>
     <message>
         <source>shut; too early to say when the next draw comes</source>
-        <translation>fermée ; trop tôt pour dire quand vient la prochaine coulée</translation>
+        <translation>fermée; trop tôt pour dire quand vient la prochaine coulée</translation>
     </message>
     <message>
         <source>not lit in this shift</source>
@@ -200,7 +200,7 @@
     </message>
     <message>
         <source>no more wood since %1; it burns out: stay with it</source>
-        <translation>plus de bois depuis %1 ; il s'éteint : restez auprès</translation>
+        <translation>plus de bois depuis %1; il s'éteint : restez auprès</translation>
     </message>
     <message>
         <source>last fired %1</source>
@@ -235,12 +235,12 @@
         <translation>gardez %1 pour l'arrêt</translation>
     </message>
     <message>
-        <source>nobody told: look into the tank</source>
-        <translation>personne ne l'a dit : regardez dans le bassin</translation>
+        <source>not entered: look into the tank</source>
+        <translation>non entré : regardez dans le bassin</translation>
     </message>
     <message>
         <source>not read: look into the pans</source>
-        <translation>pas lues : regardez dans les casseroles</translation>
+        <translation>pas lues : regardez dans les casseroles</translation>
     </message>
     <message>
         <source>draw-off</source>
@@ -255,7 +255,7 @@
         <translation>la dernière charge</translation>
     </message>
     <message>
-        <source>How it stands</source>
+        <source>How things are</source>
         <translation>Où l'on en est</translation>
     </message>
     <message>
@@ -267,12 +267,12 @@
         <translation>profondeurs</translation>
     </message>
     <message>
-        <source>The log tells of no switch of pan or side.</source>
-        <translation>Le journal ne dit aucun changement de casserole ni de côté.</translation>
+        <source>The log shows no switch of pan or side.</source>
+        <translation>Le registre ne montre aucun changement de casserole ni de côté.</translation>
     </message>
     <message>
         <source>Last switched %1 (%2 ago)%3; draws since: %4.</source>
-        <translation>Dernier changement %1 (il y a %2)%3 ; coulées depuis : %4.</translation>
+        <translation>Dernier changement %1 (il y a %2)%3; coulées depuis : %4.</translation>
     </message>
     <message>
         <source>, by %1</source>
@@ -291,32 +291,32 @@
         <translation>connue à</translation>
     </message>
     <message>
-        <source>it rests on</source>
-        <translation>elle repose sur</translation>
+        <source>based on</source>
+        <translation>d'après</translation>
     </message>
     <message>
         <source>no hydrometer check yet: make one</source>
-        <translation>aucune mesure au densimètre : faites-en une</translation>
+        <translation>aucune vérification au densimètre : faites-en une</translation>
     </message>
     <message>
         <source>checks: %1, the last %2</source>
-        <translation>mesures : %1, la dernière %2</translation>
+        <translation>vérifications : %1, la dernière %2</translation>
     </message>
     <message>
         <source>checks: %1</source>
-        <translation>mesures : %1</translation>
+        <translation>vérifications : %1</translation>
     </message>
     <message>
         <source>crept up since the first checks</source>
-        <translation>montée depuis les premières mesures</translation>
+        <translation>montée depuis les premières vérifications</translation>
     </message>
     <message>
         <source>(niter? look at the pan)</source>
-        <translation>(pierre de sucre ? regardez la casserole)</translation>
+        <translation>(pierre de sucre? regardez la casserole)</translation>
     </message>
     <message>
         <source>checks not believed</source>
-        <translation>mesures non crues</translation>
+        <translation>vérifications non crues</translation>
     </message>
     <message>
         <source>water boils at</source>
@@ -336,7 +336,7 @@
     </message>
     <message>
         <source>draws: %1</source>
-        <translation>coulées : %1</translation>
+        <translation>coulées : %1</translation>
     </message>
     <message>
         <source>(nobody said where to)</source>
@@ -347,7 +347,7 @@
         <translation>la dernière %1</translation>
     </message>
     <message>
-        <source>What each barrel holds</source>
+        <source>What each drum holds</source>
         <translation>Ce que tient chaque baril</translation>
     </message>
     <message>
@@ -356,7 +356,7 @@
     </message>
     <message>
         <source>As drawn in the last two weeks. What was emptied or packed since is not in the log: look before you fill.</source>
-        <translation>Selon les coulées des deux dernières semaines. Ce qui a été vidé ou mis en pots depuis n'est pas au journal : regardez avant de remplir.</translation>
+        <translation>Selon les coulées des deux dernières semaines. Ce qui a été vidé ou conditionné depuis n'est pas au registre : regardez avant de remplir.</translation>
     </message>
     <message>
         <source>Notes of this shift</source>
@@ -388,14 +388,14 @@
     </message>
     <message>
         <source>Before the other one goes: look into both pans, at the fire and up at the roof, together. This page advises; the instruments on the pan and the hydrometer come first.</source>
-        <translation>Avant que l'autre parte : regardez ensemble les deux casseroles, le feu et le toit. Cette page conseille ; les instruments de la casserole et le densimètre passent d'abord.</translation>
+        <translation>Avant que l'autre parte : regardez ensemble les deux casseroles, le feu et le toit. Cette page conseille; les instruments de la casserole et le densimètre passent d'abord.</translation>
     </message>
 </context>
 <context>
     <name>Paper</name>
     <message>
         <source>Write beside the time what was done then.</source>
-        <translation>Écrivez à côté de l'heure ce qui fut fait alors.</translation>
+        <translation>Écrivez à côté de l'heure ce qui a été fait alors.</translation>
     </message>
     <message>
         <source>fire lit</source>
@@ -478,35 +478,35 @@
         <translation>changée</translation>
     </message>
     <message>
-        <source>“%1” is no time. Write it as 9:40p, 940 or 21:40.</source>
-        <translation>« %1 » n'est pas une heure. Écrivez 9:40p, 940, 21:40 ou 21h40.</translation>
+        <source>“%1” is not a time. Write it as 9:40p, 940 or 21:40.</source>
+        <translation>« %1 » n'est pas une heure. Écrivez 9:40p, 940, 21:40 ou 21h40.</translation>
     </message>
     <message>
         <source>There was no %1 that night: clocks went forward over it. Write what the clock showed after that.</source>
-        <translation>Il n'y a pas eu de %1 cette nuit-là : on avançait l'heure. Écrivez ce que l'horloge montrait ensuite.</translation>
+        <translation>Il n'y a pas eu de %1 cette nuit-là : on avançait l'heure. Écrivez ce que l'horloge montrait ensuite.</translation>
     </message>
     <message>
-        <source>“%1” is nothing a log tells of. Choose one of those offered, or write it as a note.</source>
-        <translation>« %1 » n'est rien qu'un journal raconte. Choisissez parmi ce qui est offert, ou faites-en une note.</translation>
+        <source>“%1” is not something a log records. Choose one of those offered, or write it as a note.</source>
+        <translation>« %1 » n'est pas de ce qu'un registre note. Choisissez parmi ce qui est offert, ou faites-en une note.</translation>
     </message>
     <message>
-        <source>“%1” is no figure. Write a number and its unit, as in 2.5 gal.</source>
-        <translation>« %1 » n'est pas un chiffre. Écrivez un nombre et son unité, comme 2,5 gal.</translation>
+        <source>“%1” is not a number. Write a number and its unit, as in 2.5 gal.</source>
+        <translation>« %1 » n'est pas un nombre. Écrivez un nombre et son unité, comme 2,5 gal.</translation>
     </message>
     <message>
-        <source>Beside a check stands the temperature of the cup, as in 205 F; “%1” is none.</source>
-        <translation>À côté d'une mesure va la température du godet, comme 205 F ; « %1 » n'en est pas une.</translation>
+        <source>Beside a check goes the temperature of the cup, as in 205 F; “%1” is not one.</source>
+        <translation>À côté d'une mesure va la température du godet, comme 205 F; « %1 » n'en est pas une.</translation>
     </message>
     <message>
-        <source>Nothing stands here beside “%1”. Write it as a note in a row of its own.</source>
-        <translation>Rien ne va ici à côté de « %1 ». Faites-en une note sur sa propre ligne.</translation>
+        <source>Nothing goes here beside “%1”. Write it as a note in a row of its own.</source>
+        <translation>Rien ne va ici à côté de « %1 ». Faites-en une note sur sa propre ligne.</translation>
     </message>
 </context>
 <context>
     <name>panside::PaperScreen</name>
     <message>
         <source>The log begins on (year-month-day)</source>
-        <translation>Le cahier commence le (année-mois-jour)</translation>
+        <translation>Le registre commence le (année-mois-jour)</translation>
     </message>
     <message>
         <source>by the clock of</source>
@@ -549,20 +549,20 @@
         <translation>sera noté</translation>
     </message>
     <message>
-        <source>“%1” is no date. Write it as 2026-03-14.</source>
-        <translation>« %1 » n'est pas une date. Écrivez 2026-03-14.</translation>
+        <source>“%1” is not a date. Write it as 2026-03-14.</source>
+        <translation>« %1 » n'est pas une date. Écrivez 2026-03-14.</translation>
     </message>
     <message>
-        <source>“%1” is no time zone. Write one as America/New_York.</source>
-        <translation>« %1 » n'est pas un fuseau. Écrivez-le comme America/Toronto.</translation>
+        <source>“%1” is not a time zone. Write one like America/New_York.</source>
+        <translation>« %1 » n'est pas un fuseau. Écrivez-le comme America/Toronto.</translation>
     </message>
     <message>
         <source>not yet: %1</source>
-        <translation>pas encore : %1</translation>
+        <translation>pas encore : %1</translation>
     </message>
     <message>
         <source>Row %1: %2</source>
-        <translation>Ligne %1 : %2</translation>
+        <translation>Ligne %1 : %2</translation>
     </message>
     <message>
         <source>There is no row yet. Begin with the time.</source>
@@ -592,11 +592,11 @@
     </message>
     <message>
         <source>Backed up and read back: %1.</source>
-        <translation>Copié et relu : %1.</translation>
+        <translation>Copié et relu : %1.</translation>
     </message>
     <message>
         <source>Backed up and read back: %1. Older ones removed by the rule: %2.</source>
-        <translation>Copié et relu : %1. Anciennes retirées selon la règle : %2.</translation>
+        <translation>Copié et relu : %1. Anciennes retirées selon la règle : %2.</translation>
     </message>
     <message>
         <source>Which back-up</source>
@@ -624,11 +624,11 @@
     </message>
     <message>
         <source>Hand-over</source>
-        <translation>Passation</translation>
+        <translation>Relève</translation>
     </message>
     <message>
         <source>Write the hand-over page</source>
-        <translation>Écrire la page de passation</translation>
+        <translation>Écrire la page de relève</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
@@ -636,11 +636,11 @@
     </message>
     <message>
         <source>Paper log</source>
-        <translation>Cahier</translation>
+        <translation>Registre papier</translation>
     </message>
     <message>
         <source>Paper log: %1</source>
-        <translation>Cahier : %1</translation>
+        <translation>Registre papier : %1</translation>
     </message>
     <message>
         <source>This console may not write in the journal.</source>

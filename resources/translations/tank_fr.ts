@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>dip the tank; its shape; wood stacked, and its price</source>
-        <translation>jauger le bassin ; sa forme ; le bois empilé et son prix</translation>
+        <translation>jauger le bassin; sa forme; le bois empilé et son prix</translation>
     </message>
 </context>
 <context>
@@ -24,7 +24,7 @@
     </message>
     <message>
         <source>box</source>
-        <translation>caisse</translation>
+        <translation>rectangulaire</translation>
     </message>
     <message>
         <source>by a table of marks</source>
@@ -52,27 +52,27 @@
     </message>
     <message>
         <source>The table needs two marks or more, depth and volume, both rising: 10 100; 20 260</source>
-        <translation>La table veut au moins deux repères, profondeur et volume, tous deux croissants : 10 100; 20 260</translation>
+        <translation>La table veut au moins deux repères, profondeur et volume, tous deux croissants : 10 100; 20 260</translation>
     </message>
     <message>
-        <source>Type every measure of the tank as a number above 0, no longer than a barn (20 m, 65 ft).</source>
-        <translation>Tapez chaque mesure du bassin comme un nombre au-dessus de 0, pas plus long qu'une grange (20 m, 65 pi).</translation>
+        <source>Type every measure of the tank as a number above 0, at most 20 m (65 ft).</source>
+        <translation>Tapez chaque mesure du bassin comme un nombre au-dessus de 0, au plus 20 m (65 pi).</translation>
     </message>
     <message>
         <source>Type length, height and stick of the pile, each a number above 0.</source>
         <translation>Tapez longueur, hauteur et bûche de la pile, chacune un nombre au-dessus de 0.</translation>
     </message>
     <message>
-        <source>The pile cannot be so: sticks are 4 to 79 in (100 to 2000 mm) long, and it holds at most 500 cords.</source>
-        <translation>La pile ne peut être ainsi : les bûches ont de 100 à 2000 mm (4 à 79 po), et elle tient au plus 500 cordes.</translation>
+        <source>That pile is not possible: sticks are 4 to 79 in (100 to 2000 mm) long, and it holds at most 500 cords.</source>
+        <translation>Cette pile est impossible : les bûches ont de 100 à 2000 mm (4 à 79 po), et elle contient au plus 500 cordes.</translation>
     </message>
     <message>
         <source>Type the price of a full cord as a number, or leave it empty.</source>
         <translation>Tapez le prix d'une corde pleine comme un nombre, ou laissez vide.</translation>
     </message>
     <message>
-        <source>Tell the tank's shape first.</source>
-        <translation>Dites d'abord la forme du bassin.</translation>
+        <source>Enter the tank's shape first.</source>
+        <translation>Entrez d'abord la forme du bassin.</translation>
     </message>
     <message>
         <source>The depth must be a number, 0 or more.</source>
@@ -80,7 +80,7 @@
     </message>
     <message>
         <source>The tank is only %1 deep: dip again, or put its shape right.</source>
-        <translation>Le bassin n'a que %1 de profondeur : jaugez de nouveau, ou corrigez sa forme.</translation>
+        <translation>Le bassin n'a que %1 de profondeur : jaugez de nouveau, ou corrigez sa forme.</translation>
     </message>
     <message>
         <source>%1 in the tank, of %2</source>
@@ -88,7 +88,7 @@
     </message>
     <message>
         <source>%1 more than read before, and no sap was entered since: enter the sap, dip again, or keep it as it is.</source>
-        <translation>%1 de plus qu'à la dernière lecture, et aucune arrivée n'est notée depuis : notez-la, jaugez de nouveau, ou gardez tel quel.</translation>
+        <translation>%1 de plus qu'à la dernière lecture, et aucune arrivée n'est notée depuis : notez-la, jaugez de nouveau, ou gardez tel quel.</translation>
     </message>
 </context>
 <context>
@@ -142,19 +142,19 @@
         <translation>%1 cordes pleines à la mesure</translation>
     </message>
     <message>
-        <source>Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and off a wet ladder.</source>
-        <translation>Un vrai bassin se bombe et penche : le volume est juste à 3 % près. Ne montez pas sur le bord d'un bassin ni sur une échelle mouillée.</translation>
+        <source>Real tanks bulge and lean: the volume is good to about 3 %. Keep off the rim of a tank and off a wet ladder.</source>
+        <translation>Un vrai bassin se bombe et penche : le volume est juste à 3 % près. Ne montez pas sur le bord d'un bassin ni sur une échelle mouillée.</translation>
     </message>
 </context>
 <context>
     <name>SapWords</name>
     <message>
         <source>The feed tank is full: look that it does not run over.</source>
-        <translation>Le bassin est plein : veillez à ce qu'il ne déborde pas.</translation>
+        <translation>Le bassin est plein : veillez à ce qu'il ne déborde pas.</translation>
     </message>
     <message>
         <source>The feed tank is full in %1: look that it does not run over.</source>
-        <translation>Le bassin est plein dans %1 : veillez à ce qu'il ne déborde pas.</translation>
+        <translation>Le bassin est plein dans %1 : veillez à ce qu'il ne déborde pas.</translation>
     </message>
     <message>
         <source>The oldest sap in it came in %1 ago or earlier.</source>
@@ -166,11 +166,11 @@
     </message>
     <message>
         <source>Some came in at %1: above %2 sap spoils fast.</source>
-        <translation>Une part est arrivée à %1 : au-dessus de %2, l'eau d'érable s'altère vite.</translation>
+        <translation>Une part est arrivée à %1 : au-dessus de %2, l'eau d'érable s'altère vite.</translation>
     </message>
     <message>
         <source>Smell it and boil it first; the syrup may come darker.</source>
-        <translation>Sentez-la et bouillez-la d'abord ; le sirop peut être plus foncé.</translation>
+        <translation>Sentez-la et bouillez-la d'abord; le sirop peut être plus foncé.</translation>
     </message>
 </context>
 </TS>

@@ -45,12 +45,12 @@ void addRuns(Lines& lines, const HouseAccount& account, Units units) {
         const auto tap = run.syrupPerTap();
         lines.line(
             QString::fromStdString(run.name), figure(run.syrup, units).text(),
-            tap ? tr("%1 a tap").arg(figure(*tap, units).text()) : tr("taps not told"),
+            tap ? tr("%1 a tap").arg(figure(*tap, units).text()) : tr("taps not entered"),
             tr("%1: sap for %2 of syrup.").arg(QString::fromStdString(run.name), figure(run.syrup, units).text()),
-            run.sugarAssumed ? tr("Not all of its sugar was read: 2 °Brix is assumed there.") : QString{});
+            run.sugarAssumed ? tr("Not all of its sugar was measured: 2 °Brix is assumed there.") : QString{});
     }
     if (account.syrupPerTap)
-        lines.line(tr("a tap, all runs whose taps are told"), figure(*account.syrupPerTap, units).text(), {});
+        lines.line(tr("a tap, all runs with their taps entered"), figure(*account.syrupPerTap, units).text(), {});
 }
 
 void addNights(Lines& lines, const HouseAccount& account, const Ledger& ledger, Units units) {
@@ -83,7 +83,7 @@ void addHeavy(Lines& lines, const HouseAccount& account, Units units) {
     lines.line(tr("given away"), figure(heavy.givenAway, units).text(),
                tr("%1 of %2 draws surely over %3").arg(heavy.heavy).arg(heavy.draws).arg(figure(account.wanted).text()),
                tr("Heavy draws gave away %1 of syrup.").arg(figure(heavy.givenAway, units).text()),
-               tr("So much more there would be of them at %1. Draws whose density is not surely over it do not count.")
+               tr("That much more there would be at %1. Draws that are not surely over it do not count.")
                    .arg(figure(account.wanted).text()));
 }
 
@@ -114,7 +114,7 @@ void addTrades(Lines& lines, const HouseAccount& account, Units units) {
 }
 
 QString windowOf(const RigTrend& trend) {
-    return tr("From the first of %1 nights to the last it went by %2, surely between %3 and %4.")
+    return tr("From the first of %1 nights to the last it changed by %2, surely between %3 and %4.")
         .arg(QString::number(trend.nights), signedPercent(trend.last / trend.first - 1), signedPercent(trend.changeLow),
              signedPercent(trend.changeHigh));
 }
@@ -145,10 +145,10 @@ void addTrend(Lines& lines, const RigTrend& trend) {
 void addNiter(Lines& lines, const NiterTell& niter) {
     const QString what = tr("hours of fire to a switch of sides");
     if (!niter.usual)
-        return lines.line(what, tr("too little to tell"), tr("%1 switches told").arg(niter.switches),
+        return lines.line(what, tr("too little to tell"), tr("%1 switches entered").arg(niter.switches),
                           tr("Too little to tell after how many hours the sides are switched."),
-                          tr("Press the key for a swapped pan each time: from three on this line knows."));
-    lines.line(what, spanText(*niter.usual), tr("%1 switches told").arg(niter.switches),
+                          tr("Press the key for a swapped pan each time: three are enough to tell."));
+    lines.line(what, spanText(*niter.usual), tr("%1 switches entered").arg(niter.switches),
                niter.since && *niter.since > *niter.usual
                    ? tr("%1 of fire since the last switch, usually %2: look for niter.")
                          .arg(spanText(*niter.since), spanText(*niter.usual))
@@ -161,14 +161,14 @@ void addGlass(Lines& lines, const GlassTell& glass, Units units) {
     const QString ground = tr("%1 nights, %2 pans or sides").arg(glass.nights).arg(glass.pans);
     if (glass.verdict != RigVerdict::steady)
         return lines.line(what, tr("nothing to tell"), ground,
-                          tr("Hydrometer and physics are not surely apart by the same amount on every pan."),
+                          tr("Hydrometer and physics do not surely differ by the same amount on every pan."),
                           tr("Three checked nights and a change of pans or sides are the least."));
-    lines.line(what, figure(glass.apart, units, 2).text(), ground,
-               tr("Hydrometer and physics are apart by the same %1 on every pan: it may be the glass. Try another.")
-                   .arg(figure(glass.apart, units, 2).text()),
-               tr("Some %1 °Brix in the glass, ± %2. A probe that reads false by itself looks the same: boil water and "
-                  "see.")
-                   .arg(decimals(std::abs(glass.brix), 1), decimals(glass.sd.kelvin() * 4.4, 1)));
+    lines.line(
+        what, figure(glass.apart, units, 2).text(), ground,
+        tr("Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.")
+            .arg(figure(glass.apart, units, 2).text()),
+        tr("About %1 °Brix in the hydrometer, ± %2. A probe that reads wrong looks the same: boil water and see.")
+            .arg(decimals(std::abs(glass.brix), 1), decimals(glass.sd.kelvin() * 4.4, 1)));
 }
 
 } // namespace
@@ -193,7 +193,7 @@ ListView accountView(const Ledger* ledger, Units units) {
     ListView view;
     view.columns = {{tr("what"), false, 0}, {tr("how much"), true, 0}, {tr("by"), false, 0}};
     if (!ledger) {
-        view.head = tr("The books are being read.");
+        view.head = tr("Reading the book …");
         return view;
     }
     const HouseAccount account = houseAccount(*ledger);
@@ -204,15 +204,15 @@ ListView accountView(const Ledger* ledger, Units units) {
     addStock(lines, account, units);
     addTrades(lines, account, units);
     if (view.rows.empty())
-        view.head = tr("Nothing is in the books yet.");
+        view.head = tr("The book is still empty.");
     return view;
 }
 
 ListView tellsView(const Ledger* ledger, Units units) {
     ListView view;
-    view.columns = {{tr("what"), false, 0}, {tr("it tells"), true, 0}, {tr("its ground"), false, 0}};
+    view.columns = {{tr("what"), false, 0}, {tr("finding"), true, 0}, {tr("based on"), false, 0}};
     if (!ledger) {
-        view.head = tr("The books are being read.");
+        view.head = tr("Reading the book …");
         return view;
     }
     const RigTells tells = rigTells(*ledger);

@@ -122,7 +122,7 @@ void FlowScreen::display(const FlowView& view, const Dress& dress) {
     keys_->display({wayToBoard()});
     head_->setFont(dress.letters(mm::act));
     notes_->setFont(dress.letters(mm::words));
-    head_->setText(view.empty ? tr("No sugar is in the books yet.") : view.whole);
+    head_->setText(view.empty ? tr("There is no sugar in the book yet.") : view.whole);
     notes_->setText(view.doubt);
     picture_->display(view, dress);
 }

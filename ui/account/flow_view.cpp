@@ -45,7 +45,7 @@ FlowView flowView(const Ledger* ledger, Units units) {
     in.add(tr("sap of the bush"), flow.sap);
     in.add(tr("sap bought"), flow.boughtSap);
     in.add(tr("syrup bought"), flow.boughtSyrup);
-    in.add(tr("nobody wrote it"), found, false, true);
+    in.add(tr("not entered"), found, false, true);
     out.add(tr("sold and shipped"), flow.shipped + flow.soldBulk);
     out.add(tr("bottled, here"), flow.bottled);
     out.add(tr("in pails and drums"), flow.inVessels);
@@ -59,14 +59,12 @@ FlowView flowView(const Ledger* ledger, Units units) {
     view.whole =
         tr("%1 of sugar came in; %2 was drawn as syrup.").arg(massText(flow.in(), units), massText(flow.drawn, units));
     const QString sd = massText(2 * flow.doesNotCloseSd, units);
-    view.doubt =
-        flow.doesNotClose >= 0
-            ? tr("%1 more is found than came in: a line of its own, never spread over the others. The measures "
-                 "alone may err by %2.")
-                  .arg(massText(found, units), sd)
-            : tr("%1 is not found again: a line of its own, never spread over the others. The measures alone "
-                 "may err by %2.")
-                  .arg(massText(missing, units), sd);
+    view.doubt = flow.doesNotClose >= 0 ? tr("%1 more is found than came in. It has a line of its own and is not "
+                                             "spread over the others. The measurements alone may be off by %2.")
+                                              .arg(massText(found, units), sd)
+                                        : tr("%1 is missing. It has a line of its own and is not spread over the "
+                                             "others. The measurements alone may be off by %2.")
+                                              .arg(massText(missing, units), sd);
     return view;
 }
 

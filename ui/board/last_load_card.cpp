@@ -53,7 +53,7 @@ QString boiledOff(const Picture& picture, Units units) {
 void addAfter(const Picture& picture, std::vector<QString>& lines) {
     const FuelPicture& fuel = picture.fuel;
     if (fuel.watchPans)
-        lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "the arch is hot for %1 yet: never a dry pan"))
+        lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "the arch stays hot %1 more: never a dry pan"))
                             .arg(spanText(*fuel.watchPans)));
     if (fuel.lastLook)
         lines.push_back(fuel.lastLook->count() > 0

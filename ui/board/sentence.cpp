@@ -107,7 +107,7 @@ void tellDue(SentenceView& view, const Picture& picture) {
         view.wrong = draw ? tr(QT_TRANSLATE_NOOP("Sentence", "Draw now"))
                           : withTurn(tr(QT_TRANSLATE_NOOP("Sentence", "Fire now")), picture);
     if (draw && pan && pan->byHand)
-        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "look: it is syrup by the last reading or the climb since"));
+        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "look: by the last reading, or the climb since, it is syrup"));
     if (draw)
         view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "open the draw"))
                    << tr(QT_TRANSLATE_NOOP("Sentence", "check the density"));

@@ -28,7 +28,7 @@ public:
 protected:
     void show(const HouseLedger* house) override {
         if (!house)
-            return page_->display({{}, {}, {}, Desk::tr("The books are being read."), {}, keys()});
+            return page_->display({{}, {}, {}, Desk::tr("Reading the book …"), {}, keys()});
         paper_ = bookOnPaper(house->ledger(), units());
         page_->display(table_ ? table(paper_.tables[*table_]) : contents());
     }
@@ -36,7 +36,7 @@ protected:
 private:
     std::vector<PageKey> keys() const {
         return {{Qt::Key_P, QStringLiteral("paper"), Desk::tr("The whole book on paper"), true},
-                {Qt::Key_Return, QStringLiteral("open"), Desk::tr("Look at it"), false, !table_},
+                {Qt::Key_Return, QStringLiteral("open"), Desk::tr("View it"), false, !table_},
                 table_ ? PageKey{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")} : wayToBoard()};
     }
     ListView contents() const {

@@ -162,7 +162,7 @@ void Console::openScreen(Action screen) {
     }
     const auto desk = desks_.find(screen);
     if (desk == desks_.end())
-        return say(tr("There is nothing behind this key here."));
+        return say(tr("This key does nothing here."));
     desk->second->open();
     showScreen(screen, desk->second->screen());
 }
@@ -259,7 +259,7 @@ void Console::act(Action action) {
 void Console::seen() {
     const auto& said = frame_->bar().view();
     if (!said.alarm || !said.canBeSeen)
-        return say(tr("No alarm stands that nobody has seen."));
+        return say(tr("There is no alarm that nobody has seen."));
     keep({Fact{.at = behind_.session.now(), .what = AlarmSeen{std::string{nameOf(*said.alarm)}}}});
 }
 
@@ -313,16 +313,16 @@ void Console::putSheetsAside(const Picture& picture) {
         return;
     if (book_->isVisible()) {
         book_->putAside();
-        say(tr("Put aside, an alarm came: %1. Opened again it stands as it was typed.").arg(book_->form().title));
+        say(tr("Put aside for an alarm: %1. Open it again: what you typed is still there.").arg(book_->form().title));
         return focusPage();
     }
     if (sheet_->isVisible()) {
         const Action about = sheet_->form().action;
         sheet_->putAside();
-        say(tr("Put aside, an alarm came: %1. %2 takes it up again.").arg(wordOf(about), keyOf(about)));
+        say(tr("Put aside for an alarm: %1. %2 opens it again.").arg(wordOf(about), keyOf(about)));
     } else {
         water_->hide();
-        say(tr("Put aside, an alarm came: %1. %2 takes it up again.")
+        say(tr("Put aside for an alarm: %1. %2 opens it again.")
                 .arg(wordOf(Action::waterCheck), keyOf(Action::waterCheck)));
     }
     focusPage();
@@ -382,7 +382,7 @@ void Console::keep(const std::vector<Fact>& facts) {
                           board_->chart().trace().clock().hourAndMinute(facts[i].at);
         words = std::get<Session::Entered>(answers[i]).kept
                     ? tr("Kept: %1").arg(what)
-                    : tr("Not on the disk yet: %1. It is tried again each second.").arg(what);
+                    : tr("Not on the disk yet: %1. Trying again each second.").arg(what);
     }
     if (behind_.entered)
         behind_.entered(taken);

@@ -283,7 +283,7 @@ std::variant<std::vector<Fact>, EntryProblem> shelveFacts(const EntryForm& form)
                             tr(QT_TRANSLATE_NOOP("EntryForm", "Type how many minutes, from 1 to 240."))};
     const int which = chosen(form, "alarm");
     if (which < 0 || which >= static_cast<int>(form.alarms.size()))
-        return EntryProblem{{}, tr(QT_TRANSLATE_NOOP("EntryForm", "No alarm stands that this would change."))};
+        return EntryProblem{{}, tr(QT_TRANSLATE_NOOP("EntryForm", "There is no alarm that this would change."))};
     const auto name = nameOf(form.alarms[static_cast<std::size_t>(which)]);
     return std::vector{Fact{.at = form.at(), .what = AlarmShelved{std::string{name}, Duration{*minutes * 60}}}};
 }
@@ -339,7 +339,7 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
         *reading < (chosen(form, "scale") == 1 ? thinnestBaume : thinnestBrix))
         return EntryProblem{
             QStringLiteral("reading"),
-            tr(QT_TRANSLATE_NOOP("EntryForm", "Nothing that is drawn off reads so little. Is a digit missing?"))};
+            tr(QT_TRANSLATE_NOOP("EntryForm", "Nothing that is drawn off reads so low. Is a digit missing?"))};
     std::vector<Fact> facts;
     if (form.action == Action::alarmShelve) {
         auto made = shelveFacts(form);
@@ -389,9 +389,8 @@ std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units)
         return std::nullopt;
     const QString shown = figure(typed, units).text(), station = figure(*meant, units).text();
     return SeaLevelQuestion{
-        tr(QT_TRANSLATE_NOOP("EntryForm",
-                             "%1 is unusual at your height above the sea, where about %2 is usual. Weather "
-                             "reports give the pressure at sea level: if this is one, it means %3 here."))
+        tr(QT_TRANSLATE_NOOP("EntryForm", "%1 is unusual at your elevation, where about %2 is usual. Weather reports "
+                                          "give the pressure at sea level: if this is one, it means %3 here."))
             .arg(shown, figure(*usualHere, units).text(), station),
         tr(QT_TRANSLATE_NOOP("EntryForm", "A barometer here shows it: keep %1")).arg(shown),
         tr(QT_TRANSLATE_NOOP("EntryForm", "It is a weather report: %1 here")).arg(station)};

@@ -85,10 +85,11 @@ std::optional<UnitSlip> slipOf(const EntryForm& form) {
             continue;
         UnitSlip slip{.field = field.name, .words = {}, .asTyped = {}, .asMeant = {}};
         const QString typed = shown(digits, field.unit);
-        slip.words = (!can && meant ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 cannot be. Was another unit meant?"))
-                      : !can        ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 cannot be. Look at the digits."))
-                                    : tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is unusual. Was another unit meant?")))
-                         .arg(span->what, typed);
+        slip.words =
+            (!can && meant ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is not possible. Did you mean another unit?"))
+             : !can        ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is not possible. Look at the digits."))
+                           : tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is unusual. Did you mean another unit?")))
+                .arg(span->what, typed);
         if (can)
             slip.asTyped = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(typed);
         if (meant) {

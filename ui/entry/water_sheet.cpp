@@ -35,7 +35,7 @@ QString offWords(TemperatureDifference off, Units units) {
 QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
     if (!look.at)
         return {};
-    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · scatters by %2 · watched for %3 of %4 s"))
+    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · varies by %2 · watched for %3 of %4 s"))
                         .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
                         .arg(std::lround(look.watched.count()))
                         .arg(std::lround(waterWatch.count()));
@@ -62,7 +62,7 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 {},
                 {}};
     case WaterVerdict::watching:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Watching whether the reading stands still.")),
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Watching whether the reading is steady.")),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
                                      "Leave the probe in plain water at a rolling boil, not touching the "
                                      "metal.")),
@@ -79,7 +79,7 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 {}};
     }
     case WaterVerdict::restless:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The reading does not stand still: it scatters by %1."))
+        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The reading is not steady: it varies by %1."))
                     .arg(size(look.scatter, units)),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
                                      "Put the probe deeper, away from the metal, and keep it still.")),
@@ -92,9 +92,9 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 {},
                 keep};
     case WaterVerdict::notBoiling:
-        return {look.off
-                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
-                    : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: no place boils so cold.")),
+        return {look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
+                         : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                                "The water does not boil: nowhere does it boil so cold.")),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")) + questioned,
                 {},
                 allTheSame,
@@ -109,13 +109,13 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 allTheSame,
                 true};
     case WaterVerdict::tooHot:
-        return {look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                                "The probe reads %1: this is no plain water, or it touches "
-                                                "the metal."))
-                               .arg(off)
-                         : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                                "Water does not boil so hot: this is no plain water, or the "
-                                                "probe touches the metal.")),
+        return {look.off
+                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                           "The probe reads %1: this is not plain water, or it touches the metal."))
+                          .arg(off)
+                    : tr(QT_TRANSLATE_NOOP(
+                          "panside::WaterSheet",
+                          "Water does not boil so hot: this is not plain water, or the probe touches the metal.")),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")) +
                     questioned,
                 {},
@@ -125,8 +125,8 @@ WaterSheetView said(const WaterLook& look, Units units) {
         return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Water boils at %1 on this probe."))
                     .arg(figure(*look.at, units, 2).text()),
                 tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "There is no barometer: keeping it makes this the day's boiling point. "
-                                     "It grows old with the weather; check again every few hours.")),
+                                     "There is no barometer: keeping it makes this the day's boiling point. It changes "
+                                     "with the weather; check again every few hours.")),
                 {},
                 keep};
     }
@@ -146,7 +146,7 @@ bool isDoubtful(const WaterLook& look, const WaterLikely& likely) {
 QString likelyWords(const WaterLikely& likely, Units units) {
     QStringList words;
     if (likely.byHeight)
-        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "at your height about %1 is likely"))
+        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "at your elevation about %1 is likely"))
                      .arg(figure(*likely.byHeight, units).text());
     if (likely.byLastCheck)
         words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "the last check said %1"))
@@ -162,10 +162,10 @@ void doubt(WaterSheetView& view, const WaterLook& look, const WaterLikely& likel
             ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1: is this water, or the sap in the pan?")).arg(at)
             : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 is not likely for boiling water here.")).arg(at);
     view.what = others.isEmpty() ? QString{} : others + QStringLiteral(". ");
-    view.what += tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                      "Kept, every rise is counted from %1: if it is too hot, syrup is drawn too "
-                                      "heavy, if too cold, too light."))
-                     .arg(at);
+    view.what +=
+        tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "If you keep it, every rise is counted from %1. Too hot, and syrup "
+                                                    "is drawn too heavy; too cold, and it is too light."))
+            .arg(at);
     view.keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "It is water: keep %1")).arg(at);
 }
 
@@ -240,7 +240,7 @@ WaterSheet::WaterSheet(QWidget* parent)
 
 void WaterSheet::sayKeys() {
     leave_->say(tr("Leave"), tr("Esc"));
-    again_->say(tr("Begin anew"), QStringLiteral("B"));
+    again_->say(tr("Start again"), QStringLiteral("B"));
     type_->say(tr("Type it in"), QStringLiteral("T"));
     // Enter never keeps what is doubted.
     keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, view_.doubted ? QStringLiteral("K") : tr("Enter"));

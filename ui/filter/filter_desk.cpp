@@ -93,10 +93,10 @@ private:
         QString text = typed;
         const auto number = numberIn(text.replace(u',', u'.').toStdString());
         if (!number || *number < 0)
-            return shell_.say(Desk::tr("%1 is no pressure: type what the gauge shows.").arg(typed));
+            return shell_.say(Desk::tr("%1 is not a pressure: type what the gauge shows.").arg(typed));
         const Pressure pressure = Pressure::pascal(toSi(*number, gaugeUnit()));
         if (!running_)
-            return shell_.say(Desk::tr("No run goes on: begin it first."));
+            return shell_.say(Desk::tr("No run is going on: begin one first."));
         const Instant now = session().now();
         if (session().openShift())
             shell_.keep(

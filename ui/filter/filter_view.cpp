@@ -31,11 +31,13 @@ QString forecastWords(const FilterNow& now, Units units) {
     if (const auto* silence = std::get_if<CakeSilence>(&said))
         switch (*silence) {
         case CakeSilence::tooFew:
-            return tr(QT_TRANSLATE_NOOP("Filter", "From the third reading on it is said when the limit is met."));
+            return tr(
+                QT_TRANSLATE_NOOP("Filter", "From the third reading on, this says when the limit will be reached."));
         case CakeSilence::atLimit:
             return tr(QT_TRANSLATE_NOOP("Filter", "At the limit: stop the pump, let the pressure off, stand clear."));
         case CakeSilence::notClimbing:
-            return tr(QT_TRANSLATE_NOOP("Filter", "The gauge does not climb: nothing can be said of the limit."));
+            return tr(
+                QT_TRANSLATE_NOOP("Filter", "The gauge is not climbing: when the limit is reached is not known."));
         case CakeSilence::bypass:
             return tr(QT_TRANSLATE_NOOP("Filter",
                                         "The gauge has stopped climbing: a bypass is open or the flow falls. No "
@@ -122,7 +124,7 @@ std::optional<VolumeFlow> usualFlow(const HouseLedger& house) {
 
 QString filterSentence(const FilterNow& now, Units units) {
     if (!now.run)
-        return tr(QT_TRANSLATE_NOOP("Filter", "No run goes on."));
+        return tr(QT_TRANSLATE_NOOP("Filter", "No run is going on."));
     QStringList words{tr(QT_TRANSLATE_NOOP("Filter", "Run of %1, from %2 to %3"))
                           .arg(WallClock{}.hourAndMinute(now.run->begun), now.run->from, now.run->to)};
     if (!now.readings.empty()) {
@@ -166,7 +168,7 @@ ListView filterView(const HouseLedger* house, const FilterNow& now, Units units)
         view.rows.push_back(
             {{QLocale{}.toString(WallClock{}.at(run->at), QStringLiteral("d MMM HH:mm")), utf8(run->from),
               utf8(run->to),
-              run->through.si() > 0 ? figure(run->through, units).text() : tr(QT_TRANSLATE_NOOP("Filter", "not told")),
+              run->through.si() > 0 ? figure(run->through, units).text() : tr(QT_TRANSLATE_NOOP("Filter", "not said")),
               utf8(run->aid), choiceWord(run->result)}});
     }
     if (!runs.empty())

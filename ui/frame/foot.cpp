@@ -26,7 +26,7 @@ void Foot::sayKeys() {
     undo_->say(what_.isEmpty() ? wordOf(Action::undo) : tr("Undo: %1").arg(what_), keyOf(Action::undo));
     undo_->setEnabled(!what_.isEmpty());
     look_->say(dress_.look == Look::day ? tr("Night") : tr("Day"), keyOf(Action::dayOrNight));
-    across_->say(tr("From afar"), keyOf(Action::acrossTheRoom));
+    across_->say(tr("Far view"), keyOf(Action::acrossTheRoom));
     arrange();
 }
 

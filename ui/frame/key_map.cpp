@@ -109,7 +109,7 @@ void KeyMap::paintEvent(QPaintEvent*) {
         drawFitted(painter, column.head, Qt::AlignLeft | Qt::AlignVCenter, font,
                    tr("%1: %2, then").arg(wordOf(column.place), keyOf(column.place)));
     drawFitted(painter, actionsHead_, Qt::AlignLeft | Qt::AlignVCenter, font,
-               tr("Said at the pan. A C D F S U Z mean the same on every screen."));
+               tr("At the pan. A C D F S U Z mean the same on every screen."));
 }
 
 } // namespace panside

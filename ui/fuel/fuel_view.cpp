@@ -40,16 +40,16 @@ QString disagreement(Disagreement doubt) {
                                     "The tank falls faster than the wood can boil: look for a leak, a wrong tank "
                                     "shape, or loads heavier than entered."));
     case Disagreement::tankSaysLess:
-        return tr(QT_TRANSLATE_NOOP("Fuel",
-                                    "The tank falls slower than the wood should boil: sap came in unentered, the "
-                                    "tank shape is wrong, or the wood is wetter or lighter than entered."));
+        return tr(QT_TRANSLATE_NOOP(
+            "Fuel", "The tank falls slower than the wood should boil: sap came in that was not entered, the tank shape "
+                    "is wrong, or the wood is wetter or lighter than entered."));
     case Disagreement::drawsSayMore:
         return tr(QT_TRANSLATE_NOOP("Fuel", "More syrup than the sap's sugar allows: measure the sap's sugar and the "
                                             "draws again."));
     case Disagreement::drawsSayLess:
-        return tr(QT_TRANSLATE_NOOP("Fuel",
-                                    "Less syrup than the sap's sugar promises: measure the sap's sugar again, or "
-                                    "a draw went unentered."));
+        return tr(QT_TRANSLATE_NOOP(
+            "Fuel",
+            "Less syrup than the sap's sugar promises: measure the sap's sugar again, or a draw was not entered."));
     case Disagreement::tankRises:
         return tr(QT_TRANSLATE_NOOP("Fuel", "The tank rises and no sap was entered: enter it, or look at the gauge."));
     }
@@ -193,9 +193,8 @@ QString cautionNow(const Picture& picture) {
     const FuelPicture& fuel = picture.fuel;
     if (fuel.lastLook) {
         if (fuel.watchPans)
-            return tr(QT_TRANSLATE_NOOP("Fuel",
-                                        "Firing has stopped, the arch is hot: watch the pans for %1 yet, never let "
-                                        "one run dry. A last look at roof, fire and pans in %2."))
+            return tr(QT_TRANSLATE_NOOP("Fuel", "Firing has stopped, the arch is hot: watch the pans for %1 more, "
+                                                "never let one run dry. A last look at roof, fire and pans in %2."))
                 .arg(spanText(*fuel.watchPans), spanText(*fuel.lastLook));
         if (fuel.lastLook->count() > 0)
             return tr(QT_TRANSLATE_NOOP("Fuel",
@@ -234,8 +233,9 @@ FuelView fuelView(const Picture& picture, Units units, const FuelBeside& beside)
                               : tr(QT_TRANSLATE_NOOP("Fuel", "the end of the boil needs tank level, pan areas, running "
                                                              "depth and a lit fire"));
     }
-    view.endCaution = tr(QT_TRANSLATE_NOOP("Fuel", "An estimate, and advice: whoever stands at the pans decides. Never "
-                                                   "let a pan run dry while the arch is hot."));
+    view.endCaution = tr(QT_TRANSLATE_NOOP(
+        "Fuel",
+        "An estimate, and advice: the person at the pans decides. Never let a pan run dry while the arch is hot."));
     view.caution = cautionNow(picture);
     return view;
 }

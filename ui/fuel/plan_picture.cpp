@@ -136,7 +136,7 @@ private:
         mark(1, view_.plan.coldFire.p50, Qt::DotLine, inks.quiet, tr(QT_TRANSLATE_NOOP("Plan", "burnt out %1")));
         if (changes_)
             mark(2, view_.plan.runsOut.p50, Qt::DashDotDotLine, inks.quiet,
-                 tr(QT_TRANSLATE_NOOP("Plan", "tank empty %1, if fired on")));
+                 tr(QT_TRANSLATE_NOOP("Plan", "tank empty %1, if you fire on")));
         const QString keep =
             tr(QT_TRANSLATE_NOOP("Plan", "keep back %1")).arg(figure(view_.plan.keepBack, view_.units).text());
         const QFontMetrics metrics{dress_.letters(letters_)};

@@ -50,7 +50,7 @@ void addLines(PlanView& view, const Picture& picture) {
     add(QT_TRANSLATE_NOOP("Plan", "last load"), clockRange(view, view.plan.lastLoad));
     add(QT_TRANSLATE_NOOP("Plan", "keep back for the pans"), figure(view.plan.keepBack, view.units).text());
     add(QT_TRANSLATE_NOOP("Plan", "fire burnt out"), clockRange(view, view.plan.coldFire));
-    add(QT_TRANSLATE_NOOP("Plan", "tank empty, if fired on"), clockRange(view, view.plan.runsOut));
+    add(QT_TRANSLATE_NOOP("Plan", "tank empty, if you fire on"), clockRange(view, view.plan.runsOut));
     if (picture.fuel.syrupExpected)
         add(QT_TRANSLATE_NOOP("Plan", "syrup still in the tank"),
             figure(*picture.fuel.syrupExpected, view.units).text());
@@ -79,7 +79,7 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
         return one.alarm == Alarm::last_load && one.stands();
     });
     view.headline = view.lastIsNext
-                        ? tr(QT_TRANSLATE_NOOP("Plan", "The next load is the last, or is not to be made."))
+                        ? tr(QT_TRANSLATE_NOOP("Plan", "The next load is the last, or one too many."))
                         : tr(QT_TRANSLATE_NOOP("Plan", "The last load in %1, at %2"))
                               .arg(spanText(plan->lastLoad.p50),
                                    clock.hourAndMinute(

@@ -83,7 +83,7 @@ private:
                         QStringLiteral(": ") + trustWord(reading->trust) + QStringLiteral(", ") +
                         reasonWords(*reading).toHtmlEscaped() + QStringLiteral("</li>");
         return heading(tr(QT_TRANSLATE_NOOP("Handover", "What to watch"))) +
-               (list.isEmpty() ? QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "No alarm stands.")) +
+               (list.isEmpty() ? QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "No alarm is on.")) +
                                      QStringLiteral("</p>")
                                : QStringLiteral("<ul>") + list + QStringLiteral("</ul>"));
     }
@@ -124,7 +124,7 @@ private:
             parts << tr(QT_TRANSLATE_NOOP("Handover", "keep %1 back for the shutdown"))
                          .arg(figure(*now_.keepBack, units_).text());
         if (parts.isEmpty())
-            return tr(QT_TRANSLATE_NOOP("Handover", "nobody told: look into the tank"));
+            return tr(QT_TRANSLATE_NOOP("Handover", "not entered: look into the tank"));
         QStringList sentences{parts.join(QStringLiteral(", ")) + u'.'};
         for (const QString& words : {tankFullWords(now_.store), sapAgeWords(now_.store, units_)})
             if (!words.isEmpty())
@@ -147,7 +147,7 @@ private:
                        row(tr(QT_TRANSLATE_NOOP("Handover", "fire")), fire());
         if (now_.lastLoad)
             rows += row(tr(QT_TRANSLATE_NOOP("Handover", "the last load")), range(*now_.lastLoad));
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "How it stands"))) +
+        return heading(tr(QT_TRANSLATE_NOOP("Handover", "How things are"))) +
                table(rows + row(tr(QT_TRANSLATE_NOOP("Handover", "sap")), sap()) +
                      row(tr(QT_TRANSLATE_NOOP("Handover", "depths")), depths()));
     }
@@ -163,7 +163,7 @@ private:
             for (const Fact& fact : *facts)
                 draws += repeated.hear(fact) == RepeatedDraw::Telling::first && last && fact.at > last->at ? 1 : 0;
         }
-        QString words = tr(QT_TRANSLATE_NOOP("Handover", "The log tells of no switch of pan or side."));
+        QString words = tr(QT_TRANSLATE_NOOP("Handover", "The log shows no switch of pan or side."));
         if (last)
             words = tr(QT_TRANSLATE_NOOP("Handover", "Last switched %1 (%2 ago)%3; draws since: %4."))
                         .arg(when(last->at), ago(last->at),
@@ -180,7 +180,7 @@ private:
         if (now_.target && now_.targetUncertainty)
             rows += row(tr(QT_TRANSLATE_NOOP("Handover", "known to")),
                         QStringLiteral("± ") + figure(*now_.targetUncertainty, units_, 2).text());
-        rows += row(tr(QT_TRANSLATE_NOOP("Handover", "it rests on")),
+        rows += row(tr(QT_TRANSLATE_NOOP("Handover", "based on")),
                     now_.checks == 0 ? tr(QT_TRANSLATE_NOOP("Handover", "no hydrometer check yet: make one"))
                     : now_.lastCheck ? tr(QT_TRANSLATE_NOOP("Handover", "checks: %1, the last %2"))
                                            .arg(now_.checks)
@@ -222,7 +222,7 @@ private:
                         .arg(name, volume, counted, tr(QT_TRANSLATE_NOOP("Handover", "last %1")).arg(when(barrel.last)),
                              check);
         }
-        QString words = heading(tr(QT_TRANSLATE_NOOP("Handover", "What each barrel holds")));
+        QString words = heading(tr(QT_TRANSLATE_NOOP("Handover", "What each drum holds")));
         if (rows.isEmpty())
             return words + QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "Nothing has been drawn.")) +
                    QStringLiteral("</p>");

@@ -172,7 +172,7 @@ private:
         ImportLine line{QFileInfo{job.place}.fileName(), {}, {}, false, 0};
         std::ifstream file{job.place.toStdString(), std::ios::binary};
         if (!file) {
-            line.trouble = Desk::tr("cannot be read. Look whether the stick is still in, and who may read the file.");
+            line.trouble = Desk::tr("cannot be read. See whether the stick is still in, and who may read the file.");
             return line;
         }
         const auto all = static_cast<std::uint64_t>(std::max<qint64>(1, QFileInfo{job.place}.size()));

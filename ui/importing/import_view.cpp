@@ -50,13 +50,13 @@ QString lineWords(const ImportState& state, std::size_t i) {
         return QStringLiteral("<p><b>%1</b>: %2</p>").arg(line.name.toHtmlEscaped(), what.toHtmlEscaped());
     };
     if (line.unmapped)
-        return said(tr(QT_TRANSLATE_NOOP("Import", "no shift log: its first line is not the heading of one. If it is "
-                                                   "another logger's table, say with M what its columns are.")));
+        return said(tr(QT_TRANSLATE_NOOP("Import", "not a shift log: its first line is not the heading of one. If it "
+                                                   "is another logger's table, say with M what its columns are.")));
     if (!line.trouble.isEmpty())
         return said(line.trouble);
     if (!line.imported)
         return said(state.working && static_cast<int>(i) == state.at ? tr(QT_TRANSLATE_NOOP("Import", "being read …"))
-                    : state.working                                  ? tr(QT_TRANSLATE_NOOP("Import", "waits"))
+                    : state.working                                  ? tr(QT_TRANSLATE_NOOP("Import", "waiting"))
                                                                      : tr(QT_TRANSLATE_NOOP("Import", "not begun")));
     QString words = said(importedWords(*line.imported));
     if (line.blanks > 0)
@@ -87,9 +87,10 @@ QString sumWords(const ImportState& state) {
                         .arg(count(static_cast<std::uint64_t>(added)), count(facts),
                              count(static_cast<std::uint64_t>(there)), count(static_cast<std::uint64_t>(refused)));
     if (state.stopped)
-        words += QStringLiteral(" ") +
-                 tr(QT_TRANSLATE_NOOP("Import", "Stopped: what was added before stays, of the one being read nothing "
-                                                "is in the journal."));
+        words +=
+            QStringLiteral(" ") +
+            tr(QT_TRANSLATE_NOOP(
+                "Import", "Stopped: what was added before stays; nothing of the one being read is in the journal."));
     return words;
 }
 
@@ -107,21 +108,20 @@ QString importedWords(const Imported& imported) {
         return tr(QT_TRANSLATE_NOOP("Import", "refused, nothing of it was taken. Faults: %1"))
             .arg(count(imported.faultCount));
     case ImportOutcome::differs:
-        return tr(QT_TRANSLATE_NOOP("Import",
-                                    "refused: a shift that begins at the same time, %1, holds other facts (%2 "
-                                    "there, %3 in the log). Which is right only you can tell: read it into "
-                                    "another journal to compare."))
+        return tr(QT_TRANSLATE_NOOP(
+                      "Import", "refused: a shift that begins at the same time, %1, has other entries (%2 there, %3 in "
+                                "the log). Only you can tell which is right: read it into another journal to compare."))
             .arg(shiftWords(imported.shift), count(imported.factsThere), count(imported.facts));
     case ImportOutcome::twoShifts:
-        return tr(QT_TRANSLATE_NOOP("Import",
-                                    "refused: two shifts in one log. One ends %1, and %2 a fire is lit again. "
-                                    "Part the log between the two."))
+        return tr(QT_TRANSLATE_NOOP("Import", "refused: two shifts in one log. One ends %1, and %2 a fire is lit "
+                                              "again. Split the log between the two."))
             .arg(shiftWords(imported.endedAt), shiftWords(imported.litAgain));
     case ImportOutcome::cancelled:
         return tr(QT_TRANSLATE_NOOP("Import", "stopped; nothing of it was taken"));
     case ImportOutcome::unreadable:
-        return tr(QT_TRANSLATE_NOOP("Import", "refused: it cannot be read to its end. Look whether the stick is still "
-                                              "in; nothing of it was taken"));
+        return tr(QT_TRANSLATE_NOOP(
+            "Import",
+            "refused: it cannot be read to its end. See whether the stick is still in; nothing of it was taken"));
     }
     return {};
 }
@@ -132,11 +132,10 @@ QString importWords(const ImportState& state) {
         return words + paragraph(tr(QT_TRANSLATE_NOOP("Import", "This console only watches: another one writes in the "
                                                                 "journal. Read the logs in there.")));
     if (state.lines.empty())
-        return words +
-               paragraph(tr(QT_TRANSLATE_NOOP(
-                   "Import", "Choose one log or many. Each becomes a shift, whole, or is refused whole; one that is "
-                             "there already adds nothing. Another logger's table is read too, once you have said what "
-                             "its columns are.")));
+        return words + paragraph(tr(QT_TRANSLATE_NOOP(
+                           "Import", "Choose one log or more. Each becomes a whole shift, or is refused as a whole; "
+                                     "one that is already there adds nothing. Another logger's table is read too, once "
+                                     "you have said what its columns are.")));
     if (!state.working)
         words += paragraph(sumWords(state));
     for (std::size_t i = 0; i < state.lines.size(); ++i)

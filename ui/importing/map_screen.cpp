@@ -86,7 +86,7 @@ MapScreen::MapScreen(QWidget* parent)
 void MapScreen::name() {
     keep_->say(tr("Keep this and read it in"), tr("Ctrl+Enter"));
     leave_->say(tr("Leave it"), tr("Esc"));
-    formWord_->setText(tr("its times are as"));
+    formWord_->setText(tr("its times look like"));
     zoneWord_->setText(tr("time zone of its clock"));
     probeWord_->setText(tr("name of the probe"));
     table_->setHorizontalHeaderLabels({tr("column"), tr("first values"), tr("is"), tr("unit")});

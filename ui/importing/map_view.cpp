@@ -36,7 +36,7 @@ std::vector<ColumnRole> columnRoles() {
 QString roleWord(const ColumnRole& role) {
     switch (role.kind) {
     case ColumnRole::Kind::none:
-        return tr(QT_TRANSLATE_NOOP("Import", "nothing that is kept"));
+        return tr(QT_TRANSLATE_NOOP("Import", "not kept"));
     case ColumnRole::Kind::time:
         return tr(QT_TRANSLATE_NOOP("Import", "the time"));
     case ColumnRole::Kind::date:
@@ -123,14 +123,14 @@ MapAnswer mapAnswer(const std::string& beginning, const ForeignMap& map, Units u
                                    .arg(readingName(one.series))};
     const auto zone = zoneNamed(QString::fromStdString(map.zone));
     if (!zone)
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "“%1” is no time zone. Write one as America/New_York."))
+        return {false, tr(QT_TRANSLATE_NOOP("Import", "“%1” is not a time zone. Write one like America/New_York."))
                            .arg(QString::fromStdString(map.zone))};
     // Only lines that are there whole.
     std::istringstream table{beginning.substr(0, beginning.rfind('\n') + 1)};
     ForeignRows rows{table, map, zoneClock(*zone)};
     const auto read = rows.next();
     if (!read || (read->facts.empty() && read->faults.empty()))
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "No reading stands in the first rows."))};
+        return {false, tr(QT_TRANSLATE_NOOP("Import", "There is no reading in the first rows."))};
     if (!read->faults.empty()) {
         const QString said = faultWords(read->faults.front(), QStringLiteral("-"));
         return {false, tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(said.mid(2))};

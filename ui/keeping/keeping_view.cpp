@@ -26,16 +26,17 @@ QString listOf(const QString& head, const std::vector<Shift>& shifts) {
 
 QString healthWords(const KeepingState& state) {
     if (state.looking)
-        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "The journal is being looked through …")));
+        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Checking the journal …")));
     if (!state.health)
-        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "It has not been looked through yet.")));
+        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "It has not been checked yet.")));
     if (state.health->sound())
         return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "The journal is sound.")));
     QString words =
         paragraph(
             QStringLiteral("<b>") +
-            tr(QT_TRANSLATE_NOOP("Keeping", "The journal is damaged. Put a back-up back, or save what can be read "
-                                            "of it. Nothing is thrown away by either.")) +
+            tr(QT_TRANSLATE_NOOP(
+                "Keeping",
+                "The journal is damaged. Restore a back-up, or save what can be read. Neither throws anything away.")) +
             QStringLiteral("</b>")) +
         QStringLiteral("<ul>");
     constexpr std::size_t most = 12;
@@ -75,12 +76,12 @@ QString backupRows(const KeepingState& state) {
 QString previewWords(const KeepingState& state) {
     const RestorePreview& preview = *state.restoring;
     QString words =
-        heading(tr(QT_TRANSLATE_NOOP("Keeping", "What putting this back-up back would do"))) +
+        heading(tr(QT_TRANSLATE_NOOP("Keeping", "What restoring this back-up would do"))) +
         paragraph(state.restoringFrom.toHtmlEscaped()) +
         listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the journal only. They would be gone from it:")),
                preview.lost) +
-        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts hold other facts in the back-up. They would be as they "
-                                               "are there:")),
+        listOf(tr(QT_TRANSLATE_NOOP(
+                   "Keeping", "These shifts have other entries in the back-up. They would become as they are there:")),
                preview.changed) +
         listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the back-up only. They would come back:")),
                preview.gained) +
@@ -100,8 +101,7 @@ QString salvagedWords(const Salvaged& salvaged) {
                       .arg(salvaged.whole.size()));
     if (salvaged.listLost)
         words += paragraph(tr(QT_TRANSLATE_NOOP(
-            "Keeping",
-            "A part of the file could not be read at all: there may have been shifts that nothing tells of.")));
+            "Keeping", "A part of the file could not be read at all: there may have been shifts that left no trace.")));
     if (salvaged.partly.empty())
         return words;
     words +=
@@ -124,8 +124,9 @@ QString keepingWords(const KeepingState& state) {
     if (state.salvaged)
         return heading(tr(QT_TRANSLATE_NOOP("Keeping", "What could be saved"))) + salvagedWords(*state.salvaged) +
                paragraph(
-                   tr(QT_TRANSLATE_NOOP("Keeping", "It lies in %1. Put in the journal's place, the damaged file is "
-                                                   "kept beside it."))
+                   tr(QT_TRANSLATE_NOOP(
+                          "Keeping",
+                          "It is in %1. If you put it in the journal's place, the damaged file is kept beside it."))
                        .arg(state.salvagedInto.toHtmlEscaped()));
     return heading(tr(QT_TRANSLATE_NOOP("Keeping", "The journal"))) + paragraph(state.journal.toHtmlEscaped()) +
            healthWords(state) + heading(tr(QT_TRANSLATE_NOOP("Keeping", "Back-ups"))) + backupRows(state) +
@@ -144,8 +145,8 @@ std::vector<KeyedPage::Key> keepingKeys(const KeepingState& state) {
         {QStringLiteral("folder"), tr(QT_TRANSLATE_NOOP("Keeping", "Choose the folder")), Qt::Key_O}};
     if (!state.folder.isEmpty())
         keys.push_back({QStringLiteral("backUp"), tr(QT_TRANSLATE_NOOP("Keeping", "Back up now")), Qt::Key_B});
-    keys.push_back({QStringLiteral("restore"), tr(QT_TRANSLATE_NOOP("Keeping", "Put one back")), Qt::Key_R});
-    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Look it all through")), Qt::Key_T});
+    keys.push_back({QStringLiteral("restore"), tr(QT_TRANSLATE_NOOP("Keeping", "Restore one")), Qt::Key_R});
+    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Check all of it")), Qt::Key_T});
     if (state.health && !state.health->sound())
         keys.push_back(
             {QStringLiteral("salvage"), tr(QT_TRANSLATE_NOOP("Keeping", "Save what can be read")), Qt::Key_V});

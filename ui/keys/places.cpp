@@ -14,7 +14,7 @@ constexpr std::array<PlaceRow, 8> placeRows{{
     {Place::nights, Qt::Key_F5, QT_TRANSLATE_NOOP("Places", "Nights")},
     {Place::season, Qt::Key_F6, QT_TRANSLATE_NOOP("Places", "Season")},
     {Place::rig, Qt::Key_F7, QT_TRANSLATE_NOOP("Places", "Rig")},
-    {Place::sums, Qt::Key_F8, QT_TRANSLATE_NOOP("Places", "Reckon")},
+    {Place::sums, Qt::Key_F8, QT_TRANSLATE_NOOP("Places", "Sums")},
     {Place::help, Qt::Key_F1, QT_TRANSLATE_NOOP("Places", "Help")},
 }};
 

@@ -263,8 +263,7 @@ BookProblem missing(const BookField& field) {
 BookProblem unreadable(const QString& name, const QString& label, const QString& given) {
     return {
         name,
-        tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 cannot be read. Type a number, with its unit behind it where it is "
-                                         "another."))
+        tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 cannot be read. Type a number, and its unit if it is another one."))
             .arg(label, given),
         {}};
 }
@@ -297,26 +296,26 @@ BookProblem problemOf(const Fault& fault, const BookForm& form) {
     BookProblem problem{field ? field->name : QString{}, {}, {}};
     switch (fault.slip) {
     case Slip::outOfRange:
-        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 cannot be. It lies in %3."))
+        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 is not possible. The range is %3."))
                             .arg(label, given, bounds(fault.wanted));
         if (!fault.meant.empty()) {
             problem.words +=
-                u' ' + tr(QT_TRANSLATE_NOOP("BookForm", "Was %1 meant?")).arg(QString::fromStdString(fault.meant));
+                u' ' + tr(QT_TRANSLATE_NOOP("BookForm", "Did you mean %1?")).arg(QString::fromStdString(fault.meant));
             problem.offers << QString::fromStdString(fault.meant);
         }
         break;
     case Slip::vesselUnknown:
-        problem.words = near.isEmpty()
-                            ? tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Name it first.")).arg(given)
-                            : tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Was %2 meant? Otherwise "
-                                                               "name it first."))
-                                  .arg(given, near);
+        problem.words =
+            near.isEmpty()
+                ? tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Name it first.")).arg(given)
+                : tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Did you mean %2? If not, name it first."))
+                      .arg(given, near);
         if (!near.isEmpty())
             problem.offers << near;
         break;
     case Slip::codeTwice:
         problem.words =
-            tr(QT_TRANSLATE_NOOP("BookForm", "Lot %1 is another packing already. The next free code is %2."))
+            tr(QT_TRANSLATE_NOOP("BookForm", "Lot %1 is already another packing. The next free code is %2."))
                 .arg(given, near);
         problem.offers << near;
         break;

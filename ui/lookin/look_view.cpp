@@ -74,7 +74,7 @@ QJsonObject words() {
     return {
         {"touch", tr(QT_TRANSLATE_NOOP("LookIn", "Touch here once: then this phone can call you"))},
         {"calls", tr(QT_TRANSLATE_NOOP("LookIn", "This phone calls while this page is open"))},
-        {"mute", tr(QT_TRANSLATE_NOOP("LookIn", "Quiet this phone"))},
+        {"mute", tr(QT_TRANSLATE_NOOP("LookIn", "Mute this phone"))},
         {"gone", tr(QT_TRANSLATE_NOOP("LookIn", "No word from the console. Go and look at the pan."))},
         {"since", tr(QT_TRANSLATE_NOOP("LookIn", "last heard %1 ago"))},
         {"awake", tr(QT_TRANSLATE_NOOP("LookIn", "This phone may switch its screen off: set it to stay on."))},

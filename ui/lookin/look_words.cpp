@@ -16,13 +16,13 @@ QString paragraph(const QString& words) { return QStringLiteral("<p>") + words +
 QString faultWords(const LookState& state) {
     switch (state.fault) {
     case LookFault::addressNotOurs:
-        return tr(QT_TRANSLATE_NOOP("LookIn",
-                                    "It is not served: %1 is no address of this machine now. Join the house's "
-                                    "network, or press Other address."))
+        return tr(QT_TRANSLATE_NOOP("LookIn", "It is not running: %1 is not an address of this machine now. Join the "
+                                              "house's network, or press Other address."))
             .arg(state.choices.address.isEmpty() ? QStringLiteral("–") : state.choices.address.toHtmlEscaped());
     case LookFault::portTaken:
-        return tr(QT_TRANSLATE_NOOP("LookIn", "It is not served: another program uses port %1 of this machine. Is "
-                                              "Panside open twice?"))
+        return tr(QT_TRANSLATE_NOOP(
+                      "LookIn",
+                      "It is not running: another program uses port %1 of this machine. Is Panside open twice?"))
             .arg(state.choices.port);
     case LookFault::none:
         break;
@@ -40,11 +40,13 @@ QString pictureOf(const QImage& image) {
 
 QString whereWords(const LookState& state, int modulePixels) {
     if (state.link.isEmpty())
-        return paragraph(tr(QT_TRANSLATE_NOOP("LookIn", "It is off: nothing of this machine is served.")));
+        return paragraph(tr(QT_TRANSLATE_NOOP("LookIn", "It is off: this machine shows nothing to anybody.")));
     return pictureOf(codeOf(state.link, modulePixels)) + paragraph(QStringLiteral("<b>%1</b>").arg(state.link)) +
-           paragraph(tr(QT_TRANSLATE_NOOP("LookIn", "Point the phone's camera at the code, on the house's own network. "
-                                                    "Phones that look now: %1."))
-                         .arg(state.phones));
+           paragraph(
+               tr(QT_TRANSLATE_NOOP(
+                      "LookIn",
+                      "Point the phone's camera at the code, on the house's own network. Phones looking in now: %1."))
+                   .arg(state.phones));
 }
 
 } // namespace
@@ -76,8 +78,8 @@ QString lookWords(const LookState& state, int modulePixels) {
                   "can be changed from there. It is a look in, not a guard: a phone that is locked or out of reach of "
                   "the network cannot call. Somebody stays with a lit fire.")));
     words += paragraph(tr(QT_TRANSLATE_NOOP(
-        "LookIn", "Whoever has the address with its key may look in; a new key shuts the old ones out. It is plain "
-                  "HTTP: whoever can listen on the house's network can read it. Nothing leaves the house.")));
+        "LookIn", "Anyone with the address and its key can look in; a new key shuts the old ones out. It is plain "
+                  "HTTP: anyone who can listen on the house's network can read it. Nothing leaves the house.")));
     return words;
 }
 

@@ -54,7 +54,7 @@ ManualScreen::ManualScreen(QWidget* parent)
 
 void ManualScreen::name() {
     contents_->say(tr("Contents"), {});
-    back_->say(tr("Page before"), {});
+    back_->say(tr("Previous page"), {});
     look_->say(tr("Search"), {});
     leave_->say(tr("Leave"), tr("Esc"));
     typed_->setAccessibleName(tr("Search"));

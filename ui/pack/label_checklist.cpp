@@ -22,8 +22,8 @@ constexpr Item items[] = {
     {QT_TRANSLATE_NOOP("Checklist", "How much is in it, in metric units"), "SFCR, division on labelling", false, true},
     {QT_TRANSLATE_NOOP("Checklist", "Grade and color class"), "7 CFR 52.5961 to .5966; Canadian Grade Compendium 7",
      true, true},
-    {QT_TRANSLATE_NOOP("Checklist", "Name and address of who packed it or answers for it"), "21 CFR 101.5; SFCR", true,
-     true},
+    {QT_TRANSLATE_NOOP("Checklist", "Name and address of the packer or the responsible firm"), "21 CFR 101.5; SFCR",
+     true, true},
     {QT_TRANSLATE_NOOP("Checklist", "The same in English and French"), "SFCR, section 206", false, true},
     {QT_TRANSLATE_NOOP("Checklist", "Nutrition facts, where you are not small enough to be exempt"), "21 CFR 101.9",
      true, false}};
@@ -32,7 +32,7 @@ constexpr Item items[] = {
 
 std::vector<TableColumn> checklistColumns() {
     return {{tr(QT_TRANSLATE_NOOP("Checklist", "The label needs"))},
-            {tr(QT_TRANSLATE_NOOP("Checklist", "where that is from, as quoted"))}};
+            {tr(QT_TRANSLATE_NOOP("Checklist", "source, as quoted"))}};
 }
 
 std::vector<TableRow> labelChecklist(const PlaceLaw& law, const Lot* lot) {

@@ -43,7 +43,7 @@ private:
             view.said.push_back({line.says, line.notes});
         const bool some = !view_.rows.empty();
         view.keys = {{Qt::Key_P, QStringLiteral("pack"), Desk::tr("Pack"), some, some},
-                     {Qt::Key_Y, QStringLiteral("yields"), Desk::tr("What it gives"), false, some},
+                     {Qt::Key_Y, QStringLiteral("yields"), Desk::tr("Yield"), false, some},
                      {Qt::Key_G, QStringLiteral("grade"), Desk::tr("Grade"), false, some},
                      {Qt::Key_T, QStringLiteral("tag"), Desk::tr("Drum tag"), false, some},
                      {Qt::Key_L, QStringLiteral("needs"), Desk::tr("What a label needs")},
@@ -123,9 +123,8 @@ private:
                                     classOf(*light, law))
                          : QString{};
         };
-        filled.caution =
-            Desk::tr("Compared by eye it is a class and no number. An off-flavor keeps the vessel apart: for "
-                     "processing only.");
+        filled.caution = Desk::tr(
+            "Compared by eye, it is a class, not a number. An off-flavor keeps the vessel apart: for processing only.");
         enter(std::move(filled));
     }
     void tag(const Vessel& of) {
@@ -174,14 +173,14 @@ private:
         for (const LotLine& line : view_.lines)
             view.said.push_back(
                 {line.held && !line.released
-                     ? Desk::tr("%1 is held: no label until somebody says why it may go.").arg(line.code)
+                     ? Desk::tr("%1 is held: no label until somebody says why it can be released.").arg(line.code)
                      : line.code,
                  line.says});
         const bool some = !view_.rows.empty();
         view.keys = {{Qt::Key_X, QStringLiteral("ship"), Desk::tr("Ship"), false, some},
                      {Qt::Key_B, QStringLiteral("cameBack"), Desk::tr("Came back"), false, some},
                      {Qt::Key_Y, QStringLiteral("destroyed"), Desk::tr("Destroyed"), false, some},
-                     {Qt::Key_W, QStringLiteral("release"), Desk::tr("Why it may go"), false, some},
+                     {Qt::Key_W, QStringLiteral("release"), Desk::tr("Release"), false, some},
                      {Qt::Key_L, QStringLiteral("labels"), Desk::tr("Labels"), false, some},
                      {Qt::Key_N, QStringLiteral("needs"), Desk::tr("What a label needs"), false, some},
                      wayToBoard()};
@@ -237,16 +236,16 @@ private:
                 size->answer = size->offers[0];
         }
         if (line.held && !line.released && deed == Deed::shipped)
-            filled.caution = Desk::tr("This lot is held: say first why it may go.");
+            filled.caution = Desk::tr("This lot is held: say first why it can be released.");
         enter(std::move(filled));
     }
     void release(const LotLine& line) {
         BookForm filled = form(Deed::tested);
-        filled.title = Desk::tr("Why %1 may go").arg(line.code);
+        filled.title = Desk::tr("Why %1 can be released").arg(line.code);
         filled.put(Key::of, line.code);
         filled.put(Key::tested_for, QString::fromUtf8(releaseWord.data(), static_cast<qsizetype>(releaseWord.size())));
         if (BookField* why = filled.field(std::nullopt)) {
-            why->label = Desk::tr("why it may go");
+            why->label = Desk::tr("why it can be released");
             why->needed = true;
         }
         filled.caution = Desk::tr("This is advice: the inspector decides.");
@@ -254,7 +253,8 @@ private:
     }
     void labels(const LotLine& line) {
         if (line.held && !line.released)
-            return shell_.say(Desk::tr("%1 is held: no label until somebody says why it may go.").arg(line.code));
+            return shell_.say(
+                Desk::tr("%1 is held: no label until somebody says why it can be released.").arg(line.code));
         const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Labels"), QStringLiteral("labels.pdf"),
                                                            QStringLiteral("PDF (*.pdf)"));
         if (place.isEmpty())

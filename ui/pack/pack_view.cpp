@@ -63,7 +63,7 @@ QString classOf(double light, const PlaceLaw& law) {
 PackView packView(const HouseLedger* house, std::span<const Set> settings, Units units) {
     PackView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "The books are being read."));
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "Reading the book …"));
         return view;
     }
     const Ledger& ledger = house->ledger();
@@ -72,8 +72,8 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
                     {tr(QT_TRANSLATE_NOOP("Pack", "holds")), true},
                     {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true},
                     {tr(QT_TRANSLATE_NOOP("Pack", "grade")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "runs with it")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "may it be packed?")), false, 1}};
+                    {tr(QT_TRANSLATE_NOOP("Pack", "also in it")), false, 3},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "ready to pack?")), false, 1}};
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (canBePacked(ledger.vessels()[i]))
@@ -89,7 +89,7 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
                             : remedy.mayBePacked() ? tr(QT_TRANSLATE_NOOP("Pack", "yes"))
                             : remedy.kind == Remedy::Kind::maybeThin
                                 ? tr(QT_TRANSLATE_NOOP("Pack", "test it first"))
-                                : tr(QT_TRANSLATE_NOOP("Pack", "no: see what it wants"));
+                                : tr(QT_TRANSLATE_NOOP("Pack", "no: see what it needs"));
         view.rows.push_back({{utf8(vessel.name), figure(vessel.content.volume(), units).text(),
                               packNumber(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
                               taintWords(vessel.taint), may}});
@@ -97,14 +97,13 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
         if (vessel.taint.milk)
             notes << tr(QT_TRANSLATE_NOOP("Pack", "Milk is in it: say so on every label."));
         if (gradeOf(vessel, lawOf(ledger)).isEmpty())
-            notes << tr(QT_TRANSLATE_NOOP("Pack", "Measure the color before it is labeled."));
+            notes << tr(QT_TRANSLATE_NOOP("Pack", "Measure the color before you label it."));
         notes << tr(QT_TRANSLATE_NOOP("Pack", "Check the density again after re-heating. Hot syrup burns deeply."));
         view.lines.push_back({i, utf8(vessel.name), remedySentence(vessel, limits, units), notes.join(u' ')});
     }
     if (view.rows.empty())
         view.nothing =
-            tr(QT_TRANSLATE_NOOP("Pack", "No vessel holds syrup that could be packed. Draws, bought syrup and "
-                                         "moves fill them."));
+            tr(QT_TRANSLATE_NOOP("Pack", "No vessel holds syrup to pack. Draws, bought syrup and moves fill them."));
     return view;
 }
 
@@ -141,8 +140,8 @@ std::vector<FillLine> usualSizes(const HouseLedger* house, Units units) {
 YieldView yieldView(const Vessel& vessel, std::span<const FillLine> sizes, Units units) {
     YieldView view;
     view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "size"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "weigh in")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "it gives, all in this size")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "fill weight")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "yield, all in this size")), true},
                     {tr(QT_TRANSLATE_NOOP("Pack", "left over")), true, 1}};
     const Volume holds = vessel.content.volume();
     for (const FillLine& one : sizes) {
@@ -178,9 +177,8 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
             const auto density = sugarDensity(is, Temperature::celsius(20));
             const auto made = containersFrom(content.volume(), std::span{&one, 1});
             if (density && made)
-                words << tr(QT_TRANSLATE_NOOP("Pack",
-                                              "Weigh in %1 each: brim-full of hot syrup is %2 percent short when "
-                                              "cold. It gives %3, and %4 stay."))
+                words << tr(QT_TRANSLATE_NOOP("Pack", "Fill each to %1 by weight: full to the brim with hot syrup, it "
+                                                      "is %2 percent short when cold. That makes %3, and %4 is left."))
                              .arg(weightText(*density * one, units), packNumber(coldBy() * 100, 0),
                                   QString::number(made->counts[0]), handVolume(made->left, units));
             if (one < smallContainer || (typed.answer(Key::of) == u"glass" && one <= smallContainer))
@@ -191,7 +189,8 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
             words << tr(QT_TRANSLATE_NOOP("Pack", "Capped under %1: the lot will be held."))
                          .arg(figure(least, units, 0).text());
         if (brix && (is < limits.least || is > limits.most))
-            words << tr(QT_TRANSLATE_NOOP("Pack", "Density outside %1 to %2 °Brix of here: the lot will be held."))
+            words << tr(QT_TRANSLATE_NOOP("Pack",
+                                          "Density outside the %1 to %2 °Brix for this place: the lot will be held."))
                          .arg(packNumber(limits.least.degrees(), 1), packNumber(limits.most.degrees(), 1));
         return words.join(u' ');
     };
@@ -207,7 +206,7 @@ bool isReleased(const Ledger& ledger, const Lot& lot) {
 LotsView lotsView(const HouseLedger* house, Units units) {
     LotsView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "The books are being read."));
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "Reading the book …"));
         return view;
     }
     const Ledger& ledger = house->ledger();
@@ -215,10 +214,10 @@ LotsView lotsView(const HouseLedger* house, Units units) {
                     {tr(QT_TRANSLATE_NOOP("Pack", "packed")), false, 2},
                     {tr(QT_TRANSLATE_NOOP("Pack", "from")), false, 4},
                     {tr(QT_TRANSLATE_NOOP("Pack", "made"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "here")), true},
+                    {tr(QT_TRANSLATE_NOOP("Pack", "in stock")), true},
                     {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true, 5},
                     {tr(QT_TRANSLATE_NOOP("Pack", "class")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "stands")), false, 1}};
+                    {tr(QT_TRANSLATE_NOOP("Pack", "status")), false, 1}};
     for (std::size_t i = ledger.lots().size(); i-- > 0;) {
         const Lot& lot = ledger.lots()[i];
         QStringList made;
@@ -256,7 +255,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         view.lines.push_back({i, utf8(lot.code), why.join(u' '), lot.held, released});
     }
     if (view.rows.empty())
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "No lot was packed yet."));
+        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "No lot has been packed yet."));
     return view;
 }
 

@@ -115,9 +115,9 @@ public:
     PaperRead read() {
         const auto time = paperTimeIn(typed_.time);
         if (!time)
-            return wrong(
-                paperTime,
-                tr(QT_TRANSLATE_NOOP("Paper", "“%1” is no time. Write it as 9:40p, 940 or 21:40.")).arg(typed_.time));
+            return wrong(paperTime,
+                         tr(QT_TRANSLATE_NOOP("Paper", "“%1” is not a time. Write it as 9:40p, 940 or 21:40."))
+                             .arg(typed_.time));
         const auto moment = paperMoment(*time, day_.date, day_.zone, above_);
         if (!std::holds_alternative<Instant>(moment))
             return wrong(paperTime,
@@ -128,9 +128,12 @@ public:
             return wrong(paperWhat, tr(QT_TRANSLATE_NOOP("Paper", "Write beside the time what was done then.")));
         const auto meant = meantBy(typed_.what);
         if (!meant)
-            return wrong(paperWhat, tr(QT_TRANSLATE_NOOP("Paper", "“%1” is nothing a log tells of. Choose one of those "
-                                                                  "offered, or write it as a note."))
-                                        .arg(typed_.what));
+            return wrong(
+                paperWhat,
+                tr(QT_TRANSLATE_NOOP(
+                       "Paper",
+                       "“%1” is not something a log records. Choose one of those offered, or write it as a note."))
+                    .arg(typed_.what));
         if (auto slip = figureInto(*meant))
             return *slip;
         if (auto slip = moreInto(*meant))
@@ -151,10 +154,10 @@ private:
             return std::nullopt;
         const auto figure = paperFigureIn(typed);
         if (!figure)
-            return wrong(paperFigure,
-                         tr(QT_TRANSLATE_NOOP("Paper", "“%1” is no figure. Write a number and its unit, as "
-                                                       "in 2.5 gal."))
-                             .arg(typed));
+            return wrong(
+                paperFigure,
+                tr(QT_TRANSLATE_NOOP("Paper", "“%1” is not a number. Write a number and its unit, as in 2.5 gal."))
+                    .arg(typed));
         Unit unit = figure->unit;
         if (unit == Unit::none && meant.figure != Dimension::none)
             unit = meant.figure == Dimension::sugar ? Unit::brix
@@ -200,19 +203,20 @@ private:
             if (cup && cup->unit == Unit::none)
                 cup->unit = unitOf(Dimension::temperature, day_.units);
             if (!cup || dimensionOf(cup->unit) != Dimension::temperature)
-                return wrong(paperMore,
-                             tr(QT_TRANSLATE_NOOP("Paper", "Beside a check stands the temperature of the cup, "
-                                                           "as in 205 F; “%1” is none."))
-                                 .arg(more));
+                return wrong(
+                    paperMore,
+                    tr(QT_TRANSLATE_NOOP(
+                           "Paper", "Beside a check goes the temperature of the cup, as in 205 F; “%1” is not one."))
+                        .arg(more));
             appendPair(detail_, "temp", numberText(cup->number) + std::string{nameOf(cup->unit)});
             break;
         }
         case More::nothing:
         case More::note:
-            return wrong(paperMore,
-                         tr(QT_TRANSLATE_NOOP("Paper", "Nothing stands here beside “%1”. Write it as a note in "
-                                                       "a row of its own."))
-                             .arg(typed_.what));
+            return wrong(
+                paperMore,
+                tr(QT_TRANSLATE_NOOP("Paper", "Nothing goes here beside “%1”. Write it as a note in a row of its own."))
+                    .arg(typed_.what));
         }
         return std::nullopt;
     }

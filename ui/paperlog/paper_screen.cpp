@@ -139,12 +139,12 @@ void PaperScreen::setDay(QDate date, const QTimeZone& zone) {
 std::optional<PaperDay> PaperScreen::day() {
     const QDate date = QDate::fromString(date_->text().trimmed(), Qt::ISODate);
     if (!date.isValid()) {
-        say(tr("“%1” is no date. Write it as 2026-03-14.").arg(date_->text()));
+        say(tr("“%1” is not a date. Write it as 2026-03-14.").arg(date_->text()));
         return std::nullopt;
     }
     const auto zone = zoneNamed(zone_->text());
     if (!zone) {
-        say(tr("“%1” is no time zone. Write one as America/New_York.").arg(zone_->text()));
+        say(tr("“%1” is not a time zone. Write one like America/New_York.").arg(zone_->text()));
         return std::nullopt;
     }
     return PaperDay{date, *zone, units_};

@@ -108,22 +108,21 @@ private:
         const auto& shown = is_.picture.reading(reading.series);
         const bool gives = shown && shown->probe == probe;
         if (silent >= silentAfter) {
-            row.verdict =
-                tr(QT_TRANSLATE_NOOP("Chain", "comes no more: silent for %1")).arg(spanText(Duration{silent}));
+            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "stopped: silent for %1")).arg(spanText(Duration{silent}));
             return;
         }
         row.mark = ChainMark::look;
         if (now.last->si < reading.lowest || now.last->si > reading.highest)
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "comes, but cannot be true: wrong field or unit?"));
+            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "arrives, but cannot be true: wrong field or unit?"));
         else if (gives && shown->trust != Trust::good)
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "comes, but is %1: %2"))
+            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "arrives, but is %1: %2"))
                               .arg(trustWord(shown->trust), reasonWords(*shown));
         else {
             row.mark = ChainMark::well;
             row.verdict = gives && shown->standsIn
-                              ? tr(QT_TRANSLATE_NOOP("Chain", "comes, good; stands in for the first"))
-                          : gives ? tr(QT_TRANSLATE_NOOP("Chain", "comes, good"))
-                                  : tr(QT_TRANSLATE_NOOP("Chain", "comes, good; stands by"));
+                              ? tr(QT_TRANSLATE_NOOP("Chain", "arrives, good; in use for the first"))
+                          : gives ? tr(QT_TRANSLATE_NOOP("Chain", "arrives, good"))
+                                  : tr(QT_TRANSLATE_NOOP("Chain", "arrives, good; on standby"));
         }
     }
 

@@ -19,7 +19,7 @@ struct ChainRow {
     QString from;    // "pan box"
     QString value;   // as it is now
     QString age;     // of the last reading
-    QString verdict; // "comes, good", or what is wrong
+    QString verdict; // "arrives, good", or what is wrong
     bool operator==(const ChainRow&) const = default;
 };
 

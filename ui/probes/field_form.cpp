@@ -162,7 +162,7 @@ private:
         text.replace(u',', u'.').replace(QChar{0x2212}, u'-');
         const auto typed = numberIn(text.toStdString());
         if (!typed || *typed < lowest || *typed > highest) {
-            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” cannot stand here. Write a number from %2 to %3."))
+            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” does not fit here. Write a number from %2 to %3."))
                          .arg(answer_, plain(lowest), plain(highest));
             return 1;
         }
@@ -171,7 +171,7 @@ private:
     double whole(double lowest, double highest) {
         const double typed = number(lowest, highest);
         if (typed != std::floor(typed) && wrong_.isEmpty())
-            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” cannot stand here. Write a whole number.")).arg(answer_);
+            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” does not fit here. Write a whole number.")).arg(answer_);
         return wrong_.isEmpty() ? typed : lowest;
     }
     int choice(const QStringList& all) { return std::max(0, static_cast<int>(all.indexOf(answer_))); }

@@ -256,8 +256,8 @@ void ProbesScreen::refreshWiring() {
     framing_->say(framingWords(rule->parity, rule->stopBits), {});
     const auto seen = setup_.status() ? setup_.status()->encoding : std::nullopt;
     encoding_->say(rule->encoding ? encodingWord(*rule->encoding)
-                   : seen         ? tr("kind of line: %1, found out").arg(encodingWord(*seen))
-                                  : tr("kind of line: finds out by itself"),
+                   : seen         ? tr("kind of line: %1, detected").arg(encodingWord(*seen))
+                                  : tr("kind of line: detected by itself"),
                    {});
     checksum_->say(rule->checksum ? tr("checksum demanded") : tr("checksum if there is one"), {});
     every_->say(tr("every %1 s").arg(QLocale{}.toString(rule->every)), {});

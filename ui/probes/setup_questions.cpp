@@ -124,7 +124,7 @@ private:
             SetupQuestion asks{
                 .words = tr(QT_TRANSLATE_NOOP("Probes", "Field “%1” looks like the %2, in %3."))
                              .arg(QString::fromStdString(guess.is), readingName(*guess.reads), symbolOf(unit)),
-                .yes = tr(QT_TRANSLATE_NOOP("Probes", "Take it so")),
+                .yes = tr(QT_TRANSLATE_NOOP("Probes", "Use it")),
                 .key = "guess " + setup_.rule()->device + "/" + guess.is,
                 .after = setup_.file()};
             asks.after.ports[*setup_.shown()].fields.push_back({.is = guess.is, .reads = guess.reads, .unit = unit});

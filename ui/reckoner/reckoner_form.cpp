@@ -139,7 +139,7 @@ const std::vector<SumRow>& sumRows() {
             {"cal", WORD("Scale made for"), Asks::temperature}}}}},
         {"tonight",
          {{"",
-           {{"volume1", WORD("Sap that stands"), Asks::volume},
+           {{"volume1", WORD("Sap on hand"), Asks::volume},
             {"sugar1", WORD("Its sugar"), Asks::sugar},
             {"rate", WORD("Water boiled off"), Asks::flow},
             {"light", WORD("Lit at"), Asks::clock, true},

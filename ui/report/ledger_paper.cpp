@@ -189,9 +189,10 @@ PaperTable balanceTable(const Ledger& ledger) {
 }
 
 QStringList cautions() {
-    return {tr(QT_TRANSLATE_NOOP("LedgerPaper",
-                                 "This is advice: the inspector decides. No scale here is legal for trade.")),
-            tr(QT_TRANSLATE_NOOP("LedgerPaper", "A hole in the book stays one: what nobody wrote is shown as such."))};
+    return {
+        tr(QT_TRANSLATE_NOOP("LedgerPaper",
+                             "This is advice: the inspector decides. No scale here is legal for trade.")),
+        tr(QT_TRANSLATE_NOOP("LedgerPaper", "A gap in the book stays a gap: what nobody wrote is shown as missing."))};
 }
 
 } // namespace
@@ -231,7 +232,7 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
 LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) {
     const Lot& lot = ledger.lots()[index];
     LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Recall of lot %1")).arg(text(lot.code)), {}, cautions()};
-    PaperTable behind{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Behind it")),
+    PaperTable behind{tr(QT_TRANSLATE_NOOP("LedgerPaper", "What it came from")),
                       {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "name")),
                        tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")),
                        tr(QT_TRANSLATE_NOOP("LedgerPaper", "share of its sugar"))},

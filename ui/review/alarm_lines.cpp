@@ -32,7 +32,7 @@ QString marks(const AlarmTally& tally) {
     if (tally.chattered > 0)
         words << tr(QT_TRANSLATE_NOOP("AlarmReview", "comes and goes"));
     if (tally.stoodLong > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "stood too long"));
+        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "lasted too long"));
     if (tally.standsAtEnd)
         words << tr(QT_TRANSLATE_NOOP("AlarmReview", "to the end"));
     if (tally.shelved > 0)
@@ -53,7 +53,7 @@ QString storyOf(const AlarmTally& tally, const WallClock& clock) {
                      .arg(tally.chattered)
                      .arg(clock.hourAndMinute(*tally.chatterFrom));
     if (tally.stoodLong > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "stood longer than %1: %2"))
+        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "lasted longer than %1: %2"))
                      .arg(spanText(limits.standing),
                           counted(tally.stoodLong, tr(QT_TRANSLATE_NOOP("AlarmReview", "once")),
                                   tr(QT_TRANSLATE_NOOP("AlarmReview", "%n times"), nullptr, tally.stoodLong)));
@@ -64,9 +64,9 @@ QString storyOf(const AlarmTally& tally, const WallClock& clock) {
 
 QStringList alarmHeadings() {
     return {tr(QT_TRANSLATE_NOOP("AlarmReview", "alarm")),        tr(QT_TRANSLATE_NOOP("AlarmReview", "how urgent")),
-            tr(QT_TRANSLATE_NOOP("AlarmReview", "times")),        tr(QT_TRANSLATE_NOOP("AlarmReview", "stood in all")),
+            tr(QT_TRANSLATE_NOOP("AlarmReview", "times")),        tr(QT_TRANSLATE_NOOP("AlarmReview", "time in all")),
             tr(QT_TRANSLATE_NOOP("AlarmReview", "longest")),      tr(QT_TRANSLATE_NOOP("AlarmReview", "seen after")),
-            tr(QT_TRANSLATE_NOOP("AlarmReview", "what is amiss"))};
+            tr(QT_TRANSLATE_NOOP("AlarmReview", "what is wrong"))};
 }
 
 std::vector<AlarmLine> alarmLines(const AlarmReview& review, const WallClock& clock) {
@@ -82,7 +82,7 @@ std::vector<AlarmLine> alarmLines(const AlarmReview& review, const WallClock& cl
 
 QString alarmsStory(const AlarmReview& review, const WallClock& clock) {
     if (review.times == 0)
-        return tr(QT_TRANSLATE_NOOP("AlarmReview", "No alarm stood in this shift."));
+        return tr(QT_TRANSLATE_NOOP("AlarmReview", "There was no alarm in this shift."));
     QStringList words;
     words << counted(review.times, tr(QT_TRANSLATE_NOOP("AlarmReview", "1 alarm")),
                      tr(QT_TRANSLATE_NOOP("AlarmReview", "%n alarms"), nullptr, review.times));

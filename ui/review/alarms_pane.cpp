@@ -52,7 +52,7 @@ AlarmsPane::AlarmsPane(QWidget* parent)
 }
 
 void AlarmsPane::name() {
-    next_->say(tr("When it stood"), tr("Enter"));
+    next_->say(tr("When it was on"), tr("Enter"));
     leave_->say(tr("Back to the shifts"), tr("Esc"));
     table_->setColumnCount(static_cast<int>(alarmHeadings().size()));
     table_->setHorizontalHeaderLabels(alarmHeadings());
@@ -73,7 +73,7 @@ void AlarmsPane::display(std::optional<AlarmReview> review, const WallClock& clo
 }
 
 void AlarmsPane::fill() {
-    story_->setText(review_ ? alarmsStory(*review_, clock_) : tr("The alarms are being worked out."));
+    story_->setText(review_ ? alarmsStory(*review_, clock_) : tr("Working out the alarms …"));
     lines_ = review_ ? alarmLines(*review_, clock_) : std::vector<AlarmLine>{};
     table_->setRowCount(0);
     table_->setRowCount(static_cast<int>(lines_.size()));

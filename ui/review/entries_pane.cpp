@@ -145,8 +145,8 @@ void EntriesPane::open() {
         return;
     const auto row = old->stands ? paperRowOf(old->fact, clock_) : std::nullopt;
     if (!row) {
-        answer_->setText(old->stands ? tr("This can only be taken back: no row of paper tells it.")
-                                     : tr("It was put right already: correct what stands instead of it."));
+        answer_->setText(old->stands ? tr("This can only be taken back: there is no paper row for it.")
+                                     : tr("It was already corrected: correct the entry that replaced it."));
         return;
     }
     fieldsOf_ = old->id;
@@ -213,7 +213,7 @@ void EntriesPane::takeBack() {
         return;
     if (askedFor_ != old->id) {
         askedFor_ = old->id;
-        answer_->setText(tr("Once more, and it counts no longer: %1, %2.").arg(old->time, old->words));
+        answer_->setText(tr("Once more, and it no longer counts: %1, %2.").arg(old->time, old->words));
         return;
     }
     emit correctionWanted(old->id, std::nullopt);

@@ -64,7 +64,7 @@ QString drawWords(const ShiftAccount& account, Units units) {
                       : tr(QT_TRANSLATE_NOOP("Story", " gave %1 of syrup")))
                      .arg(figure(account.syrup, units).text());
     if (account.drawsJudged > 0)
-        words += tr(QT_TRANSLATE_NOOP("Story", "; %1 of %2 lay in the band, by the probe"))
+        words += tr(QT_TRANSLATE_NOOP("Story", "; %1 of %2 were in the band, by the probe"))
                      .arg(account.drawsInBand)
                      .arg(account.drawsJudged);
     return words + QStringLiteral(".");
@@ -102,11 +102,11 @@ QString foretoldWords(const std::vector<DrawScore>& scores) {
 
 QString alarmWords(const ShiftAccount& account) {
     if (account.alarms.empty())
-        return tr(QT_TRANSLATE_NOOP("Story", "No alarm stood."));
+        return tr(QT_TRANSLATE_NOOP("Story", "There was no alarm."));
     QStringList names;
     for (const auto& [alarm, times] : account.alarms)
         names << (times > 1 ? QStringLiteral("%1 (%2×)").arg(alarmName(alarm)).arg(times) : alarmName(alarm));
-    return tr(QT_TRANSLATE_NOOP("Story", "Alarms that stood: %1.")).arg(names.join(QStringLiteral(", ")));
+    return tr(QT_TRANSLATE_NOOP("Story", "Alarms: %1.")).arg(names.join(QStringLiteral(", ")));
 }
 
 } // namespace

@@ -128,9 +128,9 @@ private:
         openShift(shift, false);
         entries(shift);
         shell_.refreshSoon();
-        screen_->say(!kept     ? Desk::tr("Not on the disk yet. It is tried again each second.")
-                     : instead ? Desk::tr("Corrected. What stood there before stays to be read.")
-                               : Desk::tr("Taken back. What stood there stays to be read."));
+        screen_->say(!kept     ? Desk::tr("Not on the disk yet. Trying again each second.")
+                     : instead ? Desk::tr("Corrected. The old entry can still be read.")
+                               : Desk::tr("Taken back. The old entry can still be read."));
     }
     void exportShift(ShiftId shift) {
         const auto place = QFileDialog::getSaveFileName(screen_, Desk::tr("Export the shift"),

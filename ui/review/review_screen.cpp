@@ -104,7 +104,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
 
 void ReviewScreen::name() {
     open_->say(tr("Open"), tr("Enter"));
-    lay_->say(tr("Lay over it"), tr("Space"));
+    lay_->say(tr("Overlay"), tr("Space"));
     from_->say(fromWord(), QStringLiteral("L"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
     alarmsKey_->say(tr("Alarms"), QStringLiteral("M"));
@@ -151,7 +151,7 @@ void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
     if (!opened_ && !rows.empty())
         emit openWanted(rows.front().shift);
     if (rows.empty())
-        say(tr("No shift yet. The first fact of a boil begins one."));
+        say(tr("No shift yet. The first entry of a boil begins one."));
 }
 
 std::optional<ShiftId> ReviewScreen::chosen() const {
@@ -261,8 +261,8 @@ void ReviewScreen::layOver(ShiftId shift, ShiftTrace trace) {
     over_.push_back({shift, {std::make_shared<ShiftTrace>(std::move(trace)), shiftName(shift)}});
     drawOver();
     said_->setText(over_.back().laid.trace->momentOf(laidFrom_)
-                       ? tr("%1 lies over it. %2.").arg(shiftName(shift), fromWord())
-                       : tr("%1 has no such moment. Choose another with A.").arg(shiftName(shift)));
+                       ? tr("%1 is overlaid. %2.").arg(shiftName(shift), fromWord())
+                       : tr("%1 has no such moment. Choose another with L.").arg(shiftName(shift)));
 }
 
 QString ReviewScreen::fromWord() const {
@@ -289,7 +289,7 @@ void ReviewScreen::turnFrom() {
             without << over.laid.name;
     said_->setText(without.isEmpty()
                        ? fromWord() + QStringLiteral(".")
-                       : tr("Not drawn, for want of such a moment: %1.").arg(without.join(QStringLiteral(" · "))));
+                       : tr("Not drawn, as it has no such moment: %1.").arg(without.join(QStringLiteral(" · "))));
 }
 
 void ReviewScreen::drawOver() {

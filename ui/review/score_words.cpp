@@ -46,7 +46,8 @@ QString scoreStory(const std::vector<DrawScore>& scores) {
     return (draws == 1 ? tr(QT_TRANSLATE_NOOP("DrawScores", "one draw predicted"))
                        : QCoreApplication::translate(context, "%n draws predicted", nullptr, draws)) +
            QStringLiteral(" · ") +
-           tr(QT_TRANSLATE_NOOP("DrawScores", "inside the range %1 % of the wait (80 is meant)")).arg(percent(inside)) +
+           tr(QT_TRANSLATE_NOOP("DrawScores", "inside the range %1 % of the wait (80 is the aim)"))
+               .arg(percent(inside)) +
            QStringLiteral(" · ") +
            tr(QT_TRANSLATE_NOOP("DrawScores", "off by %1 min ten minutes before, %2 five, %3 two"))
                .arg(usually(scores, &DrawScore::tenBefore), usually(scores, &DrawScore::fiveBefore),

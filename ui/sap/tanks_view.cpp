@@ -32,7 +32,7 @@ QString reasonWord(BoilReason reason) {
 
 QString roomText(const TankPicture& tank, Units units) {
     if (!tank.room)
-        return tr("size not told");
+        return tr("size not entered");
     if (tank.room->si() < 0)
         return tr("%1 over").arg(figure(-*tank.room, units).text());
     if (tank.filling)
@@ -56,22 +56,21 @@ QString headline(const Ledger& ledger, const TankPicture& tank, const BoilFirst&
 
 QString heatNote(const TankPicture& tank, Units units) {
     if (!tank.coldest || !tank.warmest)
-        return tr("Nobody told its temperature: its heat is not known.");
-    QString words = tr("Coldest %1, warmest %2 as told; now %3, told %4 ago.")
+        return tr("Its temperature was not entered: how warm it is is not known.");
+    QString words = tr("Coldest %1, warmest %2 as entered; now %3, entered %4 ago.")
                         .arg(figure(*tank.coldest, units, 0).text(), figure(*tank.warmest, units, 0).text(),
                              figure(*tank.now, units, 0).text(), spanText(tank.toldAgo.value_or(Duration{0})));
     if (tank.atFreezing)
-        words +=
-            QLatin1Char(' ') + tr("At the freezing point: ice holds little sugar, so what is liquid reads sweeter. "
-                                  "How much is ice nobody can tell from here.");
+        words += QLatin1Char(' ') + tr("At the freezing point: ice holds little sugar, so the liquid reads sweeter. "
+                                       "How much is ice cannot be told from here.");
     return words;
 }
 
 QString limitNote(const TankPicture& tank, Units units) {
-    QString words = tr("Over 40 °F for %1, over 50 °F for %2, as far as it was told.")
+    QString words = tr("Over 40 °F for %1, over 50 °F for %2, as far as it was entered.")
                         .arg(spanText(tank.over40F), spanText(tank.over50F));
     if (units == Units::metric)
-        words = tr("Over 4 °C for %1, over 10 °C for %2, as far as it was told.")
+        words = tr("Over 4 °C for %1, over 10 °C for %2, as far as it was entered.")
                     .arg(spanText(tank.over40F), spanText(tank.over50F));
     words += QLatin1Char(' ');
     words += tank.concentrate ? tr("Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).")
@@ -98,12 +97,12 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
     if (units == Units::metric)
         view.columns[5].head = tr("over 10 °C");
     if (!ledger) {
-        view.head = tr("The books are being read.");
+        view.head = tr("Reading the book …");
         return view;
     }
     const SapPage page = sapPage(*ledger, now);
     if (page.tanks.empty())
-        view.head = tr("No sap stands in any tank. Tell what was gathered.");
+        view.head = tr("There is no sap in any tank. Enter what was gathered.");
     for (std::size_t place = 0; place < page.order.size(); ++place) {
         const BoilFirst& turn = page.order[place];
         const TankPicture& tank = page.tanks[turn.tank];
@@ -120,7 +119,7 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
         view.rows.push_back(std::move(row));
         QString notes = heatNote(tank, units) + QLatin1Char('\n') + limitNote(tank, units);
         if (tank.sugarAssumed)
-            notes += QLatin1Char(' ') + tr("Nobody read all of its sugar: 2 °Brix is assumed for the rest.");
+            notes += QLatin1Char(' ') + tr("Not all of its sugar was measured: 2 °Brix is assumed for the rest.");
         view.said.push_back({headline(*ledger, tank, turn, place, units), notes});
     }
     if (const auto sweet = sweetInPans(*ledger, now)) {
@@ -137,9 +136,8 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
                                  ? tr("The pans hold sweet since %1; the book does not know how much.").arg(since)
                                  : tr("The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.")
                                        .arg(figure(sweet->sugar, units).text(), figure(sweet->sd, units).text(), since),
-                             tr("Sweet in the pans spoils in a warm spell, and freezes only softly in a cold one. "
-                                "Drained into numbered "
-                                "pails it is told with the pails' names.")});
+                             tr("Sweet in the pans spoils in a warm spell, and freezes only to slush in a cold one. If "
+                                "you drain it into numbered pails, enter the pails' names.")});
     }
     return view;
 }

@@ -23,11 +23,11 @@ QString cordText(double cords) { return QLocale{}.toString(cords, 'f', 2); }
 QString lackText(TonightLack lack) {
     switch (lack) {
     case TonightLack::noSap:
-        return tr("No sap stands in any tank. Tell what was gathered.");
+        return tr("There is no sap in any tank. Enter what was gathered.");
     case TonightLack::noNight:
-        return tr("Nothing is known of this rig yet: one night with its fire and its tank read, and this page knows.");
+        return tr("Nothing is known of this rig yet. It takes one night with the fire entered and the tank read.");
     case TonightLack::allKeptBack:
-        return tr("All that stands is needed to cover the pans while the fire burns out. Do not light for it.");
+        return tr("All the sap on hand is needed to cover the pans while the fire burns out. Do not light for it.");
     case TonightLack::none:
         break;
     }
@@ -73,8 +73,8 @@ void addConcentrate(Rows& rows, const Tonight& rig, const TonightPlan& plan, std
     const auto& its = other->lastLoad;
     const QString words =
         tr("Concentrated to %1 first, the boil is %2 shorter.").arg(figure(to).text(), saved(mine.p50 - its.p50));
-    const QString wood = plan.cords && other->cords ? tr("It saves %1 cord. Draws come so much oftener as the feed is "
-                                                         "sweeter. Concentrate spoils sooner than sap.")
+    const QString wood = plan.cords && other->cords ? tr("It saves %1 cord. The sweeter the feed, the more often the "
+                                                         "draws come. Concentrate spoils sooner than sap.")
                                                           .arg(cordText(plan.cords->p50 - other->cords->p50))
                                                     : tr("Concentrate spoils sooner than sap: boil it at once.");
     rows.add(tr("concentrated to %1: saves").arg(figure(to).text()), saved(mine.p50 - its.p50),
@@ -103,7 +103,7 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
                     {tr("one in ten under"), true, 0},
                     {tr("one in ten over"), true, 0}};
     if (!ledger) {
-        view.head = tr("The books are being read.");
+        view.head = tr("Reading the book …");
         return view;
     }
     const Tonight rig{tonightBasis(*ledger)};
@@ -124,11 +124,9 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
                tr("The fire is cold about %1. Stay until the pans are covered; look again an hour later.")
                    .arg(at(plan->cold.p50)),
                ground);
-    rows.add(
-        tr("syrup"), rows.volume(plan->syrup.p50), rows.volume(plan->syrup.p10), rows.volume(plan->syrup.p90),
-        tr("About %1 of syrup, from %2 of sap.").arg(rows.volume(plan->syrup.p50), rows.volume(plan->sap)),
-        tr("By the sugar that stands and by what came out of it on the nights before; what the pans hold may shift "
-           "it."));
+    rows.add(tr("syrup"), rows.volume(plan->syrup.p50), rows.volume(plan->syrup.p10), rows.volume(plan->syrup.p90),
+             tr("About %1 of syrup, from %2 of sap.").arg(rows.volume(plan->syrup.p50), rows.volume(plan->sap)),
+             tr("By the sugar on hand and what came of it on the nights before; what the pans hold may shift it."));
     if (plan->cords)
         rows.add(tr("wood, cords"), cordText(plan->cords->p50), cordText(plan->cords->p10), cordText(plan->cords->p90),
                  tr("About %1 of a full cord.").arg(cordText(plan->cords->p50)));

@@ -36,7 +36,7 @@ std::span<const SeasonScreen::Key> SeasonScreen::keys() {
                                     {Qt::Key_K, "columns", QT_TR_NOOP("Columns")},
                                     {Qt::Key_Y, "year", QT_TR_NOOP("Other season")},
                                     {Qt::Key_T, "tuning", QT_TR_NOOP("What pays")},
-                                    {Qt::Key_V, "calibration", QT_TR_NOOP("Forecast kept")},
+                                    {Qt::Key_V, "calibration", QT_TR_NOOP("Past forecasts")},
                                     {Qt::Key_P, "paper", QT_TR_NOOP("On paper")},
                                     {Qt::Key_Escape, "back", QT_TR_NOOP("Back")}};
     return table;
@@ -205,7 +205,7 @@ void SeasonScreen::display(std::vector<SeasonShift> shifts) {
     }
     refresh();
     if (shifts_.empty())
-        say(tr("No shift yet. The first fact of a boil begins one."));
+        say(tr("No shift yet. The first entry of a boil begins one."));
 }
 
 void SeasonScreen::say(const QString& words) {
@@ -354,8 +354,8 @@ void SeasonScreen::showTuning() {
 
 void SeasonScreen::showCalibration() {
     const auto calibration = calibrationOf(chosenShifts(shifts_, choice_));
-    calibrationTitle_->setText(tr("Did the forecast keep its word? Draws so far: %1. The ring is what was promised, "
-                                  "the bar what came, as surely as so many draws can say (95 %).")
+    calibrationTitle_->setText(tr("Was the forecast right? Draws so far: %1. The ring is what was promised, the bar "
+                                  "what came, as surely as so many draws can say (95 %).")
                                    .arg(calibration.draws));
     calibration_->show([calibration, dress = dress_](QPainter& painter, const QRectF& place) {
         paintCalibration(painter, place, calibration, dress);

@@ -77,7 +77,7 @@ QString causeName(Cause cause, const std::string& what) {
     case Cause::pressure:
         return tr(QT_TRANSLATE_NOOP("Tuning", "the air pressure"));
     case Cause::advance:
-        return tr(QT_TRANSLATE_NOOP("Tuning", "the season's advance"));
+        return tr(QT_TRANSLATE_NOOP("Tuning", "how late in the season"));
     case Cause::species:
     case Cause::hand:
         return QString::fromStdString(what);
@@ -89,7 +89,7 @@ QString entangledWords(const Tuning& tuning, const Entangled& group) {
     QStringList names;
     for (const std::size_t i : group.effects)
         names << causeName(tuning.effects[i].cause, tuning.effects[i].what);
-    return tr(QT_TRANSLATE_NOOP("Tuning", "These went together, so which of them did what cannot be told: %1. All at "
+    return tr(QT_TRANSLATE_NOOP("Tuning", "These changed together, so which of them did what is not known: %1. All at "
                                           "once, by one usual swing: %2: %3."))
         .arg(names.join(QStringLiteral(", ")), percentText(group.middle, group.low, group.high),
              verdictWord(group.verdict));
@@ -122,8 +122,8 @@ QString tomorrowWords(const Tuning& tuning, Units units) {
             ? tr(QT_TRANSLATE_NOOP("Tuning", "About %1 such pairs of nights would show a difference of 5 %."))
                   .arg(tuning.next->pairs)
             : tr(QT_TRANSLATE_NOOP("Tuning", "It would take more than 20 such pairs of nights to show a difference of "
-                                             "5 %: nights stray too much."));
-    return tr(QT_TRANSLATE_NOOP("Tuning", "To find out most: one night with %1, one night without, all else alike."))
+                                             "5 %: nights vary too much."));
+    return tr(QT_TRANSLATE_NOOP("Tuning", "To learn the most: one night with %1, one night without, all else alike."))
                .arg(causeWords(effect, units)) +
            QStringLiteral(" ") + pairs;
 }
@@ -141,7 +141,7 @@ QString verdictWord(Verdict verdict) {
     case Verdict::tooLittle:
         return tr(QT_TRANSLATE_NOOP("Tuning", "too little to tell"));
     case Verdict::entangled:
-        return tr(QT_TRANSLATE_NOOP("Tuning", "went with others"));
+        return tr(QT_TRANSLATE_NOOP("Tuning", "changed with others"));
     }
     return {};
 }
@@ -158,7 +158,7 @@ TuningWords tuningWords(const Tuning& tuning, Units units) {
     if (tuning.nights < fewestNights)
         words.basis += tr(QT_TRANSLATE_NOOP("Tuning", ": too little to tell anything. Six are the fewest."));
     else
-        words.basis += tr(QT_TRANSLATE_NOOP("Tuning", ". A night strays by %1 % for reasons not seen here."))
+        words.basis += tr(QT_TRANSLATE_NOOP("Tuning", ". A night varies by %1 % for reasons not seen here."))
                            .arg(QLocale{}.toString(percentOf(tuning.scatter), 'f', 0));
     for (const Effect& effect : tuning.effects)
         words.lines.push_back({.cause = causeWords(effect, units),
@@ -172,9 +172,9 @@ TuningWords tuningWords(const Tuning& tuning, Units units) {
         words.notes << entangledWords(tuning, group);
     addLeftOut(tuning, words.notes);
     words.tomorrow = tomorrowWords(tuning, units);
-    words.caution =
-        tr(QT_TRANSLATE_NOOP("Tuning", "What went together is no proof of what did it. Nothing here is worth "
-                                       "a low pan or an overfired arch."));
+    words.caution = tr(QT_TRANSLATE_NOOP(
+        "Tuning",
+        "What changed together is no proof of what did it. Nothing here is worth a low pan or an overfired arch."));
     return words;
 }
 

@@ -81,8 +81,8 @@ std::variant<std::optional<TankShape>, QString> tankOf(const TankForm& form, Uni
             shape = BoxTank{v[0], v[1], v[2]};
     }
     if (!shape || !isTank(*shape))
-        return tr(QT_TRANSLATE_NOOP("Tank", "Type every measure of the tank as a number above 0, no longer than a "
-                                            "barn (20 m, 65 ft)."));
+        return tr(
+            QT_TRANSLATE_NOOP("Tank", "Type every measure of the tank as a number above 0, at most 20 m (65 ft)."));
     return shape;
 }
 
@@ -177,8 +177,8 @@ std::variant<Yard, QString> yardOf(const TankForm& form, Units units) {
         yard.pile = Woodpile{pile.values[0], pile.values[1], pile.values[2]};
         // A stick fed into an arch is a hand's breadth to a man's height long.
         if (yard.pile->stick.metre() > 2 || yard.pile->stick.metre() < 0.1 || yard.pile->cords() > 500)
-            return tr(QT_TRANSLATE_NOOP("Tank", "The pile cannot be so: sticks are 4 to 79 in (100 to 2000 mm) long, "
-                                                "and it holds at most 500 cords."));
+            return tr(QT_TRANSLATE_NOOP("Tank", "That pile is not possible: sticks are 4 to 79 in (100 to 2000 mm) "
+                                                "long, and it holds at most 500 cords."));
     }
     if (!form.price.trimmed().isEmpty()) {
         yard.pricePerCord = numberOf(form.price);
@@ -192,7 +192,7 @@ Dip dipOf(const QString& typed, const Yard& yard, Units units, const Picture& pi
     Dip dip;
     const Unit unit = unitOf(Dimension::length, units);
     if (!yard.tank) {
-        dip.warning = tr(QT_TRANSLATE_NOOP("Tank", "Tell the tank's shape first."));
+        dip.warning = tr(QT_TRANSLATE_NOOP("Tank", "Enter the tank's shape first."));
         return dip;
     }
     if (typed.trimmed().isEmpty())

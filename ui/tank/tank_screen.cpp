@@ -67,9 +67,8 @@ void TankScreen::build() {
     column->addWidget(said_);
     column->addStretch();
     auto* caution = words(QStringLiteral("caution"), mm::smallWords);
-    caution->setText(
-        tr("Real tanks bulge and stand askew: the volume is within some 3 %. Keep off the rim of a tank and "
-           "off a wet ladder."));
+    caution->setText(tr("Real tanks bulge and lean: the volume is good to about 3 %. Keep off the rim of a tank and "
+                        "off a wet ladder."));
     column->addWidget(caution);
     dip_->setText(dipped);
     setFocusProxy(dip_);

@@ -34,7 +34,7 @@ public:
 protected:
     void show(const HouseLedger* house) override {
         if (!house)
-            return screen_->display({Desk::tr("The books are being read."), {}, {}}, false);
+            return screen_->display({Desk::tr("Reading the book …"), {}, {}}, false);
         QStringList names;
         const auto& lots = house->ledger().lots();
         for (auto lot = lots.rbegin(); lot != lots.rend() && names.size() < 3; ++lot)

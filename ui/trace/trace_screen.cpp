@@ -110,7 +110,7 @@ void TraceScreen::refuse(const QString& name, const QStringList& like) {
                        ? tr("Nothing is called %1: type a lot, a vessel, a night, a buyer's load or an aid's "
                             "lot.")
                              .arg(name)
-                       : tr("Nothing is called %1. Was one of these meant?").arg(name));
+                       : tr("Nothing is called %1. Did you mean one of these?").arg(name));
     sayNames(like);
 }
 
@@ -119,7 +119,7 @@ void TraceScreen::sayKeys() {
     line_->setAccessibleName(tr("lot, vessel or night"));
     line_->setPlaceholderText(tr("lot, vessel or night"));
     keys_->display({{Qt::Key_R, QStringLiteral("recall"), tr("Mock recall on paper"), false, isLot_},
-                    {Qt::Key_B, QStringLiteral("before"), tr("What was asked before")},
+                    {Qt::Key_B, QStringLiteral("before"), tr("Previous search")},
                     {Qt::Key_T, QStringLiteral("type"), tr("Type a name")},
                     wayToBoard()});
 }

@@ -84,7 +84,7 @@ TraceBox boxOf(const TraceEntry& entry) {
         entry.kind == TraceKind::bought)
         second << kindWord(entry.kind);
     if (box.hole)
-        box.title = tr(QT_TRANSLATE_NOOP("Trace", "nothing written"));
+        box.title = tr(QT_TRANSLATE_NOOP("Trace", "no entry"));
     if (entry.kind == TraceKind::draw || entry.kind == TraceKind::check || entry.kind == TraceKind::press)
         box.title = dayAndHour(entry.at);
     else if (entry.kind != TraceKind::night && entry.kind != TraceKind::buyer && entry.kind != TraceKind::lot)
@@ -151,7 +151,7 @@ QString kindWord(TraceKind kind) {
     case TraceKind::buyer:
         return tr(QT_TRANSLATE_NOOP("Trace", "buyer"));
     case TraceKind::hole:
-        return tr(QT_TRANSLATE_NOOP("Trace", "hole"));
+        return tr(QT_TRANSLATE_NOOP("Trace", "gap"));
     }
     return {};
 }
@@ -189,15 +189,15 @@ TraceView traceView(const Ledger& ledger, const Trace& trace, Units units) {
                            [kind](const TraceEntry& one) { return one.kind == kind; });
     };
     if (has(TraceKind::hole))
-        notes << tr(QT_TRANSLATE_NOOP("Trace", "It passes through a stretch that nobody wrote down."));
-    notes << tr(QT_TRANSLATE_NOOP("Trace", "Shares are of its sugar. This is advice: the inspector decides."));
+        notes << tr(QT_TRANSLATE_NOOP("Trace", "It passes through a time with no entries."));
+    notes << tr(QT_TRANSLATE_NOOP("Trace", "Shares are parts of its sugar. This is advice: the inspector decides."));
     view.notes = notes.join(QStringLiteral(" · "));
     addColumns(view, trace.behind);
     TraceBox itself;
     itself.title = utf8(trace.of);
     itself.second = kindWord(trace.kind);
     itself.share = 1;
-    view.columns.push_back({tr(QT_TRANSLATE_NOOP("Trace", "asked about")), {itself}, true});
+    view.columns.push_back({tr(QT_TRANSLATE_NOOP("Trace", "searched for")), {itself}, true});
     addColumns(view, trace.before);
     return view;
 }

@@ -60,7 +60,7 @@ private:
         if (deed == Deed::cleaned)
             filled.caution = Desk::tr("Rinse with plenty of water after every cleaner, and never mix two.");
         if (deed == Deed::pans_emptied)
-            filled.caution = Desk::tr("Only here the thread through the pans is cut. Empty them cold.");
+            filled.caution = Desk::tr("Only emptying the pans breaks the trace through them. Empty them cold.");
         enter(std::move(filled));
     }
     // The draw is put right in its own shift: it went there.

@@ -118,7 +118,7 @@ void VesselsScreen::fillEntries() {
     std::vector<TableRow> rows;
     for (const Deed deed : deeds_)
         rows.push_back({{deedName(deed)}});
-    entries_->display({{tr("What is to be written")}}, rows);
+    entries_->display({{tr("What to write")}}, rows);
 }
 
 void VesselsScreen::choose(int row) { table_->choose(row); }

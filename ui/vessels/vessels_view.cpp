@@ -68,7 +68,7 @@ QString shortRemedy(const Remedy& remedy, Units units) {
     case Remedy::Kind::tooThin:
         return tr(QT_TRANSLATE_NOOP("Vessels", "boil %1 off")).arg(handVolume(remedy.boilOff, units));
     case Remedy::Kind::maybeThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "test before it is packed"));
+        return tr(QT_TRANSLATE_NOOP("Vessels", "test before you pack it"));
     case Remedy::Kind::tooHeavy:
     case Remedy::Kind::heavy:
         return tr(QT_TRANSLATE_NOOP("Vessels", "stir in %1 of sap")).arg(handVolume(remedy.stirIn, units));
@@ -137,13 +137,14 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
     const QString sap = handVolume(remedy.stirIn, units), water = handVolume(remedy.boilOff, units);
     switch (remedy.kind) {
     case Remedy::Kind::tooThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1, under the %2 of here: do not pack; boil %3 off for %4"))
+        return tr(QT_TRANSLATE_NOOP("Vessels", "%1, under the %2 for this place: do not pack; boil %3 off for %4"))
             .arg(holds, least, water, aim);
     case Remedy::Kind::maybeThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1: perhaps under the %2 of here. Test it before it is packed"))
+        return tr(QT_TRANSLATE_NOOP("Vessels", "%1: perhaps under the %2 for this place. Test it before you pack it"))
             .arg(holds, least);
     case Remedy::Kind::tooHeavy:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1, over the %2 of here: do not pack; stir in %3 of sap, heat, test"))
+        return tr(QT_TRANSLATE_NOOP("Vessels",
+                                    "%1, over the %2 for this place: do not pack; stir in %3 of sap, heat, test"))
             .arg(holds, most, sap);
     case Remedy::Kind::heavy:
         return tr(QT_TRANSLATE_NOOP("Vessels", "%1: stir in %2 of sap, heat, test")).arg(holds, sap);
@@ -157,7 +158,7 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
 VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings, Units units) {
     VesselsView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Vessels", "The books are being read."));
+        view.nothing = tr(QT_TRANSLATE_NOOP("Vessels", "Reading the book …"));
         return view;
     }
     const Ledger& ledger = house->ledger();
@@ -167,8 +168,8 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
                     {tr(QT_TRANSLATE_NOOP("Vessels", "holds")), true},
                     {tr(QT_TRANSLATE_NOOP("Vessels", "°Brix")), true},
                     {tr(QT_TRANSLATE_NOOP("Vessels", "nights")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "runs with it")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "wants")), false, 1}};
+                    {tr(QT_TRANSLATE_NOOP("Vessels", "also in it")), false, 2},
+                    {tr(QT_TRANSLATE_NOOP("Vessels", "needs")), false, 1}};
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (isSyrup(ledger.vessels()[i]))
@@ -192,7 +193,7 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
              empty});
         QStringList notes;
         if (!empty && vessel.sugarAssumed)
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Nobody measured all of it: its density is reckoned."));
+            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Not all of it was measured: its density is calculated."));
         if (!empty && vessel.taint.milk)
             notes << tr(QT_TRANSLATE_NOOP("Vessels", "Milk is in it: it belongs on every label."));
         if (!empty && (vessel.taint.lead || vessel.lead == "suspect"))

@@ -47,10 +47,12 @@ QString scorchSteps(const AlarmPicture& alarm, bool drawing) {
     case ScorchCause::unknown:
         break;
     }
-    return drawing ? tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, close the draw|let "
-                                                        "sap in from the side|damp the fire"))
-                   : tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; where it is low, keep the draw "
-                                                        "shut|let sap in from the side|damp the fire"));
+    return drawing
+               ? tr(QT_TRANSLATE_NOOP(
+                     "AlarmWords",
+                     "look how deep the pan is; if it is low, close the draw|let sap in from the side|damp the fire"))
+               : tr(QT_TRANSLATE_NOOP("AlarmWords", "look how deep the pan is; if it is low, keep the draw shut|let "
+                                                    "sap in from the side|damp the fire"));
 }
 
 QString stepsOf(const AlarmPicture& alarm, bool drawing) {
@@ -143,7 +145,7 @@ QString alarmLine(const AlarmPicture& alarm) {
     case Alarm::draw_overdue:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "Draw open, syrup too light"));
     case Alarm::fire_overdue:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The fire wants wood"));
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "The fire needs wood"));
     case Alarm::sap_low:
         return sapLine(alarm);
     case Alarm::last_load:
@@ -151,7 +153,7 @@ QString alarmLine(const AlarmPicture& alarm) {
     case Alarm::probe_stuck:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not moving: %1")).arg(probe(alarm));
     case Alarm::reading_implausible:
-        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not to be believed: %1")).arg(probe(alarm));
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not believable: %1")).arg(probe(alarm));
     case Alarm::clock_changed:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "The computer's clock was moved"));
     }

@@ -21,7 +21,7 @@ QString weightWords(CheckWeight weight) {
     case CheckWeight::heavy:
         return tr(QT_TRANSLATE_NOOP("CheckWords", "heavy"));
     case CheckWeight::tooHeavy:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "too heavy, it may crystallise"));
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "too heavy, it may crystallize"));
     case CheckWeight::right:
         break;
     }
@@ -46,7 +46,7 @@ QString fateWords(const Picture& picture, Units units) {
     if (check.fate == CheckFate::doubted)
         return tr(QT_TRANSLATE_NOOP("CheckWords", "Far off: kept, the target stays. Check once more."));
     if (check.fate == CheckFate::unplaced || !picture.target)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "Kept; no reading to hold it against."));
+        return tr(QT_TRANSLATE_NOOP("CheckWords", "Kept; no reading to compare it with."));
     const QString target = figure(*picture.target, units).text();
     // What does not show in the figure is no move.
     const Figure moved = figure(TemperatureDifference::kelvin(std::abs(check.moved.kelvin())), units);
@@ -63,7 +63,8 @@ QString checkWords(const Picture& picture, Units units) {
     if (!picture.check || secondsBetween(picture.check->at, picture.at) > newsFor)
         return {};
     if (!picture.check->sugar || picture.check->fate == CheckFate::unreadable)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "That check can be no syrup: unit, or a slip? Kept; correct it."));
+        return tr(
+            QT_TRANSLATE_NOOP("CheckWords", "That check cannot be syrup: wrong unit or digit? Kept; correct it."));
     // What is not believed is not judged by: nobody is to boil on towards a scorch for it.
     if (picture.check->fate == CheckFate::doubted)
         return tr(QT_TRANSLATE_NOOP("CheckWords", "%1? %2"))

@@ -43,9 +43,9 @@ QString said(const Fault& fault) {
     case Slip::valueMissing:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 needs a value and has none. Write one, or remove the row."));
     case Slip::valueUnwanted:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 takes no value, and “%2” stands there. Leave the field empty."));
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 takes no value, and “%2” is there. Leave the field empty."));
     case Slip::outOfRange:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 “%2” cannot be. It lies in %3: look at digits and unit."));
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 “%2” is not possible. It must be %3: look at digits and unit."));
     case Slip::detailPair:
         return tr(
             QT_TRANSLATE_NOOP("FaultWords", "“%2” is not a pair. Write key=value, with a semicolon between pairs."));
@@ -62,21 +62,24 @@ QString said(const Fault& fault) {
     case Slip::implausible:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%3 %2 cannot be true. It is kept and not believed."));
     case Slip::toldTwice:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "this draw is told twice. It is kept and counts once."));
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "this draw is there twice. It is kept and counts once."));
     case Slip::detailMissing:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "%1 is missing from the detail. Write %3."));
     case Slip::wordUnknown:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is none of the words for %1 (%3). It is kept as it stands."));
+        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is not one of the words for %1 (%3). It is kept as it is."));
     case Slip::placeUnknown:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no place “%2”. Write a state or province in English, or US "
-                                                  "or Canada. Was %3 meant?"));
+        return tr(QT_TRANSLATE_NOOP(
+            "FaultWords",
+            "there is no place “%2”. Write a state or province in English, or US or Canada. Did you mean %3?"));
     case Slip::intoItself:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is the vessel it comes from. Name two vessels."));
     case Slip::vesselUnknown:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "“%2” is a vessel nobody named (nearest: %3). Name it first."));
+        return tr(
+            QT_TRANSLATE_NOOP("FaultWords", "“%2” is a vessel that has not been named (nearest: %3). Name it first."));
     case Slip::codeTwice:
-        return tr(QT_TRANSLATE_NOOP("FaultWords", "lot “%2” is a code twice: it stands for another vessel or another "
-                                                  "day. The next free one is %3."));
+        return tr(QT_TRANSLATE_NOOP(
+            "FaultWords",
+            "lot code “%2” is used twice: it is for another vessel or another day. The next free one is %3."));
     case Slip::empty:
         return tr(QT_TRANSLATE_NOOP("FaultWords", "there is no row in it. A shift log has one row for each fact."));
     case Slip::rowLength:
@@ -171,7 +174,7 @@ QString faultWords(const Fault& fault, const QString& file) {
             filled += sentence[i];
     }
     if (!fault.meant.empty())
-        filled += u' ' + tr(QT_TRANSLATE_NOOP("FaultWords", "Was %1 meant?")).arg(text(fault.meant));
+        filled += u' ' + tr(QT_TRANSLATE_NOOP("FaultWords", "Did you mean %1?")).arg(text(fault.meant));
     if (fault.line == 0) // a field of a sheet, not a place in a file
         return QCoreApplication::translate("FaultWords", "%1: %2").arg(file, filled);
     return where(fault, file) + QStringLiteral(": ") + filled;

@@ -21,10 +21,10 @@ QString markWords(const LedgerMark& mark, Units units) {
     const auto litres = [&](double number) { return handVolume(Volume::litre(number), units); };
     const auto degrees = [&](double number) { return figure(Temperature::celsius(number), units).text(); };
     const auto brix = [&](double number) { return figure(Brix::degrees(number)).text(); };
-    const QString since = mark.before ? u' ' + tr(QT_TRANSLATE_NOOP("MarkWords", "The entry before, of %1, does not "
-                                                                                 "fit."))
-                                                   .arg(moment(*mark.before))
-                                      : QString{};
+    const QString since = mark.before
+                              ? u' ' + tr(QT_TRANSLATE_NOOP("MarkWords", "The entry before it, of %1, does not fit."))
+                                           .arg(moment(*mark.before))
+                              : QString{};
     switch (mark.kind) {
     case MarkKind::belowEmpty:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: %2 more come out than the book has in it.%3 Dip it."))
@@ -35,7 +35,7 @@ QString markWords(const LedgerMark& mark, Units units) {
     case MarkKind::vesselOut:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is no longer used.")).arg(name);
     case MarkKind::vesselUnknown:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is a vessel that nobody named.")).arg(name);
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is a vessel that has not been named.")).arg(name);
     case MarkKind::packedTooCool:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was capped at %2, under the least of %3: it is held."))
             .arg(name, degrees(amount), degrees(limit));
@@ -51,9 +51,9 @@ QString markWords(const LedgerMark& mark, Units units) {
     case MarkKind::lotUnknown:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was never packed.")).arg(name);
     case MarkKind::codeTwice:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 is a code twice.")).arg(name);
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot code %1 is used twice.")).arg(name);
     case MarkKind::drawTwice:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw was told twice and counts once: %1.")).arg(name);
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw was entered twice and counts once: %1.")).arg(name);
     case MarkKind::noVessel:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw without a vessel: where to?"));
     case MarkKind::noVolume:
@@ -62,7 +62,7 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A concentrate of %1 is thinner than the %2 that went in."))
             .arg(brix(amount), brix(limit));
     case MarkKind::sugarOdd:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "Sap of %1: was %2 meant?")).arg(brix(amount), brix(amount / 10));
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Sap of %1: did you mean %2?")).arg(brix(amount), brix(amount / 10));
     case MarkKind::milk:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: milk is in it, by %2 against foam. It belongs on the label."))
             .arg(name, more);
@@ -74,11 +74,11 @@ QString markWords(const LedgerMark& mark, Units units) {
     case MarkKind::offFlavour:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: an off-flavor (%2). It is for processing only.")).arg(name, more);
     case MarkKind::depthNoShape:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: a depth tells no volume while its shape is not known. Tell its "
-                                                 "shape."))
+        return tr(QT_TRANSLATE_NOOP("MarkWords",
+                                    "%1: a depth gives no volume until its shape is known. Enter its shape."))
             .arg(name);
     case MarkKind::pressNotOpen:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "A filter run ends here that nobody began."));
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A filter run ends here that was never begun."));
     }
     return {};
 }

@@ -49,7 +49,7 @@ QString stateWords(const PortStatus& status) {
         return tr(QT_TRANSLATE_NOOP("PortWords", "another program has %1 open. Close it; reading begins by itself."))
             .arg(device);
     case PortState::notSerial:
-        return tr(QT_TRANSLATE_NOOP("PortWords", "%1 is no serial port. Choose another one.")).arg(device);
+        return tr(QT_TRANSLATE_NOOP("PortWords", "%1 is not a serial port. Choose another one.")).arg(device);
     case PortState::failed:
         return tr(QT_TRANSLATE_NOOP("PortWords", "%1 does not open: %2. It is tried again by itself."))
             .arg(device, words);
@@ -58,18 +58,19 @@ QString stateWords(const PortStatus& status) {
                                                  "it is back."))
             .arg(device);
     case PortState::listening:
-        return tr(QT_TRANSLATE_NOOP("PortWords", "open; nothing has come yet."));
+        return tr(QT_TRANSLATE_NOOP("PortWords", "open; nothing received yet."));
     case PortState::reading:
         return tr(QT_TRANSLATE_NOOP("PortWords", "reading."));
     case PortState::silent:
-        return tr(QT_TRANSLATE_NOOP("PortWords", "open, but nothing has come for 10 s. Check the probe's power and "
-                                                 "cable."));
+        return tr(
+            QT_TRANSLATE_NOOP("PortWords", "open, but nothing received for 10 s. Check the probe's power and cable."));
     case PortState::wrongSpeed:
-        return tr(QT_TRANSLATE_NOOP("PortWords", "what comes is no text. Wrong speed? Set the speed (baud) that the "
-                                                 "probe speaks at."));
+        return tr(QT_TRANSLATE_NOOP(
+            "PortWords", "what arrives is not text. Wrong speed? Set the speed (baud) that the probe uses."));
     case PortState::unended:
-        return tr(QT_TRANSLATE_NOOP("PortWords", "letters come, but no line end. Have the probe end each line in a "
-                                                 "line feed (LF, or CR and LF)."));
+        return tr(QT_TRANSLATE_NOOP(
+            "PortWords",
+            "letters arrive, but no line end. Have the probe end each line with a line feed (LF, or CR and LF)."));
     case PortState::refused:
         return refusedWords(status);
     case PortState::noAnswer:

@@ -88,7 +88,7 @@ QString reasonWords(const Why& why) {
     case Reason::noBarometer:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check"));
     case Reason::noElevation:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "height above the sea not set (%1)")).arg(keyOf(Place::rig));
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "elevation not set (%1)")).arg(keyOf(Place::rig));
     case Reason::noPanReading:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "no pan reading"));
     case Reason::panReadingDoubtful:

@@ -16,7 +16,7 @@ QString settingName(Setting key) {
     case Setting::too_heavy:
         return tr(QT_TRANSLATE_NOOP("Rig", "too heavy"));
     case Setting::elevation:
-        return tr(QT_TRANSLATE_NOOP("Rig", "height above the sea"));
+        return tr(QT_TRANSLATE_NOOP("Rig", "elevation"));
     case Setting::flue_pan_area:
         return tr(QT_TRANSLATE_NOOP("Rig", "flue pan, area"));
     case Setting::syrup_pan_area:
@@ -52,7 +52,7 @@ QString settingName(Setting key) {
     case Setting::stack_limit:
         return tr(QT_TRANSLATE_NOOP("Rig", "stack, at most"));
     case Setting::learned_hottest_stack:
-        return tr(QT_TRANSLATE_NOOP("Rig", "hottest the stack was seen to run"));
+        return tr(QT_TRANSLATE_NOOP("Rig", "hottest the stack has run"));
     }
     return {};
 }

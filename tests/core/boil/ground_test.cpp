@@ -37,9 +37,9 @@ TEST(Ground, EveryKindHasASentenceOfItsOwn) {
 
 TEST(Ground, FillsInWhatWasSeenItsLimitAndTheReading) {
     EXPECT_EQ(groundText({GroundKind::panUnderHalf, Length::millimetre(12), Length::millimetre(19)}),
-              "the syrup pan stands at 12 mm, half of its running depth is 19 mm");
+              "the syrup pan is at 12 mm; half of its running depth is 19 mm");
     EXPECT_EQ(groundText({GroundKind::nothingRead, Duration{14}, Duration{10}, Series::stack}),
-              "stack: nothing read for 14 s, where 10 s is the most that it takes");
+              "stack: nothing read for 14 s; 10 s is the longest it should take");
     EXPECT_EQ(groundText({GroundKind::stackOverSet, Temperature::celsius(700), Temperature::celsius(650)}),
               "flue gas at 700.0 degC, the limit that was set is 650.0 degC");
 }
@@ -54,13 +54,13 @@ TEST(Ground, AnAlarmSaysWhy) {
             rows.read(t, "stack", 300 + t % 3, "degC");
     }
     const auto picture = rows.at(60);
-    EXPECT_EQ(firstWhy(picture, Alarm::pan_low), "the syrup pan stands at 18 mm, half of its running depth is 20 mm");
+    EXPECT_EQ(firstWhy(picture, Alarm::pan_low), "the syrup pan is at 18 mm; half of its running depth is 20 mm");
     EXPECT_THAT(firstWhy(picture, Alarm::filter_pressure_high), HasSubstr("its limit is 300.0 kPa"));
     EXPECT_THAT(firstWhy(picture, Alarm::probe_silent), HasSubstr("stack: nothing read for 21 s"));
     std::string json;
     appendJson(json, picture);
     EXPECT_THAT(json, HasSubstr(R"("alarmWhy":{)"));
-    EXPECT_THAT(json, HasSubstr(R"("pan_low":["the syrup pan stands at 18 mm, half of its running depth is 20 mm"])"));
+    EXPECT_THAT(json, HasSubstr(R"("pan_low":["the syrup pan is at 18 mm; half of its running depth is 20 mm"])"));
 }
 
 // Whatever stands, and as long as it does: none without a reason, in a night in which most things go wrong.
@@ -136,7 +136,7 @@ TEST(Ground, IsShownOfAlarmsReadingsAndFiguresAlike) {
     const auto has = [&](const std::string& text) {
         return std::any_of(all.begin(), all.end(), [&](const std::string& one) { return one.starts_with(text); });
     };
-    EXPECT_TRUE(has("pan_low: the syrup pan stands at"));
+    EXPECT_TRUE(has("pan_low: the syrup pan is at"));
     EXPECT_TRUE(has("sapLeftS: no tank level"));
     EXPECT_EQ(has("drawEta: from "), picture.drawEta.has_value());
     EXPECT_EQ(groundsOf(picture).front().of, (std::variant<Alarm, Shown, Series>{Alarm::pan_low}));

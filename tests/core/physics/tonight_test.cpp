@@ -155,7 +155,7 @@ TEST(ReckonTonight, AnswersBothWays) {
 // A journal without a night: what somebody says of the rig stands in for it.
 TEST(ReckonTonight, TakesTheRateThatIsSaidWhereNoNightIsKnown) {
     const SapStanding stands[] = {{Volume::gallon(650), Brix::degrees(2)}};
-    EXPECT_THAT(words(sums::reckonTonight({}, {}, stands)), HasSubstr("Tell what it boils off"));
+    EXPECT_THAT(words(sums::reckonTonight({}, {}, stands)), HasSubstr("Say what it boils off"));
     const auto outcome = sums::reckonTonight({{"rate", "100gal/h"}, {"keep", "50gal"}}, {}, stands);
     ASSERT_TRUE(std::holds_alternative<Answer>(outcome)) << words(outcome);
     EXPECT_NEAR(std::get<Answer>(outcome).figures[0].range->p50 / 3600, 6.36, 0.1);
@@ -171,7 +171,7 @@ TEST(ReckonTonight, RefusesWithTheLikelySlip) {
     EXPECT_THAT(with("density", "2brix"), HasSubstr("not sap"));
     EXPECT_THAT(with("keep", "900gal"), HasSubstr("Do not light"));
     EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal@22brix"}, {"rate", "60"}})), HasSubstr("no unit"));
-    EXPECT_THAT(words(reckon("tonight", {{"stand", "0gal@2brix"}, {"rate", "60gal/h"}})), HasSubstr("no sap stands"));
+    EXPECT_THAT(words(reckon("tonight", {{"stand", "0gal@2brix"}, {"rate", "60gal/h"}})), HasSubstr("there is no sap"));
     EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal"}, {"rate", "60gal/h"}})), HasSubstr("@ between them"));
 }
 

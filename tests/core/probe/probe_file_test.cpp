@@ -132,7 +132,7 @@ unit = "psi"
 offset = "1"
 )"),
         ElementsAre(
-            "probe.toml:3:1: \"bauds\" is no key that is known here. What may stand here: name, device, protocol, "
+            "probe.toml:3:1: \"bauds\" is not a key that is known here. Possible here: name, device, protocol, "
             "encoding, baud, "
             "parity, stop_bits, checksum, every, field.",
             "probe.toml:4:10: parity cannot be \"evn\". Write \"none\", \"even\" or \"odd\".",
@@ -144,7 +144,7 @@ offset = "1"
             "probe.toml:12:8: unit cannot be \"psi\". Write \"kPa\", \"hPa\" or \"inHg\".",
             "probe.toml:13:10: offset cannot be \"1\". Write a number without quotes."));
     EXPECT_THAT(faultsOf("[[port]]\ndevice = \"/dev/a\n"),
-                ElementsAre(testing::StartsWith("probe.toml:2:17: this is no TOML: ")));
+                ElementsAre(testing::StartsWith("probe.toml:2:17: this is not TOML: ")));
     EXPECT_THAT(faultsOf(""),
                 ElementsAre("probe.toml: no port is named. Write a heading [[port]] and under it the port's device."));
     EXPECT_THAT(
@@ -199,7 +199,7 @@ TEST(ProbeFile, RefusesWhatCannotBeMeant) {
             << text << testing::PrintToString(faultsOf(text));
     EXPECT_THAT(faultsOf(std::string{example} + std::string{example}),
                 testing::Contains(
-                    testing::HasSubstr("device \"/dev/ttyUSB0\" stands twice. Write one [[port]] for each device.")));
+                    testing::HasSubstr("device \"/dev/ttyUSB0\" is there twice. Write one [[port]] for each device.")));
 }
 
 TEST(ProbeFile, AFileThatIsNotThereIsSaidSo) {

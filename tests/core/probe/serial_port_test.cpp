@@ -147,7 +147,7 @@ TEST_F(SerialPortTest, NoiseIsTakenForAWrongSpeed) {
     ASSERT_TRUE(pty.send(noise));
     ASSERT_TRUE(waitFor([&] { return listening.is(PortState::wrongSpeed); }));
     EXPECT_EQ(sentence(listening.port.status()),
-              "pan box: what comes is no text. Wrong speed? Set the speed (baud) that the probe speaks at.");
+              "pan box: what arrives is not text. Wrong speed? Set the speed (baud) that the probe uses.");
     EXPECT_TRUE(listening.facts.empty());
 }
 

@@ -263,7 +263,7 @@ TEST_F(SessionTest, RefusesWhatLiesInTheFuture) {
     s.enter(Fact{s.now(), Lit{}});
     const auto answer = s.enter(Fact{s.now() + 3600s, Fired{}});
     ASSERT_TRUE(std::holds_alternative<Session::Refused>(answer));
-    EXPECT_THAT(english(std::get<Session::Refused>(answer).why), testing::HasSubstr("lies in the future"));
+    EXPECT_THAT(english(std::get<Session::Refused>(answer).why), testing::HasSubstr("is in the future"));
     EXPECT_EQ(disk.shifts[0].size(), 1U);
 }
 

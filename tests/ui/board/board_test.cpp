@@ -164,7 +164,7 @@ TEST(LastLoadCard, AfterTheShutdownWatchesThePansAndAsksForTheLastLook) {
     picture.fuel.watchPans = Duration{32 * 60};
     picture.fuel.lastLook = Duration{50 * 60};
     const QString said = lastLoadCard(picture, Units::us).spoken();
-    EXPECT_TRUE(said.contains(QString::fromUtf8("the arch is hot for 32\u00a0min yet: never a dry pan")))
+    EXPECT_TRUE(said.contains(QString::fromUtf8("the arch stays hot 32\u00a0min more: never a dry pan")))
         << said.toStdString();
     EXPECT_TRUE(said.contains(QString::fromUtf8("last look at roof, fire, pans in 50\u00a0min")));
     picture.fuel.lastLook = Duration{-1};

@@ -98,7 +98,7 @@ TEST_F(Water, TheHeightAndTheLastCheckAreHeldAgainstIt) {
     ASSERT_TRUE(likely.byHeight);
     EXPECT_NEAR(likely.byHeight->celsius(), 99.0, 0.05);
     sheet.display(look(WaterVerdict::givesBoiling, 101.4, 0), std::nullopt, likely, boilNow);
-    EXPECT_TRUE(text("waterWhat").contains(QStringLiteral("at your height about 99.0")));
+    EXPECT_TRUE(text("waterWhat").contains(QStringLiteral("at your elevation about 99.0")));
     QTest::keyClick(&sheet, Qt::Key_Return);
     EXPECT_TRUE(kept.empty());
     sheet.display(look(WaterVerdict::givesBoiling, 99.6, 0), std::nullopt, likely, boilNow);
@@ -116,20 +116,20 @@ TEST_F(Water, SaysWhatToDoAboutMetalSplashesAndWaterThatNoPlaceBoilsSoCold) {
     sheet.display(look(WaterVerdict::tooHot, 103, 3.4), expected, {}, boilNow);
     EXPECT_EQ(
         text("waterHeadline"),
-        QStringLiteral("The probe reads 3.40\u00a0°C too high: this is no plain water, or it touches the metal."));
+        QStringLiteral("The probe reads 3.40\u00a0°C too high: this is not plain water, or it touches the metal."));
     EXPECT_EQ(sheet.findChild<Press*>(QStringLiteral("waterKeep"))->text(), QStringLiteral("Keep it all the same"));
     // A reading that does not stand still is no check at all, however near it is.
     WaterLook splashes = look(WaterVerdict::restless, 99.6, 0);
     splashes.scatter = TemperatureDifference::kelvin(0.5);
     sheet.display(splashes, expected, {}, boilNow);
-    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The reading does not stand still: it scatters by 0.50\u00a0°C."));
+    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The reading is not steady: it varies by 0.50\u00a0°C."));
     QTest::keyClick(&sheet, Qt::Key_Return);
     EXPECT_TRUE(kept.empty());
     // Without a barometer too.
     WaterLook cold = look(WaterVerdict::notBoiling, 88, 0);
     cold.off.reset();
     sheet.display(cold, std::nullopt, {}, boilNow);
-    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water does not boil: no place boils so cold."));
+    EXPECT_EQ(text("waterHeadline"), QStringLiteral("The water does not boil: nowhere does it boil so cold."));
     EXPECT_TRUE(text("waterWhat").endsWith(QStringLiteral("it counts when a second check says so too.")));
 }
 

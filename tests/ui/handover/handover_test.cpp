@@ -101,7 +101,7 @@ TEST(Handover, TellsSideNotesTargetAndWhatToWatch) {
     for (const char* told : {"OPEN since 21:50", "by Odile", "draws since: 3", "219.2", "0.18", "float sticks",
                              "drum 3", "pail", "no hydrometer check yet"})
         EXPECT_TRUE(words.contains(QString::fromUtf8(told))) << told;
-    EXPECT_FALSE(words.contains(QStringLiteral("No alarm stands")));
+    EXPECT_FALSE(words.contains(QStringLiteral("No alarm is on")));
 }
 
 TEST(Handover, WithoutAShiftSaysSo) {

@@ -131,7 +131,7 @@ TEST_F(ManualScreenTest, FollowsALinkAndGoesBack) {
     EXPECT_EQ(screen_.shown(), "command_line.html");
     EXPECT_TRUE(screen_.words().contains("XDG_DATA_HOME"));
     for (auto* key : screen_.findChildren<Press*>())
-        if (key->text() == "Page before")
+        if (key->text() == "Previous page")
             key->click();
     EXPECT_EQ(screen_.shown(), "index.html");
 }

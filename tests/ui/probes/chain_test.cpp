@@ -37,7 +37,7 @@ struct Chained : testing::Test {
 
 TEST_F(Chained, SaysOfEachReadingFromWhereHowOldAndThatItIsBelieved) {
     EXPECT_EQ(first(),
-              (ChainRow{ChainMark::well, "syrup pan", "pan box", "100.4\u00a0°C", "1\u00a0s ago", "comes, good"}));
+              (ChainRow{ChainMark::well, "syrup pan", "pan box", "100.4\u00a0°C", "1\u00a0s ago", "arrives, good"}));
     EXPECT_EQ(chainSentence(chainRows(evidence, Units::metric)),
               QStringLiteral("The whole chain works, from each probe to the disk and the ear."));
 }
@@ -51,18 +51,18 @@ TEST_F(Chained, APortThatIsShutSaysWhatToDo) {
 TEST_F(Chained, AReadingThatStoppedIsNotTakenForOneThatComes) {
     status.fields[0].lastAt = chainNow - std::chrono::seconds{14};
     EXPECT_EQ(first().mark, ChainMark::broken);
-    EXPECT_EQ(first().verdict, QStringLiteral("comes no more: silent for 14\u00a0s"));
+    EXPECT_EQ(first().verdict, QStringLiteral("stopped: silent for 14\u00a0s"));
 }
 
 TEST_F(Chained, ANumberThatCannotBeTrueIsToBeLookedAt) {
     status.fields[0].last->si = 5000;
     EXPECT_EQ(first().mark, ChainMark::look);
-    EXPECT_EQ(first().verdict, QStringLiteral("comes, but cannot be true: wrong field or unit?"));
+    EXPECT_EQ(first().verdict, QStringLiteral("arrives, but cannot be true: wrong field or unit?"));
 }
 
 TEST_F(Chained, WhatTheEngineDoubtsIsSaidWithItsReason) {
     pan({.si = 373.55, .trust = Trust::doubtful, .reason = Reason::jumping, .last = chainNow, .probe = "pan box"});
-    EXPECT_EQ(first().verdict, QStringLiteral("comes, but is in doubt: jumping"));
+    EXPECT_EQ(first().verdict, QStringLiteral("arrives, but is in doubt: jumping"));
 }
 
 TEST_F(Chained, TheSecondProbeStandsByOrStandsIn) {
@@ -70,9 +70,9 @@ TEST_F(Chained, TheSecondProbeStandsByOrStandsIn) {
     status.fields.push_back(status.fields[0]);
     evidence.ports = {&status};
     EXPECT_EQ(chainRows(evidence, Units::metric)[1].from, QStringLiteral("pan box 2"));
-    EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands by"));
+    EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("arrives, good; on standby"));
     pan({.si = 373.55, .trust = Trust::good, .last = chainNow, .probe = "pan box 2", .standsIn = true});
-    EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("comes, good; stands in for the first"));
+    EXPECT_EQ(chainRows(evidence, Units::metric)[1].verdict, QStringLiteral("arrives, good; in use for the first"));
 }
 
 TEST_F(Chained, WithoutAProbeABarometerADiskOrALoudspeakerItSaysSo) {

@@ -203,7 +203,7 @@ TEST_F(Registers, WhatCannotStandThereIsRefusedWithWhatMay) {
         EXPECT_TRUE(std::holds_alternative<QString>(said)) << words;
     }
     EXPECT_EQ(std::get<QString>(withAnswer(*setup.ruleOf(0), FieldPart::slave, QStringLiteral("248"), Units::us)),
-              QStringLiteral("“248” cannot stand here. Write a number from 1 to 247."));
+              QStringLiteral("“248” does not fit here. Write a number from 1 to 247."));
 }
 
 TEST_F(Registers, WhatStandsInARegisterShowsRawAndScaledAndAFaultByItsName) {

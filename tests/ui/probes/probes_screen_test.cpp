@@ -129,7 +129,7 @@ TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
 TEST_F(Screen, RawLinesShowWithTheirEncodingAndLeaveTheFieldsTheirRoom) {
     ASSERT_TRUE(whileSending("a=212.4 b=xx\r\n", [&] { return text("lines").count(u'\n') >= 3; }));
     EXPECT_TRUE(text("lines").endsWith(QStringLiteral("a=212.4 b=xx")));
-    EXPECT_EQ(find<Press>("encoding")->text(), QStringLiteral("kind of line: pairs, found out"));
+    EXPECT_EQ(find<Press>("encoding")->text(), QStringLiteral("kind of line: pairs, detected"));
     // Of long lines fewer are shown, and the newest always.
     const std::string lengthy = "a=212.4 b=xx " + std::string(150, 'c') + "=1\r\n";
     ASSERT_TRUE(whileSending(lengthy, [&] { return text("lines").contains(QStringLiteral("ccc")); }));
@@ -201,7 +201,7 @@ TEST_F(Screen, AWrongAnswerKeepsTheSheetOpenAndSaysWhatMayStand) {
     find<QLineEdit>("part_0")->setText(QStringLiteral("300"));
     key(Qt::Key_Escape);
     ASSERT_TRUE(find<QWidget>("fieldSheet"));
-    EXPECT_EQ(text("fieldProblem"), QStringLiteral("“300” cannot stand here. Write a number from 1 to 247."));
+    EXPECT_EQ(text("fieldProblem"), QStringLiteral("“300” does not fit here. Write a number from 1 to 247."));
     key(Qt::Key_Escape);
     EXPECT_FALSE(find<QWidget>("fieldSheet"));
     EXPECT_EQ(screen.setup().file().ports[0].fields[0].place->slave, 1);

@@ -49,14 +49,15 @@ TEST(AlarmLines, SayEachAlarmInWords) {
     ASSERT_EQ(lines.size(), 3U);
     const auto row = [&](std::size_t i) { return plain(lines[i].cells.join(QStringLiteral(" | "))).toStdString(); };
     EXPECT_EQ(row(0), "1  syrup pan low | urgent | 3 | 30 s | 10 s | by nobody | comes and goes");
-    EXPECT_EQ(row(1), "2  probe silent: stack | soon | 1 | 63 min | 63 min | by nobody | stood too long · to the end · "
-                      "shelved");
+    EXPECT_EQ(row(1),
+              "2  probe silent: stack | soon | 1 | 63 min | 63 min | by nobody | lasted too long · to the end · "
+              "shelved");
     EXPECT_EQ(row(2), "3  firing overdue | soon | 2 | 7 min | 5 min | 60 s | ");
     EXPECT_EQ(plain(lines[0].story).toStdString(),
               "syrup pan low: 3 times, longest 10 s · came and went 3 times, three or more in a minute, from " +
                   hour(1200).toStdString());
     EXPECT_EQ(plain(lines[1].story).toStdString(),
-              "probe silent: stack: once, longest 63 min · stood longer than 30 min: once");
+              "probe silent: stack: once, longest 63 min · lasted longer than 30 min: once");
 }
 
 TEST(AlarmLines, SayHowMuchItWasInOneLine) {
@@ -69,7 +70,7 @@ TEST(AlarmLines, SayHowMuchItWasInOneLine) {
               "11 alarms · 11.0 an hour, more than one person can answer · most in ten minutes: 11, from " +
                   hour(0).toStdString() + " (a flood)");
     EXPECT_EQ(alarmsStory(alarmReview({dusk, dusk + Duration{3600}, {}}), WallClock{}).toStdString(),
-              "No alarm stood in this shift.");
+              "There was no alarm in this shift.");
 }
 
 TEST(AlarmLines, SayEachTimeThatItStood) {
@@ -112,7 +113,7 @@ TEST_F(AlarmsInReview, OpenByMAndSayTheyComeUntilTheyAreThere) {
     screen.setFocus();
     press(Qt::Key_M);
     ASSERT_TRUE(table->isVisible());
-    EXPECT_EQ(story->text(), QStringLiteral("The alarms are being worked out."));
+    EXPECT_EQ(story->text(), QStringLiteral("Working out the alarms …"));
     screen.tellAlarms(alarmReview(threeHours()));
     EXPECT_EQ(table->rowCount(), 3);
     EXPECT_TRUE(story->text().startsWith(QStringLiteral("6 alarms")));

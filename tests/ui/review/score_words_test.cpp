@@ -27,8 +27,9 @@ const std::vector<DrawScore> three{score("2026-03-14T22:00:00Z", 120, 30, 0.9),
 TEST(DrawScores, OneLineTellsTheShareInsideAndTheUsualError) {
     // Shares 0.9, 0.5 and 1 make 80 percent; of the errors 2, 1 and 3 min the middle one is 2, of 0.5, 0 and 0.2 it is
     // 0.2.
-    EXPECT_EQ(scoreStory(three), QStringLiteral("3 draws predicted · inside the range 80 % of the wait (80 is meant) · "
-                                                "off by 2.0 min ten minutes before, – five, 0.2 two"));
+    EXPECT_EQ(scoreStory(three),
+              QStringLiteral("3 draws predicted · inside the range 80 % of the wait (80 is the aim) · "
+                             "off by 2.0 min ten minutes before, – five, 0.2 two"));
     EXPECT_TRUE(scoreStory({}).isEmpty());
     EXPECT_TRUE(scoreStory({three[0]}).startsWith(QStringLiteral("one draw predicted")));
 }

@@ -28,7 +28,7 @@ TEST(VesselsView, SaysWhatAVesselWantsInItsOwnMeasure) {
               std::string("pail 3: 4.5\u00a0gal at 68.2\u00a0±\u00a00.3: stir in 1\u00a0pt of sap, heat, "
                           "test"));
     EXPECT_EQ(wantsOf(view, "drum 7").toStdString(),
-              std::string("drum 7: 37\u00a0gal at 65.7\u00a0±\u00a00.3, under the 66.0 of here: do not "
+              std::string("drum 7: 37\u00a0gal at 65.7\u00a0±\u00a00.3, under the 66.0 for this place: do not "
                           "pack; boil 3½\u00a0qt off for 66.9"));
 }
 
