@@ -10,7 +10,7 @@ namespace panside {
 
 namespace {
 
-constexpr auto whySwitch = "Say on the error stream why: each alarm, doubt, forecast and learned value";
+constexpr auto whySwitch = "Show on the error stream why: each alarm, doubt, forecast and learned value";
 constexpr auto about =
     R"(Panside stands beside the syrup pan of a wood-fired evaporator. It reads the probes or what you
 type, knows the day's target, predicts the draw, calls the firings, warns before a pan scorches, and keeps every shift.
@@ -49,7 +49,7 @@ public:
     CommandLine() {
         app_.footer(examples);
         app_.set_version_flag("--version", std::string{"panside "} + version);
-        app_.set_help_flag("--help,-h", "Say this and end");
+        app_.set_help_flag("--help,-h", "Show this help and end");
         app_.require_subcommand(0, 1);
         addConsole();
         addReplay();
@@ -101,7 +101,7 @@ private:
         app_.add_flag("--rehearsal", console_.rehearsal, "A made-up boil to learn on; nothing of it is kept");
         app_.add_option("--seed", console_.seed, "Which rehearsal: the same seed gives the same boil")
             ->needs("--rehearsal");
-        app_.add_option("--speed", console_.speed, "How many times faster than life the rehearsal runs")
+        app_.add_option("--speed", console_.speed, "How many times faster than real time the rehearsal runs")
             ->check(CLI::Range(0.1, 60.0))
             ->needs("--rehearsal");
         auto* night = app_.add_flag("--night", console_.night, "Dim and warm, for eyes used to the dark");
@@ -164,7 +164,7 @@ private:
         });
     }
     void addCheck() {
-        auto* command = add("check", "Say every fault of a log with its line; change nothing", check_,
+        auto* command = add("check", "Show every fault of a log with its line; change nothing", check_,
                             "  panside check night.csv\nExit status 1 if there is a fault; a warning alone is none.");
         command->add_option("LOG", check_.log, "The shift log; - reads it from standard input")->required();
         command->add_option("--journal", check_.journal, "Judge a day book together with what this journal holds");
