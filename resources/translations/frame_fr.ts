@@ -142,8 +142,8 @@
         <translation>bois dans %1 (%2)</translation>
     </message>
     <message>
-        <source>draw in about %1</source>
-        <translation>coulée dans environ %1</translation>
+        <source>draw in %1</source>
+        <translation>coulée dans %1</translation>
     </message>
     <message>
         <source>next: %1</source>

@@ -312,7 +312,7 @@
     <message numerus="yes">
         <source>%n to look at; the rest works.</source>
         <translation>
-            <numerusform>%n point à voir ; le reste marche.</numerusform>
+            <numerusform>%n point à voir; le reste marche.</numerusform>
             <numerusform>%n points à voir; le reste marche.</numerusform>
         </translation>
     </message>

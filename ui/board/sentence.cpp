@@ -156,7 +156,7 @@ QString nextLine(const Picture& picture) {
     }
     if (!picture.drawing && picture.drawEta && picture.drawEta->p50.count() > 0 && !forbids(picture, Call::draw))
         coming.emplace_back(picture.drawEta->p50.count(),
-                            tr(QT_TRANSLATE_NOOP("Sentence", "draw in about %1")).arg(leftText(picture.drawEta->p50)));
+                            tr(QT_TRANSLATE_NOOP("Sentence", "draw in %1")).arg(leftText(picture.drawEta->p50)));
     std::stable_sort(coming.begin(), coming.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     QStringList words;
     for (const auto& [left, what] : coming)

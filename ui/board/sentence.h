@@ -30,7 +30,7 @@ SentenceView sentence(const Picture& picture, Units units);
 const AlarmPicture* shownAlarm(const Picture& picture);
 // One that ended before anybody saw it, for as long as that is news and no deed has answered it; nullptr for none.
 const AlarmPicture* overAlarm(const Picture& picture);
-// "fire in 4 min (Odile), draw in about 12 min": what comes next, the sooner first.
+// "fire in 4 min (Odile), draw in 12 min": what comes next, the sooner first.
 QString nextLine(const Picture& picture);
 
 } // namespace panside

@@ -187,7 +187,7 @@ TEST(Sentence, IsCalmOnACalmBoil) {
     EXPECT_EQ(view.tone, Tone::calm);
     EXPECT_FALSE(view.flashing);
     EXPECT_TRUE(view.steps.isEmpty());
-    EXPECT_EQ(view.next, QString::fromUtf8("next: fire in 3\u00a0min (Odile), draw in about 12\u00a0min"));
+    EXPECT_EQ(view.next, QString::fromUtf8("next: fire in 3\u00a0min (Odile), draw in 12\u00a0min"));
 }
 
 TEST(Sentence, SaysACallAsACallAndNotThatNothingIsWrong) {
@@ -374,7 +374,7 @@ TEST(Sentence, SaysWhatACheckCameToForSomeMinutes) {
 TEST(Sentence, SaysWhatIsWrongAndWhatToDoFirst) {
     const SentenceView view = sentence(scenes::scorching(), Units::metric);
     EXPECT_EQ(view.wrong, QString::fromUtf8("The syrup pan scorches in 4\u00a0min"));
-    EXPECT_EQ(view.first(), "look how deep the pan is; where it is low, keep the draw shut, let sap in from the side, "
+    EXPECT_EQ(view.first(), "look how deep the pan is; if it is low, keep the draw shut, let sap in from the side, "
                             "damp the fire");
     EXPECT_EQ(view.others, QString::fromUtf8("also: sap low · shelved: clock moved"));
     EXPECT_TRUE(view.flashing);

@@ -223,7 +223,7 @@ TEST_F(ConsoleAtWork, ASheetMakesWayForAnAlarmAndKeepsWhatWasTyped) {
     console->refreshSoon();
     EXPECT_TRUE(QTest::qWaitFor([&] { return console->frame().bar().view().alarm.has_value(); }, 5000));
     EXPECT_FALSE(sheet().isVisible());
-    EXPECT_TRUE(console->frame().foot().said().contains(QStringLiteral("C takes it up again")));
+    EXPECT_TRUE(console->frame().foot().said().contains(QStringLiteral("C opens it again")));
     key(Qt::Key_A);
     key(Qt::Key_C);
     ASSERT_TRUE(sheet().isVisible());

@@ -92,9 +92,9 @@ QStringList placeholders(const QString& text) {
 // Signs, units and the names that the two languages share.
 bool isTheSameInBoth(const QString& text) {
     static const std::set<QString> words{
-        "Panside",      "Note", "note", "Ports", "Port",  "Type", "volume", "Baumé",      "Tab",
-        "Thermocouple", "type", "K",    "J",     "T",     "N",    "S",      "Modbus RTU", "%1 (exception %2)",
-        "PDF (*.pdf)",  "Lots", "lots", "lot",   "source"};
+        "Panside",      "Note", "note", "Ports", "Port",   "Type",  "volume", "Baumé",      "Tab",
+        "Thermocouple", "type", "K",    "J",     "T",      "N",     "S",      "Modbus RTU", "%1 (exception %2)",
+        "PDF (*.pdf)",  "Lots", "lots", "lot",   "source", "urgent"};
     static const QRegularExpression unit{
         QStringLiteral("^(?:s|min|h|d|kPa|inHg|psi|L|gal|kg|lb|MJ|Btu|mV|ohm|C|F|Brix|Bé|mm|"
                        "cm|m|in|baume|x|n|MHz|kB|MB|CSV|PDF|KB)?$")};
@@ -222,7 +222,9 @@ TEST_F(French, SaysEachTextOnceInOtherWordsWithTheSamePlaceholders) {
             EXPECT_FALSE(french.trimmed().isEmpty()) << where;
             EXPECT_EQ(placeholders(french), placeholders(message.source)) << where;
             EXPECT_TRUE(french != message.source || isTheSameInBoth(message.source)) << where;
-            // French writes a space before a colon that ends a clause.
+            // French writes a space before a colon that ends a clause; in Quebec none before other marks.
+            static const QRegularExpression spacedMark{QStringLiteral("\\S[\\s\u00a0][?!;]")};
+            EXPECT_FALSE(spacedMark.match(french).hasMatch()) << where;
             static const QRegularExpression bareColon{QStringLiteral("[^\\s\u00a0]:(?:\\s|$)")};
             EXPECT_FALSE(bareColon.match(french).hasMatch()) << where;
         }
@@ -234,10 +236,12 @@ TEST_F(French, SaysEachTextOnceInOtherWordsWithTheSamePlaceholders) {
 
 // One word for one thing, through all screens.
 TEST_F(French, KeepsToTheWordsOfTheTrade) {
-    static const QRegularExpression strayed{
-        QStringLiteral("\\b(?:attis\\w+|éprouvettes?|sèves?|pannes?(?! de "
-                       "courant)|réservoirs?|(?<!sur)veilles?|sorties? (?:ouverte|fermée))\\b"),
-        QRegularExpression::UseUnicodePropertiesOption | QRegularExpression::CaseInsensitiveOption};
+    static const QRegularExpression strayed{QStringLiteral("\\b(?:attis\\w+|éprouvettes?|sèves?|pannes?(?! de "
+                                                           "courant)|réservoirs?|cuves?|emballé\\w*|répétitions?|"
+                                                           "tirages trop|(?<!somme de )contrôles?|(?<!sur)veilles?|"
+                                                           "sorties? (?:ouverte|fermée))\\b"),
+                                            QRegularExpression::UseUnicodePropertiesOption |
+                                                QRegularExpression::CaseInsensitiveOption};
     for (const Message& message : messages())
         for (const QString& french : message.french)
             EXPECT_FALSE(strayed.match(french).hasMatch())

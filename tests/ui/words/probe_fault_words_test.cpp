@@ -42,8 +42,8 @@ TEST(ProbeFaultWords, SayInFrenchWhatAndWhereAndWhatToDo) {
         said << probeFaultWords(fault, QStringLiteral("sondes.toml"));
     QCoreApplication::removeTranslator(&french);
     EXPECT_EQ(said.join(u'\n').toStdString(),
-              "sondes.toml:3:8 : baud ne peut être \"fast\". Écrivez un nombre entier de 50 à 4000000.\n"
-              "sondes.toml:7:8 : unit ne peut être \"mm\". Écrivez \"degC\", \"degF\", \"mV\" ou \"ohm\".");
+              "sondes.toml:3:8\u00a0: baud ne peut être \"fast\". Écrivez un nombre entier de 50 à 4000000.\n"
+              "sondes.toml:7:8\u00a0: unit ne peut être \"mm\". Écrivez \"degC\", \"degF\", \"mV\" ou \"ohm\".");
 }
 
 } // namespace
