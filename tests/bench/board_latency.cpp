@@ -1,14 +1,12 @@
 // From the last byte of a probe line to the board painted with it: pseudo-terminal, port, session, engine, console and
 // chart, as the program has them, with a shift of 12 h on the screen. Painted means: the chart has drawn that reading's
 // point and the cards their numbers. usage: board_latency [seconds]
-#include "core/boil/shift_log.h"
 #include "core/probe/probe_watch.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
-#include "ui/console/console.h"
 
 #include "../core/probe/pty.h"
-#include "night.h"
+#include "night_console.h"
 
 #include <QApplication>
 #include <algorithm>
@@ -23,20 +21,9 @@ namespace {
 using namespace panside;
 using Clock = std::chrono::steady_clock;
 
-constexpr int hours = 12;
 constexpr auto spacing = std::chrono::milliseconds{263}; // under four a second, and never in step with the second
 // The night ends at another reading: until the engine believes the step to these, it rightly shows none of them.
 constexpr auto believed = std::chrono::seconds{15};
-constexpr QSize screen{1366, 768};
-
-// Twelve hours that end now, on a session that keeps nothing.
-void fill(Session& session) {
-    auto facts = readLog(bench::night(hours)).facts;
-    const auto later = session.now() - facts.back().at;
-    for (auto& fact : facts)
-        fact.at += later;
-    session.follow(std::move(facts));
-}
 
 // Tells when the chart has painted, and of which reading: what an event filter sees comes before the painting.
 class Painted : public QObject {
@@ -65,13 +52,9 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application{argc, argv};
     const double seconds = argc > 1 ? std::stod(argv[1]) : 60;
-    Session session{keeperOfNothing()};
-    fill(session);
-    Choices choices;
-    choices.cautioned = true;
-    Console console{{session, {}, {}, {}}, choices};
-    console.resize(screen);
-    console.show();
+    bench::NightConsole night;
+    Session& session = night.session;
+    Console& console = *night.console;
     for (int i = 0; i < 8; ++i)
         console.board().chart().zoom(1 / 1.25); // until all twelve hours stand on the screen
 
@@ -126,6 +109,7 @@ int main(int argc, char** argv) {
     std::ranges::sort(milliseconds);
     const auto at = [&](double share) { return milliseconds[size_t(share * double(milliseconds.size() - 1))]; };
     fmt::print("{} lines, {} paintings of {} h: median {:.1f} ms, 99th percentile {:.1f} ms, worst {:.1f} ms\n",
-               milliseconds.size(), console.board().chart().paintings() - before, hours, at(0.5), at(0.99), at(1));
+               milliseconds.size(), console.board().chart().paintings() - before, bench::hours, at(0.5), at(0.99),
+               at(1));
     return at(0.99) <= 100 ? 0 : 1;
 }

@@ -4,7 +4,6 @@
 usage: tests/bench/console_cost.py BUILD      a tree built with -DPANSIDE_BENCH=ON; needs Xvfb
 The journal holds a night of 12 h of six series at 1 Hz, still open; the probe is a pseudo-terminal.
 """
-import datetime
 import os
 import pathlib
 import pty
@@ -14,42 +13,16 @@ import sys
 import tempfile
 import time
 
+from console_run import cpu, line_of, probe_file, resident
+
 STARTS = 15
 WATCHED = 40  # seconds
-FIELDS = {"syrup_pan": ("degC", 103.2), "flue_pan": ("degC", 100.4), "stack": ("degC", 412.0), "pressure": ("kPa", 98.7),
-          "flue_level": ("mm", 41.0), "tank_level": ("L", 812.0)}
 
 
 def seconds(command, surroundings):
     begun = time.perf_counter()
     subprocess.run(command, env=surroundings, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     return time.perf_counter() - begun
-
-
-def cpu(process):
-    fields = pathlib.Path(f"/proc/{process.pid}/stat").read_text().rsplit(")", 1)[1].split()
-    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
-
-
-def resident(process):
-    status = pathlib.Path(f"/proc/{process.pid}/status").read_text()
-    return int(next(line for line in status.splitlines() if line.startswith("VmRSS")).split()[1]) / 1024
-
-
-def ending_now(log):
-    """The night as it were had it just passed: the console takes an open shift up where it stands."""
-    head, *rows = log.splitlines()
-    moment = lambda row: datetime.datetime.fromisoformat(row.split(",", 1)[0].replace("Z", "+00:00"))
-    later = datetime.datetime.now(datetime.timezone.utc).replace(microsecond=0) - moment(rows[-1])
-    moved = [f"{(moment(row) + later).strftime('%Y-%m-%dT%H:%M:%SZ')},{row.split(',', 1)[1]}" for row in rows]
-    return "\n".join([head, *moved]) + "\n"
-
-
-def probe_file(folder, device):
-    fields = "".join(f'[[port.field]]\nis = "{name}"\nreads = "{name}"\nunit = "{unit}"\n' for name, (unit, _) in FIELDS.items())
-    place = folder / "probe.toml"
-    place.write_text(f'[[port]]\nname = "box"\ndevice = "{device}"\n{fields}')
-    return place
 
 
 def main(build):
@@ -65,10 +38,8 @@ def main(build):
             (folder / ".config/panside").mkdir(parents=True)
             (folder / ".config/panside/console.ini").write_text("[General]\ncautioned=true\n")
             panside, first_paint = build / "app/panside", build / "tests/bench/first_paint"
-            night, journal = folder / "night.csv", folder / "journal.db"
-            made = subprocess.run([build / "tests/bench/make_night", "12"], capture_output=True, text=True, check=True)
-            night.write_text(ending_now(made.stdout))
-            subprocess.run([panside, "import", night, "--journal", journal], check=True, stdout=subprocess.DEVNULL)
+            journal = folder / "journal.db"
+            subprocess.run([build / "tests/bench/make_night", "12", journal], check=True)
 
             empty, console = [], []
             for _ in range(STARTS):
@@ -84,8 +55,7 @@ def main(build):
             time.sleep(5)
             spent, begun = cpu(process), time.monotonic()
             for count in range(WATCHED):
-                line = " ".join(f"{field}={value + count % 7 / 100:.2f}" for field, (_, value) in FIELDS.items())
-                os.write(ours, line.encode() + b"\n")
+                os.write(ours, line_of(count))
                 time.sleep(max(0, begun + count + 1 - time.monotonic()))
             share = (cpu(process) - spent) / (time.monotonic() - begun)
             print(f"at a line a second: {share * 100:.1f} % of a core, {resident(process):.0f} MB resident")

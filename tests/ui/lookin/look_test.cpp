@@ -3,6 +3,7 @@
 #include "core/lookin/door.h"
 #include "core/shift/keeper.h"
 #include "tests/ui/board/scenes.h"
+#include "tests/ui/lookin/phones.h"
 #include "ui/board/board.h"
 #include "ui/board/card.h"
 #include "ui/console/console.h"
@@ -232,6 +233,17 @@ TEST_F(LookConsole, IsSwitchedOnAndOffOnItsPageAndStreamsTheBoard) {
     EXPECT_NE(QUrl{console_->lookedAt().link()}.path(), link.path());
     emit page->pressed(QStringLiteral("turn"));
     EXPECT_FALSE(console_->lookedAt().isOpen());
+}
+
+// The short form of tests/bench/look_bench, which measures what they cost.
+TEST_F(LookConsole, TellsThirtyTwoPhonesAtOnceWhatTheBoardSays) {
+    console_->act(Action::lookIn);
+    emit console_->findChild<KeyedPage*>(QStringLiteral("lookIn"))->pressed(QStringLiteral("turn"));
+    ASSERT_TRUE(console_->lookedAt().isOpen());
+    const QUrl link{console_->lookedAt().link()};
+    const Phones phones{32, link.port(), link.path().toStdString()};
+    EXPECT_TRUE(QTest::qWaitFor([&] { return console_->lookedAt().phones() == 32; }, 10'000));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return phones.fewest() >= 3; }, 20'000)) << phones.fewest();
 }
 
 } // namespace
