@@ -15,7 +15,7 @@ import sys
 import tempfile
 import time
 
-from console_run import cpu, line_of, probe_file, resident
+from console_run import line_of, probe_file, resident
 
 WATCHED = 60  # seconds
 CLOCK = 1.5e9  # of a core of the Cortex-A72 class; one instruction a cycle is taken for it
@@ -41,15 +41,28 @@ def of_replay(panside, folder, surroundings):
     return counted_in(out)
 
 
-def idle(process, patience=600):
-    """The start is over once the program no longer works all the time."""
-    until = time.monotonic() + patience
-    while time.monotonic() < until:
-        before = cpu(process)
-        time.sleep(3)
-        if cpu(process) - before < 1.5:
+def feed(line, seconds, until=lambda: False):
+    """A line a second, for so long or until something holds."""
+    begun = time.monotonic()
+    for count in range(seconds):
+        os.write(line, line_of(count))
+        time.sleep(max(0, begun + count + 1 - time.monotonic()))
+        if until():
             return
-    sys.exit("the console does not come to rest")
+    if seconds > WATCHED:
+        sys.exit("the console keeps no reading")
+
+
+def keeps(journal):
+    """The start is over once what the probe reads is on the disk: three seconds on end."""
+    kept = [journal.stat().st_mtime, 0]
+
+    def looked():
+        when = max(part.stat().st_mtime for part in journal.parent.glob(journal.name + "*"))
+        kept[1] = kept[1] + 1 if when > kept[0] else 0
+        kept[0] = when
+        return kept[1] >= 3
+    return looked
 
 
 def of_console(panside, folder, surroundings):
@@ -57,7 +70,8 @@ def of_console(panside, folder, surroundings):
     words = [panside, "--journal", folder / "journal.db", "--probe", probe_file(folder, os.ttyname(theirs))]
 
     plain = subprocess.Popen(words, env=surroundings)
-    time.sleep(8)
+    feed(ours, 300, keeps(folder / "journal.db"))
+    feed(ours, WATCHED)
     megabytes = resident(plain)
     plain.terminate()
     plain.wait(30)
@@ -65,17 +79,13 @@ def of_console(panside, folder, surroundings):
     out = folder / "console"
     out.mkdir()
     process = subprocess.Popen([*callgrind(out), *words], env=surroundings, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-    time.sleep(5)
-    idle(process)
-    control = lambda *what: subprocess.run(["callgrind_control", *what, str(process.pid)], check=True, stdout=subprocess.DEVNULL,
-                                           stderr=subprocess.DEVNULL)
-    control("--dump")
+    dump = lambda: subprocess.run(["callgrind_control", "--dump", str(process.pid)], check=True, stdout=subprocess.DEVNULL,
+                                  stderr=subprocess.DEVNULL)
+    feed(ours, 600, keeps(folder / "journal.db"))
+    dump()
     start = counted_in(out)
-    begun = time.monotonic()
-    for count in range(WATCHED):
-        os.write(ours, line_of(count))
-        time.sleep(max(0, begun + count + 1 - time.monotonic()))
-    control("--dump")
+    feed(ours, WATCHED)
+    dump()
     both = counted_in(out)
     process.kill()
     process.wait()
