@@ -1,19 +1,15 @@
 // Paints every screen to pictures, for looking at: paint_screens FOLDER [SIZE,…] [LOOK,…] [LANGUAGE,…] [ONLY]
 // A size is WIDTHxHEIGHT at 96 dpi. All of them together: paint_screens FOLDER
-#include "core/boil/shift_log.h"
-#include "core/journal/day_books.h"
-#include "core/journal/log_import.h"
-#include "core/probe/probe_watch.h"
-#include "core/rehearsal/rehearse.h"
-#include "core/rehearsal/season.h"
-#include "core/shift/keeper.h"
+// The pictures of the README and the manual, with what each says: paint_screens --pictures FOLDER FOLDER-OF-WORDS
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
+#include "tests/ui/pictures/made_house.h"
+#include "tests/ui/pictures/pictures.h"
 #include "ui/board/across_view.h"
 #include "ui/chart/rise_chart.h"
-#include "ui/console/console.h"
 #include "ui/console/screens.h"
 #include "ui/frame/foot.h"
+#include "ui/frame/program.h"
 #include "ui/ledger/book_form.h"
 #include "ui/ledger/house.h"
 #include "ui/page/page.h"
@@ -21,13 +17,11 @@
 
 #include <QApplication>
 #include <QDir>
-#include <QFile>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTranslator>
 #include <cstdio>
-#include <sstream>
 
 using namespace panside;
 
@@ -101,52 +95,10 @@ void paintBoards(const Wish& wish) {
     }
 }
 
-// Two made-up nights, and the book and the nights of a made-up house.
-void fillJournal(const QString& place) {
-    using namespace std::chrono_literals;
-    auto journal = Journal::open(place.toStdString());
-    for (const std::uint64_t seed : {4u, 7u}) {
-        std::istringstream log{rehearsedLog(5h, seed)};
-        importLog(journal, log);
-    }
-    const MadeSeason house = largeHouse(3);
-    for (const std::string& shift : house.shifts) {
-        std::istringstream log{shift};
-        importLog(journal, log);
-    }
-    importBook(journal, readLog(house.dayBook).facts);
-}
-
-// They in a journal of their own, and a night that goes on.
+// The screens of a made-up house, and a night that goes on.
 void paintScreens(const Wish& wish) {
-    static const QTemporaryDir made;
-    const QString first = made.filePath(QStringLiteral("first.journal"));
-    if (!QFile::exists(first))
-        fillJournal(first);
-    QTemporaryDir place;
-    const std::filesystem::path file{place.filePath(QStringLiteral("invented.journal")).toStdString()};
-    QFile::copy(first, QString::fromStdString(file.string()));
-    using namespace std::chrono_literals;
-    auto journal = Journal::open(file);
-    Session session{keeperIn(std::move(journal))};
-    session.enter(Fact{session.now() - 2min, Lit{}});
-    ProbeWatch watch{[&] { return session.now(); }};
-    Choices choices;
-    choices.cautioned = true;
-    choices.look = wish.look;
-    choices.units = wish.units();
-    Console console{{.session = session,
-                     .journal = file,
-                     .probeFile = std::filesystem::path{place.filePath(QStringLiteral("p.toml")).toStdString()},
-                     .probes = &watch,
-                     .notice = {},
-                     .advance = {},
-                     .entered = {},
-                     .isOver = {},
-                     .again = {}},
-                    choices};
-    console.resize(wish.size);
-    console.show();
+    MadeHouse house{MadeOf::all, afterTheSeason, wish.size, wish.look, wish.units()};
+    Console& console = house.console();
     for (const ScreenRow& row : allScreens()) {
         const QString what = QStringLiteral("%1%2").arg(keyOf(row.place)).arg(row.digit);
         if (!wish.wants(what))
@@ -156,12 +108,8 @@ void paintScreens(const Wish& wish) {
         console.house().wait();
         keep(console, wish, what);
     }
-    if (wish.wants(QStringLiteral("past_night"))) { // the one before the night that goes on
-        console.act(Action::review);
-        QTest::qWait(1500);
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-        QTest::qWait(1500);
+    if (wish.wants(QStringLiteral("past_night"))) {
+        house.openPastNight();
         keep(console, wish, QStringLiteral("past_night"));
     }
     console.showBoard();
@@ -190,6 +138,15 @@ void paintScreens(const Wish& wish) {
     }
 }
 
+bool paintAllPictures(const QString& pictures, const QString& words) {
+    QLocale::setDefault(QLocale{QStringLiteral("en_US")});
+    bool all = paintPictures(pictures, words, false);
+    QTranslator french;
+    all = french.load(QStringLiteral(PANSIDE_FRENCH)) && QApplication::installTranslator(&french) && all;
+    QLocale::setDefault(QLocale{QStringLiteral("fr_CA")});
+    return paintPictures(pictures, words, true) && all;
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -197,12 +154,15 @@ int main(int argc, char** argv) {
     qputenv("TZ", "UTC");
     const QTemporaryDir home;
     qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
-    QApplication application{argc, argv};
+    panside::Program application{argc, argv};
+    panside::keepLabelsPlain(application);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
         std::fputs("paint_screens FOLDER [SIZE,...] [day,night] [en,fr] [ONLY]\n", stderr);
         return 2;
     }
+    if (arguments[1] == u"--pictures")
+        return arguments.size() == 4 && paintAllPictures(arguments[2], arguments[3]) ? 0 : 2;
     QDir{arguments[1]}.mkpath(QStringLiteral("."));
     const QString sizes = arguments.value(2, QStringLiteral("1024x600,1366x768,1920x1080,2560x1440"));
     QTranslator french;

@@ -1,0 +1,35 @@
+#pragma once
+// A console on the journal of an invented house, at a moment that is always the same.
+#include "core/probe/probe_watch.h"
+#include "core/shift/session.h"
+#include "ui/console/console.h"
+
+#include <QTemporaryDir>
+#include <memory>
+
+namespace panside {
+
+// What its journal holds: the book and the nights of a large house, which nobody's probe watched; two nights by the
+// second; or all of it, and a fire that was lit two minutes ago.
+enum class MadeOf { house, nights, all };
+
+class MadeHouse {
+public:
+    // Of what was entered before `now` (RFC 3339, UTC).
+    MadeHouse(MadeOf made, const char* now, const QSize& size, Look look, Units units);
+    Console& console() { return *console_; }
+    // The last night but one, opened, with its story told.
+    void openPastNight();
+
+private:
+    QTemporaryDir folder_;
+    std::unique_ptr<Session> session_;
+    std::unique_ptr<ProbeWatch> watch_;
+    std::unique_ptr<Console> console_;
+};
+
+// After the last entry of all; and an afternoon of its season, with sap in the tanks.
+inline constexpr const char* afterTheSeason = "2027-09-01T20:30:00Z";
+inline constexpr const char* anAfternoon = "2027-03-04T16:30:00Z";
+
+} // namespace panside
