@@ -21,7 +21,7 @@ void demand(bool holds) {
 }
 
 LineDecoder::Sink into(std::vector<Heard>& heard) {
-    return [&heard](const Line& line) {
+    return [&heard](const ProbeLine& line) {
         Heard one{std::string{line.text}, line.refusal, {}};
         for (const Field& field : line.fields) {
             one.fields.emplace_back(field.name, field.number);
@@ -64,9 +64,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
              {.is = "2", .reads = Series::stack, .unit = Unit::mV, .thermocouple = Thermocouple::K, .junction = "3"},
              {.is = "1", .reads = Series::air, .unit = Unit::ohm}}}};
     LineDecoder again{rules};
-    again.feed(bytes, [&](const Line& line) {
-        mapping.take(
-            line, [](const Mapped& mapped) { demand(mapped.reading.has_value() == (mapped.why == NoReading::none)); });
+    again.feed(bytes, [&](const ProbeLine& line) {
+        mapping.map(line, [](const FieldOutcome& outcome) {
+            demand(outcome.reading.has_value() == (outcome.why == NoReading::none));
+        });
     });
     return 0;
 }
