@@ -43,8 +43,11 @@ Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
     const auto heavy = boilingRise(state.settings.tooHeavy(), water->forModel);
     const double room = heavy ? std::max(0.0, heavy->kelvin() - against->mark) / 3 : 0;
     constexpr double surely = 1.645; // 95 of 100, one-sided
+    // An automatic valve lets the pan stand over the target as it always does.
+    constexpr double beyond = 0.1;
+    const double usual = std::min(state.ownDraw.opensAt().value_or(-beyond) + beyond, std::max(0.0, 3 * room));
     const double doubt = surely * std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
-    Condition condition{over > (standing ? -riseDeadband : 0)};
+    Condition condition{over > std::max(0.0, usual) - (standing ? riseDeadband : 0) && !state.ownDraw.hangs(now)};
     condition.doubtful = condition.holds && over < std::min(doubt, room);
     condition.grounds.add({GroundKind::overTarget, TemperatureDifference::kelvin(against->rise),
                            TemperatureDifference::kelvin(against->mark)});
@@ -117,9 +120,14 @@ Condition probeSilent(const State& state, Series series, Instant now, bool) {
         if (probe.byHand() || !probe.last())
             continue;
         if (probe.silent(now)) {
-            // One long silent while another gives the reading has been taken away.
-            if (secondsBetween(*probe.last(), now) >= 900 && state.sensors.of(series).trust(now) != Trust::gone)
+            // One long silent while another gives the reading has been taken away; a press is worked now and then.
+            const bool putBy = secondsBetween(*probe.last(), now) >= Probe::putBy;
+            const bool press = series == Series::filter_pressure && (putBy || probe.pauses() > 0);
+            if (press || (putBy && state.sensors.of(series).trust(now) != Trust::gone))
                 continue;
+            if (!putBy)
+                condition.changes =
+                    std::min(condition.changes.value_or(Instant::max()), *probe.last() + Duration{Probe::putBy});
             condition.holds = true;
             condition.grounds.add({GroundKind::nothingRead, Duration{secondsBetween(*probe.last(), now)},
                                    Duration{secondsBetween(*probe.last(), probe.silentAt())}, series});
@@ -248,6 +256,7 @@ constexpr std::array<AlarmRow, alarmCount> table{{
     {Alarm::fire_overdue, "fire_overdue", Priority::medium, 0, 0, 0, 0, false, bits(stack, syrup_pan), fireOverdue},
     {Alarm::sap_low, "sap_low", Priority::medium, 30, 30, 60, 10, false, bits(tank_level), sapLow},
     {Alarm::last_load, "last_load", Priority::medium, 30, 30, 60, 10, false, bits(tank_level), lastLoad},
+    {Alarm::tank_overflow, "tank_overflow", Priority::medium, 30, 30, 60, 10, false, bits(tank_level), tankOverflow},
     {Alarm::probe_stuck, "probe_stuck", Priority::medium, 0, 0, 0, 0, true, 0, probeStuck},
     {Alarm::reading_implausible, "reading_implausible", Priority::medium, 0, 0, 0, 0, true, 0, readingImplausible},
     {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, 0, 0, false, 0, clockChanged},
@@ -264,6 +273,17 @@ static_assert(inOrder());
 static_assert(seriesCount <= 16); // each reading has its bit in looksAt
 
 } // namespace
+
+bool silentTogether(const State& state, Series a, Series b, Instant now) {
+    constexpr double spacings = 1.5, atOnce = 3; // seconds
+    for (const Probe& one : state.sensors.of(a).probes())
+        for (const Probe& other : state.sensors.of(b).probes())
+            if (one.silent(now) && other.silent(now) && one.name() == other.name() &&
+                std::abs(secondsBetween(*one.last(), *other.last())) <=
+                    atOnce + spacings * std::max(one.spacing(), other.spacing()))
+                return true;
+    return false;
+}
 
 const AlarmRow& rowOf(Alarm alarm) { return table[static_cast<std::size_t>(alarm)]; }
 std::string_view nameOf(Alarm alarm) { return rowOf(alarm).name; }

@@ -36,6 +36,10 @@ struct AlarmRow {
 const AlarmRow& rowOf(Alarm alarm);
 Priority priorityOf(Alarm alarm, Series series);
 
+// Are two silent readings of one box? Its probes bear one name, and fell silent within their spacing.
+bool silentTogether(const State& state, Series a, Series b, Instant now);
+
 Condition scorchRisk(const State& state, Series, Instant now, bool standing);
+Condition tankOverflow(const State& state, Series, Instant now, bool standing);
 
 } // namespace panside

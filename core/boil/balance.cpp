@@ -1,5 +1,6 @@
 #include "core/boil/balance.h"
 
+#include "core/boil/sap_sugar.h"
 #include "core/boil/state.h"
 #include "core/physics/sap.h"
 
@@ -20,7 +21,7 @@ constexpr double sapRunsIn = 3600, riseShare = 0.02, leastRise = 8; // seconds; 
 
 } // namespace
 
-void Balance::take(const State& state, const Fact& fact) {
+void Balance::absorb(const State& state, const Fact& fact) {
     const auto told = repeatedDraw_.hear(fact);
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         takeReading(state, *reading, fact.at);
@@ -30,29 +31,29 @@ void Balance::take(const State& state, const Fact& fact) {
         sapCameAt_ = fact.at;
         tank_.came(sap->volume.value);
         roseAt_.reset();
-        if (sap->sugar) {
+        if (const auto sugar = sapSugar(*sap)) {
             sugarKnown_ += litre;
-            sugarMass_ += litre * sap->sugar->massFraction();
+            sugarMass_ += litre * sugar->massFraction();
         }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
     } else if (RepeatedDraw::counts(told)) {
         const auto* draw = std::get_if<DrawClosed>(&fact.what); // none: nobody keyed that it was shut
-        const double litre = draw && draw->volume ? draw->volume->value.litre() : -1;
+        const auto litre = draw && draw->volume ? std::optional{draw->volume->value.litre()} : std::nullopt;
         if (told == RepeatedDraw::Telling::measured) {
             --drawCount_;
             --unmeasured_;
         }
         draws_[static_cast<std::size_t>(drawCount_++) % drawsKept] = {fact.at, litre};
-        if (litre >= 0)
-            syrupOut_ += litre;
+        if (litre)
+            syrupOut_ += *litre;
         else
             ++unmeasured_;
     } else if (std::holds_alternative<Lit>(fact.what) || std::holds_alternative<Shutdown>(fact.what)) {
         // What leaves the tank before the fire is lit, or when the pans are raised for the burn-out, is not boiled off.
         tank_.forget();
         feed_.forget();
-        lowest_ = -1;
+        lowest_.reset();
     }
 }
 
@@ -62,9 +63,9 @@ void Balance::noteRise(double litre, Instant at) {
         lowest_ = litre;
         return;
     }
-    if (lowest_ < 0 || litre < lowest_)
+    if (!lowest_ || litre < *lowest_)
         lowest_ = litre;
-    else if (litre > lowest_ * (1 + riseShare) + leastRise)
+    else if (litre > *lowest_ * (1 + riseShare) + leastRise)
         roseAt_ = at;
 }
 
@@ -73,14 +74,14 @@ void Balance::takeReading(const State& state, const Reading& reading, Instant at
     if (!believed || believed->at != at)
         return;
     if (reading.series == Series::tank_level) {
-        tank_.take(at, Volume::ofSi(believed->si));
+        tank_.addSample(at, Volume::ofSi(believed->si));
         noteRise(Volume::ofSi(believed->si).litre(), at);
     } else if (reading.series == Series::feed_flow) {
         // Across a silence the meter is not made up.
         if (fedAt_ && secondsBetween(*fedAt_, at) < 900)
             fed_ += VolumeFlow::ofSi(believed->si).litrePerHour() * secondsBetween(*fedAt_, at) / 3600;
         fedAt_ = at;
-        feed_.take(at, Volume::litre(-fed_));
+        feed_.addSample(at, Volume::litre(-fed_));
     } else if (reading.series == Series::stack) {
         noteBurning(state, Temperature::kelvin(believed->si), at);
     } else if (reading.series == Series::syrup_pan) {
@@ -107,7 +108,7 @@ void Balance::noteEvaporation(const State& state, Instant now) {
         return;
     const Flows known = flows(state, sapUse(now), now);
     auto rate = evaporation(known);
-    if (moreThanBoils(state, known, rate))
+    if (withheld(state, known, rate, now) != Reason::none)
         rate.reset();
     const double passed = notedAt_ ? secondsBetween(*notedAt_, now) : 0;
     if (rate && passed < 900) {
@@ -115,7 +116,7 @@ void Balance::noteEvaporation(const State& state, Instant now) {
         boiledOffFor_ += passed;
     }
     minutes_[static_cast<std::size_t>(minuteCount_++) % minutes_.size()] = {
-        now, rate ? static_cast<float>(rate->steam.litrePerHour) : -1};
+        now, rate ? std::optional{static_cast<float>(rate->steam.litrePerHour)} : std::nullopt};
     notedAt_ = now;
 }
 
@@ -124,7 +125,7 @@ std::optional<Balance::Noted> Balance::lastMinute() const {
         return std::nullopt;
     const Minute& last = minutes_[static_cast<std::size_t>(minuteCount_ - 1) % minutes_.size()];
     return Noted{last.at,
-                 last.litrePerHour < 0 ? std::nullopt : std::optional{VolumeFlow::litrePerHour(last.litrePerHour)}};
+                 last.litrePerHour ? std::optional{VolumeFlow::litrePerHour(*last.litrePerHour)} : std::nullopt};
 }
 
 double Balance::syrupShare(const State& state) const {
@@ -151,8 +152,8 @@ double Balance::drawn(Instant since, Instant until, int& missing) const {
         const Draw& draw = draws_[static_cast<std::size_t>(i)];
         if (draw.at < since || draw.at > until)
             continue;
-        if (draw.litre >= 0)
-            litre += draw.litre;
+        if (draw.litre)
+            litre += *draw.litre;
         else
             ++missing;
     }
@@ -196,6 +197,16 @@ std::optional<Reconciled> Balance::evaporation(const Flows& known) {
     return known.sap || known.syrup ? reconcile(known) : std::nullopt;
 }
 
+// A tank that stands, empty or shut, while the fire burns says nothing: the pans boil down.
+Reason Balance::withheld(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now) {
+    constexpr double stands = 120; // seconds
+    const auto inflow = state.trends.inflow();
+    if ((known.sap || !all) && inflow && secondsBetween(inflow->stoodSince, now) > stands && state.course.firing() &&
+        state.sensors.boiling(state, now))
+        return Reason::noSapRunsIn;
+    return moreThanBoils(state, known, all) ? Reason::moreThanBoils : Reason::none;
+}
+
 // Does more leave the tank than pans of that size can boil off? At most 5.6 gal/h a square foot were ever timed, with
 // forced air; 2 to 2.5 are usual on natural draft, 3 or more with a good stack (makers' and producers' figures). Where
 // the wood says less too, a little over the usual is too much already.
@@ -225,11 +236,11 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     const Flows known = flows(state, use, now);
     const auto rate = evaporation(known);
     showWays(state, known, rate, now, picture);
-    const bool withheld = moreThanBoils(state, known, rate);
-    if (rate && !withheld)
+    const Reason untrue = withheld(state, known, rate, now);
+    if (rate && untrue == Reason::none)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
     else
-        picture.why.push_back({Shown::evaporationLph, withheld ? Reason::moreThanBoils
+        picture.why.push_back({Shown::evaporationLph, untrue != Reason::none ? untrue
                                                       : picture.fuel.doubt == Disagreement::tankRises
                                                           ? Reason::tankRises
                                                       : measured ? Reason::tooShort

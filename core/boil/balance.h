@@ -19,7 +19,7 @@ struct State;
 // In three files: the water, the heat (balance_heat.cpp) and the end of the boil (balance_end.cpp).
 class Balance {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     // evaporation, sapLeft, lastLoad, keepBack, efficiency, sapIn, syrupOut and their why
     void show(const State& state, Instant now, Picture& picture) const;
     // How long the arch burnt on after the last load, by the stack: as long as, at half the heat of a fed fire, it gave
@@ -36,7 +36,7 @@ private:
     using Rate = Rated;
     struct Draw {
         Instant at;
-        double litre = -1; // less than zero: not measured
+        std::optional<double> litre; // as measured
     };
     static constexpr std::size_t drawsKept = 32;
 
@@ -54,6 +54,8 @@ private:
     std::optional<Rate> steamByHeat(const State& state, Instant now) const;
     Flows flows(const State& state, const Use& use, Instant now) const;
     static std::optional<Reconciled> evaporation(const Flows& known);
+    // Why what the flows say is not what boils off; none where it is.
+    static Reason withheld(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now);
     static bool moreThanBoils(const State& state, const Flows& known, const std::optional<Reconciled>& all);
     void showWays(const State& state, const Flows& flows, const std::optional<Reconciled>& all, Instant now,
                   Picture& picture) const;
@@ -89,7 +91,7 @@ private:
     double sugarMass_ = 0;  // their sugar fraction times litres
     std::optional<Temperature> sapTemperature_;
     std::optional<Instant> sapCameAt_, roseAt_; // roseAt_: with no sap entered
-    double lowest_ = -1;                        // litres in the tank since then; less than zero: not read yet
+    std::optional<double> lowest_;              // litres in the tank since then
     std::optional<Instant> boilingSince_;
     struct Burning {
         std::optional<Instant> fed = {}, at = {}; // the last load; the last reading since
@@ -100,7 +102,7 @@ private:
     Burning burning_;
     struct Minute {
         Instant at;
-        float litrePerHour = -1; // less than zero: not known
+        std::optional<float> litrePerHour;
     };
     std::array<Minute, 64> minutes_{}; // the rate at the end of each minute of the last hour
     int minuteCount_ = 0;

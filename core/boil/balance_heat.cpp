@@ -74,9 +74,9 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
     for (int i = 0; i < reach; ++i) {
         const Minute& minute = minutes_[static_cast<std::size_t>(minuteCount_ - 1 - i) % minutes_.size()];
         const double length = secondsBetween(minute.at, from);
-        if (minute.litrePerHour < 0 || secondsBetween(minute.at, now) > 3600 || length > 300)
+        if (!minute.litrePerHour || secondsBetween(minute.at, now) > 3600 || length > 300)
             break;
-        litre += minute.litrePerHour * length / 3600;
+        litre += *minute.litrePerHour * length / 3600;
         observed += length;
         from = minute.at;
     }
@@ -150,7 +150,9 @@ std::optional<SugarAccount> Balance::sugarAccount(const State& state, Instant no
         return std::nullopt;
     const Mass steam = *water * Volume::litre(boiledOff_ * std::max(1.0, boiling / boiledOffFor_));
     const Mass drawn = *thick * Volume::litre(syrupOut_);
-    return SugarAccount{.in = (steam + drawn) * sap.massFraction(), .out = drawn * syrup.massFraction()};
+    return SugarAccount{.in = (steam + drawn) * sap.massFraction(),
+                        .out = drawn * syrup.massFraction(),
+                        .before = state.settings.learnedPansSugar().value_or(Mass{})};
 }
 
 } // namespace panside

@@ -14,52 +14,48 @@ constexpr std::chrono::minutes keepEvery{5};
 } // namespace
 
 struct Boil::Inside {
-    struct Kept {
+    struct Checkpoint {
         std::size_t folded = 0; // how many facts are in it
         std::size_t rises = 0;  // how long the traces were
         std::size_t steams = 0;
         State state;
     };
     std::vector<Entry> facts;
-    std::vector<Kept> kept = std::vector<Kept>(1); // the first is the state before any fact
+    std::vector<Checkpoint> checkpoints = std::vector<Checkpoint>(1); // the first is the state before any fact
     State state;
     std::size_t folded = 0; // facts that `state` holds
     ChartTraces traces;
     std::uint64_t rewritten = 0;
     Alarms alarms = Alarms::watched;
 
-    void take(State& into, const Fact& fact) const {
+    void foldInto(State& into, const Fact& fact) const {
         alarms == Alarms::watched ? absorb(into, fact) : absorbUnwatched(into, fact);
     }
 
     void fold(const Fact& fact);
-    void foldAll() {
-        while (folded < facts.size())
-            fold(facts[folded].fact);
-    }
     // What follows the first `count` facts is to be folded again.
     void backTo(std::size_t count);
     std::vector<Entry>::iterator find(FactId id);
 };
 
 void Boil::Inside::fold(const Fact& fact) {
-    if (folded > kept.back().folded && fact.at - kept.back().state.now >= keepEvery)
-        kept.push_back({folded, traces.rise.size(), traces.steam.size(), state});
-    take(state, fact);
+    if (folded > checkpoints.back().folded && fact.at - checkpoints.back().state.now >= keepEvery)
+        checkpoints.push_back({folded, traces.rise.size(), traces.steam.size(), state});
+    foldInto(state, fact);
     ++folded;
-    traces.take(state, fact);
+    traces.absorb(state, fact);
 }
 
 void Boil::Inside::backTo(std::size_t count) {
     if (count >= folded)
         return;
     ++rewritten;
-    while (kept.back().folded > count)
-        kept.pop_back();
-    state = kept.back().state;
-    folded = kept.back().folded;
-    traces.rise.resize(kept.back().rises);
-    traces.steam.resize(kept.back().steams);
+    while (checkpoints.back().folded > count)
+        checkpoints.pop_back();
+    state = checkpoints.back().state;
+    folded = checkpoints.back().folded;
+    traces.rise.resize(checkpoints.back().rises);
+    traces.steam.resize(checkpoints.back().steams);
 }
 
 // What is withdrawn was mostly entered just now.
@@ -101,40 +97,38 @@ bool Boil::withdraw(FactId id) {
     return true;
 }
 
+Boil& Boil::fold() {
+    while (inside_->folded < inside_->facts.size())
+        inside_->fold(inside_->facts[inside_->folded].fact);
+    return *this;
+}
+
+const State& Boil::state() const { return inside_->state; }
+
 Picture Boil::pictureAt(Instant now) const {
-    auto& inside = *inside_;
-    inside.foldAll();
-    if (inside.facts.empty() || inside.facts.back().fact.at <= now)
+    const auto& inside = *inside_;
+    if (inside.folded == 0 || inside.state.now <= now)
         return picture(inside.state, now);
     // A moment of the past: from the kept state before it.
-    const auto end = std::upper_bound(inside.facts.begin(), inside.facts.end(), now,
-                                      [](Instant time, const Entry& one) { return time < one.fact.at; });
+    const auto end =
+        std::upper_bound(inside.facts.begin(), inside.facts.begin() + static_cast<std::ptrdiff_t>(inside.folded), now,
+                         [](Instant time, const Entry& one) { return time < one.fact.at; });
     const auto count = static_cast<std::size_t>(end - inside.facts.begin());
-    auto from = inside.kept.rbegin();
+    auto from = inside.checkpoints.rbegin();
     while (from->folded > count)
         ++from;
     State state = from->state;
     for (std::size_t i = from->folded; i < count; ++i)
-        inside.take(state, inside.facts[i].fact);
+        inside.foldInto(state, inside.facts[i].fact);
     return picture(state, now);
 }
 
-std::optional<Fact> Boil::noticed() const {
-    inside_->foldAll();
-    return inside_->state.fire.loads().noticed();
-}
+std::optional<Fact> Boil::noticed() const { return inside_->state.fire.loads().noticed(); }
 
 const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
 
-const std::vector<RisePoint>& Boil::rise() const {
-    inside_->foldAll();
-    return inside_->traces.rise;
-}
-
-const std::vector<SteamPoint>& Boil::steam() const {
-    inside_->foldAll();
-    return inside_->traces.steam;
-}
+const std::vector<RisePoint>& Boil::rise() const { return inside_->traces.rise; }
+const std::vector<SteamPoint>& Boil::steam() const { return inside_->traces.steam; }
 
 std::optional<Instant> Boil::started() const {
     return inside_->facts.empty() ? std::nullopt : std::optional{inside_->facts.front().fact.at};

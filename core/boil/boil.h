@@ -47,8 +47,12 @@ public:
     void add(FactId id, Fact fact);
     // As if it had never been entered. Unknown ids are left alone; true if there was one.
     bool withdraw(FactId id);
+    // What was added and withdrawn takes effect: all but facts() and started() tells of what has been folded.
+    Boil& fold();
+
     // The picture at a moment, from the facts at or before it.
     Picture pictureAt(Instant now) const;
+    const State& state() const; // after the last fact
 
     // A load of wood that the stack showed and no fact tells of yet, as the fact that would (`inferred=yes`): for
     // whoever keeps facts. Added, it changes no picture.

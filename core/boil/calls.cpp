@@ -29,6 +29,7 @@ bool contradicts(const Picture& picture, const AlarmPicture& alarm, Call call) {
     case Alarm::above_target:
     case Alarm::fire_overdue:
     case Alarm::last_load:
+    case Alarm::tank_overflow:
     case Alarm::clock_changed:
         break;
     }

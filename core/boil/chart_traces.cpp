@@ -26,7 +26,7 @@ std::optional<RisePoint> risePoint(const State& state, const Fact& fact, const s
 
 } // namespace
 
-void ChartTraces::take(const State& state, const Fact& fact) {
+void ChartTraces::absorb(const State& state, const Fact& fact) {
     if (const auto point = risePoint(state, fact, rise))
         rise.push_back(*point);
     const auto minute = state.balance.lastMinute();

@@ -8,7 +8,7 @@ struct ChartTraces {
     std::vector<RisePoint> rise;   // by time
     std::vector<SteamPoint> steam; // by time
     // After `state` has taken the fact.
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
 };
 
 } // namespace panside

@@ -41,7 +41,7 @@ void Climb::forgetLine() {
     summed_ = 0;
 }
 
-void Climb::take(const State& state, const Fact& fact) {
+void Climb::absorb(const State& state, const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         const Sensor& sensor = state.sensors.of(Series::syrup_pan);
         const Probe* probe = sensor.active(fact.at);

@@ -14,7 +14,7 @@ struct State;
 
 class Climb {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
 
     // Brix a second over the last minute or two; nullopt just after a draw, or where readings lack.
     std::optional<double> rate(Instant now) const;

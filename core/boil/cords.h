@@ -14,7 +14,7 @@ std::optional<double> cordsOf(const Load& load);
 class CordSum {
 public:
     explicit CordSum(Instant after) : after_{after} {}
-    void take(const Fact& fact) { loads_.take(fact); }
+    void add(const Fact& fact) { loads_.add(fact); }
     double cords() const;
 
 private:

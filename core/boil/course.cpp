@@ -6,7 +6,7 @@
 
 namespace panside {
 
-void Course::take(const Fact& fact) {
+void Course::absorb(const Fact& fact) {
     // A key that comes after the pan has told of it tells of no other draw.
     if (repeatedDraw_.hear(fact) == RepeatedDraw::Telling::first) {
         draws += countedUnkeyed_ ? 0 : 1;

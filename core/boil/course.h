@@ -13,7 +13,7 @@ struct State;
 // The course of the shift: what was done, and who is there. Nothing here is estimated.
 class Course {
 public:
-    void take(const Fact& fact);
+    void absorb(const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
     std::optional<Instant> begun, litAt, openedAt, closedAt, shutdownAt, endedAt, swappedAt, clockSteppedAt;

@@ -68,8 +68,7 @@ std::optional<double> RowReader::dayNumber(const DayKeyRow& key, const std::stri
             plain = written->number;
         if (!plain)
             fail(Slip::detailValue, key.name, given,
-                 key.unit == Unit::none ? FaultWant{Want::number}
-                                        : FaultWant{Want::numberOf, std::string{nameOf(key.unit)}});
+                 key.unit == Unit::none ? say("a number") : say("a number of %1", {std::string{nameOf(key.unit)}}));
         else
             checkRange(key.name, given, *plain, key.unit, Form{only(key.unit), key.lowest, key.highest});
         return plain ? std::optional{toSi(*plain, key.unit)} : std::nullopt;
@@ -78,7 +77,7 @@ std::optional<double> RowReader::dayNumber(const DayKeyRow& key, const std::stri
     if (!written || dimensionOf(written->unit) != dimensionOf(key.unit)) {
         const bool heat = dimensionOf(key.unit) == Dimension::temperature;
         fail(numberIn(given) ? Slip::unitMissing : Slip::detailValue, key.name, given,
-             heat ? FaultWant{Want::temperature} : FaultWant{Want::asWritten, std::string{key.example}});
+             heat ? aTemperature() : asWritten(std::string{key.example}));
         return std::nullopt;
     }
     const bool heat = dimensionOf(key.unit) == Dimension::temperature;
@@ -90,7 +89,7 @@ std::optional<double> RowReader::dayNumber(const DayKeyRow& key, const std::stri
 
 void RowReader::dayPair(const DayDeedRow& row, Key key, DayRow& day) {
     const DayKeyRow its = keyOf(row.deed, key);
-    auto given = detail_.take(its.name);
+    auto given = detail_.use(its.name);
     if (!given || given->empty())
         return;
     DayPair pair{key, std::move(*given)};
@@ -118,11 +117,11 @@ What RowReader::day(Deed deed) {
         dayPair(row, key, day);
     for (const Key key : row.needed)
         if (!day.of(key))
-            fail(Slip::detailMissing, nameOf(key), "", {Want::asWritten, exampleOf(row, key)});
+            fail(Slip::detailMissing, nameOf(key), "", asWritten(exampleOf(row, key)));
     if (!row.either.empty() &&
         std::none_of(row.either.begin(), row.either.end(), [&day](Key key) { return day.of(key); }))
         fail(Slip::detailMissing, nameOf(row.either[0]), "",
-             {Want::either, exampleOf(row, row.either[0]), exampleOf(row, row.either[1])});
+             say("%1 or %2", {exampleOf(row, row.either[0]), exampleOf(row, row.either[1])}));
     if ((deed == Deed::moved || deed == Deed::concentrated) && !fault_ &&
         nameKey(day.text(Key::from)) == nameKey(day.text(Key::to)))
         fail(Slip::intoItself, "to", day.text(Key::to));

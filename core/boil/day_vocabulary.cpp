@@ -174,13 +174,6 @@ DayKeyRow keyOf(Deed deed, Key key) {
 
 std::string_view nameOf(Key key) { return keys[static_cast<std::size_t>(key)].name; }
 
-std::optional<Key> keyNamed(Deed deed, std::string_view name) {
-    for (const Key key : rowOf(deed).taken)
-        if (nameOf(key) == name)
-            return key;
-    return std::nullopt;
-}
-
 bool isChoice(std::string_view choices, std::string_view word) {
     while (!choices.empty()) {
         const auto end = std::min(choices.find('|'), choices.size());

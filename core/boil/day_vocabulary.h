@@ -46,7 +46,6 @@ struct DayKeyRow {
 // What a key means in a row: `of` of a packed row is glass or tin, of a tested one a vessel.
 DayKeyRow keyOf(Deed deed, Key key);
 std::string_view nameOf(Key key);
-std::optional<Key> keyNamed(Deed deed, std::string_view name);
 
 // Is `word` one of `choices`?
 bool isChoice(std::string_view choices, std::string_view word);

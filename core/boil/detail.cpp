@@ -72,7 +72,7 @@ std::optional<std::string> Detail::read(std::string_view text) {
     return std::nullopt;
 }
 
-std::optional<std::string> Detail::take(std::string_view key) {
+std::optional<std::string> Detail::use(std::string_view key) {
     for (Pair& pair : pairs_)
         if (pair.key == key) {
             pair.taken = true;
@@ -109,8 +109,8 @@ NoteDetail noteIn(std::string_view detail) {
         if (auto text = quotedIn(rest); text && (rest.empty() || rest.front() == ';')) {
             Detail pairs;
             if (!pairs.read(rest)) {
-                note.by = pairs.take("by").value_or("");
-                note.entered = pairs.take("entered").value_or("");
+                note.by = pairs.use("by").value_or("");
+                note.entered = pairs.use("entered").value_or("");
                 if (pairs.rest().empty()) {
                     note.text = std::move(*text);
                     return note;

@@ -13,7 +13,7 @@ public:
     // What could not be read as a pair, if anything.
     std::optional<std::string> read(std::string_view text);
     // The value of a key, which then counts as used; nullopt where there is none.
-    std::optional<std::string> take(std::string_view key);
+    std::optional<std::string> use(std::string_view key);
     // The pairs not taken, as they would be written.
     std::string rest() const;
 

@@ -17,7 +17,7 @@ constexpr double lull = 0.06; // K under the target that do not end it
 constexpr double sparse = 20; // seconds between readings: a line through those is of long ago
 
 // Kelvin, as read.
-double atDrawOff(const State& state, const Sensor::Filtered& pan) {
+double atDrawOff(const State& state, const Sensor::Believed& pan) {
     const Probe* probe = state.sensors.of(Series::syrup_pan).active(pan.at);
     const auto line = state.trends.of(Series::syrup_pan, pan.at);
     return line && line->at == pan.at && probe && probe->spacing() <= sparse ? line->value : pan.si;
@@ -25,7 +25,7 @@ double atDrawOff(const State& state, const Sensor::Filtered& pan) {
 
 } // namespace
 
-void DrawCall::take(const State& state, const Fact& fact) {
+void DrawCall::absorb(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading) {
         if (std::holds_alternative<DrawOpened>(fact.what) || std::holds_alternative<DrawClosed>(fact.what) ||

@@ -9,7 +9,7 @@ struct State;
 // The call to draw: the pan is at the target, and has been for so long that no noise of the boil made it.
 class DrawCall {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const; // drawDue; after the alarms
     bool due(const State& state, Instant now) const;
 

@@ -17,6 +17,7 @@ constexpr double answerFirst = 0.8, answerSd = 0.4, answerWalk = 0.1;
 constexpr double sugarWalk = 0.015; // brix per square root of a second: level, mixing
 // Before anything was seen: pans of all sizes climb by 0.1 to 0.6 brix a minute once they draw.
 constexpr double firstRate = 0.35 / 60, firstRateSd = 0.25 / 60, leastRate = 0.03 / 60;
+constexpr double otherNights = 0.3; // of the rate, from one night to another on one rig
 constexpr double horizon = 4 * 3600;
 
 // Variance of the integral of a rate that comes and goes with a time constant; `left` is exp(-seconds / constant).
@@ -30,15 +31,28 @@ double DrawEnd::scale() const { return std::max(mean_[3], leastRate); }
 
 double DrawEnd::rate() const { return mean_[1] + mean_[2] + mean_[3] + mean_[4] * excess_; }
 
+void DrawEnd::expect(double rate) {
+    if (!at_)
+        expected_ = std::max(rate, leastRate);
+}
+
+void DrawEnd::forget() {
+    const auto expected = expected_;
+    *this = {};
+    expected_ = expected;
+}
+
 void DrawEnd::start(Instant at, double sugar, double sd) {
     if (!at_) {
-        mean_ = {sugar, 0, 0, firstRate, answerFirst * firstRate};
+        const double rate = expected_.value_or(firstRate);
+        const double rateSd = expected_ ? otherNights * rate : firstRateSd;
+        mean_ = {sugar, 0, 0, rate, answerFirst * rate};
         variance_ = {};
-        variance_[1][1] = square(flickerSd * firstRate);
-        variance_[2][2] = square(leanSd * firstRate);
-        variance_[3][3] = square(firstRateSd);
-        variance_[3][4] = variance_[4][3] = answerFirst * square(firstRateSd);
-        variance_[4][4] = square(answerSd * firstRate) + square(answerFirst * firstRateSd);
+        variance_[1][1] = square(flickerSd * rate);
+        variance_[2][2] = square(leanSd * rate);
+        variance_[3][3] = square(rateSd);
+        variance_[3][4] = variance_[4][3] = answerFirst * square(rateSd);
+        variance_[4][4] = square(answerSd * rate) + square(answerFirst * rateSd);
     } else {
         passTo(at);
         variance_[2][2] += square(leanAfterDraw * scale());
@@ -68,6 +82,14 @@ void DrawEnd::noise(Matrix& variance, double seconds) const {
     variance[2][2] += lean * (1 - square(leanLeft));
     variance[3][3] += walk * seconds;
     variance[4][4] += square(answerWalk * scale()) / 3600 * seconds;
+}
+
+void DrawEnd::hasten(double factor) {
+    for (std::size_t i = 1; i < size; ++i)
+        mean_[i] *= factor;
+    for (std::size_t i = 0; i < size; ++i)
+        for (std::size_t j = 0; j < size; ++j)
+            variance_[i][j] *= (i > 0 ? factor : 1) * (j > 0 ? factor : 1);
 }
 
 void DrawEnd::passTo(Instant at) {

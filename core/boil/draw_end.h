@@ -19,12 +19,17 @@ namespace panside {
 class DrawEnd {
 public:
     bool started() const { return at_.has_value(); }
+    // Before it is started: the rate that shifts before had, brix a second.
+    void expect(double rate);
+    void forget(); // all but that
     // A new liquid is at the draw-off: what was known of the rates goes on, of the sugar it does not.
     void start(Instant at, double sugar, double sd);
     void passTo(Instant at);
     // From here on the fire gives so much more than usual.
     void heat(double excess) { excess_ = excess; }
     void read(Instant at, double sugar, double variance);
+    // From here on it thickens so many times as fast.
+    void hasten(double factor);
     // All that was read is now taken as so much more.
     void shift(double sugar) { mean_[0] += sugar; }
 
@@ -51,6 +56,7 @@ private:
     double scale() const;
     void noise(Matrix& variance, double seconds) const;
 
+    std::optional<double> expected_; // brix a second
     std::optional<Instant> at_;
     Vector mean_{};
     Matrix variance_{};

@@ -9,7 +9,11 @@ namespace panside {
 namespace {
 
 // Common practice, no source: while a draw runs the reading heaves and a surge of the feed lifts it by tenths.
-constexpr double climbed = 0.6;           // K over the lowest
+constexpr double climbed = 0.6;           // K over the lowest;
+constexpr double climbedThin = 0.35;      // where it has thinned so far that nobody draws it,
+constexpr double climbedLate = 0.2;       // and lasts far longer than this crew's draws do
+constexpr float fades = 0.9F;             // a draw to the next
+constexpr double times = 2, atLeast = 60; // of the longest; seconds
 constexpr double climbsFor = 90;          // s since the lowest
 constexpr double risesFor = 30;           // s that it has stood so far up,
 constexpr std::uint16_t fewestHigher = 2; // in so many readings at the least
@@ -19,12 +23,21 @@ constexpr double wellOver = 0.2;          // K over the mark: drawing would have
 } // namespace
 
 void DrawWatch::begin(Instant at) {
+    const float longest = longest_;
     *this = {};
+    longest_ = longest;
     openedAt_ = at;
+}
+
+// By how this crew's draws went.
+bool DrawWatch::lastsTooLong(Instant at) const {
+    return longest_ > 0 && secondsBetween(*openedAt_, at) > times * longest_ + atLeast;
 }
 
 bool DrawWatch::seesShut(const State& state, const Fact& fact) {
     if (!state.course.openedAt) {
+        if (openedAt_ && !state.course.shutUnkeyed)
+            longest_ = std::max(fades * longest_, static_cast<float>(secondsBetween(*openedAt_, fact.at)));
         openedAt_.reset();
         return false;
     }
@@ -44,8 +57,10 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
         low_ = rise;
         lowAt_ = fact.at;
     }
-    const bool thinnedOrOver = low_ < mark->kelvin() - wellUnder || rise > mark->kelvin() + wellOver;
-    if (rise < low_ + climbed || !thinnedOrOver || secondsBetween(lowAt_, fact.at) < climbsFor) {
+    const bool thinned = low_ < mark->kelvin() - wellUnder;
+    const double enough = !thinned ? climbed : lastsTooLong(fact.at) ? climbedLate : climbedThin;
+    const bool thinnedOrOver = thinned || rise > mark->kelvin() + wellOver;
+    if (rise < low_ + enough || !thinnedOrOver || secondsBetween(lowAt_, fact.at) < climbsFor) {
         climbsSince_.reset();
         higher_ = 0;
         return false;

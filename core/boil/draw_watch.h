@@ -17,7 +17,9 @@ public:
 
 private:
     void begin(Instant at);
+    bool lastsTooLong(Instant at) const;
 
+    float longest_ = 0; // of the draws that were keyed, seconds; fades
     std::optional<Instant> openedAt_, climbsSince_;
     double low_ = 0; // kelvin over boiling water, since it was opened
     Instant lowAt_{};

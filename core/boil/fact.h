@@ -158,9 +158,14 @@ enum class Setting : std::uint8_t {
     capped_least = 18, // the coolest a container may be when it is closed
     kept_for = 19,     // how long records are kept
     stack_limit = 20,
-    learned_hottest_stack = 21
+    learned_hottest_stack = 21,
+    overflow_rim = 22,       // a tank calls when so much of it is left
+    overflow_calls = 23,     // words: whom it calls
+    learned_pans_sugar = 24, // what the nights before left in the pans
+    learned_cycle = 25,      // from shut to the mark, as the shifts before went
+    learned_brix = 26        // so long a brix at the draw-off took
 };
-inline constexpr std::size_t settingCount = 22;
+inline constexpr std::size_t settingCount = 27;
 
 struct Set {
     Setting key;

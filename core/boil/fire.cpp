@@ -10,7 +10,7 @@ namespace {
 
 // Rhythms a wood fire can have (common practice: loads every 4 to 15 min, trade manuals).
 constexpr Duration shortest{3 * 60}, longest{20 * 60};
-constexpr std::size_t cyclesUsed = 9, ofThisWood = 3;
+constexpr std::size_t ofThisWood = 3;
 // A load that comes so soon after its call answers it, and bears its interval out: a crew that follows the calls must
 // not draw them out, load by load, by what it takes to get to the door.
 constexpr double answersWithin = 40; // seconds
@@ -24,15 +24,9 @@ constexpr Duration worthSaying{20};
 // So many loads into other fires since this one fell due, and none into it: it was let go out (no source).
 constexpr auto letGoOut = 3;
 
-double median(std::vector<double> values) {
-    std::sort(values.begin(), values.end());
-    const std::size_t half = values.size() / 2;
-    return values.size() % 2 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
-
 } // namespace
 
-void Fire::take(const State& state, const Fact& fact) {
+void Fire::absorb(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     const bool stack = reading && loads_.follows(*reading, fact.at);
     if (stack)
@@ -40,9 +34,11 @@ void Fire::take(const State& state, const Fact& fact) {
     if (const auto* fired = std::get_if<Fired>(&fact.what); fired && !deniesLoad(*fired) && !fact.by.empty())
         lastBy_ = fact.by;
     std::optional<Duration> before;
-    loads_.take(
+    loads_.absorb(
         state.settings, state.course, fact, [&](const Load& load) { before = begins(state, load); },
         [&](const Load& load) { begun(state, load, before); });
+    if (!reading) // it may tell more of a load that is there
+        learnIntervals();
     if (stack && loads_.stackStepped())
         putOff(state, fact.at);
 }
@@ -74,13 +70,14 @@ void Fire::begun(const State& state, const Load& load, const std::optional<Durat
     if (load.fire == loads_.stackFire())
         putOff_ = Duration{0};
     heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / load.number;
+    learnIntervals();
     const Duration after = intervalAfter(state, load);
     if (!before || std::chrono::abs(after - *before) < worthSaying || state.settings.fireInterval())
         return;
     moved_ = CallMoved{.at = load.at, .from = *before, .to = after, .sagsAfter = {}};
     const auto sunk = sunkBy(load);
     if (const auto seen = latest(load, &Cycle::stack, false); sunk && after >= *sunk && !seen.empty())
-        moved_->sagsAfter = Duration{median(seen)};
+        moved_->sagsAfter = Duration{seen.median()};
 }
 
 bool Fire::stackTells(const State& state, const std::string& fire) const {
@@ -116,40 +113,56 @@ void Fire::putOff(const State& state, Instant now) {
 
 int Fire::learnedFrom(const std::string& fire) const {
     return static_cast<int>(std::count_if(loads_.recent().begin(), loads_.recent().end(), [&](const Load& one) {
-        return one.fire == fire && cycleOf(one).rhythm > 0;
+        return one.fire == fire && cycleOf(one).rhythm.has_value();
     }));
 }
 
-std::vector<double> Fire::latest(const Load& load, float Cycle::*what, bool thisWood) const {
-    std::vector<double> cycles;
+Fire::Cycles Fire::latest(const Load& load, std::optional<float> Cycle::*what, bool thisWood) const {
+    Cycles cycles;
     const auto& loads = loads_.recent();
-    for (auto one = loads.rbegin(); one != loads.rend() && cycles.size() < cyclesUsed; ++one)
-        if (one->fire == load.fire && cycleOf(*one).*what > 0 && (!thisWood || one->wood == load.wood))
-            cycles.push_back(cycleOf(*one).*what);
+    for (auto one = loads.rbegin(); one != loads.rend() && cycles.count < cycles.each.size(); ++one)
+        if (const auto& seen = cycleOf(*one).*what;
+            seen && one->fire == load.fire && (!thisWood || one->wood == load.wood))
+            cycles.each[cycles.count++] = *seen;
     return cycles;
+}
+
+double Fire::Cycles::median() const {
+    auto values = each;
+    const auto end = values.begin() + static_cast<std::ptrdiff_t>(count);
+    std::sort(values.begin(), end);
+    const std::size_t half = count / 2;
+    return count % 2 ? values[half] : (static_cast<double>(values[half - 1]) + static_cast<double>(values[half])) / 2;
 }
 
 std::optional<Duration> Fire::sunkBy(const Load& load) const {
     const auto sags = latest(load, &Cycle::heat, true);
-    if (sags.size() < static_cast<std::size_t>(loadsToLearn))
+    if (sags.count < static_cast<std::size_t>(loadsToLearn))
         return std::nullopt;
-    return Duration{farSunk * median(sags)};
+    return Duration{farSunk * sags.median()};
 }
 
 Duration Fire::intervalAfter(const State& state, const Load& load) const {
-    if (const auto set = state.settings.fireInterval())
-        return *set;
+    return state.settings.fireInterval().value_or(cycleOf(load).learned);
+}
+
+void Fire::learnIntervals() {
+    for (const Load& load : loads_.recent())
+        cycleOf(load).learned = learnedAfter(load);
+}
+
+Duration Fire::learnedAfter(const Load& load) const {
     if (learnedFrom(load.fire) < loadsToLearn)
         return untilLearned;
     auto cycles = latest(load, &Cycle::rhythm, true);
-    if (cycles.size() < ofThisWood)
+    if (cycles.count < ofThisWood)
         cycles = latest(load, &Cycle::rhythm, false);
-    double learned = median(cycles);
+    const double learned = cycles.median();
     double apart = 0, n = 0;
     if (!load.by.empty())
         for (const Load& one : loads_.recent())
-            if (one.fire == load.fire && cycleOf(one).rhythm > 0 && one.wood == load.wood && one.by == load.by) {
-                apart += std::log(cycleOf(one).rhythm / learned);
+            if (one.fire == load.fire && cycleOf(one).rhythm && one.wood == load.wood && one.by == load.by) {
+                apart += std::log(*cycleOf(one).rhythm / learned);
                 ++n;
             }
     const Duration rhythm{learned * std::exp(apart / (n + handWorth))};
@@ -160,7 +173,9 @@ std::vector<const Load*> Fire::lastOfEach() const {
     std::vector<const Load*> each;
     const auto& loads = loads_.recent();
     for (auto load = loads.rbegin(); load != loads.rend(); ++load)
-        if (std::none_of(each.begin(), each.end(), [&](const Load* later) { return later->fire == load->fire; }))
+        if (each.empty() || // most houses have one fire: one look at it is enough
+            (load->fire != each.front()->fire &&
+             std::none_of(each.begin(), each.end(), [&](const Load* later) { return later->fire == load->fire; })))
             each.push_back(&*load);
     return each;
 }
@@ -176,6 +191,10 @@ std::vector<const Load*> Fire::lastOfFed(const State& state) const {
 }
 
 const Load* Fire::next(const State& state) const {
+    const auto& loads = loads_.recent();
+    if (!loads.empty() &&
+        std::all_of(loads.begin(), loads.end(), [&](const Load& one) { return one.fire == loads.back().fire; }))
+        return &loads.back(); // the only fire
     const auto each = lastOfFed(state);
     const auto first = std::min_element(each.begin(), each.end(), [&](const Load* a, const Load* b) {
         return dueAfter(state, *a) < dueAfter(state, *b);

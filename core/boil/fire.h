@@ -28,7 +28,7 @@ public:
     static constexpr int loadsToLearn = 4;
     static constexpr Duration untilLearned{8 * 60};
 
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     // fireDue, fireInterval, fireIntervalLearned, callMoved, fires, fireStanding, lastFired, lastFiredInferred, loads,
     // turn, wood, their why
     void show(const State& state, Instant now, Picture& picture) const;
@@ -58,9 +58,10 @@ public:
 
 private:
     // From a load to the next, as it counts for the rhythm; when its heat had sunk to its mean, and the same as the
-    // stack showed it. Seconds after the load; less than zero: not known.
+    // stack showed it. Seconds after the load.
     struct Cycle {
-        float rhythm = -1, heat = -1, stack = -1;
+        std::optional<float> rhythm, heat, stack;
+        Duration learned = untilLearned; // how long after it the next is due, where no interval is set
     };
     const Cycle& cycleOf(const Load& load) const {
         return cycles_[static_cast<std::size_t>(load.number) % cycles_.size()];
@@ -75,7 +76,16 @@ private:
     bool stackTells(const State& state, const std::string& fire) const;
     int learnedFrom(const std::string& fire) const;
     Duration intervalAfter(const State& state, const Load& load) const;
-    std::vector<double> latest(const Load& load, float Cycle::*what, bool thisWood) const;
+    Duration learnedAfter(const Load& load) const;
+    void learnIntervals(); // whenever a load comes or changes: they are asked for many times a second
+    // No heap: asked at every load.
+    struct Cycles {
+        std::array<float, 9> each{};
+        std::size_t count = 0;
+        bool empty() const { return count == 0; }
+        double median() const; // not of none
+    };
+    Cycles latest(const Load& load, std::optional<float> Cycle::*what, bool thisWood) const;
     // So long after it next to nothing of its heat is left, as the stack shows of such loads.
     std::optional<Duration> sunkBy(const Load& load) const;
     // The last load of each fire; and of those that were not let go out while others were fed.

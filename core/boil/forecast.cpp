@@ -24,11 +24,12 @@ constexpr double followedFor = 330; // seconds: entries by hand come each five m
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
 constexpr double crest = 0.2;        // brix
 constexpr double notYet = 5;         // seconds: what is not called is not now
-constexpr double watchWorth = 2.5;   // waits: three of them are a forecast
+constexpr int watchWorth = 3;        // waits that are a forecast by themselves
 constexpr double followedWithin = 2; // standard deviations, faded over some readings
 // A draw takes a gradient's worth away within a minute or two; an open door, foam or a ladle of cold sap less.
 constexpr double fallsBrix = 1.5, drawnBrix = 3, drawnWithin = 120, drawnFor = 600;
 constexpr double otherWater = 0.15;       // K
+constexpr int worthLearning = 4;          // waits
 constexpr double farOff = 7200;           // seconds
 constexpr double fastestClimb = 1.2 / 60; // brix a second: steeper is a pan that comes to the boil
 constexpr int quietMinutes = 2;
@@ -60,7 +61,7 @@ double bend(double power, double ratio) { return power * (std::pow(ratio, 1 / po
 
 } // namespace
 
-void DrawForecast::take(const State& state, const Fact& fact) {
+void DrawForecast::absorb(const State& state, const Fact& fact) {
     followOffset(state, fact.at);
     std::visit(Overloaded{
                    [&](const Reading& reading) {
@@ -75,8 +76,10 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                            fire_.fired(fact.at);
                    },
                    [&](const Shutdown&) { fire_.stopFiring(); },
+                   [&](const Set& set) { expect(state, set); },
                    [&](const DrawOpened&) { open(state, fact.at); },
                    [&](const DrawClosed&) { close(state, fact.at); },
+                   [&](const SapIn& sap) { feed_.absorb(state, sap, fact.at); },
                    [&](const PanSwapped&) {
                        if (end_.started())
                            end_.start(fact.at, end_.sugar(), 8);
@@ -88,6 +91,22 @@ void DrawForecast::take(const State& state, const Fact& fact) {
                    [](const auto&) {},
                },
                fact.what);
+}
+
+// How the shifts before went, until this one has shown its own.
+void DrawForecast::expect(const State& state, const Set& set) {
+    if (set.key == Setting::learned_cycle)
+        if (const auto cycle = state.settings.learnedCycle())
+            waits_.expect(cycle->count());
+    if (set.key == Setting::learned_brix)
+        if (const auto brix = state.settings.learnedBrix())
+            end_.expect(1 / brix->count());
+}
+
+DrawForecast::Rhythm DrawForecast::learned() const {
+    if (waits_.seen() < worthLearning || !end_.started())
+        return {};
+    return {Duration{*waits_.usual()}, Duration{1 / end_.usualRate()}};
 }
 
 void DrawForecast::followOffset(const State& state, Instant at) {
@@ -185,7 +204,7 @@ bool DrawForecast::comesToBoil(Instant at, double sugar, double noise) {
     quiet_.at = at;
     quiet_.sugar = sugar;
     if (quiet_.minutes == 1)
-        end_ = DrawEnd{};
+        end_.forget();
     return quiet_.minutes > 1;
 }
 
@@ -223,7 +242,7 @@ void DrawForecast::watchMark(const State& state, Instant at, double rise, double
         happened(at);
 }
 
-void DrawForecast::Under::take(double brix, Instant taken) {
+void DrawForecast::Under::addSample(double brix, Instant taken) {
     const double dt = at ? secondsBetween(*at, taken) : 1e6;
     at = taken;
     fast += (brix - fast) * (1 - std::exp(-dt / 30));
@@ -236,7 +255,7 @@ void DrawForecast::readPan(const State& state, Instant at) {
     const auto water = state.weather.boiling(at);
     if (!pan || !water || pan->at != at || sensor.trust(at) != Trust::good)
         return;
-    heard_.take(pan->sample, at);
+    heard_.addSample(pan->sample, at);
     if (readAt_ && secondsBetween(*readAt_, at) < readEvery)
         return;
     const double spacing = readAt_ ? secondsBetween(*readAt_, at) : readEvery;
@@ -247,6 +266,11 @@ void DrawForecast::readPan(const State& state, Instant at) {
     if (!sugar)
         return;
     readAt_ = at;
+    // Sweeter sap thickens as much faster: what was learned of this pan goes on.
+    if (const double growth = feed_.growth(at); growth != 1) {
+        end_.hasten(growth);
+        waits_.hasten(growth);
+    }
     watchMark(state, at, rise, spacing);
     if (openAt_ || ((!slow || unkeyed_.falls) && drawnUnkeyed(state, at, sugar->degrees(), *water)))
         return;
@@ -271,7 +295,7 @@ void DrawForecast::readPan(const State& state, Instant at) {
     }
     end_.heat(excess(at, fire_));
     if (since >= settlesIn)
-        below_.take(state.settings.targetDensity().degrees() - crest - sugar->degrees(), at);
+        below_.addSample(state.settings.targetDensity().degrees() - crest - sugar->degrees(), at);
     if (shutAt_ && !passed_ && record_.wants(since))
         if (const auto model = byPanAndWaits(state, at))
             record_.keep(since, grounds(at, *model), shown(state, at, *model));
@@ -315,7 +339,7 @@ bool DrawForecast::drawnByItself(Instant now) const {
     return unkeyed_.falls && secondsBetween(unkeyed_.highAt, now) < drawnFor;
 }
 
-void DrawForecast::Heard::take(double kelvin, Instant at) {
+void DrawForecast::Heard::addSample(double kelvin, Instant at) {
     if (samples > 0 && secondsBetween(last, at) > readEvery)
         *this = {};
     last = at;
@@ -434,7 +458,7 @@ std::optional<Quantiles> DrawForecast::byPanAndWaits(const State& state, Instant
 std::optional<Quantiles> DrawForecast::byWatch(const State& state, Instant now, Reason silent) const {
     const bool blind = silent == Reason::noPanReading || silent == Reason::panReadingDoubtful ||
                        (!state.weather.boiling(now) && silent == state.weather.why());
-    if (!blind || fire_.stopped() || waits_.counted() < watchWorth)
+    if (!blind || fire_.stopped() || waits_.seen() < watchWorth)
         return std::nullopt;
     auto q = byWaits(now);
     if (q && mayNeverCome(now))

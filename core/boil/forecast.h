@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/draw_end.h"
 #include "core/boil/fact.h"
+#include "core/boil/feed_sugar.h"
 #include "core/boil/fire_heat.h"
 #include "core/boil/forecast_record.h"
 #include "core/boil/past_waits.h"
@@ -15,7 +16,7 @@ struct State;
 // until it falls back through it: a distribution, or the reason why there is none.
 class DrawForecast {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     // drawEta, closeEta, lastScore and their why. The three times of a range are all that a fan needs: it runs from the
     // reading now to the target at p10, p50 and p90.
     void show(const State& state, Instant now, Picture& picture) const;
@@ -35,6 +36,12 @@ public:
     };
     std::optional<Expected> expected(Instant at, Pressure pressure) const;
 
+    // What the next shift may expect of this rig; nothing before the fourth wait.
+    struct Rhythm {
+        std::optional<Duration> cycle, brix; // from shut to the mark; that a brix takes
+    };
+    Rhythm learned() const;
+
     // Of the last draw that was foretold.
     const std::optional<DrawScore>& lastScore() const { return lastScore_; }
 
@@ -49,6 +56,7 @@ private:
     void close(const State& state, Instant at);
     void watchMark(const State& state, Instant at, double rise, double unread);
     double passedAgo(const State& state, Instant at, double unread) const;
+    void expect(const State& state, const Set& set);
     void followOffset(const State& state, Instant at);
     void happened(Instant seen, double ago = 0);
     bool drawnUnkeyed(const State& state, Instant at, double sugar, const Weather::Boiling& water);
@@ -67,6 +75,7 @@ private:
 
     DrawEnd end_;
     FireHeat fire_;
+    FeedSugar feed_;
     Stack stack_;
     // A draw that nobody keyed: the reading was at the mark and falls as it does when syrup is drawn.
     struct Unkeyed {
@@ -92,7 +101,7 @@ private:
         Instant last{};
         double mean = 0; // kelvin
         int samples = 0;
-        void take(double kelvin, Instant at);
+        void addSample(double kelvin, Instant at);
     };
     Heard heard_;
     // How far the reading lay under the mark over the last minutes, brix: means that fade within half a minute and in
@@ -100,7 +109,7 @@ private:
     struct Under {
         std::optional<Instant> at;
         double fast = 0, slow = 0;
-        void take(double brix, Instant at);
+        void addSample(double brix, Instant at);
     };
     Under below_;
     // The first climb of a shift: minutes in a row in which it climbed no faster than sugar can.

@@ -19,7 +19,9 @@ constexpr double disagree = 2.5;   // at most, in logarithms
 constexpr double blendWorth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
 constexpr double paceForgets = 0.7;
 // Half ranges: of the pan's own, and where its grounds disagree; near the mark never less than a part of a minute.
-constexpr double lowerShare = 0.85, upperShare = 0.7, byWaits = 0.25, byDistance = 0.08;
+constexpr double lowerShare = 0.85, upperShare = 0.63, byWaits = 0.25, byDistance = 0.08;
+// Near the mark a swing of the boil reaches it before the middle of the climb does.
+constexpr double nearLean = 0.2;
 constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
 constexpr double learnWidth_ = 0.8, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
 
@@ -62,6 +64,7 @@ ForecastRecord::Blend ForecastRecord::blend(const DrawGrounds& grounds) const {
     }
     const double ahead = secondsOf(b.middle);
     b.far = ahead / (ahead + nearSeconds);
+    b.middle -= nearLean * (1 - b.far);
     b.lower += nearLower * (1 - b.far);
     b.upper += nearUpper * (1 - b.far);
     return b;
@@ -90,7 +93,7 @@ void ForecastRecord::keep(double lasted, const DrawGrounds& grounds, const Quant
                        packed(shown)};
 }
 
-DrawGrounds ForecastRecord::groundsOf(const Kept& kept) {
+DrawGrounds ForecastRecord::groundsOf(const Recorded& kept) {
     return {unpacked(kept.pan), unpacked(kept.waits), unpacked(kept.under)};
 }
 
@@ -129,7 +132,7 @@ void ForecastRecord::learnWeights(double wait) {
         if (came < 0 || kept_[k].waits < 0 || kept_[k].under < 0)
             continue;
         const Blend b = blend(groundsOf(kept_[k]));
-        const double wanted = logOf(came) - b.pan;
+        const double wanted = logOf(came) - b.pan + nearLean * (1 - b.far);
         double first = wanted, off = wanted, seen = 0;
         Terms with{};
         for (std::size_t i = 0; i < terms; ++i) {
@@ -187,7 +190,7 @@ DrawScore ForecastRecord::judge(double wait, Instant at) {
     DrawScore score;
     score.at = at;
     for (std::size_t i = 0; i < count_; ++i) {
-        const Kept& kept = kept_[i];
+        const Recorded& kept = kept_[i];
         const double came = wait - kept.lasted;
         if (came < 0)
             continue;

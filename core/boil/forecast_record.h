@@ -29,7 +29,7 @@ public:
     void forgetCycle();
 
 private:
-    struct Kept {
+    struct Recorded {
         float lasted, waits, under; // negative: not known
         std::array<float, 3> pan, shown;
     };
@@ -41,14 +41,14 @@ private:
         double pan, middle;       // of the pan, of the whole
         double lower, upper, far; // half ranges as they come, and how far off it is, 0 to 1
     };
-    static DrawGrounds groundsOf(const Kept& kept);
+    static DrawGrounds groundsOf(const Recorded& kept);
     Blend blend(const DrawGrounds& grounds) const;
     Quantiles quantilesOf(const Blend& blend) const;
     void learnWeights(double wait);
     void learnWidth(double wait);
     void learnPace(double wait);
 
-    std::array<Kept, size> kept_{};
+    std::array<Recorded, size> kept_{};
     std::size_t count_ = 0;
     float spacing_ = 20;
     // Lean, weight of the waits, weight of the distance; and how well each is known.

@@ -21,21 +21,14 @@ std::string words(const GroundFigure& figure) {
                           [](Length l) { return fmt::format("{:.0f} mm", l.millimetre()); },
                           [](Volume v) { return fmt::format("{:.0f} L", v.litre()); },
                           [](Duration d) { return spanWords(d); },
+                          [](const std::string& name) { return name; },
                       },
                       figure);
 }
 
-// Marks a sentence that ui says in the person's words.
-constexpr std::string_view say(const char* text) { return text; }
-
-void put(std::string& text, std::string_view place, const std::string& words) {
-    if (const auto at = text.find(place); at != std::string::npos)
-        text.replace(at, place.size(), words);
-}
-
 } // namespace
 
-std::string_view groundSentence(GroundKind kind) {
+Sentence groundSentence(GroundKind kind) {
     switch (kind) {
     case GroundKind::levelFalls:
         return say("%3 is at %1 and falling: the bottom is bare in %2");
@@ -85,6 +78,16 @@ std::string_view groundSentence(GroundKind kind) {
         return say("%3: outside what can be");
     case GroundKind::tooFast:
         return say("%3: changed faster than it can");
+    case GroundKind::tankNearRim:
+        return say("%1 left to the rim, and it calls at %2");
+    case GroundKind::tankFills:
+        return say("it fills, and runs over in %1");
+    case GroundKind::tankOverRim:
+        return say("it stands over its rim by %1");
+    case GroundKind::tankNamed:
+        return say("the tank: %1");
+    case GroundKind::callsFor:
+        return say("call %1");
     case GroundKind::clockMoved:
         return say("the clock of the computer was moved %1 ago");
     case GroundKind::notKept:
@@ -104,11 +107,9 @@ std::string_view groundSentence(GroundKind kind) {
 }
 
 std::string groundText(const Ground& ground) {
-    std::string text{groundSentence(ground.kind)};
-    put(text, "%1", words(ground.seen));
-    put(text, "%2", words(ground.limit));
-    put(text, "%3", ground.series ? std::string{rowOf(*ground.series).name} : "a probe");
-    return text;
+    return filled(
+        groundSentence(ground.kind).text,
+        {words(ground.seen), words(ground.limit), ground.series ? std::string{rowOf(*ground.series).name} : "a probe"});
 }
 
 } // namespace panside

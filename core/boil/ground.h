@@ -2,6 +2,7 @@
 // Why something is said: what was seen and the figure it is held against, as data. groundText() gives the English
 // words, ui/words the person's.
 #include "core/boil/fact.h"
+#include "core/words/sentence.h"
 
 #include <array>
 #include <cstdint>
@@ -39,6 +40,11 @@ enum class GroundKind : std::uint8_t {
     notMoving,          // no digit for so long
     outsidePhysics,     // what it reads is outside what can be
     tooFast,            // changed faster than it can
+    tankNearRim,        // room left in a tank, against the rim that was set
+    tankFills,          // it runs over in so long
+    tankOverRim,        // by so much
+    tankNamed,          // which tank it is about; none: the feed tank by its gauge
+    callsFor,           // whom it calls
     clockMoved,         // by so much
     notKept,            // facts cannot be kept
     // no alarm
@@ -48,10 +54,10 @@ enum class GroundKind : std::uint8_t {
     intervalLearnt, // the rhythm of the fire, learned
     ending          // it does so no longer, and is gone when that has lasted
 };
-inline constexpr std::size_t groundCount = 31;
+inline constexpr std::size_t groundCount = 36;
 
 using GroundFigure =
-    std::variant<std::monostate, Temperature, TemperatureDifference, Pressure, Length, Volume, Duration>;
+    std::variant<std::monostate, Temperature, TemperatureDifference, Pressure, Length, Volume, Duration, std::string>;
 
 struct Ground {
     GroundKind kind;
@@ -77,7 +83,7 @@ private:
 };
 
 // The sentence with %1 for what was seen and %2 for the limit; %3 for the reading it is about.
-std::string_view groundSentence(GroundKind kind);
+Sentence groundSentence(GroundKind kind);
 std::string groundText(const Ground& ground); // in English and SI
 
 } // namespace panside

@@ -28,7 +28,7 @@ Hindsight::~Hindsight() = default;
 Hindsight::Hindsight(Hindsight&&) noexcept = default;
 Hindsight& Hindsight::operator=(Hindsight&&) noexcept = default;
 
-void Hindsight::take(const Fact& fact) {
+void Hindsight::add(const Fact& fact) {
     auto& [state, every, fanAt, scores, fans] = *inside_;
     if (every) {
         const auto step = std::chrono::round<std::chrono::microseconds>(*every);

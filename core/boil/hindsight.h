@@ -24,7 +24,7 @@ public:
     Hindsight(Hindsight&&) noexcept;
     Hindsight& operator=(Hindsight&&) noexcept;
 
-    void take(const Fact& fact); // by time
+    void add(const Fact& fact); // by time
 
     const std::vector<DrawScore>& scores() const; // one a draw that was foretold, by time
     const std::vector<PastForecast>& fans() const;

@@ -15,7 +15,7 @@ public:
         bool othersMove; // over a fire, since this one last did: what coarse steps are held against
     };
     // `shown` in the unit it came in, `spacing` seconds between samples as usual.
-    void take(double shown, Instant at, double spacing, const Around& around);
+    void addSample(double shown, Instant at, double spacing, const Around& around);
 
     bool stuck() const { return stuck_; }
     Instant unchangedSince() const { return since_; }

@@ -57,7 +57,7 @@ std::optional<Load> Loads::hear(const Settings& settings, const Course& course, 
             return std::nullopt;
         stackProbe_ = reading->probe;
         stackAt_ = fact.at;
-        stackStepped_ = stack_.take(fact.at, reading->temperature());
+        stackStepped_ = stack_.addSample(fact.at, reading->temperature());
         return stackStepped_ ? look(settings, course, fact.at) : std::nullopt;
     }
     if (const auto* fired = std::get_if<Fired>(&fact.what))
@@ -229,14 +229,14 @@ bool LoadsOfShift::needs(const Fact& fact) {
            std::holds_alternative<ShiftEnd>(fact.what);
 }
 
-void LoadsOfShift::take(const Fact& fact) {
+void LoadsOfShift::add(const Fact& fact) {
     if (!needs(fact))
         return;
     if (const auto* set = std::get_if<Set>(&fact.what))
-        settings_.take(*set);
-    course_.take(fact);
+        settings_.put(*set);
+    course_.absorb(fact);
     const auto nothing = [](const Load&) {};
-    loads_.take(settings_, course_, fact, nothing, nothing);
+    loads_.absorb(settings_, course_, fact, nothing, nothing);
     follow(loads_);
 }
 

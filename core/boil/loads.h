@@ -44,9 +44,9 @@ Fact denialOf(const Fact& noticed, Instant now);
 class Loads {
 public:
     // A load that the fact brings is shown to `before` while it is not in recent() yet, and to `after` when it is.
-    // `settings` and `course` have taken the fact.
+    // `settings` and `course` have absorbed the fact.
     template <class Before, class After>
-    void take(const Settings& settings, const Course& course, const Fact& fact, Before before, After after) {
+    void absorb(const Settings& settings, const Course& course, const Fact& fact, Before before, After after) {
         const auto add = [&](std::optional<Load> load) {
             if (!load)
                 return false;
@@ -69,7 +69,7 @@ public:
     // All the wood; nullopt where the mass of one load is not known.
     std::optional<Mass> wood() const;
     const std::optional<Mass>& laterMass() const { return laterMass_; }
-    // The fact just taken told for the first time of a load.
+    // The fact just absorbed told for the first time of a load.
     bool newlyTold() const { return newlyTold_; }
     // A load that the stack showed and no fact tells of, as the fact that would; the oldest such. For whoever keeps
     // facts.
@@ -77,7 +77,7 @@ public:
 
     const StackTrace& stack() const { return stack_; }
     bool follows(const Reading& reading, Instant at) const; // of several stack probes
-    bool stackStepped() const { return stackStepped_; }     // the fact just taken began a new step of it
+    bool stackStepped() const { return stackStepped_; }     // the fact just absorbed began a new step of it
     const std::string& stackFire() const { return stackFire_; }
 
     // A fact that is only the record of what the stack shows, to be counted when it was noticed.
@@ -110,7 +110,7 @@ private:
 // the stack's readings may be left out.
 class LoadsOfShift {
 public:
-    void take(const Fact& fact);
+    void add(const Fact& fact);
     // The same from a Loads that another folds.
     void follow(const Loads& loads);
     // By the order of their telling. `mass` is by the rule; none: not known.

@@ -39,17 +39,15 @@ std::optional<Fault> LogLimits::judge(const Fact& fact) {
         return Fault{.slip = Slip::span,
                      .field = "time",
                      .given = textOf(fact.at),
-                     .wanted = {FaultWant::Kind::asWritten, std::to_string(daysALog)}};
+                     .wanted = asWritten(std::to_string(daysALog))};
     }
     const std::string* probe = probeOf(fact.what);
     if (probe == nullptr || probe->empty() || probes_.size() > probesALog || !probes_.insert(*probe).second ||
         probes_.size() <= probesALog || probesTold_)
         return std::nullopt;
     probesTold_ = true;
-    return Fault{.slip = Slip::probes,
-                 .field = "detail",
-                 .given = *probe,
-                 .wanted = {FaultWant::Kind::asWritten, std::to_string(probesALog)}};
+    return Fault{
+        .slip = Slip::probes, .field = "detail", .given = *probe, .wanted = asWritten(std::to_string(probesALog))};
 }
 
 } // namespace panside

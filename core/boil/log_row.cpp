@@ -17,7 +17,7 @@
 namespace panside {
 namespace {
 
-FaultWant yearsLike() { return {Want::range, std::to_string(firstYear), std::to_string(lastYear)}; }
+Sentence yearsLike() { return range(std::to_string(firstYear), std::to_string(lastYear)); }
 
 } // namespace
 
@@ -28,7 +28,7 @@ std::optional<double> RowReader::number(std::string_view field, std::string_view
     return number;
 }
 
-std::optional<Unit> RowReader::unit(auto takes, const FaultWant& wanted) {
+std::optional<Unit> RowReader::unit(auto takes, const Sentence& wanted) {
     if (row_.unit.empty()) {
         if (takes(Unit::none))
             return Unit::none;
@@ -97,12 +97,12 @@ void RowReader::noValue() {
 }
 
 std::optional<Said<Temperature>> RowReader::temperature(std::string_view key, double lowest, double highest) {
-    const auto given = detail_.take(key);
+    const auto given = detail_.use(key);
     if (!given)
         return std::nullopt;
     const auto written = writtenIn(*given);
     if (!written || dimensionOf(written->unit) != Dimension::temperature) {
-        fail(Slip::detailValue, key, *given, {Want::temperature});
+        fail(Slip::detailValue, key, *given, aTemperature());
         return std::nullopt;
     }
     const Form form{
@@ -113,14 +113,14 @@ std::optional<Said<Temperature>> RowReader::temperature(std::string_view key, do
 
 // A detail that has one unit only, which need not be written: brix=2.1, moisture=20.
 std::optional<double> RowReader::plainOrIn(std::string_view key, Unit unit, double lowest, double highest) {
-    const auto given = detail_.take(key);
+    const auto given = detail_.use(key);
     if (!given)
         return std::nullopt;
     auto plain = numberIn(*given);
     if (const auto written = writtenIn(*given); !plain && written && written->unit == unit)
         plain = written->number;
     if (!plain) {
-        fail(Slip::detailValue, key, *given, {Want::numberOf, std::string{nameOf(unit)}});
+        fail(Slip::detailValue, key, *given, say("a number of %1", {std::string{nameOf(unit)}}));
         return std::nullopt;
     }
     checkRange(key, *given, *plain, unit, Form{only(unit), lowest, highest});
@@ -148,14 +148,13 @@ What RowReader::reading(Series series) {
     // its number can no longer be written in another unit. All else is for the engine to doubt.
     if (std::fabs(*written) > largestNumber)
         fail(Slip::outOfRange, "value", row_.value,
-             {Want::range, fmt::format("{:.0f}", -largestNumber), fmt::format("{:.0f}", largestNumber),
-              std::string{nameOf(*in)}});
+             range(fmt::format("{:.0f}", -largestNumber), fmt::format("{:.0f}", largestNumber), *in));
     const Dimension dimension = rowOf(series).dimension;
     const bool absolute =
         dimension == Dimension::temperature || (dimension == Dimension::pressure && series != Series::filter_pressure);
     if (absolute && reading.si < 0)
         fail(Slip::outOfRange, "value", row_.value,
-             {Want::moreThan, fmt::format("{:.6g} {}", fromSi(0, *in), nameOf(*in))});
+             say("more than %1", {fmt::format("{:.6g} {}", fromSi(0, *in), nameOf(*in))}));
     if (!row_.detail.empty())
         reading.probe = text("probe");
     return reading;
@@ -167,10 +166,10 @@ What RowReader::fired() {
     fired.wood = text("wood");
     fired.moisture = plainOrIn("moisture", Unit::percent, 0, 0.80);
     fired.fire = text("fire");
-    if (const auto inferred = detail_.take("inferred")) {
+    if (const auto inferred = detail_.use("inferred")) {
         fired.inferred = *inferred == "yes";
         if (*inferred != "yes" && *inferred != "no")
-            fail(Slip::detailValue, "inferred", *inferred, {Want::asWritten, "yes"});
+            fail(Slip::detailValue, "inferred", *inferred, asWritten("yes"));
     }
     return fired;
 }
@@ -184,15 +183,15 @@ What RowReader::densityCheck() {
     DensityCheck check{};
     check.reading = written ? written->number : 0;
     check.unit = written ? written->unit : Unit::brix;
-    if (const auto with = detail_.take("with")) {
+    if (const auto with = detail_.use("with")) {
         if (*with == "refractometer")
             check.with = Instrument::refractometer;
         else if (*with != "hydrometer")
-            fail(Slip::detailValue, "with", *with, {Want::either, "hydrometer", "refractometer"});
+            fail(Slip::detailValue, "with", *with, say("%1 or %2", {"hydrometer", "refractometer"}));
     }
     check.cup = temperature("temp", -5, 110);
     check.scale = temperature("cal", 0, 105);
-    if (const auto drawn = detail_.take("drawn")) {
+    if (const auto drawn = detail_.use("drawn")) {
         check.drawn = instantIn(*drawn);
         if (!check.drawn || !isInYears(*check.drawn))
             fail(Slip::detailValue, "drawn", *drawn, timeLike());
@@ -230,7 +229,7 @@ What RowReader::alarm(bool shelved) {
         noValue();
     std::string name = text("name");
     if (name.empty())
-        fail(Slip::detailPair, "detail", row_.detail, {Want::alarmName});
+        fail(Slip::detailPair, "detail", row_.detail, say("name=ALARM"));
     if (!shelved)
         return AlarmSeen{std::move(name)};
     return AlarmShelved{std::move(name), Duration{minutes ? minutes->si() : 0}};
@@ -239,7 +238,7 @@ What RowReader::alarm(bool shelved) {
 What RowReader::set() {
     const std::string name = text("key");
     if (name.empty())
-        fail(Slip::detailPair, "detail", row_.detail, {Want::settingName});
+        fail(Slip::detailPair, "detail", row_.detail, say("key=SETTING"));
     const auto key = settingNamed(name);
     if (!key)
         return asUnknown();
@@ -251,7 +250,7 @@ What RowReader::set() {
     for (int i = 0; i < unitCount; ++i)
         if (const auto one = static_cast<Unit>(i); one != setting.exported && takes(one))
             form.add(one);
-    const FaultWant wanted = oneOf(form.units());
+    const Sentence wanted = oneOf(form.units());
     if (row_.value.empty()) {
         fail(Slip::valueMissing, "value", "", wanted);
         return Set{};
@@ -267,14 +266,14 @@ What RowReader::set() {
 
 What RowReader::setWords(Setting key) {
     if (row_.value.empty())
-        fail(Slip::valueMissing, "value", "", {Want::asWritten, key == Setting::place ? "Vermont" : "words"});
+        fail(Slip::valueMissing, "value", "", asWritten(key == Setting::place ? "Vermont" : "words"));
     else if (!row_.unit.empty())
         fail(Slip::unitWrong, "unit", row_.unit);
     Set set{key, 0, Unit::none, std::string{row_.value}};
     if (key == Setting::place) {
         const auto place = placeNamed(row_.value);
         if (!place && !fault_)
-            fail(Slip::placeUnknown, "value", row_.value, {Want::asWritten, std::string{placeLike(row_.value)}});
+            fail(Slip::placeUnknown, "value", row_.value, asWritten(std::string{placeLike(row_.value)}));
         set.si = static_cast<double>(place.value_or(0));
     }
     return set;
@@ -340,7 +339,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         return Fault{Slip::outOfRange, 0, 0, "time", std::string{row_.time}, yearsLike()};
     Fact fact{*at, Unknown{}};
     if (row_.what.empty())
-        return Fault{Slip::valueMissing, 0, 0, "what", "", {Want::readingOrEvent}};
+        return Fault{Slip::valueMissing, 0, 0, "what", "", say("a reading or an event")};
     if (row_.what == "note") {
         noValue();
         if (fault_)
@@ -357,7 +356,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
     if (!row_.detail.empty()) {
         // Of a row that this version does not know the detail is none of our business.
         if (const auto bad = detail_.read(row_.detail))
-            fail(Slip::detailPair, "detail", *bad, {Want::pairs});
+            fail(Slip::detailPair, "detail", *bad, say("key=value, each key once, with ; between"));
     }
     if (series && row_.value.empty()) {
         // The probe was asked and gave nothing: no reading, kept as it was written.
@@ -378,7 +377,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         return fact;
     if (!row_.detail.empty()) {
         fact.by = text("by");
-        if (const auto entered = detail_.take("entered")) {
+        if (const auto entered = detail_.use("entered")) {
             fact.entered = instantIn(*entered);
             if (!fact.entered || !isInYears(*fact.entered))
                 fail(Slip::detailValue, "entered", *entered, timeLike());
@@ -386,7 +385,7 @@ std::variant<Fact, Fault> RowReader::read(std::optional<Instant> now) {
         fact.extra = detail_.rest();
     }
     if (const auto* crew = std::get_if<Crew>(&fact.what); crew && crew->off.empty() && fact.by.empty())
-        fail(Slip::detailPair, "detail", row_.detail, {Want::byOrOff});
+        fail(Slip::detailPair, "detail", row_.detail, say("by=NAME or off=NAME"));
     if (fault_)
         return std::move(*fault_);
     return fact;

@@ -31,9 +31,9 @@ struct Field {
 };
 
 // Cuts a text into records. A quoted field may hold commas, doubled quotes and line ends.
-class Cutter {
+class RecordReader {
 public:
-    explicit Cutter(std::string_view text) : text_{text} {}
+    explicit RecordReader(std::string_view text) : text_{text} {}
 
     bool atEnd() const { return at_ >= text_.size(); }
     std::size_t at() const { return std::min(at_, text_.size()); }
@@ -56,7 +56,7 @@ private:
     std::vector<std::unique_ptr<std::string>> unescaped_; // fields that had doubled quotes
 };
 
-bool Cutter::next(std::vector<Field>& fields) {
+bool RecordReader::next(std::vector<Field>& fields) {
     fields.clear();
     unescaped_.clear();
     const auto end = std::min(text_.find('\n', at_), text_.size());
@@ -76,7 +76,7 @@ bool Cutter::next(std::vector<Field>& fields) {
     return false;
 }
 
-void Cutter::plain(std::string_view row, std::vector<Field>& fields) const {
+void RecordReader::plain(std::string_view row, std::vector<Field>& fields) const {
     std::size_t from = 0;
     while (true) {
         const auto comma = row.find(',', from);
@@ -87,7 +87,7 @@ void Cutter::plain(std::string_view row, std::vector<Field>& fields) const {
     }
 }
 
-bool Cutter::quoted(std::vector<Field>& fields) {
+bool RecordReader::quoted(std::vector<Field>& fields) {
     std::size_t at = at_, line = line_;
     while (true) {
         const std::size_t begins = at, beginsLine = line;
@@ -135,7 +135,7 @@ bool Cutter::quoted(std::vector<Field>& fields) {
     }
 }
 
-std::string_view Cutter::unquoted(std::size_t from, std::size_t to) {
+std::string_view RecordReader::unquoted(std::size_t from, std::size_t to) {
     const std::string_view field = text_.substr(from, to - from);
     if (field.find('"') == std::string_view::npos)
         return field;
@@ -198,13 +198,11 @@ void place(Fault& fault, std::string_view text, const std::vector<Field>& fields
     fault.column = columnOf(text, fields[index].begins);
 }
 
-Fault tooLong(std::size_t line) {
-    return {Slip::rowLength, line, 0, {}, {}, {FaultWant::Kind::asWritten, std::to_string(bytesARow)}};
-}
+Fault tooLong(std::size_t line) { return {Slip::rowLength, line, 0, {}, {}, asWritten(std::to_string(bytesARow))}; }
 
 class Reader {
 public:
-    Reader(std::string_view text, LogLimits& limits) : cutter_{text}, limits_{limits} {}
+    Reader(std::string_view text, LogLimits& limits) : records_{text}, limits_{limits} {}
     ReadLog read();
 
 private:
@@ -215,14 +213,14 @@ private:
         log_.faults.push_back({slip, line, column, std::move(field), std::move(given)});
     }
     void warnings(const Fact& fact);
-    void warn(Slip slip, std::string field, std::string given, FaultWant wanted = {}, std::string meant = {}) {
+    void warn(Slip slip, std::string field, std::string given, Sentence wanted = {}, std::string meant = {}) {
         Fault warning{slip, 0, 0, std::move(field), std::move(given), std::move(wanted), std::move(meant)};
-        place(warning, cutter_.text(), fields_);
+        place(warning, records_.text(), fields_);
         log_.warnings.push_back(std::move(warning));
     }
     void doubt(const Reading& reading);
 
-    Cutter cutter_;
+    RecordReader records_;
     LogLimits& limits_;
     std::vector<Field> fields_;
     ReadLog log_;
@@ -242,8 +240,7 @@ void Reader::doubt(const Reading& reading) {
     for (const Unit other : {Unit::degC, Unit::degF, Unit::kPa, Unit::hPa, Unit::inHg})
         if (other != reading.unit && takesUnit(reading.series, other) && fits(toSi(number, other)))
             meant = std::string{fields_[2].text} + " " + std::string{nameOf(other)};
-    warn(Slip::implausible, "value", std::string{fields_[2].text}, {FaultWant::Kind::asWritten, std::string{row.name}},
-         std::move(meant));
+    warn(Slip::implausible, "value", std::string{fields_[2].text}, asWritten(std::string{row.name}), std::move(meant));
 }
 
 // A ten that was lost (7 for 67), or brix written as Baumé.
@@ -266,14 +263,13 @@ void Reader::warnings(const Fact& fact) {
         for (const DayPair& pair : day->pairs)
             if (const DayKeyRow its = keyOf(day->deed, pair.key);
                 its.text == DayText::choice && !isChoice(its.choices, pair.text))
-                warn(Slip::wordUnknown, std::string{its.name}, pair.text,
-                     {FaultWant::Kind::asWritten, std::string{its.choices}});
+                warn(Slip::wordUnknown, std::string{its.name}, pair.text, asWritten(std::string{its.choices}));
     const auto alarm = [this](const std::string& name) {
         if (!alarmNamed(name))
             warn(Slip::alarmUnknown, "name", name);
     };
     if (const auto* check = std::get_if<DensityCheck>(&fact.what); check && !mayBeSyrup(*check))
-        warn(Slip::implausible, "value", std::string{fields_[2].text}, {FaultWant::Kind::asWritten, "density_check"},
+        warn(Slip::implausible, "value", std::string{fields_[2].text}, asWritten("density_check"),
              densityMeant(*check, fields_[2].text));
     if (repeatedDraw_.hear(fact) == RepeatedDraw::Telling::again)
         warn(Slip::toldTwice, "what", std::string{fields_[2].text});
@@ -284,27 +280,27 @@ void Reader::warnings(const Fact& fact) {
 }
 
 bool Reader::header() {
-    const bool sound = !cutter_.atEnd() && cutter_.next(fields_);
+    const bool sound = !records_.atEnd() && records_.next(fields_);
     if (sound && fields_.size() == columnCount &&
         std::equal(fields_.begin(), fields_.end(), columnNames.begin(),
                    [](const Field& field, std::string_view name) { return field.text == name; }))
         return true;
-    const std::string_view text = cutter_.text();
+    const std::string_view text = records_.text();
     std::string_view first = text.substr(0, text.find_first_of("\r\n"));
     fault(Slip::noHeader, 1, 0, "", std::string{first.substr(0, 80)});
     return false;
 }
 
 void Reader::row() {
-    const std::size_t line = cutter_.line();
-    const std::size_t begins = cutter_.at();
-    if (!cutter_.next(fields_)) {
-        fault(Slip::quoting, line, columnOf(cutter_.text(), cutter_.brokenAt()), "", "");
+    const std::size_t line = records_.line();
+    const std::size_t begins = records_.at();
+    if (!records_.next(fields_)) {
+        fault(Slip::quoting, line, columnOf(records_.text(), records_.brokenAt()), "", "");
         return;
     }
-    if (cutter_.at() - begins > bytesARow + 2) { // and a line end
+    if (records_.at() - begins > bytesARow + 2) { // and a line end
         log_.faults.push_back(tooLong(line));
-        cutter_.stop();
+        records_.stop();
         return;
     }
     if (fields_.size() == 1 && fields_[0].text.empty())
@@ -315,13 +311,13 @@ void Reader::row() {
     }
     auto fact = factOf(fields_[0].text, fields_[1].text, fields_[2].text, fields_[3].text, fields_[4].text);
     if (auto* bad = std::get_if<Fault>(&fact)) {
-        place(*bad, cutter_.text(), fields_);
+        place(*bad, records_.text(), fields_);
         log_.faults.push_back(std::move(*bad));
         return;
     }
     Fact& good = std::get<Fact>(fact);
     if (auto over = limits_.judge(good)) {
-        place(*over, cutter_.text(), fields_);
+        place(*over, records_.text(), fields_);
         log_.faults.push_back(std::move(*over));
         return;
     }
@@ -356,7 +352,7 @@ void Reader::sortByTime() {
 }
 
 ReadLog Reader::read() {
-    const std::string_view text = cutter_.text();
+    const std::string_view text = records_.text();
     if (const auto broken = brokenUtf8(text); broken != std::string_view::npos) {
         const auto line = 1 + static_cast<std::size_t>(
                                   std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(broken), '\n'));
@@ -368,7 +364,7 @@ ReadLog Reader::read() {
     const auto rows = static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) + 1;
     log_.facts.reserve(rows);
     log_.lines.reserve(rows);
-    while (!cutter_.atEnd())
+    while (!records_.atEnd())
         row();
     const auto earlier = [](const Fact& a, const Fact& b) { return a.at < b.at; };
     if (!std::is_sorted(log_.facts.begin(), log_.facts.end(), earlier))
@@ -399,10 +395,10 @@ std::variant<Fact, Fault> factOfLine(std::string_view text, std::size_t line, st
         return tooLong(line);
     if (const auto broken = brokenUtf8(text); broken != std::string_view::npos)
         return refuse(Slip::notUtf8, 0, "");
-    Cutter cutter{text};
+    RecordReader records{text};
     std::vector<Field> fields;
-    if (!cutter.next(fields))
-        return refuse(Slip::quoting, columnOf(text, cutter.brokenAt()), "");
+    if (!records.next(fields))
+        return refuse(Slip::quoting, columnOf(text, records.brokenAt()), "");
     if (fields.size() != columnCount)
         return refuse(Slip::columns, 0, std::to_string(fields.size()));
     auto fact = factOf(fields[0].text, fields[1].text, fields[2].text, fields[3].text, fields[4].text, now);

@@ -1,6 +1,7 @@
 #include "core/boil/mark.h"
 
 #include "core/boil/height.h"
+#include "core/boil/law_rules.h"
 #include "core/boil/square.h"
 #include "core/boil/state.h"
 #include "core/physics/sugar.h"
@@ -29,6 +30,9 @@ struct SampleAge {
     double seconds, share;
 };
 constexpr std::array<SampleAge, 5> sampleAges{{{25, 0.15}, {45, 0.25}, {65, 0.25}, {85, 0.2}, {110, 0.15}}};
+// What stood at the probe while nobody looked at it is told by the model: in each cup alike, and it errs by so much
+// (measured on another plant's boils, read each five minutes).
+constexpr double unreadSd = 0.18;  // K
 constexpr double leastTold = 0.15; // K over boiling water: under it what boils may be plain water
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
@@ -58,9 +62,20 @@ CheckWeight weightOf(const Settings& settings, double brix, double deviation) {
     return over < -mayErr ? CheckWeight::light : over > mayErr ? CheckWeight::heavy : CheckWeight::right;
 }
 
+// What is in doubt no check is held against. Kelvin over boiling water, as it came: the sensor's filter would carry a
+// slope across a draw.
+std::optional<double> believed(const State& state, Instant at) {
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    const auto water = state.weather.boiling(at);
+    const auto pan = sensor.value(at);
+    if (!water || !pan || pan->at != at || sensor.trust(at) != Trust::good)
+        return std::nullopt;
+    return pan->sample - water->waterBoils.kelvin();
+}
+
 } // namespace
 
-void Mark::take(const State& state, const Fact& fact) {
+void Mark::absorb(const State& state, const Fact& fact) {
     // Belief sampleAges by the clock of the facts.
     belief_.age(lastAged_ ? secondsBetween(*lastAged_, fact.at) : 0);
     lastAged_ = fact.at;
@@ -69,19 +84,20 @@ void Mark::take(const State& state, const Fact& fact) {
         if (reading->series == Series::pressure || reading->series == Series::sea_level_pressure)
             watchHeight(state, fact.at);
         if (reading->series == Series::syrup_pan)
-            if (const auto water = state.weather.boiling(fact.at))
-                if (const auto pan = state.sensors.of(Series::syrup_pan).value(fact.at); pan && pan->at == fact.at)
-                    // As it came: the sensor's filter would carry a slope across a draw.
-                    trace_.add(fact.at, pan->sample - water->waterBoils.kelvin());
+            if (const auto seen = believed(state, fact.at))
+                trace_.add(fact.at, *seen);
     } else if (const auto* set = std::get_if<Set>(&fact.what)) {
-        if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd)
+        if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd) {
             belief_.start(state.settings.probeOffset().kelvin(), state.settings.probeOffsetSd().kelvin());
+            untold_ = {};
+        }
     } else if (const auto* density = std::get_if<DensityCheck>(&fact.what)) {
         takeDensity(state, *density, fact.at);
     } else if (const auto* boiled = std::get_if<WaterCheck>(&fact.what)) {
         takeWater(state, *boiled, fact.at);
     } else if (std::holds_alternative<PanSwapped>(fact.what)) {
         belief_.swapPan();
+        untold_ = {};
         creep_.forget();
         checks_ = 0;
         learntAt_.reset();
@@ -124,7 +140,7 @@ void Mark::creep(Instant at) {
 
 void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
     const auto water = state.weather.boiling(at);
-    if (!water || !water->pressure)
+    if (!state.weather.isNewCheck() || !water || !water->pressure)
         return;
     // Another thermometer in boiling water says nothing of the one in the pan.
     const Probe* pan = state.sensors.of(Series::syrup_pan).active(at);
@@ -150,7 +166,7 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
     const double away = trace_.away(taken);
     if (away > slow)
         if (const auto expected = state.forecast.expected(taken, pressure))
-            return Read{expected->kelvin, std::hypot(expected->sd, readingSd)};
+            return Read{expected->kelvin, std::hypot(expected->sd, unreadSd), square(unreadSd)};
     const auto read = trace_.smooth(std::min(state.now, taken + cupLag), state.course.openedAt);
     if (!read)
         return std::nullopt;
@@ -159,7 +175,7 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
 
 // The sample is older than its row, nobody knows by how much: the mean of what it may have been, and how far apart.
 std::optional<Mark::Read> Mark::readBefore(const State& state, Instant at, Pressure pressure) const {
-    double share = 0, mean = 0, square2 = 0, variance = 0;
+    double share = 0, mean = 0, square2 = 0, variance = 0, unread = 0;
     for (const SampleAge& age : sampleAges) {
         const auto read =
             readAt(state, at - std::chrono::round<std::chrono::microseconds>(Duration{age.seconds}), pressure);
@@ -169,12 +185,39 @@ std::optional<Mark::Read> Mark::readBefore(const State& state, Instant at, Press
         mean += age.share * read->kelvin;
         square2 += age.share * square(read->kelvin);
         variance += age.share * square(read->sd);
+        unread += age.share * read->alike;
     }
     if (share <= 0)
         return readAt(state, at, pressure);
     mean /= share;
-    return Read{mean, std::sqrt(variance / share + std::max(0.0, square2 / share - square(mean)))};
+    const double byAge = std::max(0.0, square2 / share - square(mean));
+    return Read{mean, std::sqrt(variance / share + byAge), byAge + unread / share};
 }
+
+void Mark::Untold::add(double by, double byAge) {
+    ofAll += by;
+    weight += byAge > 0 ? by : 0;
+    variance += by * byAge;
+}
+
+double Mark::Untold::common() const {
+    constexpr double alike = 0.7;       // of the variance of all cups' ages, that is from crew to crew (no source)
+    constexpr double before = 1 / 0.09; // what was known before any check: 0.3 K
+    return weight > 0 ? alike * variance / weight * square(weight / (ofAll + before)) : 0;
+}
+
+namespace {
+
+bool isLight(CheckWeight weight) {
+    return weight == CheckWeight::underLegal || weight == CheckWeight::perhapsUnderLegal;
+}
+// A chart of the law decides, where the person set no least of their own.
+bool isLegalHere(const Settings& settings, const DensityCheck& check) {
+    const PlaceLaw* law = settings.wasSet(Setting::legal_minimum) ? nullptr : settings.law();
+    return law && isLegalByChart(check, *law);
+}
+
+} // namespace
 
 void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at) {
     if (!repeated_.isFirst(check, at))
@@ -187,6 +230,8 @@ void Mark::takeDensity(const State& state, const DensityCheck& check, Instant at
         came_->error = Brix::degrees(std::hypot(glassBrix, sugar->scatter.degrees()));
         came_->remark = sugar->remark;
         came_->weight = weightOf(state.settings, sugar->sugar.degrees(), came_->error.degrees());
+        if (isLight(came_->weight) && isLegalHere(state.settings, check))
+            came_->weight = CheckWeight::right;
         came_->fate = learn(state, check, *sugar, at);
         came_->moved = TemperatureDifference::kelvin(belief_.offset(onWaterCheck_) - before);
     }
@@ -209,6 +254,8 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     const double lag = check.drawn ? trace_.moved(taken) * dipSeconds / 60 : 0;
     double variance =
         square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(lag) + square(read->sd);
+    came_->apart = TemperatureDifference::kelvin(seen);
+    came_->apartSd = TemperatureDifference::kelvin(std::sqrt(variance));
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > outlier) {
@@ -229,8 +276,9 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     }
     doubted_.reset();
     belief_.learn(weights, seen, variance);
+    untold_.add(1 / variance, read->alike);
     if (check.with == Instrument::hydrometer)
-        creep_.take(seen);
+        creep_.addSample(seen);
     ++checks_;
     learntAt_ = at;
     return CheckFate::learnt;
@@ -239,7 +287,7 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
 TemperatureDifference Mark::offsetSd(Instant now) const {
     MarkBelief aged = belief_;
     aged.age(lastAged_ ? secondsBetween(*lastAged_, now) : 0);
-    return TemperatureDifference::kelvin(std::sqrt(aged.variance(onWaterCheck_)));
+    return TemperatureDifference::kelvin(std::sqrt(aged.variance(onWaterCheck_) + untold_.common()));
 }
 
 double Mark::sdAfterCheck(Instant now) const {

@@ -15,17 +15,26 @@ struct State;
 // much this probe in this pan reads too high, and learns it from the hydrometer.
 class Mark {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     // probeOffset, rise, targetRise, legalRise, heavyRise, target, targetUncertainty and what one more check would make
     // of it, brix, checks, questionedChecks, lastCheck, check
     void show(const State& state, Instant now, Picture& picture) const;
 
     TemperatureDifference offset(Instant) const { return TemperatureDifference::kelvin(belief_.offset(onWaterCheck_)); }
     TemperatureDifference offsetSd(Instant now) const;
+    // The last density check, whatever became of it.
+    const std::optional<CheckPicture>& lastCheck() const { return came_; }
 
 private:
     struct Read {
         double kelvin, sd; // over water's boiling point, as read
+        double alike = 0;  // variance in it that is alike from cup to cup: of the sample's age, of what nobody read
+    };
+    // A crew is as slow with one cup as with the next: what that puts the mark off by no number of checks averages out.
+    struct Untold {
+        double weight = 0, ofAll = 0, variance = 0; // sums of weights, and of variances so weighed
+        void add(double weight, double variance);
+        double common() const; // variance
     };
     std::optional<Read> readAt(const State& state, Instant taken, Pressure pressure) const;
     std::optional<Read> readBefore(const State& state, Instant at, Pressure pressure) const;
@@ -40,6 +49,7 @@ private:
     PanTrace trace_; // rise on the probe's own scale
     MarkCreep creep_;
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
+    Untold untold_;
     RepeatedCheck repeated_;
     std::optional<CheckPicture> came_; // to what
     std::optional<Instant> learntAt_;

@@ -11,7 +11,7 @@ namespace panside {
 class MarkCreep {
 public:
     // What a believed hydrometer check said the probe reads too high, kelvin.
-    void take(double seen) {
+    void addSample(double seen) {
         if (count_ < few)
             first_ += seen / few;
         last_[static_cast<std::size_t>(count_) % few] = seen;

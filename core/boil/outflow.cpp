@@ -10,26 +10,28 @@ constexpr double leastSpan = 10 * 60;
 constexpr double longestSpan = 3 * 3600;
 // A rise over this is sap coming in: a mark on a tank is read to about a gallon (common practice, no source).
 constexpr double leastJump = 4;
-constexpr int fewestGaps = 2; // without sap in them, that tell the outflow by themselves
+constexpr int fewestPlain = 4;        // gaps that tell what is usual
+constexpr double longestPlunge = 600; // seconds between two levels
+constexpr int fewestGaps = 2;         // without sap in them, that tell the outflow by themselves
 // A level that is read or dipped is old when none has come for so many of its usual gaps, and ten minutes.
 constexpr double missedDips = 2.5, levelStale = 600;
 constexpr double readingError = 2; // litres, of one bin, where the readings themselves cannot tell
 
 } // namespace
 
-void Outflow::take(Instant at, Volume level) {
+void Outflow::addSample(Instant at, Volume level) {
     last_ = at;
     const double litre = level.litre();
     if (count_ > 0 && begun_ && secondsBetween(*begun_, at) < width.count()) {
         Bin& bin = bins_[(count_ - 1) % kept];
-        if (litre - bin.litre < leastJump) {
+        if (litre - bin.litre < leastJump && !plunged(litre, at)) {
             ++bin.samples;
             bin.litre += (litre - bin.litre) / bin.samples;
             bin.at = bin.at + Duration{secondsBetween(bin.at, at) / bin.samples};
             return;
         }
     }
-    const bool jumped = count_ > 0 && litre - back(0).litre > leastJump;
+    const bool jumped = count_ > 0 && (litre - back(0).litre > leastJump || plunged(litre, at));
     // Poured in before the last level and entered after it: it made that one rise.
     if (came_ > 0 && !jumped && count_ > 0 && back(0).jumped && back(0).came <= 0) {
         bins_[(count_ - 1) % kept].came = static_cast<float>(came_);
@@ -40,6 +42,17 @@ void Outflow::take(Instant at, Volume level) {
     came_ = 0;
     ++count_;
     begun_ = at;
+}
+
+// Let out, spilled, or a gauge that slipped: once, it is no boil. What goes on falling so is the new rate.
+bool Outflow::plunged(double litre, Instant at) const {
+    constexpr double times = 3, surely = 12; // of what is usual; litres
+    const double seconds = secondsBetween(back(0).at, at);
+    if (back(0).litre - litre < surely)
+        return false;
+    const auto usual = fall(back(0).at, halfHour, false);
+    return usual && usual->gaps >= fewestPlain && !back(0).jumped && seconds < longestPlunge &&
+           back(0).litre - litre > times * std::max(0.0, usual->rate.litrePerHour) * seconds / 3600 + surely;
 }
 
 void Outflow::came(Volume sap) { came_ += sap.litre(); }

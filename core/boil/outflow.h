@@ -17,7 +17,7 @@ public:
         double sd;
         Instant from; // begin of what it rests on
     };
-    void take(Instant at, Volume level);
+    void addSample(Instant at, Volume level);
     void came(Volume sap); // entered as poured in, since the last level
     // Nothing before this counts any more.
     void forget();
@@ -33,7 +33,7 @@ private:
         double litre = 0; // mean level
         float came = 0;   // litres entered as poured in between the bin before and this one
         std::uint16_t samples = 0;
-        bool jumped = false; // it stands higher than the bin before
+        bool jumped = false; // it stands higher than the bin before, or lower than any boil makes it
     };
     struct Fall {
         Rate rate;
@@ -44,6 +44,7 @@ private:
 
     std::optional<Fall> fall(Instant now, double window, bool reckonIn) const;
     bool stale(Instant now) const;
+    bool plunged(double litre, Instant at) const;
     const Bin& back(std::size_t i) const { return bins_[(count_ - 1 - i) % kept]; }
 
     std::array<Bin, kept> bins_{};

@@ -17,7 +17,7 @@ void PanTrace::add(Instant at, double kelvin) {
         start_ = at;
     const double now = secondsBetween(*start_, at);
     if (count_ > 0 && now - begun_ < spacing) {
-        Entry& last = ring_[(next_ + size - 1) % size];
+        Mean& last = ring_[(next_ + size - 1) % size];
         ++inLast_;
         last.seconds += (static_cast<float>(now) - last.seconds) / static_cast<float>(inLast_);
         last.kelvin += (static_cast<float>(kelvin) - last.kelvin) / static_cast<float>(inLast_);
@@ -35,15 +35,15 @@ std::optional<double> PanTrace::at(Instant time) const {
         return std::nullopt;
     const double when = secondsBetween(*start_, time);
     std::size_t back = 0;
-    while (back < count_ && entry(back).seconds > when)
+    while (back < count_ && mean(back).seconds > when)
         ++back;
     if (back == count_)
-        return entry(count_ - 1U).seconds - when <= furthest ? std::optional{double{entry(count_ - 1U).kelvin}}
-                                                             : std::nullopt;
-    const Entry& before = entry(back);
+        return mean(count_ - 1U).seconds - when <= furthest ? std::optional{double{mean(count_ - 1U).kelvin}}
+                                                            : std::nullopt;
+    const Mean& before = mean(back);
     if (back == 0)
         return when - before.seconds <= furthest ? std::optional{double{before.kelvin}} : std::nullopt;
-    const Entry& after = entry(back - 1);
+    const Mean& after = mean(back - 1);
     if (std::min(when - before.seconds, after.seconds - when) > furthest)
         return std::nullopt;
     const double share = (when - before.seconds) / (after.seconds - before.seconds);
@@ -66,13 +66,13 @@ std::optional<double> PanTrace::smooth(Instant time, std::optional<Instant> turn
         double slope() const { return (n * tx - t * x) / (n * tt - t * t); }
         double now() const { return (x * tt - t * tx) / (n * tt - t * t); }
     } line;
-    std::optional<Entry> next;
-    for (std::size_t back = 0; back < count_ && entry(back).seconds > when - from; ++back) {
-        const double off = entry(back).seconds - when;
+    std::optional<Mean> next;
+    for (std::size_t back = 0; back < count_ && mean(back).seconds > when - from; ++back) {
+        const double off = mean(back).seconds - when;
         if (off <= 0)
-            line.add(off, entry(back).kelvin);
+            line.add(off, mean(back).kelvin);
         else if (off <= after)
-            next = entry(back);
+            next = mean(back);
     }
     if (line.n < 3)
         return at(time);
@@ -88,7 +88,7 @@ double PanTrace::away(Instant time) const {
     const double when = start_ ? secondsBetween(*start_, time) : 0;
     double nearest = furthest;
     for (std::size_t back = 0; back < count_; ++back)
-        nearest = std::min(nearest, std::abs(entry(back).seconds - when));
+        nearest = std::min(nearest, std::abs(mean(back).seconds - when));
     return nearest;
 }
 

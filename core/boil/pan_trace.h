@@ -24,15 +24,15 @@ public:
     double moved(Instant time) const;
 
 private:
-    struct Entry {
+    struct Mean {
         float seconds; // since start_
         float kelvin;
     };
     static constexpr std::size_t size = 270;
-    const Entry& entry(std::size_t back) const { return ring_[(next_ + size - 1 - back) % size]; }
+    const Mean& mean(std::size_t back) const { return ring_[(next_ + size - 1 - back) % size]; }
 
     std::optional<Instant> start_;
-    std::array<Entry, size> ring_{};
+    std::array<Mean, size> ring_{};
     float begun_ = 0;
     std::uint16_t next_ = 0, count_ = 0, inLast_ = 0;
 };

@@ -14,9 +14,9 @@ struct PastShift::Inside {
 PastShift::PastShift() : inside_{std::make_unique<Inside>()} {}
 PastShift::~PastShift() = default;
 
-void PastShift::take(const Fact& fact) {
+void PastShift::add(const Fact& fact) {
     absorbUnwatched(inside_->state, fact);
-    inside_->traces.take(inside_->state, fact);
+    inside_->traces.absorb(inside_->state, fact);
     inside_->any = true;
 }
 

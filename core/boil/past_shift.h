@@ -12,7 +12,7 @@ public:
     PastShift(const PastShift&) = delete;
     PastShift& operator=(const PastShift&) = delete;
 
-    void take(const Fact& fact); // in the order of their times, those of equal times in that of their ids
+    void add(const Fact& fact); // in the order of their times, those of equal times in that of their ids
     const std::vector<RisePoint>& rise() const;
     const std::vector<SteamPoint>& steam() const;
     std::optional<Picture> last() const; // at the last fact, without alarms; none: there was no fact

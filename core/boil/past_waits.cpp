@@ -27,6 +27,7 @@ double deviateOf(double share) {
 void PastWaits::add(double seconds) {
     if (seconds < shortestWait)
         return;
+    ++seen_;
     const double wait = std::log(seconds);
     count_ = forgets * count_ + 1;
     squares_ *= forgets;
@@ -34,6 +35,20 @@ void PastWaits::add(double seconds) {
     mean_ += step / count_;
     squares_ += step * (wait - mean_);
 }
+
+void PastWaits::hasten(double factor) { mean_ -= std::log(factor); }
+
+// Other nights' sap and fire are others: they count as much as a wait and a half of this one.
+void PastWaits::expect(double seconds) {
+    constexpr double counts = 1.5;
+    if (any() || seconds < shortestWait)
+        return;
+    count_ = counts;
+    mean_ = std::log(seconds);
+    squares_ = counts * usualSpread * usualSpread;
+}
+
+std::optional<double> PastWaits::usual() const { return any() ? std::optional{std::exp(mean_)} : std::nullopt; }
 
 std::optional<Quantiles> PastWaits::rest(double lasted) const {
     if (!any())

@@ -16,11 +16,17 @@ struct Quantiles {
 class PastWaits {
 public:
     void add(double seconds);
+    // From here on waits are so many times shorter.
+    void hasten(double factor);
+    // What waits of shifts before were like, until this one has its own.
+    void expect(double seconds);
+    std::optional<double> usual() const; // their geometric mean, seconds
     bool any() const { return count_ > 0; }
-    double counted() const { return count_; } // waits, the older ones counting for less
+    int seen() const { return seen_; } // of this shift
     std::optional<Quantiles> rest(double lasted) const;
 
 private:
+    int seen_ = 0;
     double count_ = 0, mean_ = 0, squares_ = 0; // of the logarithms
 };
 

@@ -52,6 +52,7 @@ enum class Reason : std::uint8_t {
     tankRises,     // and no sap was entered
     nearWater,     // so little over boiling water that it may be plain water
     moreThanBoils, // the tank falls faster than pans of that area can boil off
+    noSapRunsIn,   // the tank stands while the fire burns: what boils off comes out of the pans
     overfull       // a pan stands far over its running depth
 };
 // The figures that a reason may be asked of.
@@ -104,11 +105,12 @@ enum class Alarm : std::uint8_t {
     fire_overdue,
     sap_low,
     last_load,
+    tank_overflow,
     probe_stuck,
     reading_implausible,
     clock_changed
 };
-inline constexpr std::size_t alarmCount = 14;
+inline constexpr std::size_t alarmCount = 15;
 enum class Priority : std::uint8_t { high, medium, low };
 // The states of ISA-18.2 / IEC 62682 that show.
 enum class AlarmState : std::uint8_t { normal, unseen, seen, goneUnseen, shelved };
@@ -122,6 +124,7 @@ struct AlarmPicture {
     std::optional<Duration> left = {}; // time to the harm, where there is a figure
     std::vector<Ground> why = {};      // the most urgent first; never empty where it stands
     std::optional<Instant> over = {};  // when it stopped to stand, where it did so unseen
+    std::vector<Series> also = {};     // the other readings of a box that fell silent as one
     bool stands() const {
         return state == AlarmState::unseen || state == AlarmState::seen || state == AlarmState::shelved;
     }
@@ -191,10 +194,12 @@ struct HeatAccount {
     Energy rest() const { return fuel - boiling - stackLoss.value_or(Energy{}); }
     bool operator==(const HeatAccount&) const = default;
 };
-// Sugar that went into the pans, what left them as syrup, and what is in them still.
+// Sugar that went into the pans, what left them as syrup, what the nights before had left in them, and what is in them
+// still.
 struct SugarAccount {
     Mass in, out;
-    Mass inPans() const { return in - out; }
+    Mass before = {};
+    Mass inPans() const { return before + in - out; }
     bool operator==(const SugarAccount&) const = default;
 };
 struct FuelPicture {
@@ -253,6 +258,9 @@ struct CheckPicture {
     CheckFate fate = CheckFate::learnt;
     TemperatureDifference moved{}; // the mark, by this check
     CheckRemark remark = CheckRemark::none;
+    // The pan's reading, on its own scale, over what physics says of that sugar; none where neither was known.
+    std::optional<TemperatureDifference> apart = {};
+    TemperatureDifference apartSd{};
     bool operator==(const CheckPicture&) const = default;
 };
 

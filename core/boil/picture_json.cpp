@@ -3,6 +3,7 @@
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -27,7 +28,7 @@ public:
             out_.append("null");
             return;
         }
-        std::array<char, 340> buffer{};
+        std::array<char, 340> buffer; // filled as far as it is used
         char* end =
             std::to_chars(buffer.data(), buffer.data() + buffer.size(), *value, std::chars_format::fixed, decimals).ptr;
         if (decimals > 0) {
@@ -65,18 +66,20 @@ public:
     void string(std::string_view value) {
         constexpr std::string_view hex = "0123456789abcdef";
         out_ += '"';
-        for (const char c : value) {
-            const auto code = static_cast<unsigned char>(c);
-            if (c == '"' || c == '\\') {
-                out_ += '\\';
-                out_ += c;
-            } else if (code < 0x20) {
-                out_.append("\\u00");
+        while (!value.empty()) {
+            const auto odd = std::find_if(value.begin(), value.end(), [](char c) {
+                return c == '"' || c == '\\' || static_cast<unsigned char>(c) < 0x20;
+            });
+            const auto plain = static_cast<std::size_t>(odd - value.begin());
+            out_.append(value.substr(0, plain));
+            if (odd == value.end())
+                break;
+            const auto code = static_cast<unsigned char>(*odd);
+            out_.append(code < 0x20 ? "\\u00" : "\\");
+            if (code < 0x20)
                 out_ += hex[code >> 4U];
-                out_ += hex[code & 15U];
-            } else {
-                out_ += c;
-            }
+            out_ += code < 0x20 ? hex[code & 15U] : *odd;
+            value.remove_prefix(plain + 1);
         }
         out_ += '"';
     }

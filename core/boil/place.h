@@ -27,9 +27,9 @@ struct PlaceLaw {
     Source density;
     bool ownDensity; // a rule of its own; otherwise the federal one
 
+    Temperature statedAt() const { return Temperature::celsius(statedAtCelsius); }
     Brix least() const { return Brix::degrees(leastBrix); }
     std::optional<Brix> most() const { return mostBrix ? std::optional{Brix::degrees(*mostBrix)} : std::nullopt; }
-    Temperature statedAt() const { return Temperature::celsius(statedAtCelsius); }
 };
 
 // Every state, the District of Columbia, every province and territory; `US` and `Canada` for the federal rule alone.

@@ -70,6 +70,7 @@ double Probe::noise() const { return std::sqrt(variance_); }
 
 void Probe::countGap(Instant at) {
     if (last_ && samples_ > 0) {
+        pauses_ = secondsBetween(*last_, at) >= putBy ? pauses_ + 1 : pauses_;
         gaps_[(samples_ - 1) % gapCount] = static_cast<float>(secondsBetween(*last_, at));
         auto gaps = gaps_;
         const auto count = std::min<std::size_t>(samples_, gapCount);
@@ -81,13 +82,13 @@ void Probe::countGap(Instant at) {
     last_ = at;
 }
 
-void Probe::take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
+void Probe::addSample(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
     const bool gap = last_ && !byHand() && at >= silentAt();
     countGap(at);
     const bool hasDigits =
         row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
     if (hasDigits && !byHand())
-        digit_.take(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
+        digit_.addSample(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
     otherHeightSince_ = around.otherHeight ? std::optional{otherHeightSince_.value_or(at)} : std::nullopt;
     if (si < row.lowest || si > row.highest) {
         refuse(wrongUnitLikely(row, si, unit) ? Reason::wrongUnit : Reason::outsidePhysics, si, at);
@@ -125,7 +126,7 @@ void Probe::watchPan(const ReadingRow& row, Unit unit, Instant at, const Around&
     if (believedAt_ != at || (row.series != Series::syrup_pan && row.series != Series::flue_pan))
         return;
     const Unit other = unit == Unit::degC ? Unit::degF : Unit::degC;
-    underBoiling_.take(x_, toSi(fromSi(x_, unit), other), at, implausibleSince_.has_value(), around.pan);
+    underBoiling_.addSample(x_, toSi(fromSi(x_, unit), other), at, implausibleSince_.has_value(), around.pan);
 }
 
 // A probe that stands in foam or above the liquid reads steam, which is boiling water; one that touches the pan reads
@@ -133,8 +134,13 @@ void Probe::watchPan(const ReadingRow& row, Unit unit, Instant at, const Around&
 void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) {
     if (row.series != Series::syrup_pan)
         return;
-    constexpr double fallsWithin = 30, foamIsOverIn = 300, touchesFor = 900;
-    constexpr double sinking = 0.08; // K a second
+    constexpr double fallsWithin = 30, fallen = 120; // seconds
+    constexpr double sinking = 0.08;                 // K a second
+    constexpr double climbs = 0.25;                  // K: steam does not
+    if (at < highFrom_) { // another liquid, or another place: what it read before is no measure
+        high_ = highSince_ = highBefore_ = x_;
+        return;
+    }
     if (secondsBetween(highFrom_, at) > fallsWithin) {
         highBefore_ = secondsBetween(highFrom_, at) > 2 * fallsWithin ? x_ : highSince_;
         highSince_ = x_;
@@ -142,7 +148,8 @@ void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) 
     }
     highSince_ = std::max(highSince_, x_);
     high_ = std::max(highSince_, highBefore_);
-    if (touchingSince_ && (x_ < touchedFrom_ + 1.2 || secondsBetween(*touchingSince_, at) > touchesFor))
+    highest_ = std::max(highest_, std::min(highSince_, highBefore_));
+    if (touchingSince_ && x_ < touchedFrom_ + 1.2)
         touchingSince_.reset();
     if (!around.waterBoils)
         return;
@@ -151,11 +158,22 @@ void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) 
     // A probe that sinks into foam falls faster than thin sap drawn forward can make it; what stood at it is gone
     // before it reads steam.
     const bool sinks = v_ < -sinking && high_ - x_ > 1 && spacing() < 5;
-    if (!steamSince_ && !around.drawing && (sinks || (rise < steam && high_ - x_ > 1.5)))
+    if (!steamSince_ && !around.drawing && (sinks || (rise < steam && high_ - x_ > 1.5))) {
         steamSince_ = at;
+        steamLow_ = rise;
+    }
+    steamLow_ = std::min(steamLow_, rise);
     const bool out = rise > std::max(1.0, steam) && v_ > -sinking / 2;
-    if (steamSince_ && (out || rise < -2 || secondsBetween(*steamSince_, at) > foamIsOverIn))
+    const bool liquid = steamSince_ && rise > steamLow_ + climbs && secondsBetween(*steamSince_, at) > fallen;
+    if (out || liquid || rise < -2)
         steamSince_.reset();
+}
+
+void Probe::seenByHand() {
+    touchingSince_.reset();
+    steamSince_.reset();
+    highest_ = 0;
+    highFrom_ = believedAt_ + std::chrono::seconds{60};
 }
 
 void Probe::refuse(Reason reason, double si, Instant at) {
@@ -191,7 +209,7 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
         return;
     // Out of foam it comes back up from steam to where it was: that is no metal.
     if (row.series == Series::syrup_pan && !steamSince_ && !underBoiling_.stands() && si - x_ > 2.5 &&
-        si > high_ + 1.2 && std::abs(v_) < 0.05) {
+        si > high_ + 1.2 && si > highest_ + 0.8 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;
     }

@@ -5,14 +5,14 @@
 
 namespace panside {
 
-// One density check that was told twice: the same figures again within ten minutes. The one place that decides it, for
-// the mark, the report and the season alike.
-class RepeatedCheck {
+// One check that was told twice: the same figures again within `seconds`. The one place that decides it, for the mark,
+// the report and the season alike.
+template <class Check, int seconds>
+class Repeated {
 public:
     // To be given the facts by time; true for a check that was not told before.
-    bool isFirst(const DensityCheck& check, Instant at) {
-        constexpr double within = 600; // seconds
-        const bool again = last_ && *last_ == check && secondsBetween(at_, at) < within;
+    bool isFirst(const Check& check, Instant at) {
+        const bool again = last_ && *last_ == check && secondsBetween(at_, at) < seconds;
         last_ = check;
         if (!again)
             at_ = at;
@@ -20,8 +20,12 @@ public:
     }
 
 private:
-    std::optional<DensityCheck> last_;
+    std::optional<Check> last_;
     Instant at_{};
 };
+
+using RepeatedCheck = Repeated<DensityCheck, 600>;
+// Water is looked at twice within minutes, and may well read the same; a key that is pressed twice is pressed sooner.
+using RepeatedWaterCheck = Repeated<WaterCheck, 90>;
 
 } // namespace panside

@@ -70,7 +70,7 @@ void asEntered(std::vector<Fact> settings, std::vector<Fact> facts, Duration eve
             for (; next != order.end() && known(facts[*next]) <= now; ++next)
                 boil.add(id + static_cast<FactId>(*next), std::move(facts[*next]));
         },
-        [&](Instant now) { each(boil.pictureAt(now)); });
+        [&](Instant now) { each(boil.fold().pictureAt(now)); });
 }
 
 } // namespace

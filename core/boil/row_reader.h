@@ -38,24 +38,26 @@ struct Form {
     double lowest, highest;
 };
 
-using Want = FaultWant::Kind;
-
 // Of three units at most.
-inline FaultWant oneOf(const auto& units) {
-    FaultWant want{Want::either};
+inline Sentence oneOf(const auto& units) {
+    std::vector<std::string> names;
     for (const Unit unit : units)
-        if (want.first.empty())
-            want.first = nameOf(unit);
-        else if (want.first != nameOf(unit))
-            (want.second.empty() ? want.second : want.third) = nameOf(unit);
-    return want;
+        if (names.empty() || (names.front() != nameOf(unit) && names.size() < 3))
+            names.emplace_back(nameOf(unit));
+    return names.size() < 2    ? asWritten(names.empty() ? std::string{} : names.front())
+           : names.size() == 2 ? say("%1 or %2", std::move(names))
+                               : say("%1 or %2 or %3", std::move(names));
 }
 
-inline FaultWant rangeBetween(double lowest, double highest, Unit unit) {
-    return {Want::range, fmt::format("{:.5g}", fromSi(lowest, unit)), fmt::format("{:.5g}", fromSi(highest, unit)),
-            unit == Unit::none ? "" : std::string{nameOf(unit)}};
+inline Sentence range(std::string from, std::string to, Unit unit = Unit::none) {
+    return unit == Unit::none ? say("%1 to %2", {std::move(from), std::move(to)})
+                              : say("%1 to %2 %3", {std::move(from), std::move(to), std::string{nameOf(unit)}});
 }
-inline FaultWant timeLike() { return {Want::time, "2025-03-14T18:00:00Z"}; }
+inline Sentence rangeBetween(double lowest, double highest, Unit unit) {
+    return range(fmt::format("{:.5g}", fromSi(lowest, unit)), fmt::format("{:.5g}", fromSi(highest, unit)), unit);
+}
+inline Sentence aTemperature() { return say("a number and degC or degF, as in 98.9degC"); }
+inline Sentence timeLike() { return say("a time as in %1", {"2025-03-14T18:00:00Z"}); }
 
 class RowReader {
 public:
@@ -63,13 +65,12 @@ public:
     std::variant<Fact, Fault> read(std::optional<Instant> now);
 
 private:
-    void fail(Slip slip, std::string_view field, std::string_view given, FaultWant wanted = {},
-              std::string meant = {}) {
+    void fail(Slip slip, std::string_view field, std::string_view given, Sentence wanted = {}, std::string meant = {}) {
         if (!fault_)
             fault_ = Fault{slip, 0, 0, std::string{field}, std::string{given}, std::move(wanted), std::move(meant)};
     }
     std::optional<double> number(std::string_view field, std::string_view text);
-    std::optional<Unit> unit(auto takes, const FaultWant& wanted);
+    std::optional<Unit> unit(auto takes, const Sentence& wanted);
     void checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form);
     std::optional<Written> value(const Form& form, bool required);
     void noValue();
@@ -85,7 +86,7 @@ private:
     }
     std::optional<Said<Temperature>> temperature(std::string_view key, double lowest, double highest);
     std::optional<double> plainOrIn(std::string_view key, Unit unit, double lowest, double highest);
-    std::string text(std::string_view key) { return detail_.take(key).value_or(""); }
+    std::string text(std::string_view key) { return detail_.use(key).value_or(""); }
 
     std::optional<What> what();
     What reading(Series series);

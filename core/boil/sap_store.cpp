@@ -20,10 +20,10 @@ constexpr double fillEvenly = 0.4;             // of the whole rise, as a share 
 
 } // namespace
 
-void SapStore::take(const State& state, const Fact& fact) {
+void SapStore::absorb(const State& state, const Fact& fact) {
     if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
         came_[cameCount_++ % cameKept] = {fact.at, sap->volume.value.litre(),
-                                          sap->temperature ? sap->temperature->value.kelvin() : 0};
+                                          sap->temperature ? std::optional{sap->temperature->value} : std::nullopt};
         return;
     }
     const auto* reading = std::get_if<Reading>(&fact.what);
@@ -44,9 +44,8 @@ void SapStore::showAge(double litre, Instant now, SapPicture& store) const {
         const Came& came = came_[(cameCount_ - 1 - i) % cameKept];
         found += came.litre;
         store.oldest = Duration{std::max(0.0, secondsBetween(came.at, now))};
-        if (came.kelvin > 0)
-            store.warmest =
-                std::max(store.warmest.value_or(Temperature::kelvin(came.kelvin)), Temperature::kelvin(came.kelvin));
+        if (came.temperature)
+            store.warmest = std::max(store.warmest.value_or(*came.temperature), *came.temperature);
     }
     store.older = store.oldest && found < litre - unsure;
 }
@@ -55,16 +54,17 @@ const SapStore::Level& SapStore::level(std::size_t back) const {
     return levels_[(levelCount_ - 1 - back) % levelsKept];
 }
 
-std::optional<double> SapStore::filling(Instant now) const {
+std::size_t SapStore::within(double seconds) const {
     const std::size_t held = std::min(levelCount_, levelsKept);
-    if (held == 0 || secondsBetween(level(0).at, now) > fillStale)
+    std::size_t n = 0;
+    while (n < held && secondsBetween(level(n).at, level(0).at) <= seconds)
+        ++n;
+    return n;
+}
+
+std::optional<double> SapStore::filling(Instant now) const {
+    if (levelCount_ == 0 || secondsBetween(level(0).at, now) > fillStale)
         return std::nullopt;
-    const auto within = [&](double seconds) {
-        std::size_t n = 0;
-        while (n < held && secondsBetween(level(n).at, level(0).at) <= seconds)
-            ++n;
-        return n;
-    };
     if (const std::size_t n = within(fillWindow); n >= fillReadings) {
         const auto steady = rising(n);
         return steady ? steady : rising(within(pumpWindow));
@@ -72,7 +72,7 @@ std::optional<double> SapStore::filling(Instant now) const {
     return rising(std::min(fillReadings, within(dipWindow)));
 }
 
-std::optional<double> SapStore::rising(std::size_t n) const {
+std::optional<SapStore::Slope> SapStore::slope(std::size_t n) const {
     if (n < dipReadings)
         return std::nullopt;
     const Instant last = level(0).at;
@@ -90,10 +90,16 @@ std::optional<double> SapStore::rising(std::size_t n) const {
     }
     if (tt <= 0)
         return std::nullopt;
-    const double slope = tl / tt, span = secondsBetween(level(n - 1).at, last);
-    const double error = std::sqrt(std::max(ll - slope * tl, 0.0) / static_cast<double>(n - 2) / tt);
-    if (slope * span <= fillRise || slope <= fillSurely * error)
+    const double steep = tl / tt;
+    return Slope{steep, std::sqrt(std::max(ll - steep * tl, 0.0) / static_cast<double>(n - 2) / tt),
+                 secondsBetween(level(n - 1).at, last)};
+}
+
+std::optional<double> SapStore::rising(std::size_t n) const {
+    const auto line = slope(n);
+    if (!line || line->perSecond * line->span <= fillRise || line->perSecond <= fillSurely * line->error)
         return std::nullopt;
+    const auto [slope, error, span] = *line;
     // A load that is dumped in lifts the line through all of it; what fills goes on filling, from third to third and in
     // the newest of them.
     const auto mean = [&](std::size_t from, std::size_t count) {
@@ -116,12 +122,26 @@ void SapStore::show(const State& state, Instant now, Picture& picture) const {
         return;
     const double litre = Volume::ofSi(level->si).litre();
     showAge(litre, now, picture.store);
+    if (const auto left = rim(state, now); left && left->filling)
+        picture.store.fullIn = std::max(Duration{0}, left->room / *left->filling);
+}
+
+std::optional<SapStore::Rim> SapStore::rim(const State& state, Instant now) const {
+    const auto& sensor = state.sensors.of(Series::tank_level);
+    const auto level = sensor.value(now);
     const auto holds = state.settings.feedTankVolume();
+    if (!level || !holds || sensor.trust(now) != Trust::good)
+        return std::nullopt;
     const auto rate = filling(now);
-    if (!holds || !rate)
-        return;
-    const double risen = litre + *rate * std::max(0.0, secondsBetween(level->at, now));
-    picture.store.fullIn = Duration{std::max(0.0, (holds->litre() - risen) / *rate)};
+    const double risen = rate ? *rate * std::max(0.0, secondsBetween(level->at, now)) : 0;
+    Rim rim{*holds - Volume::ofSi(level->si) - Volume::litre(risen)};
+    if (rate)
+        rim.filling = VolumeFlow::litrePerHour(*rate * 3600);
+    const std::size_t lately = within(fillWindow);
+    const auto line =
+        rate || levelCount_ == 0 ? std::nullopt : slope(lately >= fillReadings ? lately : within(dipWindow));
+    rim.falls = line && line->perSecond * line->span < -fillRise && line->perSecond < -fillSurely * line->error;
+    return rim;
 }
 
 } // namespace panside

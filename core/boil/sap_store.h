@@ -11,15 +11,24 @@ struct State;
 // What stands in the feed tank: since when, how warm it came in, and when it runs over if it goes on filling.
 class SapStore {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     // store
     void show(const State& state, Instant now, Picture& picture) const;
+
+    // Of a tank whose size and level are known: what is left to its rim now (less than nothing: over it), how fast it
+    // surely fills, and whether it surely falls.
+    struct Rim {
+        Volume room;
+        std::optional<VolumeFlow> filling = {};
+        bool falls = false;
+    };
+    std::optional<Rim> rim(const State& state, Instant now) const;
 
 private:
     struct Came {
         Instant at{};
         double litre = 0;
-        double kelvin = 0; // 0: nobody measured it
+        std::optional<Temperature> temperature;
     };
     struct Level {
         Instant at{};
@@ -32,6 +41,12 @@ private:
     std::optional<double> filling(Instant now) const;
     // By the last so many levels.
     std::optional<double> rising(std::size_t n) const;
+    // The straight line through them; nullopt for fewer than three, or all of one moment.
+    struct Slope {
+        double perSecond, error, span; // litres a second; seconds
+    };
+    std::optional<Slope> slope(std::size_t n) const;
+    std::size_t within(double seconds) const;   // so many levels reach back so far
     const Level& level(std::size_t back) const; // 0: the last
 
     std::array<Came, cameKept> came_{};

@@ -50,13 +50,13 @@ const Probe* Sensor::first() const {
     return probes_.empty() ? nullptr : &probes_.front();
 }
 
-std::optional<Sensor::Filtered> Sensor::value(Instant now) const {
+std::optional<Sensor::Believed> Sensor::value(Instant now) const {
     const Probe* probe = active(now);
     if (!probe || !probe->hasValue() || probe->trust(now) == Trust::gone)
         return std::nullopt;
     // Another probe that stands in speaks on the scale of the one it stands in for.
     const double above = probe == first() ? 0 : probe->above();
-    return Filtered{probe->value() - above, probe->noise(), probe->believedAt(), probe->slope(),
+    return Believed{probe->value() - above, probe->noise(), probe->believedAt(), probe->slope(),
                     probe->accepted() - above};
 }
 
@@ -121,19 +121,22 @@ PanDoubt::Fire Sensors::fire(const State& state, double boils, Instant at) const
 PanDoubt::Around Sensors::aroundPan(const State& state, const Probe& probe, Series series, Instant at) const {
     // Within the least of these no pan is doubted; where water's boiling point is not known, by much more. A flue pan
     // is fed cold, and its probe may stand by the feed.
-    constexpr double least = 1.5, surely = 4, nothingKnown = 6, fluePan = 8;
+    constexpr double least = 0.8, most = 2.5, surely = 4, byHeight = 2.5, nothingKnown = 6, fluePan = 8;
     PanDoubt::Around around;
     if (const auto water = state.weather.boiling(at)) {
         const bool syrup = series == Series::syrup_pan;
         const double offset = syrup ? state.mark.offset(at).kelvin() : 0;
         const double sd = std::hypot(water->uncertainty.kelvin(), syrup ? state.mark.offsetSd(at).kelvin() : 0.3);
         around.boils = water->waterBoils.kelvin() + offset;
-        around.margin = std::max(least, surely * sd);
+        around.margin = std::clamp(surely * sd, least, most);
     } else {
-        around.boils = lowestBoil.kelvin();
-        around.margin = nothingKnown;
+        const auto elevation = state.settings.elevation();
+        const auto band = elevation ? boilingBand(*elevation) : std::nullopt;
+        around.boils = band ? band->usual.kelvin() : lowestBoil.kelvin();
+        around.margin = band ? byHeight : nothingKnown;
     }
-    if (series == Series::flue_pan)
+    around.mayStandCold = series == Series::flue_pan;
+    if (around.mayStandCold)
         around.margin = std::max(around.margin, fluePan);
     around.firing = !state.course.shutdownAt && !state.course.endedAt;
     if (probe.hasValue() && probe.value() < around.boils)
@@ -141,7 +144,10 @@ PanDoubt::Around Sensors::aroundPan(const State& state, const Probe& probe, Seri
     return around;
 }
 
-void Sensors::take(const State& state, const Fact& fact) {
+void Sensors::absorb(const State& state, const Fact& fact) {
+    if (std::holds_alternative<PanSwapped>(fact.what) || std::holds_alternative<DensityCheck>(fact.what))
+        for (Probe& probe : sensors_[static_cast<std::size_t>(Series::syrup_pan)].probes_)
+            probe.seenByHand();
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading)
         return;
@@ -159,7 +165,7 @@ void Sensors::take(const State& state, const Fact& fact) {
     around.otherHeight = isOfOtherHeight(state.settings, *reading);
     if (probe.last() && secondsBetween(probe.unchangedSince(), fact.at) > 30)
         around.othersMove = otherMoved(probe);
-    probe.take(rowOf(reading->series), reading->si, reading->unit, fact.at, around);
+    probe.addSample(rowOf(reading->series), reading->si, reading->unit, fact.at, around);
     const Probe* first = sensor.first();
     if (first != &probe && !probe.byHand() && first->trust(fact.at) == Trust::good &&
         probe.trust(fact.at) == Trust::good)

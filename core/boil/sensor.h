@@ -27,7 +27,9 @@ public:
         PanDoubt::Around pan;             // of a pan's probe
         bool otherHeight = false;         // no weather makes this pressure at the height that is set
     };
-    void take(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
+    void addSample(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
+    // Hands were at the pan: another stands there, or what it reads was held against a hydrometer.
+    void seenByHand();
 
     const std::string& name() const { return name_; }
     bool byHand() const { return name_ == "hand"; }
@@ -36,6 +38,9 @@ public:
     Instant silentAt() const;                   // when it will have been silent for too long
     bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
     bool stuck() const { return digit_.stuck(); }
+    // Silences so long that it was put by, and came back. A press gauge is read while somebody presses.
+    static constexpr double putBy = 900; // seconds
+    std::uint32_t pauses() const { return pauses_; }
     // Since when it has been outside physics, changed faster than it can, or read what no pan can; nullopt: it is not.
     std::optional<Instant> implausibleSince() const {
         return implausibleSince_ ? implausibleSince_ : underBoiling_.surelySince();
@@ -76,7 +81,7 @@ private:
     std::optional<Instant> last_, implausibleSince_;
     std::array<float, gapCount> gaps_{};
     float spacing_ = 0; // their median
-    std::uint32_t samples_ = 0;
+    std::uint32_t samples_ = 0, pauses_ = 0;
     // the filter: value, slope, variance of a sample about it
     bool started_ = false;
     double x_ = 0, v_ = 0, variance_ = 0, drift_ = 0;
@@ -97,7 +102,8 @@ private:
     double high_ = 0, highSince_ = 0, highBefore_ = 0; // of the last two half minutes, of this one, of the one before
     Instant highFrom_{};
     std::optional<Instant> steamSince_, touchingSince_;
-    double touchedFrom_ = 0;
+    double touchedFrom_ = 0, steamLow_ = 0;
+    double highest_ = 0; // that it stood at for half a minute, in this pan
     PanDoubt underBoiling_;
     LastDigit digit_;
     std::optional<Instant> otherHeightSince_;
@@ -106,7 +112,7 @@ private:
 // One reading: the probe that gives it, and those that stand in for it.
 class Sensor {
 public:
-    struct Filtered {
+    struct Believed {
         double si;     // the believed value
         double noise;  // standard deviation of what was taken away, SI
         Instant at;    // of the last believed sample
@@ -114,7 +120,7 @@ public:
         double sample; // the last believed one as it came: no filter has carried it on or held it back
     };
     // The last believed value; nullopt if there was none, or it is gone.
-    std::optional<Filtered> value(Instant now) const;
+    std::optional<Believed> value(Instant now) const;
     Trust trust(Instant now) const;
     Reason reason(Instant now) const;
     std::optional<Instant> lastRead() const;
@@ -134,7 +140,7 @@ private:
 
 class Sensors {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
     const Sensor& of(Series series) const { return sensors_[static_cast<std::size_t>(series)]; }
     // Is a pan boiling, as far as its own probe tells?

@@ -41,6 +41,11 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::kept_for:
     case Setting::stack_limit:
     case Setting::learned_hottest_stack:
+    case Setting::overflow_rim:
+    case Setting::overflow_calls:
+    case Setting::learned_pans_sugar:
+    case Setting::learned_cycle:
+    case Setting::learned_brix:
         return std::nullopt;
     }
     return std::nullopt;

@@ -9,7 +9,11 @@ namespace panside {
 // The settings in force, each at its stated default until set.
 class Settings {
 public:
-    void take(const Set& set) { si_[static_cast<std::size_t>(set.key)] = set.si; }
+    void put(const Set& set) {
+        si_[static_cast<std::size_t>(set.key)] = set.si;
+        if (set.key == Setting::overflow_calls)
+            overflowCalls_ = set.text;
+    }
     // SI, if it was set or has a default.
     std::optional<double> si(Setting key) const;
     bool wasSet(Setting key) const { return si_[static_cast<std::size_t>(key)].has_value(); }
@@ -29,11 +33,16 @@ public:
     std::optional<Area> syrupPanArea() const { return as<Area>(Setting::syrup_pan_area); }
     std::optional<Length> runningDepth() const { return as<Length>(Setting::running_depth); }
     std::optional<Volume> feedTankVolume() const { return as<Volume>(Setting::feed_tank_volume); }
+    std::optional<Volume> overflowRim() const { return as<Volume>(Setting::overflow_rim); }
+    const std::string& overflowCalls() const { return overflowCalls_; } // empty: nobody was named
     std::optional<Mass> loadMass() const { return as<Mass>(Setting::load_mass); }
     std::optional<Pressure> filterLimit() const { return as<Pressure>(Setting::filter_limit); }
     std::optional<Temperature> stackLimit() const { return asTemperature(Setting::stack_limit); }
     // Of the shifts before.
     std::optional<Temperature> learnedHottestStack() const { return asTemperature(Setting::learned_hottest_stack); }
+    std::optional<Mass> learnedPansSugar() const { return as<Mass>(Setting::learned_pans_sugar); }
+    std::optional<Duration> learnedCycle() const { return asDuration(Setting::learned_cycle); }
+    std::optional<Duration> learnedBrix() const { return asDuration(Setting::learned_brix); }
     std::optional<Duration> fireInterval() const { return asDuration(Setting::fire_interval); } // nullopt: learn it
     std::optional<Duration> burnOut() const { return asDuration(Setting::burn_out); }           // nullopt: learn it
 
@@ -52,6 +61,7 @@ private:
         return value ? std::optional{Duration{*value}} : std::nullopt;
     }
     std::array<std::optional<double>, settingCount> si_;
+    std::string overflowCalls_;
 };
 
 } // namespace panside

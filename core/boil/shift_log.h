@@ -1,6 +1,7 @@
 #pragma once
 // The shift log as text: RFC 4180, one row a fact. Reading and writing are pure; files are read elsewhere.
 #include "core/boil/fact.h"
+#include "core/words/sentence.h"
 
 #include <functional>
 #include <string>
@@ -44,37 +45,11 @@ enum class Slip : std::uint8_t {
     intoItself,     // moved from a vessel into the same
     vesselUnknown,  // a vessel nobody named; `wanted` is the one most like it, if any
     codeTwice,      // a lot code that stands for another packing already; `wanted` is the next free one
+    cells,          // a row of another logger's table: `given` cells, `wanted` or more are mapped
     // over what a log may ask of the program (log_limits.h)
     rowLength, // `wanted` bytes at most; what follows is not read
     span,      // more than `wanted` days from the first row to the last
     probes     // more than `wanted` names of probes
-};
-// What may stand there. Data: sentence() makes the English words of it, ui/words those of the person.
-struct FaultWant {
-    enum class Kind : std::uint8_t {
-        none,
-        asWritten, // `first`, a name of the log's: the same in every language
-        either,    // `first`, or one of the others where there are any
-        range,     // `first` to `second`, in the unit `third` if there is one
-        moreThan,  // `first`, a number and its unit
-        number,
-        numberOf, // the unit `first`
-        temperature,
-        time, // as in `first`
-        readingOrEvent,
-        alarmName,
-        settingName,
-        byOrOff,
-        pairs,
-        // of another logger's table
-        timeOfForm, // as in `first`, or another form
-        timeThatWas,
-        oneRowALine,
-        cells // `first` or more; there are `second`
-    };
-    Kind kind = Kind::none;
-    std::string first = {}, second = {}, third = {};
-    bool operator==(const FaultWant&) const = default;
 };
 struct Fault {
     Slip slip;
@@ -82,15 +57,15 @@ struct Fault {
     std::size_t column = 0; // from 1, in characters of that line, where the field begins; 0: the whole line
     std::string field;      // "time", "value", a detail key …
     std::string given;      // what stood there
-    FaultWant wanted = {};
+    Sentence wanted = {};   // what may stand there
     std::string meant =
         {};       // the likely slip: what was probably meant ("67 brix", "29.9 inHg"); empty where none is likely
     int cell = 0; // from 1; the column of another logger's table that `field` names; 0: of a log
     bool operator==(const Fault&) const = default;
 };
-bool isWarning(const Fault& fault);
 // One English sentence: `night.csv:128: value "21O.5" is not a number. Write digits with a point, as in 210.5, …`
 std::string sentence(const Fault& fault, std::string_view file);
+Sentence told(const Fault& fault); // the same without the place
 
 // One row's five fields, already unquoted, into a fact; an unknown `what` or setting gives an Unknown fact.
 // `time` must be there, unless `now` is given: then an empty time means now.

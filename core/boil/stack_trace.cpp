@@ -96,7 +96,7 @@ std::int64_t StackTrace::indexOf(Instant at) {
     return at.time_since_epoch().count() / (static_cast<std::int64_t>(step.count()) * 1'000'000);
 }
 
-bool StackTrace::take(Instant at, Temperature stack) {
+bool StackTrace::addSample(Instant at, Temperature stack) {
     const std::int64_t index = indexOf(at);
     const bool begins = index > newest_;
     if (begins) {

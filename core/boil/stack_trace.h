@@ -16,7 +16,7 @@ public:
     static constexpr Duration bridged{40};
 
     // True when this reading begins a new step.
-    bool take(Instant at, Temperature stack);
+    bool addSample(Instant at, Temperature stack);
 
     // Somebody loaded the fire, no sooner than `after`: the time at which the door opened. An open door lets cold air
     // into the stack, which falls within seconds; with the door shut again a fire that got nothing is back on its old

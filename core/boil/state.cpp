@@ -10,8 +10,8 @@ namespace {
 void shutByThePan(State& state) {
     const Fact shut{state.now, DrawClosed{}};
     state.course.seenShut(state.now);
-    state.climb.take(state, shut);
-    state.forecast.take(state, shut);
+    state.climb.absorb(state, shut);
+    state.forecast.absorb(state, shut);
 }
 
 } // namespace
@@ -21,33 +21,34 @@ void absorb(State& state, const Fact& fact) {
     state.watch.pass(state, fact.at - std::chrono::microseconds{1});
     absorbUnwatched(state, fact);
     if (!Loads::waits(fact))
-        state.watch.take(state, fact);
+        state.watch.absorb(state, fact);
 }
 
 void absorbUnwatched(State& state, const Fact& fact) {
     state.now = fact.at;
     // The record of what the stack shows by itself, later: it must not make another picture than the stack alone does.
     if (Loads::waits(fact))
-        return state.fire.take(state, fact);
+        return state.fire.absorb(state, fact);
     if (const auto* set = std::get_if<Set>(&fact.what))
-        state.settings.take(*set);
-    state.course.take(fact);
-    state.sensors.take(state, fact);
-    state.weather.take(state, fact);
-    state.trends.take(state, fact);
-    state.mark.take(state, fact);
+        state.settings.put(*set);
+    state.course.absorb(fact);
+    state.sensors.absorb(state, fact);
+    state.weather.absorb(state, fact);
+    state.trends.absorb(state, fact);
+    state.mark.absorb(state, fact);
+    state.ownDraw.absorb(state, fact);
     if (state.drawWatch.seesShut(state, fact))
         shutByThePan(state);
     // A key that comes after the pan has told of it brings the volume and no more.
     const bool late = std::holds_alternative<DrawClosed>(fact.what) && state.course.shutUnkeyed;
     if (!late)
-        state.climb.take(state, fact);
-    state.fire.take(state, fact);
-    state.balance.take(state, fact);
-    state.store.take(state, fact);
+        state.climb.absorb(state, fact);
+    state.fire.absorb(state, fact);
+    state.balance.absorb(state, fact);
+    state.store.absorb(state, fact);
     if (!late)
-        state.forecast.take(state, fact);
-    state.call.take(state, fact);
+        state.forecast.absorb(state, fact);
+    state.call.absorb(state, fact);
 }
 
 State apply(State state, const Fact& fact) {

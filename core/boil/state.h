@@ -1,7 +1,7 @@
 #pragma once
 // The state of the fold: what is believed after the facts so far. A plain value, copied to keep earlier moments, so it
-// stays small (under 16 KB). Each part is a module with two doors:
-//   take(state, fact)            after the parts above it have taken the fact; state.now is the fact's time
+// stays small: stateLimit says how much. Each part is a module with two doors:
+//   absorb(state, fact)          after the parts above it have absorbed the fact; state.now is the fact's time
 //   show(state, now, picture)    writes its own figures into the picture; may read those of the parts above it
 // A part reads the others through `state` and writes only itself.
 #include "core/boil/balance.h"
@@ -13,6 +13,7 @@
 #include "core/boil/fire.h"
 #include "core/boil/forecast.h"
 #include "core/boil/mark.h"
+#include "core/boil/own_draw.h"
 #include "core/boil/sap_store.h"
 #include "core/boil/sensor.h"
 #include "core/boil/settings.h"
@@ -31,6 +32,7 @@ struct State {
     Trends trends;       // how fast pan, levels and feed really move
     Mark mark;           // what the probe reads too high in this pan; target
     DrawWatch drawWatch; // draws that nobody keyed as shut
+    OwnDraw ownDraw;     // and those that nobody keyed at all
     Climb climb;         // how fast the draw-off thickens, against this shift's usual
     Fire fire;           // loads and their rhythm
     Balance balance;     // water, sap, heat
@@ -39,6 +41,9 @@ struct State {
     DrawCall call; // whether to draw now
     Watch watch;   // alarms and their states
 };
+
+inline constexpr std::size_t stateLimit = 24 * 1024; // bytes, beside what its few vectors hold
+static_assert(sizeof(State) <= stateLimit);
 
 // apply() in place.
 void absorb(State& state, const Fact& fact);

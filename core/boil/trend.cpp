@@ -33,7 +33,7 @@ double fadeOf(Series series, double spacing) {
 
 } // namespace
 
-void Trend::take(double value, Instant at, double fadeSeconds) {
+void Trend::addSample(double value, Instant at, double fadeSeconds) {
     if (count_ == 0) {
         base_ = value;
         first_ = last_ = at;
@@ -183,7 +183,7 @@ bool Trends::overfull(Instant now) const {
 
 double Trends::panHighBefore() const { return *std::max_element(panHighs_.begin() + 1, panHighs_.end()); }
 
-void Trends::take(const State& state, const Fact& fact) {
+void Trends::absorb(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading) {
         // What a person pours in or lets out is no trend.
@@ -212,8 +212,8 @@ void Trends::take(const State& state, const Fact& fact) {
     if (probe->startedAt() == fact.at)
         tank ? resetTank() : lines_[*index].reset();
     if (tank)
-        tankLately_.take(probe->accepted(), fact.at, tankLately);
-    lines_[*index].take(probe->accepted(), fact.at, fadeOf(reading->series, probe->spacing()));
+        tankLately_.addSample(probe->accepted(), fact.at, tankLately);
+    lines_[*index].addSample(probe->accepted(), fact.at, fadeOf(reading->series, probe->spacing()));
     if (tank && state.course.firing()) {
         // The last minutes, where they tell the flow well enough; a coarse probe takes longer.
         const auto lately = tankLately_.line();

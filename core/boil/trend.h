@@ -12,7 +12,7 @@ struct State;
 // A least-squares line with exponentially fading weights. Value and slope are SI and SI a second.
 class Trend {
 public:
-    void take(double value, Instant at, double fadeSeconds);
+    void addSample(double value, Instant at, double fadeSeconds);
     void reset() { *this = {}; }
 
     struct Line {
@@ -36,7 +36,7 @@ private:
 // What the scorch and heat watches need of the past, beyond the readings themselves.
 class Trends {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
 
     // How a series moves now; nullopt where its line is older than its own span and than `after` seconds.
     static constexpr double patience = 60;

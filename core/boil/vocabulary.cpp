@@ -50,6 +50,11 @@ constexpr std::array<SettingRow, settingCount> settings{{
     {Setting::kept_for, "kept_for", Dimension::age, Unit::years, 0, 100 * 31557600.0},
     {Setting::stack_limit, "stack_limit", Dimension::temperature, Unit::degC, 373.15, 1573.15},
     {Setting::learned_hottest_stack, "learned_hottest_stack", Dimension::temperature, Unit::degC, 273.15, 1573.15},
+    {Setting::overflow_rim, "overflow_rim", Dimension::volume, Unit::L, 0, 100},
+    {Setting::overflow_calls, "overflow_calls", Dimension::none, Unit::none, 0, 0},
+    {Setting::learned_pans_sugar, "learned_pans_sugar", Dimension::mass, Unit::kg, 0, 5000},
+    {Setting::learned_cycle, "learned_cycle", Dimension::time, Unit::min, 60, 28800},
+    {Setting::learned_brix, "learned_brix", Dimension::time, Unit::min, 20, 3600},
 }};
 
 template <class Rows>

@@ -39,17 +39,57 @@ void Watch::judge(const State& state, std::size_t index, Instant at) {
     const Instant settles = slot.turned + Duration{slot.holds ? delay : condition.over ? 0 : row.release};
     if (slot.stands != slot.holds && at >= settles) {
         slot.stands = slot.holds;
-        if (slot.stands) {
-            slot.since = at;
-            slot.alarm = AlarmState::unseen;
-        } else {
-            slot.over = at;
-            slot.alarm = slot.alarm == AlarmState::unseen ? AlarmState::goneUnseen : AlarmState::normal;
-        }
+        slot.stands ? begin(state, index, at) : end(index, at);
     }
     slot.wake = condition.changes.value_or(Instant::max());
     if (slot.stands != slot.holds)
         slot.wake = std::min(slot.wake, settles);
+}
+
+// One that was silent already tells of it, but where the syrup pan falls silent too, that is the alarm.
+void Watch::begin(const State& state, std::size_t index, Instant at) {
+    Slot& slot = slots_[index];
+    slot.since = at;
+    slot.alarm = AlarmState::unseen;
+    slot.toldBy = itself;
+    const Place place = placeOf(index);
+    if (place.alarm != Alarm::probe_silent || !place.series)
+        return;
+    for (std::size_t i = alarmCount; i < alarmCount + seriesCount; ++i) {
+        Slot& other = slots_[i];
+        if (i == index || !other.stands || other.toldBy != itself ||
+            !silentTogether(state, *place.series, *placeOf(i).series, at))
+            continue;
+        const bool takes = priorityOf(place.alarm, *place.series) < priorityOf(place.alarm, *placeOf(i).series);
+        for (Slot& told : slots_)
+            if (takes && told.toldBy == i)
+                told.toldBy = static_cast<std::uint8_t>(index);
+        Slot& follows = takes ? other : slot;
+        follows.toldBy = static_cast<std::uint8_t>(takes ? index : i);
+        follows.alarm = AlarmState::normal;
+        follows.judged = at;
+        if (!takes)
+            return;
+    }
+}
+
+// What a slot told of the others of its box the next of them tells, seen as it was.
+void Watch::end(std::size_t index, Instant at) {
+    Slot& slot = slots_[index];
+    Slot* heir = nullptr;
+    for (std::size_t i = 0; i < slotCount; ++i) {
+        if (slots_[i].toldBy != index || !slots_[i].stands)
+            continue;
+        if (!heir) {
+            heir = &slots_[i];
+            heir->alarm = slot.alarm;
+            heir->since = at;
+        }
+        slots_[i].toldBy = heir == &slots_[i] ? itself : static_cast<std::uint8_t>(heir - slots_.data());
+    }
+    slot.over = at;
+    slot.alarm = slot.alarm == AlarmState::unseen && !heir ? AlarmState::goneUnseen : AlarmState::normal;
+    slot.toldBy = itself;
 }
 
 void Watch::judgeAll(const State& state, Instant at) {
@@ -80,7 +120,7 @@ void Watch::forName(const std::string& name, Change change) {
             change(slots_[i]);
 }
 
-void Watch::take(const State& state, const Fact& fact) {
+void Watch::absorb(const State& state, const Fact& fact) {
     if (ended_)
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
@@ -120,6 +160,17 @@ void Watch::explain(const Condition& condition, AlarmPicture& shown) {
         shown.why.push_back({GroundKind::ending});
 }
 
+void Watch::tellBox(const State& state, std::size_t index, Instant now, AlarmPicture& shown) const {
+    for (std::size_t i = alarmCount; i < alarmCount + seriesCount; ++i) {
+        if (slots_[i].toldBy != index || !slots_[i].stands)
+            continue;
+        const Series series = *placeOf(i).series;
+        shown.also.push_back(series);
+        const Condition condition = rowOf(shown.alarm).judge(state, series, now, true);
+        shown.why.insert(shown.why.end(), condition.grounds.begin(), condition.grounds.end());
+    }
+}
+
 void Watch::show(const State& state, Instant now, Picture& picture) const {
     if (next_ <= now && !ended_) {
         Watch after = *this;
@@ -141,6 +192,7 @@ void Watch::show(const State& state, Instant now, Picture& picture) const {
         shown.series = place.series;
         if (slot.stands)
             explain(rowOf(place.alarm).judge(state, series, now, true), shown);
+        tellBox(state, i, now, shown);
         if (slot.alarm == AlarmState::goneUnseen)
             shown.over = slot.over;
         insertAlarm(picture, shown);

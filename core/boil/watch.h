@@ -17,7 +17,7 @@ class Watch {
 public:
     // Time passes up to `until`, it included, with nothing new: what stands by the clock alone begins or ends here.
     void pass(const State& state, Instant until);
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
     static constexpr std::size_t slotCount = alarmCount + 3 * seriesCount;
@@ -34,7 +34,7 @@ public:
     };
     static Place placeOf(std::size_t index);
     Standing standing(std::size_t index) const {
-        return {slots_[index].stands, slots_[index].since, slots_[index].judged};
+        return {slots_[index].stands && slots_[index].toldBy == itself, slots_[index].since, slots_[index].judged};
     }
     Instant next() const { return next_; }
     bool over() const { return ended_; } // the shift is: nothing is watched any more
@@ -50,11 +50,16 @@ private:
         Instant wake = Instant::max();
         Instant judged{}; // when it was last looked at
         bool stands = false;
+        std::uint8_t toldBy = itself; // the slot that tells of it: a box that falls silent is one alarm
     };
+    static constexpr std::uint8_t itself = 255;
     void judge(const State& state, std::size_t index, Instant at);
+    void begin(const State& state, std::size_t index, Instant at);
+    void end(std::size_t index, Instant at);
     void judgeAll(const State& state, Instant at);
     void setNext();
     static void explain(const Condition& condition, AlarmPicture& shown);
+    void tellBox(const State& state, std::size_t index, Instant now, AlarmPicture& shown) const;
     template <class Change>
     void forName(const std::string& name, Change change);
 

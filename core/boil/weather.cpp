@@ -82,6 +82,9 @@ void Weather::takeHeight(const State& state) {
 }
 
 void Weather::takeCheck(const State& state, const WaterCheck& check, Instant at) {
+    newCheck_ = repeated_.isFirst(check, at);
+    if (!newCheck_)
+        return;
     const Temperature boiled = check.boiledAt.value;
     // Water that did not boil, a probe in the steam or on the metal: one look may be wrong, two that agree are not.
     const auto known = boiling(at);
@@ -106,7 +109,7 @@ void Weather::takeCheck(const State& state, const WaterCheck& check, Instant at)
         check_ = Boiling{std::nullopt, boiled, TemperatureDifference::kelvin(checkKelvin), at, *pressure};
 }
 
-void Weather::take(const State& state, const Fact& fact) {
+void Weather::absorb(const State& state, const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         if (reading->series == Series::pressure)
             takeBarometer(state, fact.at);

@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
 #include "core/boil/picture.h"
+#include "core/boil/repeated_check.h"
 
 namespace panside {
 
@@ -11,7 +12,7 @@ struct State;
 // uncertain now.
 class Weather {
 public:
-    void take(const State& state, const Fact& fact);
+    void absorb(const State& state, const Fact& fact);
     void show(const State& state, Instant now, Picture& picture) const;
 
     struct Boiling {
@@ -24,6 +25,8 @@ public:
     // nullopt where there is neither barometer nor water check; `why` says which reason.
     std::optional<Boiling> boiling(Instant now) const;
     Reason why() const { return why_; }
+    // Of a water check: the fact just taken was no second press of the key.
+    bool isNewCheck() const { return newCheck_; }
 
 private:
     void takeBarometer(const State& state, Instant at);
@@ -31,6 +34,8 @@ private:
     void takeCheck(const State& state, const WaterCheck& check, Instant at);
     void takeHeight(const State& state);
 
+    RepeatedWaterCheck repeated_;
+    bool newCheck_ = false;
     // A source's word, its uncertainty as it was when given.
     std::optional<Boiling> barometer_, report_, check_;
     std::optional<Pressure> reported_; // at sea level, as the report gave it

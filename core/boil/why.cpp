@@ -88,6 +88,8 @@ std::string whyText(const Why& why) {
         return "too near boiling water to tell its sugar";
     case Reason::moreThanBoils:
         return "the tank falls faster than pans of that size can boil: a leak, or sap let out?";
+    case Reason::noSapRunsIn:
+        return "no sap runs in: what boils off comes out of the pans";
     case Reason::overfull:
         return "far over the running depth: a float stuck open?";
     case Reason::tankRises:

@@ -74,6 +74,9 @@ constexpr std::array tonightParameters{
     Parameter{"keep", "sap to keep back for the burning out", "50gal"},
     Parameter{"burn-out", "from the last load to a dead fire (45min if left out)", "45min"},
     Parameter{"density", "density of the syrup (66.9brix if left out)", "66.9brix"}};
+constexpr std::array runParameters{Parameter{"night", "coldest of the night", "22degF", true},
+                                   Parameter{"day", "warmest of the day", "45degF", true},
+                                   Parameter{"taps", "how many taps", "300"}};
 
 constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters},
                            Kind{"target", "Where syrup boils", targetParameters},
@@ -92,12 +95,14 @@ constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameter
                            Kind{"colour", "Colour of a blend", colourParameters},
                            Kind{"concentrate", "Concentrating sap", concentrateParameters},
                            Kind{"sapscale", "Sap hydrometer", sapScaleParameters},
-                           Kind{"tonight", "Tonight", tonightParameters}};
+                           Kind{"tonight", "Tonight", tonightParameters},
+                           Kind{"run", "Tomorrow's run", runParameters}};
 using Sum = Outcome (*)(Reader&);
-constexpr std::array<Sum, kinds.size()> sums{
-    reckonBoiling,    reckonTarget,     reckonCup,    reckonSap,         reckonBlend,        reckonDensity,
-    reckonRefraction, reckonBaume,      reckonWood,   reckonShutdown,    reckonThermocouple, reckonPlatinum,
-    reckonFill,       reckonContainers, reckonColour, reckonConcentrate, reckonSapScale,     reckonTonight};
+constexpr std::array<Sum, kinds.size()> sums{reckonBoiling,  reckonTarget,     reckonCup,          reckonSap,
+                                             reckonBlend,    reckonDensity,    reckonRefraction,   reckonBaume,
+                                             reckonWood,     reckonShutdown,   reckonThermocouple, reckonPlatinum,
+                                             reckonFill,     reckonContainers, reckonColour,       reckonConcentrate,
+                                             reckonSapScale, reckonTonight,    reckonRun};
 
 } // namespace
 

@@ -1,5 +1,6 @@
 // The hydrometer in a hot cup, and what to do about what it says.
 #include "core/physics/hydrometer.h"
+#include "core/physics/law_chart.h"
 #include "core/physics/mixing.h"
 #include "core/physics/reckon_kinds.h"
 
@@ -97,6 +98,10 @@ Outcome reckonCup(Reader& in) {
         say("Allowing for the glass as well, %1 °Brix as read means %2 °Brix: %3 to be added.",
             {number(reading->degrees(), 2), number(sugar->degrees(), 2), number((*sugar - *reading).degrees(), 2)})};
     sum.insert(sum.end(), remedy->steps.begin(), remedy->steps.end());
+    if (const auto least = vermontChart(*temperature); least && std::abs(scale->fahrenheit() - 60) < 1)
+        sum.push_back(
+            say("Vermont's own chart asks %1 °Brix (%2 °Bé) of a glass in such a cup, and there the chart decides.",
+                {number(least->brix, 1), number(least->baume, 2)}));
     std::vector<Figure> figures{
         {"brix", sugar->degrees(), "True density", saySugar(*sugar)},
         {"uncertaintyBrix", uncertainty, "Standard uncertainty", say("%1 °Brix", {number(uncertainty, 2)})},

@@ -22,5 +22,6 @@ Outcome reckonColour(Reader& in);
 Outcome reckonConcentrate(Reader& in);
 Outcome reckonSapScale(Reader& in);
 Outcome reckonTonight(Reader& in);
+Outcome reckonRun(Reader& in);
 
 } // namespace panside::sums

@@ -60,7 +60,7 @@ Outcome reckonSapScale(Reader& in) {
     const auto scale = in.temperature("cal", 0, 50);
     const auto temperature = in.temperature("temp", 0, 50);
     const auto reading = scale ? in.sugar("reading", *scale) : std::nullopt;
-    if (in.refused())
+    if (in.refused() || !reading)
         return in.refusal();
     const auto sugar = sugarByHydrometer(*reading, *temperature, *scale);
     if (!sugar)
@@ -69,7 +69,12 @@ Outcome reckonSapScale(Reader& in) {
             "reading",
             in.text("reading"),
             {say("at that temperature it would be less than no sugar. Is the temperature that of the sap?")}};
-    return Answer{
+    constexpr Brix sweetest = Brix::degrees(12); // of any tree, and of most membranes (trade practice)
+    std::vector<Sentence> doubt;
+    if (*reading > sweetest)
+        doubt.push_back(say("No tree gives sap of %1 °Brix: was %2 meant?",
+                            {number(reading->degrees(), 1), number(reading->degrees() / 10, 1)}));
+    Answer answer{
         .figures = {{"brix", sugar->degrees(), "Sugar of the sap", saySugar(*sugar)}},
         .sum = {say("The scale was made for %1 °C; the sap is at %2 °C.",
                     {number(scale->celsius(), 1), number(temperature->celsius(), 1)}),
@@ -78,6 +83,8 @@ Outcome reckonSapScale(Reader& in) {
                            "to 0.2 °Brix near 20 °C."),
         .source = "Float balance; ICUMSA SPS-4 (1998); glass of ISO 1768:1975",
         .caution = aboutSugar};
+    answer.sum.insert(answer.sum.end(), doubt.begin(), doubt.end());
+    return answer;
 }
 
 } // namespace panside::sums

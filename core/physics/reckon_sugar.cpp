@@ -1,9 +1,12 @@
 // Sums of one solution: its weight, its light, its Baume.
 #include "core/physics/baume.h"
+#include "core/physics/law_chart.h"
 #include "core/physics/reckon_kinds.h"
 #include "core/physics/refraction.h"
 #include "core/physics/sugar_density.h"
 #include "core/physics/water.h"
+
+#include <cmath>
 
 namespace panside::sums {
 namespace {
@@ -90,14 +93,18 @@ Outcome reckonBaume(Reader& in) {
         return in.refusal();
     const double degrees = baumeOf(*sugar, scale)->degrees;
     const double gravity = *sugarDensity(*sugar, scale) / *waterDensity(scale);
-    return Answer{
-        .figures = {{"baume", degrees, "Baumé", say("%1 °Bé", {number(degrees, 2)})},
-                    {"brix", sugar->degrees(), "Sugar", saySugar(*sugar)}},
-        .sum = {say("At %1 °C it weighs %2 times as much as water.", {number(scale.celsius(), 1), number(gravity, 5)}),
-                say("145 less 145 over %1 is %2 °Bé.", {number(gravity, 5), number(degrees, 2)})},
-        .uncertainty = say("Printed tables agree within 0.06 °Bé, which is 0.1 °Brix."),
-        .source = "Modulus 145 of the American scale; density of ICUMSA SPS-4 (1998)",
-        .caution = pureSugar};
+    std::vector<Sentence> sum{
+        say("At %1 °C it weighs %2 times as much as water.", {number(scale.celsius(), 1), number(gravity, 5)}),
+        say("145 less 145 over %1 is %2 °Bé.", {number(gravity, 5), number(degrees, 2)})};
+    if (const auto least = vermontChart(scale); least && std::abs(scale.fahrenheit() - 60) < 1)
+        sum.push_back(say("Vermont's own chart pairs %1 °Bé with %2 °Brix, and there the chart decides.",
+                          {number(least->baume, 1), number(least->brix, 1)}));
+    return Answer{.figures = {{"baume", degrees, "Baumé", say("%1 °Bé", {number(degrees, 2)})},
+                              {"brix", sugar->degrees(), "Sugar", saySugar(*sugar)}},
+                  .sum = std::move(sum),
+                  .uncertainty = say("Printed tables agree within 0.06 °Bé, which is 0.1 °Brix."),
+                  .source = "Modulus 145 of the American scale; density of ICUMSA SPS-4 (1998)",
+                  .caution = pureSugar};
 }
 
 } // namespace panside::sums

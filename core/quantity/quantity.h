@@ -142,17 +142,13 @@ public:
 class Energy : public Amount<Energy> {
 public:
     static constexpr Energy joule(double j) { return ofSi(j); }
-    static constexpr Energy megajoule(double mj) { return ofSi(mj * 1e6); }
     constexpr double joule() const { return si(); }
-    constexpr double megajoule() const { return si() / 1e6; }
 };
 
 class Power : public Amount<Power> {
 public:
     static constexpr Power watt(double w) { return ofSi(w); }
-    static constexpr Power kilowatt(double kw) { return ofSi(kw * 1e3); }
     constexpr double watt() const { return si(); }
-    constexpr double kilowatt() const { return si() / 1e3; }
 };
 
 // Energy for each kilogram: a heating value, a latent heat.
@@ -176,9 +172,7 @@ public:
 
 class Voltage : public Amount<Voltage> {
 public:
-    static constexpr Voltage volt(double v) { return ofSi(v); }
     static constexpr Voltage millivolt(double mv) { return ofSi(mv / 1e3); }
-    constexpr double volt() const { return si(); }
     constexpr double millivolt() const { return si() * 1e3; }
 };
 

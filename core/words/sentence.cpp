@@ -28,7 +28,10 @@ std::string filled(std::string_view text, const std::vector<std::string>& parts)
 }
 
 std::string english(const Sentence& sentence) {
-    return filled(sentence.text, sentence.oneOf ? std::vector{listed(sentence.parts)} : sentence.parts);
+    std::vector<std::string> parts = sentence.oneOf ? std::vector{listed(sentence.parts)} : sentence.parts;
+    for (const Sentence& inner : sentence.inner)
+        parts.push_back(english(inner));
+    return filled(sentence.text, parts);
 }
 
 } // namespace panside

@@ -18,7 +18,7 @@ class Source : public Forecaster {
 public:
     using Ask = std::optional<Quantiles> (*)(const State&, Instant);
     explicit Source(Ask ask) : ask_{ask} {}
-    void take(const Fact& fact) override { absorb(state_, fact); }
+    void add(const Fact& fact) override { absorb(state_, fact); }
     std::optional<Range> eta(Instant now) override {
         const auto q = ask_(state_, now);
         return q ? std::optional{rangeOf(*q)} : std::nullopt;
@@ -68,7 +68,7 @@ struct LocalTrend {
 // The textbook's local trend in the rise itself: a Kalman filter with no physics, no fire and no past.
 class Trend : public Forecaster {
 public:
-    void take(const Fact& fact) override {
+    void add(const Fact& fact) override {
         absorb(state_, fact);
         if (std::holds_alternative<DrawClosed>(fact.what)) {
             trend_.reset();

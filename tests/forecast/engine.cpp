@@ -6,9 +6,9 @@ namespace panside::judge {
 namespace {
 class Engine : public Forecaster {
 public:
-    void take(const Fact& fact) override { boil_.add(++id_, fact); }
+    void add(const Fact& fact) override { boil_.add(++id_, fact); }
     std::optional<Range> eta(Instant now) override {
-        picture_ = boil_.pictureAt(now);
+        picture_ = boil_.fold().pictureAt(now);
         return picture_.drawEta;
     }
     const Picture* picture() const override { return &picture_; }

@@ -15,7 +15,7 @@ public:
     Forecaster& operator=(const Forecaster&) = delete;
     virtual ~Forecaster() = default;
     // Facts come in the order in which they were entered.
-    virtual void take(const Fact& fact) = 0;
+    virtual void add(const Fact& fact) = 0;
     // Time to the draw, the draw being shut; nullopt: no ground for one.
     virtual std::optional<Range> eta(Instant now) = 0;
     // The whole picture, from those that make one.

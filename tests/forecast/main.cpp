@@ -11,6 +11,7 @@
 #include <map>
 
 using namespace panside::judge;
+using panside::Fact;
 
 namespace {
 double mean(const std::vector<double>& values) {
@@ -227,12 +228,13 @@ private:
 };
 
 int usage() {
-    fmt::print("forecast_table [--each N] [--group NAME] [--at-most RATIO] [--other | --hard]\n"
+    fmt::print("forecast_table [--each N] [--group NAME] [--at-most RATIO] [--other | --hard] [--learned]\n"
                "  --each N         boils in each of the fifteen groups (8: 120 boils; 1 if left out)\n"
                "  --group NAME     only the groups whose name holds NAME\n"
                "  --at-most RATIO  fail if the engine's score is more than so much of the best simple method's\n"
                "  --other          seven groups of plants that nothing was tuned on, in place of the fifteen\n"
-               "  --hard           ten groups with the unrest that a tidy plant lacks, in place of the fifteen\n");
+               "  --hard           ten groups with the unrest that a tidy plant lacks, in place of the fifteen\n"
+               "  --learned        with what another night of the same rig and crew taught\n");
     return 2;
 }
 } // namespace
@@ -241,10 +243,14 @@ int main(int argc, char** argv) {
     int each = 1;
     double atMost = INFINITY;
     std::string only;
-    bool other = false, hard = false;
+    bool other = false, hard = false, learned = false;
     for (int i = 1; i < argc; ++i) {
         if (std::strcmp(argv[i], "--other") == 0) {
             other = true;
+            continue;
+        }
+        if (std::strcmp(argv[i], "--learned") == 0) {
+            learned = true;
             continue;
         }
         if (std::strcmp(argv[i], "--hard") == 0) {
@@ -274,7 +280,8 @@ int main(int argc, char** argv) {
     std::size_t number = 0;
     for (const auto& boiling : hard ? hardBoils(each) : other ? otherBoils(each) : boils(each))
         if (boiling.group.find(only) != std::string::npos)
-            table.add(boiling.group, run(boiling, number++, entrants));
+            table.add(boiling.group,
+                      run(boiling, number++, entrants, learned ? learnedTheNightBefore(boiling) : std::vector<Fact>{}));
     fmt::print("{} boils, seeds {} * group + 1 to {}\n\n", number,
                hard    ? "80000 + 1000"
                : other ? "50000 + 1000"

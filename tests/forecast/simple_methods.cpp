@@ -21,7 +21,7 @@ double quantile(std::vector<double> values, double share) {
 // What they all see: readings thinned to one each 10 s (median), and the draws.
 class Simple : public Forecaster {
 public:
-    void take(const Fact& fact) override {
+    void add(const Fact& fact) override {
         if (const auto* reading = std::get_if<Reading>(&fact.what))
             read(fact.at, *reading);
         else if (const auto* check = std::get_if<WaterCheck>(&fact.what))
@@ -146,7 +146,7 @@ class LastGaps : public Simple {
 
 class PastWaits : public Forecaster {
 public:
-    void take(const Fact& fact) override {
+    void add(const Fact& fact) override {
         if (std::holds_alternative<DrawClosed>(fact.what))
             shut_ = fact.at;
         else if (std::holds_alternative<DrawOpened>(fact.what) && shut_)

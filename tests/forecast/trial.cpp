@@ -1,5 +1,7 @@
 #include "tests/forecast/trial.h"
 
+#include "core/boil/state.h"
+
 #include <algorithm>
 #include <chrono>
 #include <cmath>
@@ -68,11 +70,15 @@ private:
 
 class Run {
 public:
-    Run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants)
+    Run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants,
+        const std::vector<Fact>& before)
         : number_{number}, unchecked_{boiling.unchecked}, begins_{boiling.options.begins}, plant_{boiling.options,
                                                                                                   boiling.seed} {
         for (const auto& entrant : entrants)
             forecasters_.push_back(entrant.make());
+        for (const Fact& fact : before)
+            for (auto& forecaster : forecasters_)
+                forecaster->add(fact);
         const auto& read = boiling.options.readings;
         trial_.evaporationFrom = std::find(read.begin(), read.end(), Series::tank_level) == read.end() ? "draws alone"
                                  : boiling.options.feedFault != FeedFault::none ? "tank, feed faulty"
@@ -107,7 +113,7 @@ private:
                 continue;
             for (std::size_t who = 0; who < forecasters_.size(); ++who) {
                 const auto from = std::chrono::steady_clock::now();
-                forecasters_[who]->take(fact);
+                forecasters_[who]->add(fact);
                 if (who == 0)
                     trial_.engineSeconds +=
                         std::chrono::duration<double>(std::chrono::steady_clock::now() - from).count();
@@ -197,8 +203,30 @@ private:
 };
 } // namespace
 
-Trial run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants) {
-    return Run{boiling, number, entrants}.go();
+Trial run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants,
+          const std::vector<Fact>& before) {
+    return Run{boiling, number, entrants, before}.go();
+}
+
+std::vector<Fact> learnedTheNightBefore(const Boiling& boiling) {
+    constexpr std::uint64_t otherChance = 500'000;
+    Rehearsal plant{boiling.options, boiling.seed + otherChance};
+    const Instant begins = boiling.options.begins;
+    std::vector<Fact> night;
+    for (double at = 0; !plant.ended(); ++at)
+        for (Fact& fact : plant.advance(begins + Duration{at}))
+            night.push_back(std::move(fact));
+    std::stable_sort(night.begin(), night.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    State state;
+    for (const Fact& fact : night)
+        absorbUnwatched(state, fact);
+    const auto [cycle, brix] = state.forecast.learned();
+    std::vector<Fact> learned;
+    if (cycle)
+        learned.push_back({begins, Set{Setting::learned_cycle, cycle->count(), Unit::min}});
+    if (brix)
+        learned.push_back({begins, Set{Setting::learned_brix, brix->count(), Unit::min}});
+    return learned;
 }
 
 } // namespace panside::judge

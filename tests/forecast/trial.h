@@ -38,6 +38,10 @@ struct Trial {
     std::vector<double> evaporationErrors; // relative, each ten minutes from half an hour after the boil was up
     double engineSeconds = 0;
 };
-Trial run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants);
+// `before`: facts that all of them have before the boil begins.
+Trial run(const Boiling& boiling, std::size_t number, const std::vector<Entrant>& entrants,
+          const std::vector<Fact>& before = {});
+// What one other night on the same rig, by the same crew, would have taught of its rhythm.
+std::vector<Fact> learnedTheNightBefore(const Boiling& boiling);
 
 } // namespace panside::judge

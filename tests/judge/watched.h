@@ -29,6 +29,7 @@ public:
             else
                 later.push_back(std::move(fact));
         }
+        boil_.fold();
         waiting_ = std::move(later);
         return true;
     }

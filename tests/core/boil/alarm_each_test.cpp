@@ -373,6 +373,12 @@ std::vector<Story> stories() {
         tank.run(900);
         all.push_back({alarm, tank.rows, 2000, 4790, 5600});
     }
+    // Filled at 1200 L/h from 600 L on, shut off at 900.
+    Rows fills = litAtNoon();
+    fills.add(0, "set,1000,L,key=feed_tank_volume");
+    for (int t = 0; t < 2000; t += 10)
+        fills.read(t, "tank_level", 600 + std::min(t, 900) / 3.0 + noise(t, 2), "L");
+    all.push_back({Alarm::tank_overflow, fills, 250, 890, 1800});
     all.push_back({Alarm::probe_stuck, frozenDigit(102.5), 290, 410, 480});
     all.push_back({Alarm::reading_implausible,
                    [] {

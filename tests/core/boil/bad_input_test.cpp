@@ -136,7 +136,7 @@ TEST(BadInput, ASwappedPanStartsTheSugarAnewAndKeepsTheWaits) {
 TEST(Hindsight, ScoresEachDrawAndKeepsTheFansAsTheyStood) {
     Hindsight hindsight{Duration{300}};
     for (const Fact& fact : boiled({}).facts)
-        hindsight.take(fact);
+        hindsight.add(fact);
     ASSERT_GE(hindsight.scores().size(), 3U);
     for (std::size_t i = 1; i < hindsight.scores().size(); ++i)
         EXPECT_NEAR(secondsBetween(hindsight.scores()[i - 1].at, hindsight.scores()[i].at), cycle, 60);

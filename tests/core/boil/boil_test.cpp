@@ -36,11 +36,11 @@ TEST(Boil, TakesLateFactsAsIfTheyHadComeInTime) {
     for (std::size_t i = 0; i < order.size(); ++i) {
         shuffled.add(static_cast<FactId>(order[i]), rows.facts[order[i]]);
         if (i % 100 == 0)
-            (void)shuffled.pictureAt(noon + Duration{900});
+            (void)shuffled.fold().pictureAt(noon + Duration{900});
     }
     const Boil inOrder = rows.boil();
     for (const double t : {1.0, 333.0, 600.5, 899.0, 930.0})
-        EXPECT_EQ(shuffled.pictureAt(noon + Duration{t}), inOrder.pictureAt(noon + Duration{t})) << t;
+        EXPECT_EQ(shuffled.fold().pictureAt(noon + Duration{t}), inOrder.pictureAt(noon + Duration{t})) << t;
     EXPECT_EQ(shuffled.rise().size(), inOrder.rise().size());
 }
 
@@ -60,8 +60,10 @@ TEST(Boil, UnwatchedTellsTheSameButForTheAlarms) {
     for (std::size_t i = 0; i < rows.facts.size(); ++i) {
         for (Boil* boil : {&unwatched, &watched})
             boil->add(static_cast<FactId>(i), rows.facts[i]);
-        past.take(rows.facts[i]);
+        past.add(rows.facts[i]);
     }
+    unwatched.fold();
+    watched.fold();
     ASSERT_EQ(past.rise().size(), watched.rise().size());
     EXPECT_EQ(past.rise().back().rise, watched.rise().back().rise);
     EXPECT_EQ(past.steam().size(), watched.steam().size());
@@ -85,10 +87,10 @@ TEST(Boil, AWithdrawnFactWasNeverEntered) {
     Boil boil = rows.boil();
     const Picture before = boil.pictureAt(noon + Duration{900});
     boil.add(100000, Fact{noon + Duration{300}, DrawOpened{}});
-    EXPECT_NE(boil.pictureAt(noon + Duration{900}), before);
+    EXPECT_NE(boil.fold().pictureAt(noon + Duration{900}), before);
     EXPECT_TRUE(boil.withdraw(100000));
     EXPECT_FALSE(boil.withdraw(100000));
-    EXPECT_EQ(boil.pictureAt(noon + Duration{900}), before);
+    EXPECT_EQ(boil.fold().pictureAt(noon + Duration{900}), before);
 }
 
 TEST(Boil, APictureOfThePastIsTheOneThatWas) {
@@ -100,7 +102,7 @@ TEST(Boil, APictureOfThePastIsTheOneThatWas) {
         growing.add(id++, fact);
         if (id % 97 != 0)
             continue;
-        EXPECT_EQ(growing.pictureAt(fact.at + std::chrono::microseconds{1}),
+        EXPECT_EQ(growing.fold().pictureAt(fact.at + std::chrono::microseconds{1}),
                   whole.pictureAt(fact.at + std::chrono::microseconds{1}));
     }
 }

@@ -42,6 +42,15 @@ TEST(ACheck, ThatIsTypedAMinuteAfterItsCupTeachesTheSameMark) {
     }
 }
 
+// A crew that is always slow is so with every cup: ten checks leave as much of that in doubt as three.
+TEST(ACheck, OfACrewThatIsAlwaysSlowIsDoubtedByWhatThatIsWorth) {
+    const auto right = [](int) { return 0.0; };
+    for (const int late : {25, 110}) {
+        const Picture after = afterChecks(9, late, false, right);
+        EXPECT_LT(std::abs(after.probeOffset.kelvin() - 0.2), 2 * after.targetUncertainty->kelvin()) << late;
+    }
+}
+
 // In a draw that thins fast the probe still shows what has run past it: a cup is held against what it shows when it has
 // followed.
 TEST(ACheck, OfAFastDrawIsHeldAgainstWhatTheProbeShowsOfItsCup) {

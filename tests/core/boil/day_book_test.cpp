@@ -76,8 +76,8 @@ TEST(DayBook, FaultsAreRefusedWithTheirLineAndTheLikelySlip) {
     EXPECT_THAT(firstFault("gathered,120,gal,from=bush"), HasSubstr("to is missing"));
     EXPECT_THAT(firstFault("moved,3,gal,from=drum 7;to=Drum7"), HasSubstr("Name two vessels"));
     EXPECT_THAT(firstFault("graded,120,percent,lot=a"), HasSubstr("0 to 100 percent"));
-    EXPECT_THAT(firstFault("packed,12,,lot=a;from=b;size=1pt;filler=186degC"), HasSubstr("186 degF meant"));
-    EXPECT_THAT(firstFault("gathered,12,gal,to=b;temp=41degC"), HasSubstr("41 degF meant"));
+    EXPECT_THAT(firstFault("packed,12,,lot=a;from=b;size=1pt;filler=186degC"), HasSubstr("Did you mean 186 degF?"));
+    EXPECT_THAT(firstFault("gathered,12,gal,to=b;temp=41degC"), HasSubstr("Did you mean 41 degF?"));
     EXPECT_THAT(firstFault("packed,12,,lot=a;from=b;size=1"), HasSubstr("no unit"));
     EXPECT_THAT(firstFault("packed,12.5,,lot=a;from=b;size=1pt"), HasSubstr("not a number"));
     EXPECT_THAT(firstFault("graded,50,percent,flavour=clean"), HasSubstr("vessel=VESSEL or lot=CODE"));
@@ -106,10 +106,10 @@ TEST(DayBook, NamesAgreeWithoutBlanksAndCase) {
 TEST(Place, SetsTheLegalDensitiesUntilTheyAreSet) {
     Settings settings;
     const auto set = std::get<Set>(readLog(book(at("set,vermont,,key=place"))).facts.at(0).what);
-    settings.take(set);
+    settings.put(set);
     EXPECT_NEAR(settings.legalMinimum().degrees(), 66.9, 1e-9);
     EXPECT_EQ(settings.law()->leastBaume, 36.0);
-    settings.take({Setting::legal_minimum, 0.67, Unit::brix});
+    settings.put({Setting::legal_minimum, 0.67, Unit::brix});
     EXPECT_NEAR(settings.legalMinimum().degrees(), 67, 1e-9);
     EXPECT_THAT(firstFault("set,Vermnt,,key=place"), HasSubstr("Was Vermont meant"));
     EXPECT_EQ(allPlaces()[*placeNamed("Ontario")].least(), Brix::degrees(66));

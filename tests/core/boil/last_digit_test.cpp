@@ -44,6 +44,32 @@ TEST(LastDigit, NoStepIsCalledFrozenWhileThePanBoilsAsEver) {
     }
 }
 
+// Half and whole degrees stand for as long as a pan takes to climb by them: a quarter of an hour and more at the start.
+TEST(LastDigit, WholeDegreesOfASlowPanAreNotFrozen) {
+    const BoilLog log;
+    for (const double step : {0.5, 1.0}) {
+        Rows rows;
+        rows.add(0, "lit,,,");
+        for (int t = 0; t < 3 * 3600; t += 2) {
+            const double celsius = log.boils(42 + 25.0 * t / (3 * 3600)) + test::noise(t, 0.05);
+            rows.add(t, fmt::format("syrup_pan,{:.1f},degC,", inSteps(celsius, step)));
+            rows.read(t, "stack", 350 + 30 * std::sin(t / 76.0) + test::noise(t, 4), "degC");
+            if (t % 480 == 0)
+                rows.add(t, "fired,,,");
+        }
+        EXPECT_EQ(stood(rows, Alarm::probe_stuck).times, 0) << step;
+    }
+}
+
+TEST(LastDigit, AFreezeAtHalfDegreesIsFoundWithinTheHour) {
+    static constexpr int freeze = 2 * 3600;
+    const auto log = written(
+        0.5, freeze + 3600, [](int) { return false; }, [](int t) { return std::min(t, freeze); });
+    const auto stuck = stood(log, Alarm::probe_stuck);
+    EXPECT_GE(stuck.first, freeze);
+    EXPECT_LE(stuck.first, freeze + 2700);
+}
+
 // A minute's silence is no hold of the last digit.
 TEST(LastDigit, ASilenceHidesNoFreeze) {
     static constexpr int silence = 2400, freeze = 3600;

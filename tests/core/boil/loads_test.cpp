@@ -30,7 +30,7 @@ LoadsOfShift loadsOf(const Rows& rows) {
     auto facts = rows.facts;
     std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
     for (const Fact& fact : facts)
-        loads.take(fact);
+        loads.add(fact);
     return loads;
 }
 
@@ -84,7 +84,7 @@ TEST(Loads, WhatTheStackShowedIsProposedOnceAndKeptChangesNoPicture) {
     for (const Fact& fact : log.facts) {
         live.add(id, fact);
         alone.add(id++, fact);
-        while (const auto noticed = live.noticed()) {
+        while (const auto noticed = live.fold().noticed()) {
             ++proposed;
             ASSERT_LT(proposed, 10) << "the same load again and again";
             EXPECT_TRUE(std::get<Fired>(noticed->what).inferred);
@@ -93,15 +93,16 @@ TEST(Loads, WhatTheStackShowedIsProposedOnceAndKeptChangesNoPicture) {
             live.add(100'000 + proposed, *noticed);
         }
         std::string kept, without;
-        appendJson(kept, live.pictureAt(fact.at));
-        appendJson(without, alone.pictureAt(fact.at));
+        appendJson(kept, live.fold().pictureAt(fact.at));
+        appendJson(without, alone.fold().pictureAt(fact.at));
         ASSERT_EQ(kept, without);
     }
     EXPECT_EQ(proposed, 3);
-    EXPECT_EQ(live.pictureAt(noon + Duration{2700}), alone.pictureAt(noon + Duration{2700}));
+    EXPECT_EQ(live.fold().pictureAt(noon + Duration{2700}), alone.fold().pictureAt(noon + Duration{2700}));
     // Folded again from the rows alone, at every moment.
     for (int t = 600; t <= 2700; t += 60)
-        EXPECT_EQ(live.pictureAt(noon + Duration{1.0 * t}), alone.pictureAt(noon + Duration{1.0 * t})) << t;
+        EXPECT_EQ(live.fold().pictureAt(noon + Duration{1.0 * t}), alone.fold().pictureAt(noon + Duration{1.0 * t}))
+            << t;
 }
 
 TEST(Loads, ARecordOfTheStackCountsWhereTheStackIsGone) {
@@ -118,12 +119,12 @@ TEST(Loads, WhoeverSaysThereWasNoneIsBelieved) {
     FactId id = 0;
     for (const Fact& fact : log.facts)
         boil.add(id++, fact);
-    const auto noticed = boil.noticed();
+    const auto noticed = boil.fold().noticed();
     ASSERT_TRUE(noticed);
-    EXPECT_EQ(boil.pictureAt(noon + Duration{2100}).loads, 2);
+    EXPECT_EQ(boil.fold().pictureAt(noon + Duration{2100}).loads, 2);
     const Fact denial = denialOf(*noticed, noon + Duration{1300});
     boil.add(id, denial);
-    EXPECT_EQ(boil.pictureAt(noon + Duration{2100}).loads, 1);
+    EXPECT_EQ(boil.fold().pictureAt(noon + Duration{2100}).loads, 1);
     log.facts.push_back(denial);
     EXPECT_EQ(loadsOf(log).all().size(), 1U);
     // It comes back from a log as it was.

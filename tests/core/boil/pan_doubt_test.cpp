@@ -126,6 +126,94 @@ TEST(PanDoubt, AColdPanThatWarmsIsBelieved) {
     EXPECT_EQ(log.rows.at(900).reading(Series::syrup_pan)->trust, Trust::good);
 }
 
+// The meter was in the other unit from the beginning on: the pan climbs to 40 "degrees" and stays, over a fire that
+// roars.
+TEST(PanDoubt, AMeterThatWasAlwaysInTheOtherUnitIsNamed) {
+    BoilLog log;
+    test::Rows& rows = log.rows;
+    for (int t = 0; t < 4500; ++t) {
+        const double pan = std::min(8 + 0.06 * t, log.boils(55 + 10 * std::sin(t / 300.0)));
+        if (t % 30 == 0)
+            rows.read(t, "pressure", log.kilopascal, "kPa");
+        rows.read(t, "syrup_pan", pan + noise(t, 0.05), "degF");
+        rows.read(t, "stack", std::min(350.0, 40 + t / 2.0) + noise(t, 4), "degC");
+        if (t % 480 == 0)
+            rows.add(t, "fired,,,");
+    }
+    const Picture last = rows.at(4499);
+    EXPECT_EQ(rows.at(900).reading(Series::syrup_pan)->trust, Trust::good); // it might be so
+    EXPECT_EQ(last.reading(Series::syrup_pan)->reason, Reason::wrongUnit);
+    EXPECT_TRUE(stands(last, Alarm::reading_implausible));
+    EXPECT_LE(stood(rows, Alarm::reading_implausible).first, 3200);
+}
+
+TEST(PanDoubt, AProbeThatWasNeverInThePanIsSaidToBeOut) {
+    BoilLog log;
+    log.stack = [](int t) { return std::min(350.0, 40 + t / 2.0); };
+    for (int t = 0; t < 4500; ++t)
+        log.reads(24 + 2 * std::sin(t / 700.0));
+    EXPECT_EQ(log.picture().reading(Series::syrup_pan)->reason, Reason::outOfPan);
+}
+
+// Ice in the pans, and a deep pan over a fire that is slow to catch.
+TEST(PanDoubt, ASlowColdStartIsBelieved) {
+    BoilLog log;
+    log.stack = [](int t) { return std::min(350.0, 40 + t / 2.0); };
+    for (int t = 0; t < 6000; ++t)
+        log.reads(t < 1800 ? 0.1 : std::min(log.boils(3), 0.1 + 0.025 * (t - 1800)));
+    EXPECT_EQ(stood(log.rows, Alarm::reading_implausible).first, -1);
+}
+
+// It comes and goes: now seven kelvin low, now three, slowly, so that it is at times where a thin pan would be.
+TEST_F(APanThatBoiled, DoubtsALeadThatComesAndGoes) {
+    int good = 0;
+    for (int t = 0; t < 1800; ++t) {
+        log.reads(log.boils(64) - std::min(1.0, t / 300.0) * (5 + 3 * std::sin(t / 50.0)));
+        if (t > 600 && t % 10 == 0)
+            good += log.picture().reading(Series::syrup_pan)->trust == Trust::good;
+    }
+    EXPECT_LE(good, 12); // of 120
+    EXPECT_TRUE(stands(log.picture(), Alarm::reading_implausible));
+}
+
+// Two kelvin under boiling water: it hangs in the draught over the pan.
+TEST_F(APanThatBoiled, DoubtsAProbeThatHangsOverThePan) {
+    reads(log.boils(0) - 1.7, 900);
+    EXPECT_FALSE(goodWithin(60, 900));
+    EXPECT_EQ(reason(), Reason::outOfPan);
+    // And back in the pan it reads no more than it did before: that is no metal.
+    log.hold(64, 120);
+    EXPECT_EQ(log.picture().reading(Series::syrup_pan)->trust, Trust::good);
+}
+
+// They check the syrup meanwhile: the cup is right, and is not held against the bench.
+TEST_F(APanThatBoiled, ACheckTeachesNothingOfAProbeThatIsOut) {
+    const double before = log.picture().targetUncertainty->kelvin();
+    reads(log.boils(0) - 1.7, 600);
+    log.rows.add(log.now, "density_check,66.9,brix,temp=20degC;cal=20degC");
+    reads(log.boils(0) - 1.7, 600);
+    EXPECT_LT(log.picture().targetUncertainty->kelvin(), before + 0.05);
+    EXPECT_LT(std::abs(log.picture().probeOffset.kelvin()), 0.5);
+    EXPECT_EQ(reason(), Reason::outOfPan);
+}
+
+// No barometer and no water check, but the height is known: eight kelvin within ten seconds.
+TEST(PanDoubt, TheHeightTellsWhereWaterBoils) {
+    BoilLog log;
+    log.barometer.reset();
+    test::Rows& rows = log.rows;
+    rows.add(0, "set,300,m,key=elevation");
+    const double boils = log.boils(64);
+    for (int t = 0; t < 1800; ++t) {
+        rows.read(t, "syrup_pan", boils - 8 * std::clamp((t - 900) / 10.0, 0.0, 1.0) + noise(t, 0.05), "degC");
+        rows.read(t, "stack", 350 + noise(t, 4), "degC");
+        if (t % 480 == 0)
+            rows.add(t, "fired,,,");
+    }
+    EXPECT_EQ(rows.at(800).reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_EQ(rows.at(1799).reading(Series::syrup_pan)->reason, Reason::outOfPan);
+}
+
 // What stood before a shift paused: the probe falls silent over the burning fire, and comes back from the bench.
 TEST_F(APanThatBoiled, DoubtsAProbeThatComesBackFromASilenceFarTooCold) {
     log.now += 120;

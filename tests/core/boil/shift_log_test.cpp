@@ -53,10 +53,10 @@ TEST(ShiftLog, NamesEveryFaultWithLineAndColumn) {
         "night.csv:2:32: value \"21O.5\" is not a number. Write digits with a point, as in 210.5, or leave the field "
         "empty where the row needs none.");
     EXPECT_EQ(read.faults[1].slip, Slip::unitMissing);
-    EXPECT_EQ(read.faults[1].wanted, (FaultWant{FaultWant::Kind::either, "degC", "degF"}));
+    EXPECT_EQ(read.faults[1].wanted, say("%1 or %2", {"degC", "degF"}));
     EXPECT_EQ(read.faults[2].slip, Slip::unitUnknown);
     EXPECT_EQ(read.faults[3].slip, Slip::unitWrong);
-    EXPECT_EQ(read.faults[3].wanted, (FaultWant{FaultWant::Kind::either, "L", "gal"}));
+    EXPECT_EQ(read.faults[3].wanted, say("%1 or %2", {"L", "gal"}));
     EXPECT_EQ(read.faults[4].slip, Slip::time);
     EXPECT_EQ(read.faults[4].column, 1u);
     EXPECT_EQ(read.faults[5].slip, Slip::columns);

@@ -1,5 +1,6 @@
 // What weather, probes and glasses do at the pan, played through the engine. What is wanted is what people who boil
 // ask for; sizes are common practice, no source, where none stands beside them.
+#include "core/boil/vocabulary.h"
 #include "tests/core/boil/boil_log.h"
 
 namespace panside {
@@ -23,6 +24,32 @@ BoilLog underAFront(const std::function<double(const BoilLog&)>& celsius) {
         log.reads(celsius(log));
     }
     return log;
+}
+
+// What was typed in holds for as long as the thing it tells of holds still, is doubted then, and gone after six times
+// that: a pan moves in a third of an hour, the weather in four (common practice, no source).
+TEST(SituationReading, WhatWasTypedInIsDoubtedWhenItHasGrownOld) {
+    struct Typed {
+        Series series;
+        double value;
+        const char* unit;
+        int minutes;
+    };
+    for (const auto& [series, value, unit, minutes] :
+         {Typed{Series::syrup_pan, 103, "degC", 20}, Typed{Series::flue_pan, 101, "degC", 20},
+          Typed{Series::pan_level, 40, "mm", 30}, Typed{Series::flue_level, 60, "mm", 30},
+          Typed{Series::stack, 400, "degC", 60}, Typed{Series::feed, 8, "degC", 120},
+          Typed{Series::tank_level, 900, "L", 120}, Typed{Series::feed_flow, 150, "L/h", 120},
+          Typed{Series::filter_pressure, 90, "kPa", 10}, Typed{Series::air, 3, "degC", 240},
+          Typed{Series::pressure, 99, "kPa", 240}}) {
+        Rows rows;
+        rows.read(0, rowOf(series).name, value, unit, "probe=hand");
+        const int old = minutes * 60;
+        EXPECT_EQ(trustOf(rows.at(old), series), Trust::good) << rowOf(series).name;
+        EXPECT_EQ(trustOf(rows.at(old + 1), series), Trust::doubtful) << rowOf(series).name;
+        EXPECT_EQ(trustOf(rows.at(6 * old - 1), series), Trust::doubtful) << rowOf(series).name;
+        EXPECT_EQ(trustOf(rows.at(6 * old), series), Trust::gone) << rowOf(series).name;
+    }
 }
 
 // Foam lifts off the probe: what it reads falls towards steam faster than thin sap can make it, and is doubted while it
@@ -101,6 +128,42 @@ TEST(SituationReading, AProbePushedAgainstThePanIsDoubtedAndCallsNoDraw) {
     EXPECT_FALSE(stands(touching, Alarm::above_target));
     log.hold(63, 120);
     EXPECT_EQ(trustOf(log.picture(), Series::syrup_pan), Trust::good);
+}
+
+// Doubt does not end by a while. The probe hangs in steam for half an hour, and is no thin pan.
+TEST(SituationReading, AProbeThatStaysInSteamIsDoubtedForAsLong) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i)
+        log.cycle();
+    log.climb(61, 66.5, 600);
+    for (int t = 0; t < 1800; ++t)
+        log.reads(log.boils(0) + 0.1 + 0.05 * std::sin(t / 40.0));
+    EXPECT_EQ(reasonOf(log.picture(), Series::syrup_pan), Reason::inSteamOrFoam);
+    log.climb(64, 65, 200);
+    EXPECT_EQ(trustOf(log.picture(), Series::syrup_pan), Trust::good);
+}
+
+// A pan that was flooded reads no more at first; but it thickens, as no steam does.
+TEST(SituationReading, AFloodedPanIsBelievedWhenItThickens) {
+    BoilLog log;
+    log.climb(61, 66.5, 900);
+    log.climb(66.5, 4, 40);
+    log.climb(4, 30, 1800);
+    EXPECT_EQ(trustOf(log.picture(), Series::syrup_pan), Trust::good);
+    EXPECT_NEAR(log.picture().brix.value().degrees(), 30, 4);
+}
+
+TEST(SituationReading, AProbeThatStaysOnTheMetalIsDoubtedUntilHandsWereThere) {
+    for (const char* hands : {"pan_swapped,,,", "density_check,63,brix,temp=20degC;cal=20degC"}) {
+        BoilLog log;
+        log.hold(63, 1200);
+        for (int t = 0; t < 1800; ++t)
+            log.reads(log.boils(63) + 4.5);
+        EXPECT_EQ(reasonOf(log.picture(), Series::syrup_pan), Reason::touchingPan);
+        EXPECT_EQ(stood(log.rows, Alarm::above_target).first, -1);
+        log.rows.add(log.now, hands);
+        EXPECT_EQ(trustOf(log.rows.at(log.now + 5), Series::syrup_pan), Trust::good) << hands;
+    }
 }
 
 TEST(SituationReading, PanAndStackWithTheirPlugsSwappedAreNotBelieved) {

@@ -8,6 +8,7 @@ namespace panside {
 namespace {
 
 using test::Rows;
+using test::stands;
 
 // A tank of 1000 L, its gauge read each ten seconds, sloshing by two litres.
 struct StandingTank {
@@ -64,6 +65,45 @@ TEST(SituationTank, APumpThatHasJustBegunIsToldWithinMinutes) {
     tank.run(6000, 240); // from here it is full in three minutes
     ASSERT_TRUE(tank.store().fullIn);
     EXPECT_NEAR(seconds(*tank.store().fullIn), (1000 - tank.litre) / 6000 * 3600, 60);
+}
+
+// The alarm calls a quarter of an hour before; where a rim was set, when so much is left, however slowly it comes.
+TEST(TankOverflow, CallsAQuarterOfAnHourBeforeItRunsOver) {
+    StandingTank tank{800};
+    tank.run(200, 1800);
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow)) << "100 L are half an hour";
+    tank.run(200, 1200);
+    EXPECT_TRUE(stands(tank.rows.at(tank.t), Alarm::tank_overflow));
+    tank.run(200, 600);
+    tank.run(0, 3600);
+    EXPECT_TRUE(stands(tank.rows.at(tank.t), Alarm::tank_overflow)) << "full to the rim, it may be running over";
+    tank.run(-200, 1800);
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow)) << "the pans draw on it";
+}
+
+TEST(TankOverflow, ATankFilledToTheBrimBeforeLightingCallsNobody) {
+    StandingTank tank{995};
+    tank.run(0, 3600);
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow));
+    tank.run(-200, 1200);
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow));
+}
+
+TEST(TankOverflow, CallsWhomItWasToldToAtTheRimThatWasSet) {
+    StandingTank tank{940};
+    tank.rows.add(0, "set,50,L,key=overflow_rim").add(0, "set,Ruth at the house,,key=overflow_calls");
+    tank.run(15, 1800); // a trickle that no gauge tells from nothing
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow));
+    tank.run(15, 1800);
+    const Picture full = tank.rows.at(tank.t);
+    ASSERT_TRUE(stands(full, Alarm::tank_overflow));
+    std::string json;
+    appendJson(json, full);
+    EXPECT_NE(json.find("\"tank_overflow\":["), std::string::npos);
+    EXPECT_NE(json.find("left to the rim, and it calls at 50 L\",\"call Ruth at the house\"]"), std::string::npos)
+        << json;
+    tank.run(-150, 1200);
+    EXPECT_FALSE(stands(tank.rows.at(tank.t), Alarm::tank_overflow));
 }
 
 TEST(SituationTank, ATankOfUnknownSizeTellsNothingOfIt) {

@@ -24,7 +24,7 @@ double afterDoor(double t, double before) { // nothing put in: back on the old p
 StackTrace drawn(const std::vector<double>& celsius, int every = 1) {
     StackTrace trace;
     for (std::size_t t = 0; t < celsius.size(); t += static_cast<std::size_t>(every))
-        trace.take(noon + Duration{static_cast<double>(t)}, Temperature::celsius(celsius[t]));
+        trace.addSample(noon + Duration{static_cast<double>(t)}, Temperature::celsius(celsius[t]));
     return trace;
 }
 // Ten minutes of a falling fire, then what `then` makes of it.
@@ -41,7 +41,7 @@ std::optional<std::pair<double, double>> told(const std::vector<double>& celsius
     StackTrace trace;
     for (std::size_t t = 0; t < celsius.size(); t += static_cast<std::size_t>(every)) {
         const Instant now = noon + Duration{static_cast<double>(t)};
-        trace.take(now, Temperature::celsius(celsius[t]));
+        trace.addSample(now, Temperature::celsius(celsius[t]));
         if (const auto opened = trace.loading(now, noon))
             return std::pair{secondsBetween(noon, now), secondsBetween(noon, *opened)};
     }
@@ -74,7 +74,7 @@ TEST(StackTrace, AGapTellsNothing) {
     for (std::size_t t = 0; t < celsius.size(); ++t) {
         const Instant now = noon + Duration{static_cast<double>(t)};
         if (t < 560 || t > 700) // the door is not seen
-            trace.take(now, Temperature::celsius(celsius[t]));
+            trace.addSample(now, Temperature::celsius(celsius[t]));
         any = any || trace.loading(now, noon);
     }
     EXPECT_FALSE(any);

@@ -40,6 +40,23 @@ TEST(HeightAndWater, AWaterCheckThatNoWeatherMakesThereIsDoubted) {
     }
 }
 
+TEST(HeightAndWater, AKeyThatIsPressedTwiceIsNoSecondLook) {
+    Rows rows = at820ft();
+    rows.add(60, "water_check,205,degF,").add(75, "water_check,205,degF,");
+    EXPECT_FALSE(rows.at(100).waterBoils);
+    // Nor does it count twice where there is a barometer.
+    const auto after = [](std::initializer_list<int> checks) {
+        Rows with;
+        for (int t = 0; t < 600; t += 10)
+            with.read(t, "pressure", 101.325, "kPa").read(t, "syrup_pan", 100.4 + noise(t, 0.05), "degC");
+        for (const int at : checks)
+            with.add(at, "water_check,100.4,degC,");
+        return *with.at(600).targetUncertainty;
+    };
+    EXPECT_EQ(after({300, 320}), after({300}));
+    EXPECT_LT(after({300, 420}), after({300}));
+}
+
 TEST(HeightAndWater, AHeightThatIsSetLaterDoubtsTheCheckBeforeIt) {
     Rows rows;
     rows.add(0, "water_check,205,degF,");
@@ -144,6 +161,21 @@ TEST(Evaporation, OfALeakIsWithheldAndNoPartOfTheAccount) {
     EXPECT_FALSE(leaks.fuel.shift);
 }
 
+// The tank is empty, or its valve shut, and the fire burns on.
+TEST(Evaporation, IsNotZeroBecauseTheTankStands) {
+    Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t < 7200; t += 5) {
+        if (t % 480 == 0)
+            rows.add(t, "fired,,,");
+        rows.read(t, "tank_level", std::max(0.0, 400 - t / 12.0), "L")
+            .read(t, "syrup_pan", 102 + noise(t, 0.05), "degC");
+    }
+    EXPECT_TRUE(rows.at(4000).evaporation);
+    EXPECT_FALSE(rows.at(6900).evaporation);
+    EXPECT_TRUE(tells(rows.at(6900), Shown::evaporationLph, Reason::noSapRunsIn));
+}
+
 // Shut after ninety seconds, and nobody keyed it.
 TEST(ADrawNobodyKeyedAsShut, IsSeenToBeShutByThePan) {
     BoilLog log;
@@ -165,6 +197,21 @@ TEST(ADrawNobodyKeyedAsShut, IsSeenToBeShutByThePan) {
     log.rows.add(log.now, "draw_close,3,L,");
     EXPECT_EQ(log.rows.at(log.now + 1).draws, 4);
     EXPECT_NEAR(log.rows.at(log.now + 1).syrupOut.value().litre(), 12, 1e-6);
+}
+
+// A pan that climbs by a third of a kelvin in five minutes, where the draws before lasted a minute and a half.
+TEST(ADrawNobodyKeyedAsShut, IsSeenSoonerWhereTheDrawsBeforeWereShort) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i)
+        log.cycle(62, 1500);
+    log.climb(62, 67.3, 1500);
+    const int opened = log.now;
+    log.rows.add(opened, "draw_open,,,");
+    log.climb(67.3, 62, 80);
+    log.hold(62, 60);
+    log.climb(62, 67.3, 1500);
+    EXPECT_TRUE(log.rows.at(opened + 140).drawing);
+    EXPECT_FALSE(log.rows.at(opened + 600).drawing);
 }
 
 TEST(ADrawNobodyKeyedAsShut, IsNoLongDrawThatHeaves) {

@@ -76,6 +76,97 @@ TEST(Watch, WhatIsTypedInIsNeverSilent) {
     EXPECT_EQ(rows.at(900 + 1300).reading(Series::syrup_pan)->trust, Trust::doubtful);
 }
 
+// A box that feeds several readings, a slow one among them, falls silent: one alarm, named by all that it fed.
+Rows boxes(int pan, int stack, int pressure, int until) {
+    Rows rows = begun();
+    for (int t = 0; t < until; ++t) {
+        if (t % pan == 0)
+            rows.read(t, "syrup_pan", 102.5 + noise(t, 0.05), "degC", "probe=pan box");
+        if (t % stack == 0)
+            rows.read(t, "stack", 350 + noise(t, 5), "degC", "probe=pan box");
+        if (t % pressure == 0)
+            rows.read(t, "pressure", 101.3 + noise(t, 0.01), "kPa", "probe=pan box");
+    }
+    return rows;
+}
+std::vector<AlarmPicture> silences(const Picture& picture) {
+    std::vector<AlarmPicture> all;
+    for (const AlarmPicture& one : picture.alarms)
+        if (one.alarm == Alarm::probe_silent)
+            all.push_back(one);
+    return all;
+}
+
+TEST(Watch, ABoxThatFallsSilentIsOneAlarmNamedByAllItFed) {
+    const Boil boil = boxes(1, 5, 30, 300).boil();
+    const auto early = silences(boil.pictureAt(noon + Duration{312})),
+               late = silences(boil.pictureAt(noon + Duration{500}));
+    ASSERT_EQ(early.size(), 1U);
+    EXPECT_EQ(early[0].series, Series::syrup_pan);
+    ASSERT_EQ(late.size(), 1U);
+    EXPECT_EQ(late[0].since, early[0].since);
+    EXPECT_EQ(late[0].priority, Priority::high);
+    EXPECT_EQ(late[0].also, (std::vector{Series::stack, Series::pressure}));
+    EXPECT_EQ(late[0].why.size(), 3U);
+    std::string json;
+    appendJson(json, boil.pictureAt(noon + Duration{500}));
+    for (const char* fed : {"syrup_pan: nothing read", "stack: nothing read", "pressure: nothing read"})
+        EXPECT_NE(json.find(fed), std::string::npos) << fed;
+}
+
+TEST(Watch, ABoxWhoseSyrupPanIsItsSlowestIsStillUrgent) {
+    Rows rows = boxes(10, 1, 1, 300);
+    rows.add(315, "alarm_seen,,,name=probe_silent");
+    const Boil boil = rows.boil();
+    EXPECT_EQ(silences(boil.pictureAt(noon + Duration{312})).at(0).priority, Priority::medium);
+    const auto late = silences(boil.pictureAt(noon + Duration{400}));
+    ASSERT_EQ(late.size(), 1U);
+    EXPECT_EQ(late[0].priority, Priority::high);
+    EXPECT_EQ(late[0].state, AlarmState::unseen);
+    EXPECT_EQ(late[0].also.size(), 2U);
+}
+
+TEST(Watch, TwoBoxesAreTwoAlarmsAndAProbeOfABoxThatSpeaksIsItsOwn) {
+    Rows rows = boxes(1, 1, 10, 300);
+    for (int t = 0; t < 300; ++t)
+        rows.read(t, "tank_level", 900 - t / 12.0 + noise(t, 1), "L", "probe=tank box");
+    const auto two = silences(rows.at(400));
+    ASSERT_EQ(two.size(), 2U);
+    EXPECT_EQ(two[0].series, Series::syrup_pan);
+    EXPECT_EQ(two[1].series, Series::tank_level);
+    EXPECT_TRUE(two[1].also.empty());
+    for (int t = 300; t < 400; ++t)
+        rows.read(t, "syrup_pan", 102.5 + noise(t, 0.05), "degC", "probe=pan box");
+    const auto others = silences(rows.at(399)); // the pan speaks
+    ASSERT_EQ(others.size(), 2U);
+    EXPECT_EQ(others[0].series, Series::stack);
+    EXPECT_EQ(others[0].also, std::vector{Series::pressure});
+}
+
+TEST(Watch, ABoxThatSpeaksAgainLeavesOneAlarmThatIsOver) {
+    Rows rows = boxes(1, 1, 1, 300);
+    const Rows again = boxes(1, 1, 1, 400);
+    for (const Fact& fact : again.facts)
+        if (fact.at >= noon + Duration{330})
+            rows.facts.push_back(fact);
+    const auto over = silences(rows.at(399));
+    ASSERT_EQ(over.size(), 1U);
+    EXPECT_EQ(over[0].state, AlarmState::goneUnseen);
+}
+
+// A press is worked now and then: its gauge's first pause is called for a quarter of an hour, the later ones not.
+TEST(Watch, APressThatIsPutByIsNoSilentProbe) {
+    Rows rows = begun();
+    for (const int run : {0, 4000, 8000})
+        for (int t = run; t < run + 300; ++t)
+            rows.read(t, "filter_pressure", 100 + noise(t, 3), "kPa");
+    EXPECT_TRUE(stands(rows.at(600), Alarm::probe_silent));
+    EXPECT_FALSE(stands(rows.at(1300), Alarm::probe_silent));
+    EXPECT_EQ(rows.at(1300).reading(Series::filter_pressure)->trust, Trust::gone);
+    EXPECT_FALSE(stands(rows.at(4600), Alarm::probe_silent));
+    EXPECT_EQ(stood(rows, Alarm::probe_silent, 8300).last, 299 + 899);
+}
+
 TEST(Watch, AFrozenDigitIsCalledWithinAMinuteOfBoil) {
     Rows rows = boil(begun(), 0, 300, 102.5);
     for (int t = 300; t < 420; ++t)

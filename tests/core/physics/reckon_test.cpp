@@ -252,6 +252,37 @@ TEST(Reckon, CorrectsTheSapHydrometer) {
     EXPECT_NEAR(figure("sapscale", {"reading", "2.0brix", "temp", "38degF", "cal", "38degF"}, "brix"), 2.0, 1e-6);
 }
 
+// About a gallon a tap on a heavy day (a trade farming magazine, about 2015; a season's log of 2008: 800 gal from 450
+// taps on the first big day is more); the temperatures are common practice, no source.
+TEST(Reckon, TellsAHeavyDayAsARuleOfThumb) {
+    const auto day = [](const char* night, const char* thaw) {
+        const auto run = reckon("run", {{"night", night}, {"day", thaw}});
+        return std::get<Answer>(run).figures.at(0).word;
+    };
+    EXPECT_EQ(day("22degF", "45degF"), "heavy");
+    EXPECT_EQ(day("29degF", "45degF"), "fair");
+    EXPECT_EQ(day("22degF", "38degF"), "fair");
+    EXPECT_EQ(day("36degF", "50degF"), "noFreeze");
+    EXPECT_EQ(day("10degF", "30degF"), "frozen");
+    const Answer all = std::get<Answer>(reckon("run", {{"night", "-6degC"}, {"day", "7degC"}, {"taps", "300"}}));
+    ASSERT_EQ(all.figures.size(), 3u);
+    EXPECT_LT(all.figures[2].list.at(0), 300 * 3.785);
+    EXPECT_GT(all.figures[2].list.at(1), 300 * 3.785);
+    EXPECT_THAT(english(all.uncertainty), HasSubstr("rule of thumb"));
+    EXPECT_THAT(std::string{all.source}, HasSubstr("common practice, no source"));
+    EXPECT_THAT(refusal("run", {"night", "45degF", "day", "22degF"}), HasSubstr("right way round"));
+}
+
+TEST(Reckon, AsksWhetherSapOfTwentyTwoIsMeant) {
+    const auto said = [](const char* reading) {
+        const auto sum =
+            std::get<Answer>(reckon("sapscale", {{"reading", reading}, {"temp", "60degF"}, {"cal", "38degF"}})).sum;
+        return english(sum.back());
+    };
+    EXPECT_THAT(said("22brix"), HasSubstr("was 2.2 meant?"));
+    EXPECT_THAT(said("8brix"), Not(HasSubstr("meant?")));
+}
+
 TEST(Reckon, SaysSmallAmountsInCupsPintsAndQuarts) {
     EXPECT_EQ(english(sayVolume(Volume::gallon(1.5))), "5.68 L (1.50 gal)");
     EXPECT_EQ(english(sayVolume(Volume::gallon(0.5))), "1.89 L (2.00 qt)");

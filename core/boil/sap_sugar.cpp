@@ -1,0 +1,21 @@
+#include "core/boil/sap_sugar.h"
+
+#include "core/physics/hydrometer.h"
+
+namespace panside {
+
+std::optional<Brix> sapSugar(std::optional<Brix> read, std::optional<Temperature> sap,
+                             std::optional<Temperature> scale) {
+    return read && sap && scale ? sugarByHydrometer(*read, *sap, *scale).value_or(*read) : read;
+}
+
+std::optional<Brix> sapSugar(const SapIn& sap) {
+    const auto value = [](const auto& said) { return said ? std::optional{said->value} : std::nullopt; };
+    return sapSugar(sap.sugar, value(sap.temperature), value(sap.scale));
+}
+
+std::optional<Brix> sapSugar(const DayRow& row) {
+    return sapSugar(row.brix(), row.temperature(), row.temperature(Key::cal));
+}
+
+} // namespace panside
