@@ -61,13 +61,13 @@ JournalHealth check(SQLite::Database& db, bool full) {
         SQLite::Statement query{db, full ? "PRAGMA integrity_check" : "PRAGMA quick_check"};
         while (query.executeStep())
             if (std::string finding = query.getColumn(0).getString(); finding != "ok")
-                health.findings.push_back(JournalFinding::said(std::move(finding)));
+                health.findings.push_back(asWritten(std::move(finding)));
         if (full)
             checkRows(db, health.findings);
     } catch (const SQLite::Exception& error) {
         if (error.getErrorCode() != SQLITE_CORRUPT && error.getErrorCode() != SQLITE_NOTADB)
             throw;
-        health.findings.push_back(JournalFinding::said(error.what()));
+        health.findings.push_back(asWritten(error.what()));
     }
     return health;
 }
@@ -99,7 +99,7 @@ public:
         SQLite::Database db{":memory:", SQLite::OPEN_READWRITE};
         if (sqlite3_deserialize(db.getHandle(), "main", bytes_.get(), size_, size_, SQLITE_DESERIALIZE_READONLY) !=
             SQLITE_OK)
-            return {{{JournalFinding::Kind::copyNotOpened}}};
+            return {{say("the copy cannot be opened")}};
         return check(db, true);
     }
 
@@ -121,7 +121,7 @@ struct Descriptor {
     if (why == ENOSPC || why == EDQUOT)
         throw JournalError{JournalTrouble::diskFull, place};
     throw JournalError{fs::exists(place.parent_path(), ignored) ? JournalTrouble::cannotWrite : JournalTrouble::gone,
-                       place, JournalFinding::said(std::strerror(why))};
+                       place, asWritten(std::strerror(why))};
 }
 
 // Steps of both halves of the work, writing and reading back, are told as pages of 4096 bytes.
@@ -157,7 +157,7 @@ bool writtenAndReadBack(std::string_view bytes, const fs::path& place, const Bac
             refused(place);
         const auto count = static_cast<std::size_t>(got);
         if (got == 0 || bytes.substr(at, count) != std::string_view{read.data(), count})
-            throw JournalError{JournalTrouble::damaged, place, {JournalFinding::Kind::notGivenBack}};
+            throw JournalError{JournalTrouble::damaged, place, say("the disk does not give back what was written")};
         at += count;
         if (!told(progress, bytes.size() + at, 2 * bytes.size()))
             return false;
@@ -227,13 +227,13 @@ void putAside(const fs::path& journal, const fs::path& kept) {
 void copyWhole(const fs::path& from, const fs::path& to) {
     const Descriptor file{::open(from.c_str(), O_RDONLY | O_CLOEXEC)};
     if (file.number < 0)
-        throw JournalError{JournalTrouble::cannotRead, from, JournalFinding::said(std::strerror(errno))};
+        throw JournalError{JournalTrouble::cannotRead, from, asWritten(std::strerror(errno))};
     WholeFile whole{to, WholeFile::For::userAlone};
     std::string piece(pieceSize, '\0');
     while (true) {
         const auto got = ::read(file.number, piece.data(), piece.size());
         if (got < 0)
-            throw JournalError{JournalTrouble::cannotRead, from, JournalFinding::said(std::strerror(errno))};
+            throw JournalError{JournalTrouble::cannotRead, from, asWritten(std::strerror(errno))};
         if (got == 0)
             break;
         whole.add({piece.data(), static_cast<std::size_t>(got)});
@@ -256,7 +256,7 @@ std::optional<Backup> backUp(const Journal& journal, const fs::path& folder, Ins
     std::error_code error;
     fs::create_directories(folder, error);
     if (error)
-        throw JournalError{JournalTrouble::noFolder, folder, JournalFinding::said(error.message())};
+        throw JournalError{JournalTrouble::noFolder, folder, asWritten(error.message())};
     const int number = nextNumber(folder);
     const fs::path place =
         folder / (std::string{backupBegins} + stampOf(now) + "-" + std::to_string(number) + std::string{backupEnds});
@@ -345,7 +345,7 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
             throw JournalError{JournalTrouble::damaged, backup, health.findings.front()};
     });
     WriterLock::Refusal refusal{};
-    const auto lock = WriterLock::take(journal, refusal);
+    const auto lock = WriterLock::acquire(journal, refusal);
     if (!lock)
         throw JournalError{refusal.held ? JournalTrouble::heldByOther : JournalTrouble::noPermission, journal,
                            refusal.why};
@@ -364,7 +364,7 @@ fs::path restore(const fs::path& backup, const fs::path& journal, Instant now) {
         fs::remove(journal.string() + "-shm", ignored);
         copyWhole(backup, journal);
     } catch (const fs::filesystem_error& error) {
-        throw JournalError{JournalTrouble::cannotWrite, journal, JournalFinding::said(error.code().message())};
+        throw JournalError{JournalTrouble::cannotWrite, journal, asWritten(error.code().message())};
     }
     return kept;
 }

@@ -8,7 +8,7 @@ namespace panside {
 
 // What is the matter with a journal's file, as far as was looked.
 struct JournalHealth {
-    std::vector<JournalFinding> findings; // none: sound
+    std::vector<Sentence> findings; // none: sound
     bool sound() const { return findings.empty(); }
 };
 // At start: SQLite's structures (no readings are unpacked).

@@ -78,7 +78,7 @@ std::vector<DrawScore> workedOut(Journal& journal, const Shift& shift) {
     const FactId seen = nextId(*journal.inside().db, shift.id);
     Hindsight hindsight;
     journal.visit(shift.id, [&](FactId, const Fact& fact) {
-        hindsight.take(fact);
+        hindsight.add(fact);
         return true;
     });
     if (!shift.open && journal.inside().lock) {

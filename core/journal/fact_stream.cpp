@@ -19,7 +19,7 @@ bool FactStream::next() {
         return false;
     const FactRow row{query_.getColumn(0).getInt64(), query_.getColumn(1).getInt64(), query_.getColumn(2).getString()};
     if (sumOf(shift_, row) != query_.getColumn(3).getInt64())
-        throw JournalError{JournalTrouble::damaged, inside_.place, {JournalFinding::Kind::fact, textOf(shift_)}};
+        throw JournalError{JournalTrouble::damaged, inside_.place, aFactOf(textOf(shift_))};
     id = row.id;
     fact = factIn(row.row, row.at);
     if (id <= beginning_.opening)

@@ -22,9 +22,7 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-using Want = FaultWant::Kind;
-
-Fault faultAt(std::size_t line, std::string field, std::string given, FaultWant wanted) {
+Fault faultAt(std::size_t line, std::string field, std::string given, Sentence wanted) {
     return {Slip::detailValue, line, 0, std::move(field), std::move(given), std::move(wanted)};
 }
 
@@ -90,14 +88,15 @@ std::optional<ReadLog> ForeignRows::next() {
     if (line_ == 0 && rest.starts_with(byteOrderMark))
         rest.remove_prefix(byteOrderMark.size());
     for (auto end = rest.find('\n'); end != std::string_view::npos; end = rest.find('\n')) {
-        take(rest.substr(0, end), read);
+        readLine(rest.substr(0, end), read);
         rest.remove_prefix(end + 1);
     }
     if (ended_ && !rest.empty()) {
-        take(rest, read);
+        readLine(rest, read);
         rest = {};
     } else if (rest.size() > longestLine) {
-        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…", {Want::oneRowALine}));
+        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…",
+                                      say("one row a line, each under a million characters")));
         ended_ = true;
         rest = {};
     }
@@ -112,22 +111,22 @@ std::optional<Instant> ForeignRows::timeOf(const std::vector<std::string>& cells
     std::string text = cells[static_cast<std::size_t>(map_.time)];
     if (map_.date)
         text = cells[static_cast<std::size_t>(*map_.date)] + ' ' + text;
-    const auto wrong = [&](FaultWant wanted) {
+    const auto wrong = [&](Sentence wanted) {
         read.faults.push_back(faultAt(line_, nameOf(map_.time), text, std::move(wanted)));
         read.faults.back().cell = map_.time + 1;
         return std::optional<Instant>{};
     };
     const auto time = foreignTimeIn(text, map_.form);
     if (!time)
-        return wrong({Want::timeOfForm, std::string{exampleOf(map_.form)}});
+        return wrong(say("a time as in %1, or choose another form", {std::string{exampleOf(map_.form)}}));
     if (const auto* moment = std::get_if<Instant>(&*time))
         return *moment;
     const auto& shown = std::get<ShownTime>(*time);
     const auto at = following(clock_(shown), shown.microsecond, before_);
-    return at ? at : wrong({Want::timeThatWas});
+    return at ? at : wrong(say("a time that clocks did not go forward over, or choose the zone of its clock"));
 }
 
-void ForeignRows::take(std::string_view line, ReadLog& read) {
+void ForeignRows::readLine(std::string_view line, ReadLog& read) {
     ++line_;
     line = trimmed(line);
     if (static_cast<int>(line_) <= map_.heading || line.empty())
@@ -137,8 +136,8 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
     for (const ForeignColumn& column : map_.columns)
         last = std::max(last, column.column);
     if (static_cast<int>(cells.size()) <= last) {
-        read.faults.push_back(faultAt(line_, "row", std::to_string(cells.size()) + " cells",
-                                      {Want::cells, std::to_string(last + 1), std::to_string(cells.size())}));
+        read.faults.push_back(
+            {Slip::cells, line_, 0, "row", std::to_string(cells.size()), asWritten(std::to_string(last + 1))});
         return;
     }
     const auto at = timeOf(cells, read);
@@ -146,7 +145,7 @@ void ForeignRows::take(std::string_view line, ReadLog& read) {
         return;
     if (!isInYears(*at)) {
         read.faults.push_back(faultAt(line_, nameOf(map_.time), cells[static_cast<std::size_t>(map_.time)],
-                                      {Want::range, std::to_string(firstYear), std::to_string(lastYear)}));
+                                      say("%1 to %2", {std::to_string(firstYear), std::to_string(lastYear)})));
         read.faults.back().slip = Slip::outOfRange;
         read.faults.back().cell = map_.time + 1;
         return;

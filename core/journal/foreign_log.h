@@ -58,7 +58,7 @@ public:
     std::uint64_t blanks() const { return blanks_; } // cells without a reading, so far
 
 private:
-    void take(std::string_view line, ReadLog& read);
+    void readLine(std::string_view line, ReadLog& read);
     std::optional<Instant> timeOf(const std::vector<std::string>& cells, ReadLog& read);
 
     std::istream& table_;

@@ -11,7 +11,7 @@ namespace panside {
 namespace {
 
 // Reads from the front of a text; what does not fit leaves `good` false.
-struct Cutter {
+struct TimeReader {
     std::string_view rest;
     bool good = true;
 
@@ -37,34 +37,34 @@ struct Cutter {
     }
 };
 
-std::int64_t microseconds(Cutter& cutter) {
+std::int64_t microseconds(TimeReader& reader) {
     std::int64_t value = 0, unit = 100'000;
     bool any = false;
-    while (!cutter.rest.empty() && cutter.rest.front() >= '0' && cutter.rest.front() <= '9') {
-        value += unit * (cutter.rest.front() - '0');
+    while (!reader.rest.empty() && reader.rest.front() >= '0' && reader.rest.front() <= '9') {
+        value += unit * (reader.rest.front() - '0');
         unit /= 10;
-        cutter.rest.remove_prefix(1);
+        reader.rest.remove_prefix(1);
         any = true;
     }
-    cutter.good = cutter.good && any;
+    reader.good = reader.good && any;
     return value;
 }
 
 char lower(char letter) { return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter + 32) : letter; }
 
 // AM, PM, a.m., p: half a day on, or not at all.
-void half(Cutter& cutter, ShownTime& shown) {
-    cutter.blanks();
-    if (cutter.rest.empty())
+void half(TimeReader& reader, ShownTime& shown) {
+    reader.blanks();
+    if (reader.rest.empty())
         return;
-    const char which = lower(cutter.rest.front());
+    const char which = lower(reader.rest.front());
     if (which != 'a' && which != 'p')
         return;
-    cutter.rest.remove_prefix(1);
-    cutter.one(".");
-    cutter.one("mM");
-    cutter.one(".");
-    cutter.good = cutter.good && shown.hour >= 1 && shown.hour <= 12;
+    reader.rest.remove_prefix(1);
+    reader.one(".");
+    reader.one("mM");
+    reader.one(".");
+    reader.good = reader.good && shown.hour >= 1 && shown.hour <= 12;
     shown.hour = shown.hour % 12 + (which == 'p' ? 12 : 0);
 }
 
@@ -86,17 +86,17 @@ Instant asUtc(const ShownTime& shown) {
            std::chrono::microseconds{shown.microsecond};
 }
 
-std::optional<Duration> offsetIn(Cutter& cutter) {
-    if (cutter.one("Zz"))
+std::optional<Duration> offsetIn(TimeReader& reader) {
+    if (reader.one("Zz"))
         return Duration{0};
-    if (cutter.rest.empty() || (cutter.rest.front() != '+' && cutter.rest.front() != '-'))
+    if (reader.rest.empty() || (reader.rest.front() != '+' && reader.rest.front() != '-'))
         return std::nullopt;
-    const bool behind = cutter.rest.front() == '-';
-    cutter.rest.remove_prefix(1);
-    const int hour = cutter.number(2);
-    cutter.one(":");
-    const int minute = cutter.number(2);
-    cutter.good = cutter.good && hour <= 14 && minute < 60;
+    const bool behind = reader.rest.front() == '-';
+    reader.rest.remove_prefix(1);
+    const int hour = reader.number(2);
+    reader.one(":");
+    const int minute = reader.number(2);
+    reader.good = reader.good && hour <= 14 && minute < 60;
     return Duration{(behind ? -60.0 : 60.0) * (60 * hour + minute)};
 }
 
@@ -124,12 +124,12 @@ std::optional<std::variant<Instant, ShownTime>> foreignTimeIn(std::string_view t
         text.remove_suffix(1);
     if (form == TimeForm::unixSeconds || form == TimeForm::unixMilliseconds)
         return unixTime(text, form == TimeForm::unixSeconds ? 1 : 1000);
-    Cutter cutter{text};
+    TimeReader reader{text};
     std::array<int, 3> date{};
     for (std::size_t i = 0; i < 3; ++i) {
-        date[i] = cutter.number(4);
+        date[i] = reader.number(4);
         if (i < 2)
-            cutter.must("-/.");
+            reader.must("-/.");
     }
     ShownTime shown{};
     if (form == TimeForm::yearFirst)
@@ -140,20 +140,20 @@ std::optional<std::variant<Instant, ShownTime>> foreignTimeIn(std::string_view t
         shown = {date[2], date[1], date[0], 0, 0, 0, 0};
     if (shown.year < 100)
         shown.year += 2000;
-    cutter.one(",");
-    if (!cutter.one("Tt"))
-        cutter.blanks();
-    shown.hour = cutter.number(2);
-    cutter.must(":.h");
-    shown.minute = cutter.number(2);
-    if (cutter.one(":."))
-        shown.second = cutter.number(2);
-    if (cutter.one(".,"))
-        shown.microsecond = microseconds(cutter);
-    half(cutter, shown);
-    cutter.blanks();
-    const auto offset = offsetIn(cutter);
-    if (!cutter.good || !cutter.rest.empty() || !exists(shown))
+    reader.one(",");
+    if (!reader.one("Tt"))
+        reader.blanks();
+    shown.hour = reader.number(2);
+    reader.must(":.h");
+    shown.minute = reader.number(2);
+    if (reader.one(":."))
+        shown.second = reader.number(2);
+    if (reader.one(".,"))
+        shown.microsecond = microseconds(reader);
+    half(reader, shown);
+    reader.blanks();
+    const auto offset = offsetIn(reader);
+    if (!reader.good || !reader.rest.empty() || !exists(shown))
         return std::nullopt;
     if (offset)
         return asUtc(shown) - std::chrono::round<std::chrono::microseconds>(*offset);

@@ -4,14 +4,14 @@
 #include "core/journal/rows.h"
 #include "core/journal/schema.h"
 
+#include <cstdlib>
+
 namespace panside {
 namespace {
 
-using Kind = JournalFinding::Kind;
-
 class Check {
 public:
-    Check(SQLite::Database& db, std::vector<JournalFinding>& findings)
+    Check(SQLite::Database& db, std::vector<Sentence>& findings)
         : db_{db}, findings_{findings}, sealed_{db.execAndGet("PRAGMA user_version").getInt() >= firstSealed} {}
     void run() {
         facts();
@@ -37,7 +37,7 @@ private:
     void derived();
 
     // A row that was met, with the sum that stands beside it and the one that it should be.
-    void met(std::int64_t shift, Part part, std::int64_t sum, std::int64_t expected, JournalFinding finding) {
+    void met(std::int64_t shift, Part part, std::int64_t sum, std::int64_t expected, Sentence finding) {
         there_[{shift, part}].add(asWord(sum));
         if (sum == expected)
             return;
@@ -47,7 +47,7 @@ private:
     void compare(const SealPlace& place, const SealSum& sealed, const SealSum& there);
 
     SQLite::Database& db_;
-    std::vector<JournalFinding>& findings_;
+    std::vector<Sentence>& findings_;
     bool sealed_;
     SealSums there_;
     std::map<SealPlace, std::int64_t> wrong_; // rows named already
@@ -60,8 +60,7 @@ void Check::facts() {
     while (query.executeStep()) {
         const std::int64_t shift = query.getColumn(0).getInt64();
         const FactRow row{query.getColumn(1).getInt64(), query.getColumn(2).getInt64(), query.getColumn(3).getString()};
-        met(shift, Part::facts, query.getColumn(4).getInt64(), sumOf(instantOf(shift), row),
-            {Kind::fact, nameOf(shift)});
+        met(shift, Part::facts, query.getColumn(4).getInt64(), sumOf(instantOf(shift), row), aFactOf(nameOf(shift)));
     }
 }
 
@@ -75,7 +74,7 @@ void Check::blocks() {
             if (block.sound)
                 continue;
             ++wrong_[place];
-            findings_.push_back({Kind::readings, nameOf(place.first)});
+            findings_.push_back(readingsOf(nameOf(place.first)));
         }
 }
 
@@ -84,7 +83,8 @@ void Check::shifts() {
     while (query.executeStep()) {
         const ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
                            query.getColumn(3).getInt64()};
-        met(ofNoShift, Part::shifts, query.getColumn(4).getInt64(), sumOf(row), {Kind::shiftEntry, nameOf(row.id)});
+        met(ofNoShift, Part::shifts, query.getColumn(4).getInt64(), sumOf(row),
+            say("the shift %1 in the list of shifts", {nameOf(row.id)}));
     }
 }
 
@@ -92,7 +92,8 @@ void Check::turns() {
     SQLite::Statement query{db_, "SELECT shift, number, open, sum FROM turn"};
     while (query.executeStep()) {
         const TurnRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(), query.getColumn(2).getInt()};
-        met(row.shift, Part::turns, query.getColumn(3).getInt64(), sumOf(row), {Kind::turn, nameOf(row.shift)});
+        met(row.shift, Part::turns, query.getColumn(3).getInt64(), sumOf(row),
+            say("an opening or closing of the shift %1", {nameOf(row.shift)}));
     }
 }
 
@@ -103,7 +104,7 @@ void Check::withdrawals() {
                                 query.getColumn(2).getInt64(), query.getColumn(3).getInt64(),
                                 query.getColumn(4).getString()};
         met(row.shift, Part::withdrawals, query.getColumn(5).getInt64(), sumOf(row),
-            {Kind::withdrawal, nameOf(row.shift)});
+            say("a withdrawal of the shift %1", {nameOf(row.shift)}));
     }
 }
 
@@ -112,24 +113,33 @@ void Check::carried() {
     while (query.executeStep()) {
         const CarriedRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(),
                              query.getColumn(2).getString(), query.getColumn(3).getInt64()};
-        met(ofNoShift, Part::carried, query.getColumn(4).getInt64(), sumOf(row), {Kind::carried, row.row});
+        met(ofNoShift, Part::carried, query.getColumn(4).getInt64(), sumOf(row),
+            say("a setting for shifts to come: %1", {row.row}));
     }
 }
 
 void Check::compare(const SealPlace& place, const SealSum& sealed, const SealSum& there) {
     if (sealed == there)
         return;
-    const auto& [shift, part] = place;
-    const std::string name = shift == ofNoShift ? std::string{} : nameOf(shift);
+    const std::int64_t shift = place.first;
+    const Part part = place.second;
     const std::int64_t named = wrong_.contains(place) ? wrong_.at(place) : 0;
     const auto missing = sealed.rows - there.rows;
+    const std::string name = nameOf(shift), rows = std::to_string(std::abs(missing));
+    const auto tell = [&](Sentence ofShift, Sentence ofNone) {
+        findings_.push_back(std::move(shift == ofNoShift ? ofNone : ofShift));
+    };
     if (missing > 0)
-        findings_.push_back({Kind::missing, name, std::to_string(missing)});
+        tell(say("missing rows, %1 of the shift %2", {rows, name}),
+             say("missing rows, %1 of the list of shifts or of settings for shifts to come", {rows}));
     else if (-missing > named)
-        findings_.push_back({Kind::added, name, std::to_string(-missing)});
+        tell(say("rows that were not kept here, %1 of the shift %2", {rows, name}),
+             say("rows that were not kept here, %1 of the list of shifts or of settings for shifts to come", {rows}));
+    else if (named == 0 && part == Part::blocks)
+        findings_.push_back(readingsOf(name));
     else if (named == 0)
-        findings_.push_back(part == Part::blocks ? JournalFinding{Kind::readings, name}
-                                                 : JournalFinding{Kind::sealed, name});
+        tell(say("rows that are not as they were kept of the shift %1", {name}),
+             say("rows that are not as they were kept of the list of shifts or of settings for shifts to come"));
 }
 
 void Check::seals() {
@@ -147,11 +157,12 @@ void Check::derived() {
     for (const Derived what : {Derived::summary, Derived::scores, Derived::figures})
         for (const std::int64_t shift : shiftsWith(db_, what))
             if (!isAsDerived(db_, what, shift))
-                findings_.push_back({Kind::derived, nameOf(shift)});
+                findings_.push_back(
+                    say("figures worked out of the shift %1; have them counted again", {nameOf(shift)}));
 }
 
 } // namespace
 
-void checkRows(SQLite::Database& db, std::vector<JournalFinding>& findings) { Check{db, findings}.run(); }
+void checkRows(SQLite::Database& db, std::vector<Sentence>& findings) { Check{db, findings}.run(); }
 
 } // namespace panside

@@ -82,7 +82,6 @@ struct Beginning {
 Beginning beginningOf(const Journal::Inside& inside, ShiftId shift);
 
 bool isPlain(const Fact& fact); // a probe's reading with nothing beside it: packed
-bool isSetRow(std::string_view row);
 
 // A fact of the fact table. A row that is whole but that this version cannot read is shown as a note, not lost.
 Fact factIn(const std::string& row, std::int64_t at);

@@ -23,7 +23,7 @@ void makeFolder(const fs::path& place) {
     std::error_code error;
     fs::create_directories(place.parent_path(), error);
     if (error)
-        throw JournalError{JournalTrouble::noFolder, place.parent_path(), JournalFinding::said(error.message())};
+        throw JournalError{JournalTrouble::noFolder, place.parent_path(), asWritten(error.message())};
 }
 
 // The right to write, or why there is none.
@@ -31,11 +31,11 @@ void takeRight(Journal::Inside& inside) {
     const fs::path& place = inside.place;
     const bool there = isThere(place);
     if (there && !mayWrite(place)) {
-        inside.readOnly.emplace(JournalTrouble::readOnly, place, JournalFinding{JournalFinding::Kind::fileNotWritable});
+        inside.readOnly.emplace(JournalTrouble::readOnly, place, say("the file may not be written"));
         return;
     }
     WriterLock::Refusal refusal{};
-    if (auto lock = WriterLock::take(place, refusal)) {
+    if (auto lock = WriterLock::acquire(place, refusal)) {
         inside.lock = std::make_shared<WriterLock>(std::move(*lock));
         return;
     }
@@ -43,7 +43,7 @@ void takeRight(Journal::Inside& inside) {
         inside.readOnly.emplace(JournalTrouble::heldByOther, place, refusal.why);
     else if (there)
         inside.readOnly.emplace(JournalTrouble::readOnly, place,
-                                JournalFinding{JournalFinding::Kind::folderNotWritable, sentence(refusal.why)});
+                                say("its folder may not be written: %1", {english(refusal.why)}));
     else
         throw JournalError{JournalTrouble::noPermission, place.parent_path(), refusal.why};
 }
@@ -107,7 +107,7 @@ std::unique_ptr<SQLite::Database> openWithoutFolder(Journal::Inside& inside) {
                                                   SQLite::OPEN_READONLY | SQLite::OPEN_URI, inside.options.patienceMs);
     std::string folder = (fs::temp_directory_path() / "panside-XXXXXX").string(); // may throw: see guarded
     if (::mkdtemp(folder.data()) == nullptr)
-        throw JournalError{JournalTrouble::cannotRead, inside.place, JournalFinding::said(std::strerror(errno))};
+        throw JournalError{JournalTrouble::cannotRead, inside.place, asWritten(std::strerror(errno))};
     inside.copy = folder;
     const fs::path copy = inside.copy / "journal";
     fs::copy_file(inside.place, copy);
@@ -144,7 +144,7 @@ void requireSame(const Journal::Inside& old) {
     seen.inspect(false);
     seen.connect();
     if (old.newest && seen.newest != old.newest)
-        throw JournalError{JournalTrouble::gone, old.place, {JournalFinding::Kind::otherInPlace}};
+        throw JournalError{JournalTrouble::gone, old.place, say("another journal lies in its place")};
 }
 
 } // namespace
@@ -164,7 +164,7 @@ JournalError errorOf(const std::error_code& error, const fs::path& place) {
         return JournalError{JournalTrouble::diskFull, place};
     const bool permission = error == std::errc::permission_denied || error == std::errc::operation_not_permitted;
     return JournalError{permission ? JournalTrouble::noPermission : JournalTrouble::cannotRead, place,
-                        JournalFinding::said(error.message())};
+                        asWritten(error.message())};
 }
 
 JournalError thrownAt(const fs::path& place) {
@@ -177,16 +177,14 @@ JournalError thrownAt(const fs::path& place) {
     } catch (const std::system_error& error) {
         return errorOf(error.code(), place);
     } catch (const std::exception& error) {
-        return JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said(error.what())};
+        return JournalError{JournalTrouble::cannotWrite, place, asWritten(error.what())};
     } catch (...) {
-        return JournalError{JournalTrouble::cannotWrite, place, JournalFinding::said("an error without a name")};
+        return JournalError{JournalTrouble::cannotWrite, place, asWritten("an error without a name")};
     }
 }
 
 JournalError errorOf(const SQLite::Exception& error, const fs::path& place) {
-    const auto as = [&](JournalTrouble trouble) {
-        return JournalError{trouble, place, JournalFinding::said(error.what())};
-    };
+    const auto as = [&](JournalTrouble trouble) { return JournalError{trouble, place, asWritten(error.what())}; };
     std::error_code ignored;
     switch (error.getErrorCode()) {
     case SQLITE_BUSY:
@@ -270,8 +268,7 @@ Journal Journal::open(const fs::path& place, Access access, JournalOptions optio
         makeFolder(inside->place);
         takeRight(*inside);
     } else {
-        inside->readOnly.emplace(JournalTrouble::readOnly, inside->place,
-                                 JournalFinding{JournalFinding::Kind::openedToRead});
+        inside->readOnly.emplace(JournalTrouble::readOnly, inside->place, say("it was opened to read"));
     }
     inside->connect();
     return Journal{std::move(inside)};

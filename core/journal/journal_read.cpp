@@ -30,7 +30,7 @@ Beginning beginningOf(const Journal::Inside& inside, ShiftId shift) {
                             " ifnull((SELECT min(earliest) FROM block WHERE shift=?1), id) FROM shift WHERE id=?1"};
     query.bind(1, microsOf(shift));
     if (!query.executeStep())
-        throw JournalError{JournalTrouble::noSuchShift, inside.place, JournalFinding::said(textOf(shift))};
+        throw JournalError{JournalTrouble::noSuchShift, inside.place, asWritten(textOf(shift))};
     return {std::min(query.getColumn(1).getInt64(), query.getColumn(2).getInt64()), query.getColumn(0).getInt()};
 }
 
@@ -105,7 +105,7 @@ Shift Journal::shiftNamed(std::string_view name) const {
             fitting.push_back(shift);
     }
     if (fitting.size() != 1)
-        throw JournalError{JournalTrouble::noSuchShift, place(), JournalFinding::said(std::string{name})};
+        throw JournalError{JournalTrouble::noSuchShift, place(), asWritten(std::string{name})};
     return fitting.front();
 }
 

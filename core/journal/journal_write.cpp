@@ -24,9 +24,9 @@ FactId nextId(SQLite::Database& db, ShiftId shift) {
 namespace {
 
 // One transaction's worth of changes on their way into the tables.
-class Entry {
+class Entering {
 public:
-    explicit Entry(SQLite::Database& db) : db_{db}, seal_{db}, facts_{db, seal_}, blocks_{db, seal_} {}
+    explicit Entering(SQLite::Database& db) : db_{db}, seal_{db}, facts_{db, seal_}, blocks_{db, seal_} {}
 
     void add(const BeginShift& begin) {
         addShift(db_, seal_, {microsOf(begin.shift), begin.book ? 2 : begin.live ? 1 : 0, begin.opening, 0});
@@ -151,10 +151,10 @@ void Journal::commit(std::span<Change> changes) {
     requireRight(inside);
     guarded(inside.place, [&] {
         SQLite::Transaction transaction{*inside.db, SQLite::TransactionBehavior::IMMEDIATE};
-        Entry entry{*inside.db};
+        Entering entering{*inside.db};
         for (Change& change : changes)
-            std::visit([&](auto& one) { entry.add(one); }, change);
-        const std::int64_t readings = entry.close();
+            std::visit([&](auto& one) { entering.add(one); }, change);
+        const std::int64_t readings = entering.close();
         transaction.commit();
         inside.loose += readings;
     });
@@ -192,7 +192,7 @@ void requireShift(const Journal& journal, ShiftId shift) {
     SQLite::Statement query{*journal.inside().db, "SELECT 1 FROM shift WHERE id=?"};
     query.bind(1, microsOf(shift));
     if (!query.executeStep())
-        throw JournalError{JournalTrouble::noSuchShift, journal.place(), JournalFinding::said(textOf(shift))};
+        throw JournalError{JournalTrouble::noSuchShift, journal.place(), asWritten(textOf(shift))};
 }
 
 } // namespace
@@ -236,8 +236,7 @@ void Journal::withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string b
     guarded(place(), [&] {
         requireShift(*this, shift);
         if (fact < 1 || fact >= nextId(*inside_->db, shift))
-            throw JournalError{
-                JournalTrouble::noSuchFact, place(), {JournalFinding::Kind::number, std::to_string(fact)}};
+            throw JournalError{JournalTrouble::noSuchFact, place(), say("number %1", {std::to_string(fact)})};
     });
     std::vector<Change> changes;
     scribeOf(*this).withdrawFrom(shift, fact, at, std::move(by), changes);

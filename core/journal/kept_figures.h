@@ -17,6 +17,10 @@ std::map<ShiftId, Figures> keptFigures(const Journal& journal, int form);
 // Keeps a shift's figures; `seen` is what factsSeen gave before its facts were read. False where the journal may not be
 // written, or another is writing: then they are worked out again next time.
 bool keepFigures(Journal& journal, ShiftId shift, int form, FactId seen, const Figures& figures);
+// The same for figures of another family, beside those and apart from them: kept, and out of date, by themselves.
+std::map<ShiftId, Figures> keptFiguresOf(const Journal& journal, const std::string& family, int form);
+bool keepFiguresOf(Journal& journal, ShiftId shift, const std::string& family, int form, FactId seen,
+                   const Figures& figures);
 // Moves whenever a fact of the shift is added or withdrawn.
 FactId factsSeen(const Journal& journal, ShiftId shift);
 

@@ -94,7 +94,7 @@ private:
     std::vector<Block> blocks_;
 };
 
-void take(std::vector<Fault>& from, std::vector<Fault>& into, std::uint64_t& count, std::size_t most) {
+void moveFaults(std::vector<Fault>& from, std::vector<Fault>& into, std::uint64_t& count, std::size_t most) {
     count += from.size();
     for (Fault& fault : from)
         if (into.size() < most)
@@ -123,8 +123,8 @@ ShiftId freeName(const Journal& journal, Instant first) {
 Imported read(LogSource& log, const ImportOptions& options, Staged& staged) {
     Imported imported;
     while (auto chunk = log.next()) {
-        take(chunk->faults, imported.faults, imported.faultCount, options.most);
-        take(chunk->warnings, imported.warnings, imported.warningCount, options.most);
+        moveFaults(chunk->faults, imported.faults, imported.faultCount, options.most);
+        moveFaults(chunk->warnings, imported.warnings, imported.warningCount, options.most);
         if (imported.faultCount == 0)
             for (Fact& fact : chunk->facts)
                 staged.add(std::move(fact));

@@ -52,13 +52,13 @@ public:
         return longNumber();
     }
     std::uint64_t fixed() {
-        const auto bytes = take(8);
+        const auto bytes = next(8);
         std::uint64_t word = 0;
         if (!broken_)
             std::memcpy(&word, bytes.data(), 8);
         return word;
     }
-    std::string_view take(std::uint64_t count) {
+    std::string_view next(std::uint64_t count) {
         if (count > static_cast<std::uint64_t>(end_ - at_)) {
             broken_ = true;
             at_ = end_;
@@ -179,7 +179,7 @@ void put(std::string& out, const Header& header) {
 }
 
 std::optional<Header> headerIn(Bytes& bytes) {
-    if (bytes.take(1) != std::string_view{"\x01", 1})
+    if (bytes.next(1) != std::string_view{"\x01", 1})
         return std::nullopt;
     Header header;
     header.count = bytes.number();
@@ -190,7 +190,7 @@ std::optional<Header> headerIn(Bytes& bytes) {
         const auto series = bytes.number();
         const auto unit = bytes.number();
         const auto scale = bytes.number();
-        const auto probe = bytes.take(bytes.number());
+        const auto probe = bytes.next(bytes.number());
         if (series >= seriesCount || unit >= unitCount || scale > finestScale)
             return std::nullopt;
         header.channels.push_back({static_cast<Series>(series), static_cast<Unit>(unit), std::string{probe}});
@@ -229,9 +229,9 @@ struct Foretold {
 // Calls sink(channel, at, id, si) for each sample.
 template <class Sink>
 bool walk(const Header& header, Bytes& rest, Sink&& sink) {
-    ExceptionsIn channels{rest.take(rest.number())};
-    ExceptionsIn times{rest.take(rest.number())};
-    ExceptionsIn ids{rest.take(rest.number())};
+    ExceptionsIn channels{rest.next(rest.number())};
+    ExceptionsIn times{rest.next(rest.number())};
+    ExceptionsIn ids{rest.next(rest.number())};
     Bytes bytes = rest; // by value: what nobody else can see may stay in registers
     Foretold next{header};
     std::int64_t time = next.time, id = next.id;

@@ -9,7 +9,7 @@ namespace panside {
 namespace {
 
 [[noreturn]] void throwDamaged(const Journal::Inside& inside, ShiftId shift) {
-    throw JournalError{JournalTrouble::damaged, inside.place, {JournalFinding::Kind::readings, textOf(shift)}};
+    throw JournalError{JournalTrouble::damaged, inside.place, readingsOf(textOf(shift))};
 }
 
 bool inOrder(const Track& track) { return std::is_sorted(track.at.begin(), track.at.end()); }

@@ -16,9 +16,9 @@ using RowKey = std::pair<std::int64_t, std::int64_t>; // shift, number: both tab
 
 // Steps through a table by its key. A broken page ends a walk; a walk from the other end finds what lies behind it, and
 // searches from keys in between what lies between two broken pages.
-template <class Take>
+template <class Visit>
 bool walk(SQLite::Database& db, const std::string& columns, const std::string& table, const std::string& number,
-          const RowKey& from, bool forward, Take&& take) {
+          const RowKey& from, bool forward, Visit&& visit) {
     try {
         const std::string order = forward ? "" : " DESC";
         SQLite::Statement query{db, "SELECT shift, " + number + ", " + columns + " FROM " + table + " WHERE (shift, " +
@@ -26,7 +26,7 @@ bool walk(SQLite::Database& db, const std::string& columns, const std::string& t
                                         number + order};
         SQLite::bind(query, from.first, from.second);
         while (query.executeStep())
-            if (!take(RowKey{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}, query))
+            if (!visit(RowKey{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}, query))
                 return true;
         return true;
     } catch (const SQLite::Exception&) {
@@ -36,14 +36,14 @@ bool walk(SQLite::Database& db, const std::string& columns, const std::string& t
 
 constexpr RowKey lowest{INT64_MIN, INT64_MIN}, highest{INT64_MAX, INT64_MAX};
 
-// Calls take(key, query) once for each row that can be reached.
-template <class Take>
+// Calls visit(key, query) once for each row that can be reached.
+template <class Visit>
 bool reach(SQLite::Database& db, const std::string& columns, const std::string& table, const std::string& number,
-           const std::set<std::int64_t>& shifts, Take&& take) {
+           const std::set<std::int64_t>& shifts, Visit&& visit) {
     std::set<RowKey> met;
     const auto once = [&](const RowKey& key, SQLite::Statement& query) {
         if (met.insert(key).second)
-            take(key, query);
+            visit(key, query);
         return true;
     };
     if (walk(db, columns, table, number, lowest, true, once))
@@ -259,7 +259,7 @@ Salvaged Salvage::run() {
 
 Salvaged salvage(const fs::path& damaged, const fs::path& into) {
     if (isThere(into))
-        throw JournalError{JournalTrouble::cannotWrite, into, {JournalFinding::Kind::alreadyThere}};
+        throw JournalError{JournalTrouble::cannotWrite, into, say("it is there already; name a new file")};
     const Journal from = Journal::open(damaged, Journal::Access::read);
     Journal to = Journal::open(into);
     return guarded(into, [&] { return Salvage{from, to}.run(); });

@@ -103,8 +103,9 @@ std::int32_t bigEndian(const char* bytes) {
     return static_cast<std::int32_t>(n);
 }
 
-JournalFinding formsOf(std::int32_t version) {
-    return {JournalFinding::Kind::forms, std::to_string(version), std::to_string(journalVersion)};
+Sentence formsOf(std::int32_t version) {
+    return say("its form is %1, this program knows forms up to %2",
+               {std::to_string(version), std::to_string(journalVersion)});
 }
 
 void judge(std::int32_t application, std::int32_t version, bool empty, const std::filesystem::path& place) {
@@ -121,17 +122,17 @@ void inspectFile(const std::filesystem::path& place, bool mayBeNew) {
     const auto status = std::filesystem::status(place, error);
     if (!std::filesystem::exists(status)) {
         if (error && error != std::errc::no_such_file_or_directory && error != std::errc::not_a_directory)
-            throw JournalError{JournalTrouble::noPermission, place, JournalFinding::said(error.message())};
+            throw JournalError{JournalTrouble::noPermission, place, asWritten(error.message())};
         if (mayBeNew)
             return;
         throw JournalError{JournalTrouble::noSuchFile, place};
     }
     if (std::filesystem::is_directory(status))
-        throw JournalError{JournalTrouble::cannotRead, place, {JournalFinding::Kind::isFolder}};
+        throw JournalError{JournalTrouble::cannotRead, place, say("it is a folder")};
     std::ifstream file{place, std::ios::binary};
     if (!file)
         throw JournalError{errno == EACCES ? JournalTrouble::noPermission : JournalTrouble::cannotRead, place,
-                           JournalFinding::said(std::strerror(errno))};
+                           asWritten(std::strerror(errno))};
     std::array<char, 100> header{};
     file.read(header.data(), header.size());
     const auto got = file.gcount();

@@ -35,7 +35,7 @@ std::vector<std::string> split(const std::string& text) {
 class Count {
 public:
     explicit Count(ShiftSummary& summary) : summary_{summary} {}
-    void take(const Fact& fact) {
+    void add(const Fact& fact) {
         ++summary_.facts;
         const auto told = repeatedDraw_.hear(fact);
         summary_.draws -= told == RepeatedDraw::Telling::measured ? 1 : 0; // it is counted again, with its volume
@@ -83,7 +83,7 @@ void countBlocks(const Journal::Inside& inside, ShiftSummary& summary) {
 
 void countLoads(const Journal::Inside& inside, ShiftSummary& summary) {
     LoadsOfShift loads;
-    visitLoads(inside, summary.shift.id, [&loads](const Fact& fact) { loads.take(fact); });
+    visitLoads(inside, summary.shift.id, [&loads](const Fact& fact) { loads.add(fact); });
     for (const Load& load : loads.all()) {
         ++summary.loads;
         summary.loadsWeighed += load.mass.has_value();
@@ -108,7 +108,7 @@ ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
         summary.first = any ? std::min(summary.first, rows.fact.at) : rows.fact.at;
         summary.last = any ? std::max(summary.last, rows.fact.at) : rows.fact.at;
         any = true;
-        count.take(rows.fact);
+        count.add(rows.fact);
     }
     countBlocks(inside, summary);
     countLoads(inside, summary);

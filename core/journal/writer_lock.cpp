@@ -15,14 +15,13 @@ namespace {
 
 std::string lockFile(const std::filesystem::path& journal) { return journal.string() + ".lock"; }
 
-JournalFinding holderIn(int descriptor) {
+Sentence holderIn(int descriptor) {
     std::array<char, 32> text{};
     const auto got = ::pread(descriptor, text.data(), text.size() - 1, 0);
     std::string holder{text.data(), got > 0 ? static_cast<std::size_t>(got) : 0};
     while (!holder.empty() && holder.back() == '\n')
         holder.pop_back();
-    return holder.empty() ? JournalFinding{JournalFinding::Kind::heldByUnknown}
-                          : JournalFinding{JournalFinding::Kind::heldByProcess, std::move(holder)};
+    return holder.empty() ? say("process unknown") : say("process %1", {std::move(holder)});
 }
 
 void leaveName(int descriptor) {
@@ -34,16 +33,16 @@ void leaveName(int descriptor) {
 
 } // namespace
 
-std::optional<WriterLock> WriterLock::take(const std::filesystem::path& journal, Refusal& refusal) {
+std::optional<WriterLock> WriterLock::acquire(const std::filesystem::path& journal, Refusal& refusal) {
     const std::string place = lockFile(journal);
     const int descriptor = ::open(place.c_str(), O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0600);
     if (descriptor < 0) {
-        refusal = {false, JournalFinding::said(std::strerror(errno))};
+        refusal = {false, asWritten(std::strerror(errno))};
         return std::nullopt;
     }
     if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
         refusal = errno == EWOULDBLOCK ? Refusal{true, holderIn(descriptor)}
-                                       : Refusal{false, JournalFinding::said(std::strerror(errno))};
+                                       : Refusal{false, asWritten(std::strerror(errno))};
         ::close(descriptor);
         return std::nullopt;
     }

@@ -17,9 +17,9 @@ public:
 
     struct Refusal {
         bool held; // by another; otherwise the file cannot be made
-        JournalFinding why;
+        Sentence why;
     };
-    static std::optional<WriterLock> take(const std::filesystem::path& journal, Refusal& refusal);
+    static std::optional<WriterLock> acquire(const std::filesystem::path& journal, Refusal& refusal);
 
     // Is the file that is locked still the one beside the journal?
     bool isOn(const std::filesystem::path& journal) const;

@@ -8,22 +8,22 @@ std::optional<JsonLine::Member> JsonLine::next() {
     if (state_ == State::ended || state_ == State::broken)
         return std::nullopt;
     skipBlanks();
-    if (state_ == State::begin && !take('{'))
+    if (state_ == State::begin && !skip('{'))
         return broken();
     skipBlanks();
-    if (take('}')) {
+    if (skip('}')) {
         skipBlanks();
         state_ = at_ == line_.size() ? State::ended : State::broken;
         return std::nullopt;
     }
-    if (state_ == State::inside && !take(','))
+    if (state_ == State::inside && !skip(','))
         return broken();
     state_ = State::inside;
     skipBlanks();
     Member member{};
     const auto name = string(member.nameEscaped);
     skipBlanks();
-    if (!name || !take(':'))
+    if (!name || !skip(':'))
         return broken();
     member.name = *name;
     skipBlanks();
@@ -58,7 +58,7 @@ void JsonLine::skipBlanks() {
         ++at_;
 }
 
-bool JsonLine::take(char c) {
+bool JsonLine::skip(char c) {
     if (at_ == line_.size() || line_[at_] != c)
         return false;
     ++at_;
@@ -67,7 +67,7 @@ bool JsonLine::take(char c) {
 
 std::optional<std::string_view> JsonLine::string(bool& escaped) {
     escaped = false;
-    if (!take('"'))
+    if (!skip('"'))
         return std::nullopt;
     const auto begin = at_;
     while (at_ < line_.size() && line_[at_] != '"') {

@@ -27,7 +27,7 @@ private:
     enum class State { begin, inside, ended, broken };
     std::optional<Member> broken();
     void skipBlanks();
-    bool take(char c);
+    bool skip(char c);
     std::optional<std::string_view> string(bool& escaped);
     bool skipNested();
     std::string_view bare();

@@ -89,7 +89,7 @@ void LineDecoder::feed(std::string_view bytes, const Sink& sink) {
                 pending_.append(piece.substr(0, room));
                 if (piece.size() > room) {
                     overlong_ = true;
-                    Line line{.text = pending_};
+                    ProbeLine line{.text = pending_};
                     refuse(line, Refusal::tooLong);
                     sink(line);
                     pending_.clear();
@@ -115,7 +115,7 @@ void LineDecoder::finish(std::string_view raw, const Sink& sink) {
         midway_ = false; // an end was seen: the next line is whole
         return;
     }
-    Line line{.text = raw};
+    ProbeLine line{.text = raw};
     const Refusal refusal = judge(raw, line);
     midway_ = false;
     if (refusal != Refusal::none) {
@@ -127,7 +127,7 @@ void LineDecoder::finish(std::string_view raw, const Sink& sink) {
     sink(line);
 }
 
-void LineDecoder::refuse(Line& line, Refusal refusal) {
+void LineDecoder::refuse(ProbeLine& line, Refusal refusal) {
     line.refusal = refusal;
     ++counts_.refused[static_cast<std::size_t>(refusal)];
     counts_.sample[static_cast<std::size_t>(refusal)] = printable(line.text);
@@ -146,7 +146,7 @@ std::uint32_t LineDecoder::remember(std::string_view bytes) {
     return odd;
 }
 
-Refusal LineDecoder::judge(std::string_view raw, Line& line) {
+Refusal LineDecoder::judge(std::string_view raw, ProbeLine& line) {
     if (remember(raw) > 0)
         return Refusal::notText;
 
@@ -165,14 +165,14 @@ Refusal LineDecoder::judge(std::string_view raw, Line& line) {
     return judgeFields(withoutBlanksAround(text), line);
 }
 
-Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
+Refusal LineDecoder::judgeFields(std::string_view text, ProbeLine& line) {
     if (!encoding_) {
         const auto recognised = LineFields::recognise(text);
         if (!recognised.encoding)
             return recognised.why;
         encoding_ = recognised.encoding;
     }
-    auto refusal = fields_.take(text, *encoding_);
+    auto refusal = fields_.split(text, *encoding_);
     // A greeting may have been taken for columns; lines that are surely of another kind put it right.
     if (refusal == Refusal::malformed && !rules_.encoding) {
         const auto other = LineFields::recognise(text).encoding;
@@ -181,7 +181,7 @@ Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
             encoding_ = other;
             columns_ = columnsSeen_ = 0;
             alike_ = 0;
-            refusal = fields_.take(text, *encoding_);
+            refusal = fields_.split(text, *encoding_);
         }
     }
     if (refusal != Refusal::none)
@@ -196,7 +196,7 @@ Refusal LineDecoder::judgeFields(std::string_view text, Line& line) {
 // A column has no name either: it is believed when there are as many of them as in the last line believed, or the one
 // before; and once the port's shape is settled, only then: a logger that leaves out a column of a probe that fell off
 // moves all the others up.
-Refusal LineDecoder::judgeShape(const Line& line) {
+Refusal LineDecoder::judgeShape(const ProbeLine& line) {
     if (line.encoding == Encoding::json)
         return Refusal::none;
     if (line.encoding == Encoding::pairs)

@@ -17,7 +17,7 @@ struct LineRules {
 };
 
 // A line as it came. Views live until the sink returns.
-struct Line {
+struct ProbeLine {
     std::string_view text; // as sent, without its end, cut at longestLine; may hold any byte when refused
     Refusal refusal = Refusal::none;
     std::optional<Encoding> encoding = {};
@@ -35,7 +35,7 @@ struct LineCounts {
 class LineDecoder {
 public:
     static constexpr std::size_t longestLine = 4096; // bytes; more without a line end are one refused line
-    using Sink = std::function<void(const Line&)>;
+    using Sink = std::function<void(const ProbeLine&)>;
 
     explicit LineDecoder(LineRules rules = {});
     // Every line that ends in these bytes goes to the sink, good or refused. Empty lines are passed over.
@@ -53,10 +53,10 @@ public:
 
 private:
     void finish(std::string_view raw, const Sink& sink);
-    Refusal judge(std::string_view raw, Line& line);
-    Refusal judgeFields(std::string_view text, Line& line);
-    Refusal judgeShape(const Line& line);
-    void refuse(Line& line, Refusal refusal);
+    Refusal judge(std::string_view raw, ProbeLine& line);
+    Refusal judgeFields(std::string_view text, ProbeLine& line);
+    Refusal judgeShape(const ProbeLine& line);
+    void refuse(ProbeLine& line, Refusal refusal);
     std::uint32_t remember(std::string_view bytes); // how many of them are no text
 
     LineRules rules_;

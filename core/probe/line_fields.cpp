@@ -69,13 +69,6 @@ bool looksLikePair(std::string_view column) {
 
 std::string_view nameOf(Encoding encoding) { return encodingNames[static_cast<std::size_t>(encoding)]; }
 
-std::optional<Encoding> encodingNamed(std::string_view name) {
-    for (const Encoding encoding : {Encoding::columns, Encoding::pairs, Encoding::json})
-        if (nameOf(encoding) == name)
-            return encoding;
-    return std::nullopt;
-}
-
 std::string_view refusalText(Refusal refusal) {
     switch (refusal) {
     case Refusal::none:
@@ -107,7 +100,7 @@ std::string_view refusalText(Refusal refusal) {
     return "";
 }
 
-Refusal LineFields::take(std::string_view line, Encoding encoding) {
+Refusal LineFields::split(std::string_view line, Encoding encoding) {
     count_ = 0;
     namesUsed_ = 0;
     Refusal refusal = Refusal::none;
@@ -131,7 +124,7 @@ LineFields::Recognised LineFields::recognise(std::string_view line) {
     LineFields fields;
     Refusal why = Refusal::unrecognised;
     for (const Encoding encoding : {Encoding::json, Encoding::pairs, Encoding::columns}) {
-        const Refusal refusal = fields.take(line, encoding);
+        const Refusal refusal = fields.split(line, encoding);
         // Words alone make no columns: they are a greeting, or a heading.
         const auto isNumber = [](const Field& field) { return field.number.has_value(); };
         if (refusal == Refusal::none &&

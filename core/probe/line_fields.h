@@ -13,7 +13,6 @@ namespace panside {
 // The three ways in which probes write a line; the probe lines' contract stands in the manual.
 enum class Encoding : std::uint8_t { columns, pairs, json };
 std::string_view nameOf(Encoding encoding);
-std::optional<Encoding> encodingNamed(std::string_view name);
 
 // Why a line is not believed. Data: refusalText() gives the English words.
 enum class Refusal : std::uint8_t {
@@ -45,7 +44,7 @@ public:
     static constexpr std::size_t most = 64;
 
     // Takes the line apart; Refusal::none, and fields() are those of the line, or why not.
-    Refusal take(std::string_view line, Encoding encoding);
+    Refusal split(std::string_view line, Encoding encoding);
     struct Recognised {
         std::optional<Encoding> encoding; // the one that the line is surely of; nullopt for none,
         Refusal why;                      // and then this says why

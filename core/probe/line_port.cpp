@@ -61,11 +61,11 @@ void LinePort::arrived() {
         began_ = true;
         heardSomething();
         decoder_.feed({bytes.constData(), static_cast<std::size_t>(bytes.size())},
-                      [&](const Line& line) { hear(line, at); });
+                      [&](const ProbeLine& line) { hear(line, at); });
     }
 }
 
-void LinePort::hear(const Line& line, Instant at) {
+void LinePort::hear(const ProbeLine& line, Instant at) {
     lastLine_.assign(line.text.substr(0, 200));
     if (wiring().heard)
         wiring().heard(line);
@@ -75,7 +75,7 @@ void LinePort::hear(const Line& line, Instant at) {
     }
     goodSinceOpen_ = true;
     heardWell();
-    mapping().take(line, [&](const Mapped& mapped) { take(mapped, at); });
+    mapping().map(line, [&](const FieldOutcome& outcome) { record(outcome, at); });
 }
 
 PortState LinePort::judge(double silentFor) const {

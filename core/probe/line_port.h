@@ -20,7 +20,7 @@ protected:
 
 private:
     void arrived();
-    void hear(const Line& line, Instant at);
+    void hear(const ProbeLine& line, Instant at);
 
     std::unique_ptr<QSerialPort> port_;
     LineDecoder decoder_;

@@ -60,7 +60,7 @@ Mapping::Mapping(PortRule port) : port_{std::move(port)} {
         places_.push_back({columnIn(port_.fields[i].is), probeNameOf(port_, i)});
 }
 
-void Mapping::take(const Line& line, const Sink& sink) const {
+void Mapping::map(const ProbeLine& line, const Sink& sink) const {
     const auto numberOf = [](const Field* field) { return field ? field->number : std::nullopt; };
     for (std::size_t i = 0; i < port_.fields.size(); ++i) {
         const auto& rule = port_.fields[i];
@@ -84,7 +84,7 @@ std::size_t Mapping::lastColumn() const {
     return last;
 }
 
-const Field* Mapping::find(const Line& line, std::string_view is, std::size_t column) const {
+const Field* Mapping::find(const ProbeLine& line, std::string_view is, std::size_t column) const {
     if (line.encoding == Encoding::columns)
         return column >= 1 && column <= line.fields.size() ? &line.fields[column - 1] : nullptr;
     const auto found = std::ranges::find(line.fields, is, &Field::name);
@@ -100,11 +100,11 @@ std::optional<std::size_t> Mapping::junctionOf(std::size_t rule) const {
                                        : std::optional{static_cast<std::size_t>(found - port_.fields.begin())};
 }
 
-Mapped Mapping::outcome(std::size_t index, std::optional<double> number, std::optional<double> junction) const {
+FieldOutcome Mapping::outcome(std::size_t index, std::optional<double> number, std::optional<double> junction) const {
     const auto& rule = port_.fields[index];
     if (!number || !std::isfinite(*number))
         return {index, std::nullopt, NoReading::notNumber};
-    const auto without = [&](NoReading why) { return Mapped{index, std::nullopt, why, number}; };
+    const auto without = [&](NoReading why) { return FieldOutcome{index, std::nullopt, why, number}; };
     if (junctionField(rule)) {
         // The junction's own field says in which unit it is, and may be a raw sensor too, though not a thermocouple.
         const auto other = junctionOf(index);

@@ -21,7 +21,7 @@ inline constexpr std::size_t noReadingCount = 7;
 std::string_view noReadingText(NoReading why);
 
 // One field's outcome: a reading, or why there is none.
-struct Mapped {
+struct FieldOutcome {
     std::size_t rule; // index of the port's field
     std::optional<Reading> reading;
     NoReading why = NoReading::none;
@@ -34,14 +34,14 @@ std::string probeNameOf(const PortRule& port, std::size_t field);
 
 class Mapping {
 public:
-    using Sink = std::function<void(const Mapped&)>;
+    using Sink = std::function<void(const FieldOutcome&)>;
     explicit Mapping(PortRule port);
 
     // Every rule that reads something, in the order of the file: its outcome for this good line.
-    void take(const Line& line, const Sink& sink) const;
+    void map(const ProbeLine& line, const Sink& sink) const;
     // One rule's outcome for a number (a register's, already scaled), and the number of its junction's field, if it has
     // one.
-    Mapped outcome(std::size_t rule, std::optional<double> number, std::optional<double> junction = {}) const;
+    FieldOutcome outcome(std::size_t rule, std::optional<double> number, std::optional<double> junction = {}) const;
     // The rule that reads the other end of this one's thermocouple; nullopt if that is fixed, or has no rule.
     std::optional<std::size_t> junctionOf(std::size_t rule) const;
     const PortRule& port() const { return port_; }
@@ -53,7 +53,7 @@ private:
         std::size_t column = 0; // from 1; 0: the name is no number
         std::string probe;
     };
-    const Field* find(const Line& line, std::string_view is, std::size_t column) const;
+    const Field* find(const ProbeLine& line, std::string_view is, std::size_t column) const;
     NoReading toSeries(const FieldRule& rule, double number, std::optional<double> junction, double& si) const;
     NoReading thermocouple(const FieldRule& rule, double millivolts, std::optional<double> junction, double& si) const;
 

@@ -3,7 +3,6 @@
 #include <QModbusReply>
 #include <QModbusRtuSerialClient>
 #include <QVariant>
-#include <fmt/format.h>
 
 namespace panside {
 namespace {
@@ -165,7 +164,7 @@ void ModbusPort::answered(QModbusReply* reply, const RegisterRead& read) {
     if (registers.size() != read.count) { // of another question
         late_.timedOut(read.slave, moment());
         ++counts_.garbled;
-        counts_.lastFault = fmt::format("slave {}: answer of another length", read.slave);
+        counts_.lastFault = say("slave %1: answer of another length", {std::to_string(read.slave)});
         blame(read, PollFault::garbled);
         return;
     }
@@ -178,13 +177,18 @@ void ModbusPort::answered(QModbusReply* reply, const RegisterRead& read) {
 }
 
 void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
-    const auto place = fmt::format("slave {}, function {}, register {}", read.slave, read.function, read.first);
+    const auto tell = [&](Sentence what) {
+        counts_.lastFault =
+            sayWith(say("slave %1, function %2, register %3: %4",
+                        {std::to_string(read.slave), std::to_string(read.function), std::to_string(read.first)}),
+                    {std::move(what)});
+    };
     switch (reply->error()) {
     case QModbusDevice::TimeoutError:
         late_.timedOut(read.slave, moment());
         ++counts_.timedOut;
         ++silentRounds_[read.slave];
-        counts_.lastFault = place + ": no answer";
+        tell(told(PollFault::noAnswer, 0));
         blame(read, PollFault::noAnswer);
         break;
     case QModbusDevice::ProtocolError: {
@@ -194,14 +198,14 @@ void ModbusPort::failed(QModbusReply* reply, const RegisterRead& read) {
         exceptionsOnly_ = true;
         const int code = reply->rawResult().exceptionCode();
         ++counts_.exceptions[code];
-        counts_.lastFault = fmt::format("{}: {} (exception {})", place, exceptionText(code), code);
+        tell(told(PollFault::exception, code));
         blame(read, PollFault::exception, code);
         break;
     }
     default:
         late_.timedOut(read.slave, moment());
         ++counts_.garbled;
-        counts_.lastFault = place + ": " + reply->errorString().toStdString();
+        tell(asWritten(reply->errorString().toStdString()));
         blame(read, PollFault::garbled);
     }
 }
@@ -233,9 +237,9 @@ void ModbusPort::mapWhatIsComplete(bool roundIsOver) {
             continue;
         mine.mapped = true;
         if (mine.filled)
-            take(mapping().outcome(i, mine.number, junction ? polled_[*junction].number : std::nullopt), at);
+            record(mapping().outcome(i, mine.number, junction ? polled_[*junction].number : std::nullopt), at);
         else
-            take(Mapped{i, std::nullopt, NoReading::noAnswer}, at);
+            record(FieldOutcome{i, std::nullopt, NoReading::noAnswer}, at);
     }
 }
 

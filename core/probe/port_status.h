@@ -1,6 +1,7 @@
 #pragma once
 // How a port is doing, for people: plain values, one sentence each.
 #include "core/probe/mapping.h"
+#include "core/words/sentence.h"
 
 #include <map>
 
@@ -30,7 +31,7 @@ struct PollCounts {
     std::uint64_t answered = 0, timedOut = 0, garbled = 0;
     std::map<int, std::uint64_t> exceptions = {}; // by the code that the slave sent
     std::uint64_t skipped = 0;                    // polls not begun since the one before was not done
-    std::string lastFault = {};                   // "slave 3: no answer"
+    Sentence lastFault = {};                      // "slave 3: no answer"
     bool operator==(const PollCounts&) const = default;
 };
 // The words of the Modbus standard's exception codes.
@@ -38,6 +39,7 @@ std::string_view exceptionText(int code);
 
 // Why a Modbus field's last poll gave nothing.
 enum class PollFault : std::uint8_t { none, noAnswer, garbled, exception };
+Sentence told(PollFault fault, int exception); // "illegal data address (exception 2)"
 
 struct FieldStatus {
     std::optional<Reading> last; // of the last line or poll; none: `why` says why not
@@ -69,5 +71,6 @@ struct PortStatus {
 
 // What is so, and what to do: "pan box: /dev/ttyUSB0 is not there. Plug it in; reading goes on by itself."
 std::string sentence(const PortStatus& status);
+Sentence told(const PortStatus& status); // the same without the port's name
 
 } // namespace panside

@@ -31,8 +31,8 @@ struct ProbeFault {
     Sentence wanted = {};   // what may stand there, or what a key goes with
     bool operator==(const ProbeFault&) const = default;
 };
-// The text that a slip is told by: %1 the key, %2 what stood there, %3 what may stand there.
-std::string_view textOf(ProbeSlip slip);
+// What is wrong and what to do, without the place.
+Sentence told(const ProbeFault& fault);
 // In English: `probe.toml:3:8: baud cannot be "fast". Write a whole number from 50 to 4000000.`
 std::string sentence(const ProbeFault& fault, std::string_view file);
 

@@ -18,7 +18,7 @@ std::string withoutControls(std::string_view text) {
     return shown;
 }
 
-HeardLine keep(const Line& line) {
+HeardLine keep(const ProbeLine& line) {
     HeardLine heard{withoutControls(line.text), line.refusal, line.encoding};
     std::size_t column = 0;
     for (const Field& field : line.fields) {
@@ -54,7 +54,7 @@ void ProbeSource::start() {
 
 void ProbeSource::build(std::size_t index) {
     SerialPort::Wiring wiring{.now = now_,
-                              .take = [this](const Fact& one) { emit fact(one); },
+                              .deliver = [this](const Fact& one) { emit fact(one); },
                               .changed = [this, index] { emit status(index, ports_[index]->status()); },
                               .heard = {}};
     const auto& rule = file_.ports[index];
@@ -62,19 +62,12 @@ void ProbeSource::build(std::size_t index) {
         ports_.push_back(new ModbusPort{rule, std::move(wiring), finder_, this});
         return;
     }
-    wiring.heard = [this, index](const Line& line) {
+    wiring.heard = [this, index](const ProbeLine& line) {
         static const auto signal = QMetaMethod::fromSignal(&ProbeSource::heard);
         if (isSignalConnected(signal)) // nobody looks at raw lines but the set-up screen
             emit heard(index, keep(line));
     };
     ports_.push_back(new LinePort{rule, std::move(wiring), finder_, this});
-}
-
-std::vector<PortStatus> ProbeSource::statuses() const {
-    std::vector<PortStatus> all;
-    for (const auto* port : ports_)
-        all.push_back(port->status());
-    return all;
 }
 
 } // namespace panside

@@ -34,7 +34,6 @@ public:
     ~ProbeSource() override;
 
     const ProbeFile& file() const { return file_; }
-    std::vector<PortStatus> statuses() const;
 
 public slots:
     // Opens the ports; in the thread that this lives in.

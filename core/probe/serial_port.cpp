@@ -113,16 +113,16 @@ void SerialPort::heardWell() {
     settle(PortState::reading);
 }
 
-void SerialPort::take(const Mapped& mapped, Instant at) {
-    auto& field = status_.fields[mapped.rule];
-    field.last = mapped.reading;
-    field.why = mapped.why;
-    field.number = mapped.number;
-    if (!mapped.reading)
+void SerialPort::record(const FieldOutcome& outcome, Instant at) {
+    auto& field = status_.fields[outcome.rule];
+    field.last = outcome.reading;
+    field.why = outcome.why;
+    field.number = outcome.number;
+    if (!outcome.reading)
         return;
     field.lastAt = at;
     ++field.readings;
-    wiring_.take(Fact{.at = at, .what = *mapped.reading});
+    wiring_.deliver(Fact{.at = at, .what = *outcome.reading});
 }
 
 void SerialPort::settle(PortState state, std::string words) {

@@ -15,10 +15,10 @@ class SerialPort : public QObject {
     Q_OBJECT
 public:
     struct Wiring {
-        std::function<Instant()> now;           // stamps what arrives
-        std::function<void(const Fact&)> take;  // every reading, as it arrives
-        std::function<void()> changed;          // the status has another state
-        std::function<void(const Line&)> heard; // every line, good or refused; may be empty
+        std::function<Instant()> now;                // stamps what arrives
+        std::function<void(const Fact&)> deliver;    // every reading, as it arrives
+        std::function<void()> changed;               // the status has another state
+        std::function<void(const ProbeLine&)> heard; // every line, good or refused; may be empty
     };
     SerialPort(PortRule rule, Wiring wiring, PortFinder finder, QObject* parent);
 
@@ -37,7 +37,7 @@ protected:
     void heardSomething() { sinceHeard_.restart(); }
     // A good line or answer: its readings go out.
     void heardWell();
-    void take(const Mapped& mapped, Instant at);
+    void record(const FieldOutcome& outcome, Instant at);
     // The port is no longer there. May be called from within its own signals.
     void lost();
     double secondsOpen() const { return static_cast<double>(sinceOpen_.elapsed()) / 1e3; }

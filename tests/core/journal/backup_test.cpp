@@ -312,8 +312,7 @@ TEST_F(Damaged, AChangedReadingIsLostNotReadAsIfItWereTrue) {
     }
     const Journal journal = Journal::open(place());
     EXPECT_TRUE(quickCheck(journal).sound()); // to SQLite nothing is amiss
-    EXPECT_EQ(fullCheck(journal).findings,
-              (std::vector<JournalFinding>{{JournalFinding::Kind::readings, "2025-03-14T18:00:00Z"}}));
+    EXPECT_EQ(fullCheck(journal).findings, std::vector{readingsOf("2025-03-14T18:00:00Z")});
     const auto saved = salvage(place(), folder_ / "saved");
     EXPECT_EQ(saved.whole.size(), 2U);
     ASSERT_EQ(saved.partly.size(), 1U);

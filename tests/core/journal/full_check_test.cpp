@@ -11,8 +11,6 @@
 namespace panside {
 namespace {
 
-using Kind = JournalFinding::Kind;
-
 class FullCheck : public JournalPlace {
 protected:
     // A night begun here with a withdrawal and a setting carried on, and one that was imported.
@@ -35,11 +33,15 @@ protected:
         drawScores(journal);
         keepFigures(journal, first.shift, 1, factsSeen(journal, first.shift), {{"litres", 3.5}});
     }
-    std::vector<JournalFinding> found() const {
-        return fullCheck(Journal::open(place(), Journal::Access::read)).findings;
+    // In English, as the terminal says it.
+    std::vector<std::string> found() const {
+        std::vector<std::string> said;
+        for (const Sentence& finding : fullCheck(Journal::open(place(), Journal::Access::read)).findings)
+            said.push_back(english(finding));
+        return said;
     }
     // What the check finds after this was done to the journal by another program.
-    std::vector<JournalFinding> after(const std::string& sql) {
+    std::vector<std::string> after(const std::string& sql) {
         const auto copy = folder_ / "before";
         std::filesystem::copy_file(place(), copy);
         { SQLite::Database{place().string(), SQLite::OPEN_READWRITE}.exec(sql); }
@@ -52,7 +54,7 @@ protected:
 const std::string begunHere = "2025-03-20T09:00:00Z", other = "2025-03-14T18:00:00Z";
 
 TEST_F(FullCheck, AJournalThatOnlyPansideWroteIsSound) {
-    EXPECT_TRUE(found().empty()) << sentence(found().front());
+    EXPECT_TRUE(found().empty()) << found().front();
     {
         Journal journal = Journal::open(place());
         const auto shift = journal.shifts().back().id;
@@ -72,45 +74,52 @@ TEST_F(FullCheck, AJournalThatOnlyPansideWroteIsSound) {
         }
         journal.commit(changes);
     }
-    EXPECT_TRUE(found().empty()) << sentence(found().front());
+    EXPECT_TRUE(found().empty()) << found().front();
 }
 
 TEST_F(FullCheck, NamesWhatWasAltered) {
-    const std::vector<std::pair<std::string, JournalFinding>> done{
+    const std::vector<std::pair<std::string, std::string>> done{
         {"UPDATE carried SET row=replace(row,'65','76.9') WHERE id=2",
-         {Kind::carried, "2025-03-20T19:00:00Z,set,76.9,brix,key=target_density"}},
+         "a setting for shifts to come: 2025-03-20T19:00:00Z,set,76.9,brix,key=target_density"},
         {"UPDATE carried SET at=at+1 WHERE id=2",
-         {Kind::carried, "2025-03-20T19:00:00Z,set,65,brix,key=target_density"}},
-        {"UPDATE withdrawal SET fact=fact-1", {Kind::withdrawal, begunHere}},
-        {"UPDATE withdrawal SET by='Odile'", {Kind::withdrawal, begunHere}},
-        {"UPDATE turn SET open=1 WHERE number=2", {Kind::turn, begunHere}},
-        {"UPDATE shift SET opening=0 WHERE live=1", {Kind::shiftEntry, begunHere}},
-        {"UPDATE shift SET live=1 WHERE live=0", {Kind::shiftEntry, other}},
-        {"UPDATE fact SET row=replace(row,'mine','yours')", {Kind::fact, begunHere}},
-        {"UPDATE fact SET at=at+1 WHERE row LIKE '%mine'", {Kind::fact, begunHere}},
-        {"UPDATE block SET latest=latest+1 WHERE shift=1742461200000000 AND first=3", {Kind::readings, begunHere}},
-        {"UPDATE summary SET loads=loads+1 WHERE shift=1742461200000000", {Kind::derived, begunHere}},
-        {"UPDATE figure SET value=4", {Kind::derived, begunHere}},
-        {"UPDATE scored SET seen=seen+1 WHERE shift=1741975200000000", {Kind::derived, other}},
+         "a setting for shifts to come: 2025-03-20T19:00:00Z,set,65,brix,key=target_density"},
+        {"UPDATE withdrawal SET fact=fact-1", "a withdrawal of the shift " + begunHere},
+        {"UPDATE withdrawal SET by='Odile'", "a withdrawal of the shift " + begunHere},
+        {"UPDATE turn SET open=1 WHERE number=2", "an opening or closing of the shift " + begunHere},
+        {"UPDATE shift SET opening=0 WHERE live=1", "the shift " + begunHere + " in the list of shifts"},
+        {"UPDATE shift SET live=1 WHERE live=0", "the shift " + other + " in the list of shifts"},
+        {"UPDATE fact SET row=replace(row,'mine','yours')", "a fact of the shift " + begunHere},
+        {"UPDATE fact SET at=at+1 WHERE row LIKE '%mine'", "a fact of the shift " + begunHere},
+        {"UPDATE block SET latest=latest+1 WHERE shift=1742461200000000 AND first=3",
+         "readings of the shift " + begunHere},
+        {"UPDATE summary SET loads=loads+1 WHERE shift=1742461200000000",
+         "figures worked out of the shift " + begunHere + "; have them counted again"},
+        {"UPDATE figure SET value=4", "figures worked out of the shift " + begunHere + "; have them counted again"},
+        {"UPDATE scored SET seen=seen+1 WHERE shift=1741975200000000",
+         "figures worked out of the shift " + other + "; have them counted again"},
     };
     for (const auto& [sql, finding] : done)
         EXPECT_EQ(after(sql), std::vector{finding}) << sql;
 }
 
 TEST_F(FullCheck, NamesWhatWasAddedOrTakenOut) {
-    const std::vector<std::pair<std::string, JournalFinding>> done{
+    const std::vector<std::pair<std::string, std::string>> done{
         {"INSERT INTO withdrawal(shift, id, fact, at, by) SELECT shift, 99, 8, at, by FROM withdrawal",
-         {Kind::withdrawal, begunHere}},
-        {"INSERT INTO turn(shift, number, open) VALUES(1742461200000000, 3, 1)", {Kind::turn, begunHere}},
-        {"DELETE FROM withdrawal", {Kind::missing, begunHere, "1"}},
-        {"DELETE FROM turn WHERE number=2", {Kind::missing, begunHere, "1"}},
-        {"DELETE FROM carried WHERE id=2", {Kind::missing, "", "1"}},
-        {"DELETE FROM fact WHERE row LIKE '%mine'", {Kind::missing, begunHere, "1"}},
-        {"DELETE FROM fact WHERE row LIKE '%shift_end%' AND shift=1742461200000000", {Kind::missing, begunHere, "1"}},
-        {"DELETE FROM block WHERE shift=1741975200000000", {Kind::missing, other, "1"}},
-        {"DELETE FROM shift WHERE live=0", {Kind::missing, "", "1"}},
-        {"UPDATE seal SET sum=sum+1 WHERE part=3 AND shift=1742461200000000", {Kind::sealed, begunHere}},
-        {"INSERT INTO fact SELECT shift, 77, at, row, sum FROM fact WHERE row LIKE '%mine'", {Kind::fact, begunHere}},
+         "a withdrawal of the shift " + begunHere},
+        {"INSERT INTO turn(shift, number, open) VALUES(1742461200000000, 3, 1)",
+         "an opening or closing of the shift " + begunHere},
+        {"DELETE FROM withdrawal", "missing rows, 1 of the shift " + begunHere},
+        {"DELETE FROM turn WHERE number=2", "missing rows, 1 of the shift " + begunHere},
+        {"DELETE FROM carried WHERE id=2", "missing rows, 1 of the list of shifts or of settings for shifts to come"},
+        {"DELETE FROM fact WHERE row LIKE '%mine'", "missing rows, 1 of the shift " + begunHere},
+        {"DELETE FROM fact WHERE row LIKE '%shift_end%' AND shift=1742461200000000",
+         "missing rows, 1 of the shift " + begunHere},
+        {"DELETE FROM block WHERE shift=1741975200000000", "missing rows, 1 of the shift " + other},
+        {"DELETE FROM shift WHERE live=0", "missing rows, 1 of the list of shifts or of settings for shifts to come"},
+        {"UPDATE seal SET sum=sum+1 WHERE part=3 AND shift=1742461200000000",
+         "rows that are not as they were kept of the shift " + begunHere},
+        {"INSERT INTO fact SELECT shift, 77, at, row, sum FROM fact WHERE row LIKE '%mine'",
+         "a fact of the shift " + begunHere},
     };
     for (const auto& [sql, finding] : done)
         EXPECT_EQ(after(sql), std::vector{finding}) << sql;
@@ -119,7 +128,8 @@ TEST_F(FullCheck, NamesWhatWasAddedOrTakenOut) {
                             "DELETE FROM block WHERE shift=1741975200000000; DELETE FROM turn WHERE "
                             "shift=1741975200000000; DELETE FROM seal WHERE shift=1741975200000000;"
                             "DELETE FROM summary WHERE shift=1741975200000000");
-    EXPECT_EQ(gone, (std::vector<JournalFinding>{{Kind::missing, "", "1"}}));
+    EXPECT_EQ(gone,
+              (std::vector<std::string>{"missing rows, 1 of the list of shifts or of settings for shifts to come"}));
 }
 
 TEST_F(FullCheck, ASalvageKeepsWhatIsProvenAndSaysWhatIsNot) {

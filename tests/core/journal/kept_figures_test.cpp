@@ -36,6 +36,25 @@ TEST_F(KeptFigures, HoldOnlyAsLongAsTheFactsStay) {
     EXPECT_TRUE(keptFigures(journal, 1).empty());
 }
 
+TEST_F(KeptFigures, OfAnotherFamilyStandBesideThemAndGoByThemselves) {
+    Journal journal = Journal::open(place());
+    const auto shift = imported(journal, shortLog).shift;
+    const Figures draws{{"sugar 0", 0.669}}, account{{"syrup", 1}};
+    EXPECT_TRUE(keepFiguresOf(journal, shift, "draws", 7, factsSeen(journal, shift), draws));
+    EXPECT_TRUE(keptFigures(journal, 4).empty());
+    EXPECT_TRUE(keepFigures(journal, shift, 4, factsSeen(journal, shift), account));
+    EXPECT_EQ(keptFigures(journal, 4).at(shift), account);
+    EXPECT_EQ(keptFiguresOf(journal, "draws", 7).at(shift), draws);
+    EXPECT_TRUE(keptFiguresOf(journal, "draws", 8).empty());
+    EXPECT_TRUE(keptFiguresOf(journal, "dra", 7).empty());
+    EXPECT_TRUE(keepFiguresOf(journal, shift, "draws", 7, factsSeen(journal, shift), {{"sugar 0", 0.66}}));
+    EXPECT_EQ(keptFigures(journal, 4).at(shift), account);
+    journal.withdrawFrom(shift, 5, shift);
+    EXPECT_TRUE(keptFiguresOf(journal, "draws", 7).empty());
+    recountSummaries(journal);
+    EXPECT_TRUE(keptFiguresOf(journal, "draws", 7).empty());
+}
+
 TEST_F(KeptFigures, AreNotKeptWhereTheJournalMayNotBeWritten) {
     ShiftId shift;
     {

@@ -50,7 +50,7 @@ TEST_F(Schema, SealsWhatOlderFormsKept) {
     }
     Journal journal = Journal::open(place());
     const auto health = fullCheck(journal);
-    EXPECT_TRUE(health.sound()) << sentence(health.findings.front());
+    EXPECT_TRUE(health.sound()) << english(health.findings.front());
     const auto shifts = journal.shifts();
     ASSERT_EQ(shifts.size(), 2U);
     EXPECT_FALSE(shifts[0].open);

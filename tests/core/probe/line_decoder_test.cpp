@@ -21,7 +21,7 @@ struct Heard {
 
 std::vector<Heard> feed(LineDecoder& decoder, std::string_view bytes) {
     std::vector<Heard> heard;
-    decoder.feed(bytes, [&](const Line& line) {
+    decoder.feed(bytes, [&](const ProbeLine& line) {
         Heard one{std::string{line.text}, line.refusal, {}, {}};
         for (const Field& field : line.fields) {
             one.names.emplace_back(field.name);
@@ -227,7 +227,7 @@ TEST(LineDecoder, AMegabyteWithoutAnEndIsOneRefusedLineAndTheNextIsRead) {
     int lines = 0;
     const std::string piece(1000, '7');
     for (int i = 0; i < 1000; ++i)
-        decoder.feed(piece, [&](const Line& line) {
+        decoder.feed(piece, [&](const ProbeLine& line) {
             ++lines;
             EXPECT_EQ(line.refusal, Refusal::tooLong);
             EXPECT_LE(line.text.size(), LineDecoder::longestLine);

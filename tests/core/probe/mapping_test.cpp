@@ -7,14 +7,14 @@
 namespace panside {
 namespace {
 
-std::vector<Mapped> map(const PortRule& rule, std::string_view line) {
+std::vector<FieldOutcome> map(const PortRule& rule, std::string_view line) {
     const Mapping mapping{rule};
     LineDecoder decoder{LineRules{.encoding = rule.encoding}};
     decoder.restart(false);
-    std::vector<Mapped> all;
-    decoder.feed(std::string{line} + "\n", [&](const Line& one) {
+    std::vector<FieldOutcome> all;
+    decoder.feed(std::string{line} + "\n", [&](const ProbeLine& one) {
         EXPECT_EQ(one.refusal, Refusal::none) << line;
-        mapping.take(one, [&](const Mapped& mapped) { all.push_back(mapped); });
+        mapping.map(one, [&](const FieldOutcome& outcome) { all.push_back(outcome); });
     });
     return all;
 }
@@ -23,12 +23,12 @@ TEST(Mapping, AReadingIsSiAndKeepsItsUnitAndItsProbe) {
     const PortRule rule{.name = "pan box",
                         .fields = {{.is = "syrup", .reads = Series::syrup_pan, .unit = Unit::degF, .offset = -0.5},
                                    {.is = "baro", .reads = Series::pressure, .unit = Unit::hPa}}};
-    const auto mapped = map(rule, "baro=987.1 other=3 syrup=219.5");
-    ASSERT_EQ(mapped.size(), 2U);
-    EXPECT_NEAR(mapped[0].reading->temperature().celsius(), (219.0 - 32) / 1.8, 1e-9);
-    EXPECT_EQ(mapped[0].reading->unit, Unit::degF);
-    EXPECT_EQ(mapped[0].reading->probe, "pan box");
-    EXPECT_NEAR(mapped[1].reading->pressure().pascal(), 98710, 1e-6);
+    const auto outcome = map(rule, "baro=987.1 other=3 syrup=219.5");
+    ASSERT_EQ(outcome.size(), 2U);
+    EXPECT_NEAR(outcome[0].reading->temperature().celsius(), (219.0 - 32) / 1.8, 1e-9);
+    EXPECT_EQ(outcome[0].reading->unit, Unit::degF);
+    EXPECT_EQ(outcome[0].reading->probe, "pan box");
+    EXPECT_NEAR(outcome[1].reading->pressure().pascal(), 98710, 1e-6);
 }
 
 TEST(Mapping, AColumnIsCountedFromOne) {
@@ -42,9 +42,9 @@ TEST(Mapping, TwoFieldsForOneReadingAreTwoProbes) {
     const PortRule rule{.name = "box",
                         .fields = {{.is = "a", .reads = Series::syrup_pan, .unit = Unit::degC},
                                    {.is = "b", .reads = Series::syrup_pan, .unit = Unit::degC}}};
-    const auto mapped = map(rule, "a=103 b=104");
-    EXPECT_EQ(mapped[0].reading->probe, "box");
-    EXPECT_EQ(mapped[1].reading->probe, "box 2");
+    const auto outcome = map(rule, "a=103 b=104");
+    EXPECT_EQ(outcome[0].reading->probe, "box");
+    EXPECT_EQ(outcome[1].reading->probe, "box 2");
 }
 
 TEST(Mapping, WhatIsNoNumberIsNoReading) {
@@ -64,10 +64,10 @@ FieldRule thermocoupleRule(Junction junction) {
 // IEC 60584-1 (NIST Monograph 175), type K table: 300 degC is 12.209 mV, 25 degC is 1.000 mV against 0 degC; emfs add.
 TEST(Mapping, AThermocoupleNeedsItsJunction) {
     const auto fixed = thermocoupleRule(Said<Temperature>{Temperature::celsius(25), Unit::degC});
-    const auto mapped = map({.name = "p", .fields = {fixed}}, "tc=11.209");
-    ASSERT_TRUE(mapped[0].reading);
-    EXPECT_NEAR(mapped[0].reading->temperature().celsius(), 300, 0.03);
-    EXPECT_EQ(mapped[0].reading->unit, Unit::degC);
+    const auto outcome = map({.name = "p", .fields = {fixed}}, "tc=11.209");
+    ASSERT_TRUE(outcome[0].reading);
+    EXPECT_NEAR(outcome[0].reading->temperature().celsius(), 300, 0.03);
+    EXPECT_EQ(outcome[0].reading->unit, Unit::degC);
 
     // The other end read by a field of its own, in its own unit; or by one without a rule, in degC.
     const auto byField = thermocoupleRule(std::string{"cj"});

@@ -24,7 +24,7 @@ struct Polling {
     explicit Polling(PortRule rule, PortFinder finder = PortFinder{"/nowhere"})
         : port{std::move(rule),
                {.now = [] { return Instant{}; },
-                .take =
+                .deliver =
                     [this](const Fact& fact) {
                         const auto& reading = std::get<Reading>(fact.what);
                         ++readings;

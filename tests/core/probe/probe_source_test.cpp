@@ -36,7 +36,7 @@ TEST(ProbeSource, ReadsAllItsPortsAndTellsHowTheyAre) {
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(states[0], PortState::reading);
     EXPECT_EQ(states[1], PortState::reading);
-    EXPECT_EQ(source.statuses()[2].state, PortState::noSuchPort);
+    EXPECT_EQ(states[2], PortState::noSuchPort);
 }
 
 TEST(ProbeSource, MayLiveInAThreadOfItsOwn) {

@@ -21,7 +21,7 @@ struct Listening {
     explicit Listening(PortRule rule, PortFinder finder = PortFinder{"/nowhere"})
         : port{std::move(rule),
                {.now = [] { return Instant{} + Duration{1}; },
-                .take = [this](Fact fact) { facts.push_back(std::move(fact)); },
+                .deliver = [this](Fact fact) { facts.push_back(std::move(fact)); },
                 .changed = [this] { ++changes; },
                 .heard = {}},
                std::move(finder)} {}
