@@ -37,7 +37,7 @@ void eachVessel(const DayRow& row, const auto& visit) {
 
 } // namespace
 
-void BookKnown::take(const Fact& fact) {
+void BookKnown::add(const Fact& fact) {
     const auto name = [this](std::string_view text) {
         if (!text.empty())
             vessels.emplace(nameKey(text), std::string{text});
@@ -70,7 +70,7 @@ std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known) {
         return faults;
     BookKnown before = known; // lots of other files
     for (const Fact& fact : book.facts)
-        known.take(fact);
+        known.add(fact);
     std::vector<std::pair<std::uint32_t, Fault>> found;
     for (std::size_t i = 0; i < book.facts.size(); ++i) {
         const auto* row = std::get_if<DayRow>(&book.facts[i].what);
@@ -79,29 +79,21 @@ std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known) {
         const std::uint32_t line = i < book.lines.size() ? book.lines[i] : 0;
         eachVessel(*row, [&](const DayPair& pair, const std::string& key) {
             if (!known.vessels.contains(key))
-                found.emplace_back(line, Fault{Slip::vesselUnknown,
-                                               line,
-                                               0,
-                                               std::string{nameOf(pair.key)},
-                                               pair.text,
-                                               {FaultWant::Kind::asWritten, nearest(known, key)}});
+                found.emplace_back(line, Fault{Slip::vesselUnknown, line, 0, std::string{nameOf(pair.key)}, pair.text,
+                                               asWritten(nearest(known, key))});
         });
         if (row->deed != Deed::packed)
             continue;
         BookKnown one;
         one.dateOf = known.dateOf;
-        one.take(book.facts[i]);
+        one.add(book.facts[i]);
         const auto& [code, packing] = *one.lots.begin();
         const auto there = before.lots.find(code);
         if (there == before.lots.end())
             before.lots.emplace(code, packing);
         else if (!(there->second == packing))
-            found.emplace_back(line, Fault{Slip::codeTwice,
-                                           line,
-                                           0,
-                                           "lot",
-                                           std::string{row->text(Key::lot)},
-                                           {FaultWant::Kind::asWritten, nextFree(known, row->text(Key::lot))}});
+            found.emplace_back(line, Fault{Slip::codeTwice, line, 0, "lot", std::string{row->text(Key::lot)},
+                                           asWritten(nextFree(known, row->text(Key::lot)))});
     }
     std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     for (auto& [line, fault] : found)

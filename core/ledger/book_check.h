@@ -19,7 +19,7 @@ struct BookKnown {
     std::function<std::chrono::year_month_day(Instant)> dateOf; // local; none: UTC
 
     // A row of another day book, or of a shift.
-    void take(const Fact& fact);
+    void add(const Fact& fact);
 };
 
 // Faults with their lines, in the order of the file's rows. Nothing is said of a log that is no day book.

@@ -3,68 +3,205 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 
 namespace panside {
 namespace {
 
-constexpr double gaugeSd = 2500;             // Pa: a gauge is read to half a psi or so (our judgement)
-constexpr double gaugeWeight = 2;            // as many readings as that judgement is worth
-constexpr std::array powers{0.0, 0.15, 0.3}; // how steeply a cake packs under pressure: diatomite, from memory
-constexpr double flat = 0.35;                // of the climb before: under it the climb has stopped
+constexpr double gaugeSd = 3000;   // Pa: a gauge is read to half a psi or so (our judgement)
+constexpr double gaugeWeight = 2;  // as many readings as that judgement is worth
+constexpr double flat = 0.35;      // of the climb before: under it the climb has stopped
+constexpr double lowest = 1000;    // Pa: under it no gauge tells anything
+constexpr double plausible = 0.15; // of the likeliest: what is less likely bounds no range
 
-// Of Student's distribution, 80 percent between (standard tables).
-double quantile80(double freedom) {
-    static constexpr std::array<std::pair<double, double>, 8> table{
-        {{1, 3.078}, {2, 1.886}, {3, 1.638}, {4, 1.533}, {6, 1.440}, {10, 1.372}, {20, 1.325}, {1e9, 1.282}}};
-    for (std::size_t i = 1; i < table.size(); ++i)
-        if (freedom < table[i].first)
-            return table[i - 1].second;
-    return table.back().second;
+// How steeply the gauge may climb: pressure to the power 1 - n grows evenly with what goes through. Under 0 the pump
+// slips; 0: a cake that does not pack; 1 and more: papers that blind.
+constexpr std::array powers{-0.6, -0.3, 0.0, 0.3, 0.6, 0.9, 1.2, 1.5};
+constexpr double sameNightSd = 0.2, otherNightSd = 0.45; // of the logarithm of a climb, from run to run (our judgement)
+constexpr double pastWeight = 0.3;                       // of what runs before say of the steepness
+
+// In bars, so that the numbers are near 1.
+double straight(double bar, double power) {
+    return power != 1 ? (std::pow(bar, 1 - power) - 1) / (1 - power) : std::log(bar);
 }
+double gaugeOf(double straight, double power) {
+    constexpr double least = 0.01, most = 50;
+    if (power == 1)
+        return std::clamp(std::exp(std::min(straight, 5.0)), least, most);
+    return std::clamp(std::pow(std::max(1e-3, 1 + (1 - power) * straight), 1 / (1 - power)), least, most);
+}
+double barOf(const CakeReading& one) { return std::max(lowest, one.pressure.pascal()) / 1e5; }
 
+// The line through what makes one of the gauge that lies nearest to the gauge itself.
 struct Line {
-    double begin = 0, slope = 0, variance = 0, mean = 0, spread = 0, count = 0;
-    // Where it reaches a height, and how well that is known.
-    double at(double height) const { return (height - begin) / slope; }
-    double sdAt(double where) const {
-        return std::sqrt(variance * (1 / count + (where - mean) * (where - mean) / spread)) / slope;
-    }
-    double slopeSd() const { return std::sqrt(variance / spread); }
+    double slope = 0, middle = 0, mean = 0;         // of `middle` at `mean`
+    double weight = 0, spread = 0, residue = 1e300; // residue: in bar squared
+    double at(double through) const { return middle + slope * (through - mean); }
 };
 
-// Through what the gauge showed, to the power that makes a straight line of it.
-Line fitted(std::span<const CakeReading> readings, double power) {
+Line weighted(std::span<const CakeReading> readings, double power, std::span<const double> near) {
     Line line;
-    line.count = static_cast<double>(readings.size());
-    double sum = 0, top = 0;
-    for (const CakeReading& one : readings) {
-        line.mean += one.through / line.count;
-        sum += std::pow(one.pressure.pascal(), 1 - power) / line.count;
-        top = std::max(top, one.pressure.pascal());
+    std::vector<double> moved(readings.size());
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const double weight = std::pow(near[i], 2 * power);
+        moved[i] = straight(near[i], power) + (barOf(readings[i]) - near[i]) / std::pow(near[i], power);
+        line.weight += weight;
+        line.mean += weight * readings[i].through;
+        line.middle += weight * moved[i];
     }
+    line.mean /= line.weight;
+    line.middle /= line.weight;
     double cross = 0;
-    for (const CakeReading& one : readings) {
-        const double x = one.through - line.mean;
-        line.spread += x * x;
-        cross += x * (std::pow(one.pressure.pascal(), 1 - power) - sum);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const double x = readings[i].through - line.mean, weight = std::pow(near[i], 2 * power);
+        line.spread += weight * x * x;
+        cross += weight * x * (moved[i] - line.middle);
     }
     line.slope = line.spread > 0 ? cross / line.spread : 0;
-    line.begin = sum - line.slope * line.mean;
-    double residue = 0;
-    for (const CakeReading& one : readings) {
-        const double off = std::pow(one.pressure.pascal(), 1 - power) - line.begin - line.slope * one.through;
-        residue += off * off;
-    }
-    const double gauge = gaugeSd * (1 - power) * std::pow(std::max(top, gaugeSd), -power);
-    line.variance = (gaugeWeight * gauge * gauge + residue) / (gaugeWeight + line.count - 2);
     return line;
+}
+
+Line fitted(std::span<const CakeReading> readings, double power) {
+    std::vector<double> near;
+    for (const CakeReading& one : readings)
+        near.push_back(barOf(one));
+    Line best;
+    for (int step = 0; step < 8; ++step) {
+        Line line = weighted(readings, power, near);
+        line.residue = 0;
+        for (std::size_t i = 0; i < readings.size(); ++i) {
+            near[i] = gaugeOf(line.at(readings[i].through), power);
+            line.residue += std::pow(barOf(readings[i]) - near[i], 2);
+        }
+        if (line.residue >= best.residue * (1 - 1e-6))
+            break;
+        best = line;
+    }
+    return best;
+}
+
+// Student's distribution by the normal one (Abramowitz and Stegun 26.7.8).
+double below(double t, double freedom) {
+    const double z = t * (1 - 1 / (4 * freedom)) / std::sqrt(1 + t * t / (2 * freedom));
+    return std::erfc(-z / std::sqrt(2.0)) / 2;
+}
+
+// What one steepness says of where the limit is met.
+struct Model {
+    double power, likely, height; // of the limit
+    Line line;
+    double slope = 0, slopeVariance = 0, variance = 0; // as known with the runs before; of the middle
+    double reached(double through, double freedom) const {
+        const double x = through - line.mean;
+        return below((line.middle + slope * x - height) / std::sqrt(variance + slopeVariance * x * x), freedom);
+    }
+};
+
+// The climbs of runs before, as the logarithm's mean and variance.
+struct Past {
+    double weight = 0, mean = 0, variance = 0;
+};
+Past pastOf(std::span<const CakeRun> runs, double power) {
+    Past past;
+    bool same = false;
+    for (const CakeRun& run : runs) {
+        const Line line = fitted(run.readings, power);
+        if (line.slope <= 0)
+            continue;
+        const double sd = run.sameNight ? sameNightSd : otherNightSd;
+        past.weight += 1 / (sd * sd);
+        past.mean += std::log(line.slope) / (sd * sd);
+        same |= run.sameNight;
+    }
+    if (past.weight > 0) {
+        past.mean /= past.weight;
+        // The next run differs from their mean as they do from each other.
+        past.variance = 1 / past.weight + std::pow(same ? sameNightSd : otherNightSd, 2);
+    }
+    return past;
+}
+
+struct Known {
+    std::vector<Model> models;
+    double freedom = 1;
+};
+void takeSlope(Model& model, double variance, std::span<const CakeRun> before) {
+    const Past past = pastOf(before, model.power);
+    double known = model.line.spread / variance, sum = model.line.slope * known;
+    if (past.weight > 0) {
+        const double usual = std::exp(past.mean), one = 1 / (usual * usual * past.variance);
+        known += one;
+        sum += usual * one;
+    }
+    model.slope = known > 0 ? sum / known : 0;
+    model.slopeVariance = known > 0 ? 1 / known : 0;
+    model.variance = variance / model.line.weight;
+}
+
+Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<const CakeRun> before) {
+    Known known;
+    double least = 1e300;
+    for (const double power : powers) {
+        known.models.push_back({power, 0, straight(limit.pascal() / 1e5, power), fitted(readings, power)});
+        least = std::min(least, known.models.back().line.residue);
+    }
+    // How the gauge scatters is the same in every run.
+    double sum = gaugeWeight * std::pow(gaugeSd / 1e5, 2) + least;
+    known.freedom = gaugeWeight + static_cast<double>(readings.size()) - 2;
+    std::vector<std::vector<double>> residues;
+    for (const CakeRun& run : before) {
+        residues.emplace_back();
+        for (const double power : powers)
+            residues.back().push_back(fitted(run.readings, power).residue);
+        sum += *std::min_element(residues.back().begin(), residues.back().end());
+        known.freedom += static_cast<double>(run.readings.size()) - 3;
+    }
+    const double variance = sum / known.freedom;
+    double most = -1e300;
+    for (std::size_t i = 0; i < known.models.size(); ++i) {
+        Model& model = known.models[i];
+        model.likely = (least - model.line.residue) / (2 * variance);
+        for (const auto& run : residues)
+            model.likely += pastWeight * (*std::min_element(run.begin(), run.end()) - run[i]) / (2 * variance);
+        most = std::max(most, model.likely);
+        takeSlope(model, variance, before);
+    }
+    for (Model& model : known.models)
+        model.likely = std::exp(model.likely - most);
+    return known;
+}
+
+// Where so much of what is possible has met the limit, given that it has not yet; none: it may never.
+std::optional<double> quantile(std::span<const Model> models, double freedom, double share, double now, double step) {
+    double all = 0;
+    for (const Model& model : models)
+        all += model.likely;
+    const auto reached = [&](double through) {
+        double sum = 0;
+        for (const Model& model : models)
+            sum += model.likely / all * model.reached(through, freedom);
+        return sum;
+    };
+    const double already = reached(now), wanted = already + share * (1 - already);
+    double low = now, high = now + step;
+    for (int i = 0; reached(high) < wanted; ++i) {
+        if (i == 12) // four thousand times as long as the readings
+            return std::nullopt;
+        low = high;
+        high = now + (high - now) * 2;
+    }
+    for (int i = 0; i < 40; ++i) {
+        const double middle = (low + high) / 2;
+        (reached(middle) < wanted ? low : high) = middle;
+    }
+    return high;
 }
 
 double climb(const CakeReading& a, const CakeReading& b) {
     return b.through > a.through ? (b.pressure.pascal() - a.pressure.pascal()) / (b.through - a.through) : 0;
 }
 
-// It climbed, and now it does not: twice in a row, and by more than the gauge could be misread.
+// It climbed, and now it does not: twice in a row, and by more than the gauge could be misread or beats.
 bool hasStopped(std::span<const CakeReading> readings) {
     if (readings.size() < 4)
         return false;
@@ -72,38 +209,44 @@ bool hasStopped(std::span<const CakeReading> readings) {
     const auto before = readings.first(readings.size() - 2);
     const double was = climb(before.front(), before.back());
     const double expected = was * (last[2].through - last[0].through);
-    return was > 0 && expected > 3 * gaugeSd && climb(last[0], last[2]) < flat * was;
+    const double beat = std::sqrt(fitted(before, 0.3).residue / static_cast<double>(before.size())) * 1e5;
+    return was > 0 && expected > 3 * std::max(gaugeSd, beat) && climb(last[0], last[2]) < flat * was;
 }
 
 } // namespace
 
-std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> readings, Pressure limit) {
+std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> readings, Pressure limit,
+                                                     std::span<const CakeRun> before) {
     if (readings.size() < 3)
         return CakeSilence::tooFew;
     if (readings.back().pressure >= limit)
         return CakeSilence::atLimit;
     if (hasStopped(readings))
         return CakeSilence::bypass;
-    CakeForecast forecast{};
-    std::array<double, powers.size()> middle{};
-    bool mayNever = false;
-    for (std::size_t i = 0; i < powers.size(); ++i) {
-        const Line line = fitted(readings, powers[i]);
-        const double t = quantile80(gaugeWeight + line.count - 2);
-        if (line.slope <= 0 || line.spread <= 0)
-            return CakeSilence::notClimbing;
-        const double at = line.at(std::pow(limit.pascal(), 1 - powers[i]));
-        const double off = t * line.sdAt(at);
-        middle[i] = at;
-        forecast.p10 = i == 0 ? at - off : std::min(forecast.p10, at - off);
-        forecast.p90 = i == 0 ? at + off : std::max(*forecast.p90, at + off);
-        mayNever = mayNever || line.slope < t * line.slopeSd();
+    const double now = readings.back().through, span = now - readings.front().through;
+    if (span <= 0)
+        return CakeSilence::notClimbing;
+    std::vector<CakeRun> runs;
+    std::copy_if(before.begin(), before.end(), std::back_inserter(runs),
+                 [](const CakeRun& run) { return run.readings.size() > 3; });
+    const Known known = knownOf(readings, limit, runs);
+    const auto p50 = quantile(known.models, known.freedom, 0.5, now, span);
+    if (!p50)
+        return CakeSilence::notClimbing;
+    // Every steepness that is not ruled out has its say in the range.
+    CakeForecast forecast{*p50, *p50, *p50, 0, !runs.empty()};
+    double all = 0;
+    for (const Model& model : known.models) {
+        all += model.likely;
+        forecast.climb += model.likely * model.slope * std::pow(barOf(readings.back()), model.power) * 1e5;
+        if (model.likely < plausible)
+            continue;
+        const auto p10 = quantile(std::span{&model, 1}, known.freedom, 0.1, now, span);
+        const auto p90 = quantile(std::span{&model, 1}, known.freedom, 0.9, now, span);
+        forecast.p10 = std::min(forecast.p10, p10.value_or(forecast.p10));
+        forecast.p90 = p90 && forecast.p90 ? std::optional{std::max(*forecast.p90, *p90)} : std::nullopt;
     }
-    // It stands under the limit now.
-    forecast.p50 = std::max(middle[1], readings.back().through);
-    forecast.p10 = std::max(forecast.p10, readings.back().through);
-    if (mayNever)
-        forecast.p90.reset();
+    forecast.climb /= all;
     return forecast;
 }
 

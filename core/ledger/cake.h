@@ -1,13 +1,14 @@
 #pragma once
 // A filter press: when its gauge will stand at the limit. Only the cake's resistance is modelled, for a pump that gives
-// a steady flow: the cake grows with what goes through, and the pressure with the cake. What is a little compressible
-// climbs steeper than a line; by how much is not known, so the range covers it. A bypass that opens, or an air pump
-// whose flow falls instead, ends the forecast.
+// a steady flow: the cake grows with what goes through, and the pressure with the cake. What packs under pressure, or
+// blinds the papers with fine sand, climbs steeper than a line; by how much each run shows itself, and the runs before
+// it with the same aid and papers. A bypass that opens, or an air pump whose flow falls instead, ends the forecast.
 #include "core/quantity/quantity.h"
 
 #include <optional>
 #include <span>
 #include <variant>
+#include <vector>
 
 namespace panside {
 
@@ -15,9 +16,16 @@ struct CakeReading {
     double through;    // what has gone through since the run began; at a steady flow its time serves as well
     Pressure pressure; // gauge
 };
+// A run that is over, with the same aid and papers.
+struct CakeRun {
+    std::vector<CakeReading> readings;
+    bool sameNight = false; // and the same sugar sand
+};
 struct CakeForecast {
     double p10, p50;           // of `through`, where the gauge stands at the limit
     std::optional<double> p90; // none: it may never get there
+    double climb;              // Pa for each unit of `through`, now
+    bool learned = false;      // the runs before had a word in it
 };
 enum class CakeSilence : std::uint8_t {
     tooFew,      // fewer than three readings
@@ -26,12 +34,13 @@ enum class CakeSilence : std::uint8_t {
     bypass       // it climbed and stopped: a bypass has opened, or the flow falls
 };
 // Range      three readings or more by `through`, gauge and limit above 0
-// Accuracy   the range holds the truth in 8 of 10 runs or more, for a cake whose resistance grows with the pressure to
-// a
-//            power of 0 to 0.3 and a gauge read to half a psi
+// Accuracy   the range holds the truth in 8 of 10 runs or more: of cakes that pack with the pressure to a power of 0 to
+//            0.6, of papers that blind, and of gauges that climb as the run to a power of 1 to 1.8, read to half a psi
+//            or beating with the pump's stroke
 // Source     filtration at a constant rate: pressure = viscosity * rate / area * (resistance * solids * volume / area +
-//            that of the papers): Ruth 1935, as in McCabe, Smith and Harriott, Unit Operations (from memory)
-[[nodiscard]] std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> readings,
-                                                                   Pressure limit);
+//            that of the papers): Ruth 1935, as in McCabe, Smith and Harriott, Unit Operations; blinding: Hermia 1982
+//            (both from memory)
+[[nodiscard]] std::variant<CakeForecast, CakeSilence>
+cakeForecast(std::span<const CakeReading> readings, Pressure limit, std::span<const CakeRun> before = {});
 
 } // namespace panside

@@ -33,6 +33,7 @@ struct DrawDensities::Inside {
     State state;
     std::optional<Open> open;
     std::vector<Past> past;
+    std::vector<Checked> checked;
     Instant last{};
     double offset = 0;
 
@@ -63,7 +64,7 @@ DrawDensities::~DrawDensities() = default;
 DrawDensities::DrawDensities(DrawDensities&&) noexcept = default;
 DrawDensities& DrawDensities::operator=(DrawDensities&&) noexcept = default;
 
-void DrawDensities::take(const Fact& fact) {
+void DrawDensities::add(const Fact& fact) {
     Inside& in = *inside_;
     if (in.open) {
         const auto until = in.open->closed ? *in.open->closed + Duration{lag} : fact.at;
@@ -78,6 +79,9 @@ void DrawDensities::take(const Fact& fact) {
         in.open->closed = fact.at;
     absorbUnwatched(in.state, fact);
     in.last = fact.at;
+    if (const auto* check = std::get_if<DensityCheck>(&fact.what); check && check->with == Instrument::hydrometer)
+        if (const auto& came = in.state.mark.lastCheck(); came && came->at == fact.at && came->apart)
+            in.checked.push_back({fact.at, {*came->apart, came->apartSd}});
     in.offset = in.state.mark.offset(fact.at).kelvin();
     if (std::holds_alternative<DrawOpened>(fact.what) && (!in.open || in.open->closed)) {
         if (in.open)
@@ -86,6 +90,8 @@ void DrawDensities::take(const Fact& fact) {
         in.open->next = fact.at + Duration{lag};
     }
 }
+
+const std::vector<DrawDensities::Checked>& DrawDensities::checked() const { return inside_->checked; }
 
 std::vector<DrawDensities::Found> DrawDensities::found() const {
     std::vector<Found> found;

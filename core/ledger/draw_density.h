@@ -8,6 +8,9 @@
 
 namespace panside {
 
+// Moves whenever the same facts would give other densities by what stands in draw_density.cpp.
+inline constexpr int drawDensityForm = 1;
+
 class DrawDensities {
 public:
     DrawDensities();
@@ -15,13 +18,20 @@ public:
     DrawDensities(DrawDensities&&) noexcept;
     DrawDensities& operator=(DrawDensities&&) noexcept;
 
-    void take(const Fact& fact); // by time
+    void add(const Fact& fact); // by time
     struct Found {
         Instant closed;
         DrawDensity density;
     };
     // Draws while which the engine knew the sugar at the draw-off for at least a third of the time.
     std::vector<Found> found() const;
+
+    // How far each hydrometer check lay from physics.
+    struct Checked {
+        Instant at;
+        CheckApart apart;
+    };
+    const std::vector<Checked>& checked() const;
 
 private:
     struct Inside;

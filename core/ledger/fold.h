@@ -22,10 +22,11 @@ struct Ledger::Fold {
         bool sugarAssumed = false;
     };
     // A volume is at 20 degC; none: all of it.
-    Taken take(std::size_t vessel, std::optional<Volume> volume);
+    Taken pour(std::size_t vessel, std::optional<Volume> volume);
     Taken takeShare(Vessel& vessel, double share);
     void put(std::size_t vessel, const Taken& what, int night = -1);
     void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
+    void measured(std::size_t vessel, const Liquid& all, bool sugarAssumed);
     void empty(Vessel& vessel);
     static void feel(Vessel& vessel, std::optional<Temperature> told);
     void warm(Vessel& vessel, Instant at);
@@ -61,8 +62,14 @@ struct Ledger::Fold {
     void sold(const DayRow& row);
     void lost(const DayRow& row);
     void pansEmptied(const DayRow& row);
+    void cutPress();
     void pressOn(const DayRow& row);
+    void gauge(const Fact& fact);
+    static std::string amountIn(const DayRow& row); // as it was written, or in words
+    InstrumentRow& instrument(std::string_view name);
+    void instruments(const Fact& fact);
     void pressOff(const DayRow& row);
+    void pressed(PressRow run, const DayRow& row, std::size_t from, std::size_t to);
     void graded(const DayRow& row);
     void packed(const DayRow& row);
     void shipped(const DayRow& row);
@@ -102,6 +109,7 @@ struct Ledger::Fold {
 
     std::optional<std::size_t> feedVessel;
     int current = -1; // shift whose rows are folded
+    int pan = 0;      // pans and sides so far
     bool feedDipped = false;
     Volume flowed;       // of the shift, that has entered the pans
     Liquid enteredAtLit; // the pans, of the shift, when it was lit
@@ -123,6 +131,9 @@ struct Ledger::Fold {
 
     struct Press {
         bool open = false;
+        bool told = false;              // some run is: a house that writes none is asked about none
+        std::optional<Instant> pressed; // since then the gauge shows pressure outside of a run
+        bool asked = false;             // and it was said
         PressRow run;
         Liquid heel;
         bool heelKnown = true;

@@ -1,7 +1,7 @@
 // The rows of the day book that move sap and syrup.
+#include "core/boil/sap_sugar.h"
 #include "core/ledger/fold.h"
 #include "core/ledger/shape.h"
-#include "core/physics/hydrometer.h"
 
 #include <algorithm>
 #include <array>
@@ -17,15 +17,6 @@ constexpr Brix sweetestSap = Brix::degrees(12); // of any tree (trade practice: 
 std::optional<double> priceIn(const DayRow& row) { return numberIn(row.text(Key::price)); }
 
 bool isYes(std::string_view word) { return word == "yes" || word == "true" || word == "1"; }
-
-// As read, on its own scale.
-std::optional<Brix> sapRead(const DayRow& row) {
-    const auto read = row.brix();
-    const auto temp = row.temperature(), cal = row.temperature(Key::cal);
-    if (!read || !temp || !cal)
-        return read;
-    return sugarByHydrometer(*read, *temp, *cal).value_or(*read);
-}
 
 } // namespace
 
@@ -66,7 +57,7 @@ void Ledger::Fold::declare(const DayRow& row) {
 }
 
 void Ledger::Fold::gathered(const DayRow& row) {
-    const auto read = sapRead(row);
+    const auto read = sapSugar(row);
     if (read && *read > sweetestSap)
         mark(MarkKind::sugarOdd, {}, read->degrees());
     const std::size_t to = vessel(row.text(Key::to), false);
@@ -99,8 +90,8 @@ void Ledger::Fold::offComesIn(std::size_t to, const Taken& what) {
 void Ledger::Fold::moved(const DayRow& row) {
     const std::size_t from = vessel(row.text(Key::from), false), to = vessel(row.text(Key::to), false);
     const auto volume = row.value ? std::optional{at20(row, vessels[from].content.brix())} : std::nullopt;
-    const Taken taken = take(from, volume);
-    if (taken.liquid.isEmpty())
+    const Taken taken = pour(from, volume);
+    if (taken.liquid.isEmpty() && taken.strands[0].from == noKnot)
         return;
     if (!vessels[to].content.isEmpty())
         offComesIn(to, taken);
@@ -119,7 +110,7 @@ void Ledger::Fold::dipped(const DayRow& row) {
             return;
         }
     }
-    auto read = sapRead(row);
+    auto read = sapSugar(row);
     if (const auto temp = row.temperature(); temp && volume)
         volume = liquidOf(*volume, read.value_or(vessels[where].content.brix()), *temp).volume();
     dip(where, *volume, read, now);
@@ -144,7 +135,7 @@ void Ledger::Fold::concentrated(const DayRow& row) {
     // All the sugar stays on this side of the membrane: it tells how much went in.
     const double share = std::max(1e-6, before.si());
     const Volume needed = liquidOf(Mass::ofSi(made.sugar / share), before).volume();
-    Taken taken = take(from, needed);
+    Taken taken = pour(from, needed);
     ConcentratorRun run;
     run.at = now;
     run.from = vessels[from].name;
@@ -206,7 +197,7 @@ void Ledger::Fold::sold(const DayRow& row) {
         volume = liquidOf(Mass::ofSi(*mass), sugar).volume();
     else if (row.value)
         volume = at20(row, sugar);
-    const Taken taken = take(*from, volume);
+    const Taken taken = pour(*from, volume);
     SoldRow told;
     told.buyer = row.text(Key::to);
     told.at = now;
@@ -237,7 +228,7 @@ void Ledger::Fold::lost(const DayRow& row) {
     }
     const std::size_t from = vessel(name, false);
     const auto volume = row.value ? std::optional{at20(row, vessels[from].content.brix())} : std::nullopt;
-    const Taken taken = take(from, volume);
+    const Taken taken = pour(from, volume);
     lose(std::string{row.text(Key::why)}, vessels[from].name, taken.liquid, taken.strands);
 }
 

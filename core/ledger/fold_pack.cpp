@@ -1,4 +1,4 @@
-// The rows of the day book from the press to the buyer.
+// The rows of the day book from the grade to the buyer.
 #include "core/ledger/fold.h"
 
 #include <algorithm>
@@ -12,125 +12,7 @@ constexpr double printedDigit = 0.05; // brix: a density is compared as it is pr
 // Processing syrup may be packed from five gallons up (7 CFR 52.5961 to .5966, as quoted).
 constexpr Volume processingFrom = Volume::gallon(5);
 
-std::string amountIn(const DayRow& row) {
-    return row.value ? fmt::format("{:.6g} {}", fromSi(row.value->si, row.value->unit), nameOf(row.value->unit))
-                     : row.words;
-}
-
-bool isOver(std::string_view text) { return text == "new"; }
-
 } // namespace
-
-void Ledger::Fold::pressOn(const DayRow& row) {
-    if (isOver(row.text(Key::papers))) {
-        press.last = noKnot;
-        press.heel = {};
-    }
-    press.open = true;
-    press.run = {};
-    press.run.at = now;
-    press.run.from = row.text(Key::from);
-    press.run.to = row.text(Key::to);
-    press.run.aid = row.text(Key::aid);
-    press.run.temperature = row.temperature();
-}
-
-// What goes through takes the heel of the run before with it and leaves its own behind.
-void Ledger::Fold::pressOff(const DayRow& row) {
-    if (!press.open) {
-        mark(MarkKind::pressNotOpen);
-        pressOn(row);
-    }
-    PressRow run = press.run;
-    press.open = false;
-    for (const auto& [key, into] :
-         {std::pair{Key::from, &run.from}, {Key::to, &run.to}, {Key::aid, &run.aid}, {Key::result, &run.result}})
-        if (row.of(key))
-            *into = row.text(key);
-    if (run.from.empty() || run.to.empty())
-        return;
-    const std::size_t from = vessel(run.from, false), to = vessel(run.to, false);
-    run.from = vessels[from].name;
-    run.to = vessels[to].name;
-    if (!row.value) {
-        mark(MarkKind::noVolume);
-        tables.presses.push_back(std::move(run));
-        return;
-    }
-    run.through = at20(row, vessels[from].content.brix());
-    Taken taken = take(from, run.through);
-    std::vector<Strand> strands = taken.strands;
-    Liquid all = taken.liquid;
-    if (press.heel.sugar > 0) {
-        strands.push_back(strandOf(press.last, press.heel.sugar));
-        all += press.heel;
-    } else if (press.last != noKnot) {
-        strands.push_back(unmeasured(press.last));
-    }
-    if (press.last != noKnot)
-        taken.taint |= press.taint;
-    run.knot = thread.tie(KnotKind::press, static_cast<std::uint32_t>(tables.presses.size()), now, all.sugar, strands);
-    const auto heel = row.si(Key::heel);
-    const double held = heel && all.mass > 0 ? std::min(1.0, *heel / all.volume().si()) : 0;
-    press.heel = all.part(held);
-    press.last = heel && *heel <= 0 ? noKnot : run.knot;
-    press.taint = taken.taint;
-    taken.liquid = all.part(1 - held);
-    taken.strands = {strandOf(run.knot, taken.liquid.sugar)};
-    tables.presses.push_back(std::move(run));
-    if (!vessels[to].content.isEmpty())
-        offComesIn(to, taken);
-    put(to, taken);
-    markTaint(vessels[to].name, taken.taint);
-}
-
-void Ledger::Fold::cleaned(const DayRow& row) {
-    const std::string_view name = row.text(Key::vessel);
-    const auto which = known(name);
-    const bool isPress = nameKey(name) == "press" || nameKey(name) == "filterpress" ||
-                         (which && vessels[*which].kind == VesselKind::filter && vessels[*which].content.isEmpty());
-    if (isPress) {
-        if (press.heel.sugar > 0) {
-            const std::vector<Strand> strands{strandOf(press.last, press.heel.sugar)};
-            lose("press heel", "press", press.heel, strands);
-        }
-        press.heel = {};
-        press.last = noKnot;
-        press.taint = {};
-    }
-    if (which) {
-        // A clean vessel holds nothing of what was in it; what the book still has in it says itself.
-        vessels[*which].joinsLast = false;
-        vessels[*which].touched = now;
-    }
-    tables.cleaned.push_back(
-        {now, std::string{row.text(Key::with)}, std::string{name},
-         fmt::format("{}{}", row.of(Key::rinsed) ? "rinsed " + std::string{row.text(Key::rinsed)} : "",
-                     row.of(Key::checked) ? " checked " + std::string{row.text(Key::checked)} : ""),
-         in.rows[line].fact->by});
-}
-
-void Ledger::Fold::tested(const DayRow& row) {
-    const std::string_view of = row.text(Key::of);
-    tables.tested.push_back(
-        {now, std::string{row.text(Key::tested_for)}, std::string{of}, amountIn(row), in.rows[line].fact->by});
-    if (nameKey(row.text(Key::tested_for)) != "lead" || !row.value)
-        return;
-    const double limit = leadLimit(allPlaces()[tables.place.value_or(0)]).partsPerBillion;
-    const bool over = row.value->si * 1e9 > limit;
-    if (const auto lot = codes.find(nameKey(of)); lot != codes.end()) {
-        lots[lot->second].taint.lead = over;
-        lots[lot->second].held |= over;
-        if (over)
-            mark(MarkKind::lead, lots[lot->second].code, row.value->si * 1e9, limit);
-    }
-    if (const auto which = known(of)) {
-        vessels[*which].leadOver = over;
-        vessels[*which].taint.lead = over;
-        if (over)
-            mark(MarkKind::lead, vessels[*which].name, row.value->si * 1e9, limit);
-    }
-}
 
 void Ledger::Fold::graded(const DayRow& row) {
     const auto light = row.value_as(Dimension::share);
@@ -245,7 +127,7 @@ void Ledger::Fold::packed(const DayRow& row) {
     // What is known of its colour and taste before it may be emptied.
     const std::optional<double> light = vessels[from].light;
     const std::string lightClass = vessels[from].lightClass, flavour = vessels[from].flavour;
-    Taken taken = take(from, size->size * count);
+    Taken taken = pour(from, size->size * count);
     Lot& lot = lots[index];
     size = &lot.sizes[number];
     const auto shareOf = [&taken](double share) {

@@ -1,6 +1,6 @@
 // The rows of a shift: sap into the feed tank and into the pans, draws out of them.
+#include "core/boil/sap_sugar.h"
 #include "core/ledger/fold.h"
-#include "core/physics/hydrometer.h"
 
 #include <algorithm>
 #include <array>
@@ -58,7 +58,7 @@ void Ledger::Fold::tiePans(std::span<const Strand> strands, double sugar) {
 void Ledger::Fold::intoPans(Volume volume) {
     if (volume.litre() < leastTransfer)
         return;
-    const Taken taken = take(feed(), volume);
+    const Taken taken = pour(feed(), volume);
     std::vector<Strand> strands = taken.strands;
     if (pansKnot != noKnot)
         strands.push_back(pansShort || pans.sugar <= 0 ? unmeasured(pansKnot) : strandOf(pansKnot, pans.sugar));
@@ -116,9 +116,7 @@ void Ledger::Fold::foldToldLater(const ShiftAid& aid) {
 void Ledger::Fold::sapIn(const SapIn& sap) {
     const std::size_t from = sap.from.empty() ? SIZE_MAX : known(sap.from).value_or(SIZE_MAX);
     const std::size_t tank = feed();
-    std::optional<Brix> read = sap.sugar;
-    if (read && sap.scale && sap.temperature)
-        read = sugarByHydrometer(*read, sap.temperature->value, sap.scale->value).value_or(*read);
+    const std::optional<Brix> read = sapSugar(sap);
     if (from != SIZE_MAX && from != tank) {
         std::optional<Volume> volume;
         if (!sap.all) {
@@ -128,7 +126,7 @@ void Ledger::Fold::sapIn(const SapIn& sap) {
         }
         if (read && vessels[from].sugarAssumed && !vessels[from].content.isEmpty())
             dip(from, vessels[from].content.volume(), read, now);
-        Taken taken = take(from, volume);
+        Taken taken = pour(from, volume);
         if (sap.temperature)
             taken.temperature = sap.temperature->value;
         put(tank, taken);
@@ -278,6 +276,8 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
     Night& ofFire = nights[static_cast<std::size_t>(nightOf[index])];
     ofFire.last = now;
     fireRow(ofFire, aids[index]);
+    gauge(fact);
+    instruments(fact);
     if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
         const auto& early = aids[index].toldLater();
         sync();
@@ -290,11 +290,18 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
         defoamer(*drops);
     } else if (std::holds_alternative<PanSwapped>(fact.what)) {
         ofFire.swapped.push_back(now);
+        ++pan;
     } else if (std::holds_alternative<DensityCheck>(fact.what)) {
         const auto& check = std::get<DensityCheck>(fact.what);
         char text[32];
         std::snprintf(text, sizeof text, "%.1f %s", check.reading, check.unit == Unit::baume ? "baume" : "brix");
-        tables.checks.push_back({nightOf[index], now, text, SIZE_MAX});
+        tables.checks.push_back({nightOf[index], now, text, SIZE_MAX, pan});
+        if (const auto known = in.apartOf ? in.apartOf(current, now) : std::nullopt) {
+            tables.checks.back().apart = known->apart;
+            tables.checks.back().apartSd = known->sd;
+        }
+        if (const auto sugar = sugarOf(check, aids[index].wanted()))
+            tables.checks.back().sugar = sugar->sugar;
         if (const auto of = aids[index].drawOfCheck(line))
             tables.checks.back().draw = *of; // its row until the end, when the draw's own number is known
     } else if (!feedDipped && aids[index].hasLevel()) {
@@ -313,10 +320,6 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
         }
         tonight.loads = aids[index].loads();
         tonight.cords = aids[index].cords();
-        if (tables.settings.wasSet(Setting::probe_offset)) {
-            tonight.probeOffset = tables.settings.probeOffset().kelvin();
-            tonight.probeOffsetSd = tables.settings.probeOffsetSd().kelvin();
-        }
         tonight.wood = aids[index].wood();
         tonight.woodKind = aids[index].woodKind();
         current = -1;

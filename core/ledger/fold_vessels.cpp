@@ -14,8 +14,12 @@ constexpr double dropLitres = 0.002;
 // (common practice, no source: a dip stick and a pail's ring).
 constexpr double measureShare = 0.25;
 constexpr double rimSlack = 0.005;
+constexpr double dippedSd = 0.002, guessedSd = 0.01; // mass fraction: read in it, and where nobody read it
 constexpr std::array<std::string_view, 10> kindWords{"",     "gather", "truck", "hold",  "feed", "concentrate",
                                                      "pail", "filter", "drum",  "canner"};
+
+// Where nobody measured it: usual sap, usual syrup (common practice, no source).
+Brix guessed(const Vessel& vessel) { return Brix::degrees(isTankKind(vessel.kind) ? 2 : 66.9); }
 
 } // namespace
 
@@ -115,7 +119,8 @@ void Ledger::Fold::empty(Vessel& vessel) {
 Ledger::Fold::Taken Ledger::Fold::takeShare(Vessel& vessel, double share) {
     Taken taken;
     taken.liquid = vessel.content.part(share);
-    taken.strands = {strandOf(vessel.knot, taken.liquid.sugar)};
+    // What nobody measured goes with it all the same.
+    taken.strands = {vessel.content.isEmpty() ? unmeasured(vessel.knot) : strandOf(vessel.knot, taken.liquid.sugar)};
     taken.taint = vessel.taint;
     taken.oldest = vessel.oldest;
     taken.temperature = vessel.temperature;
@@ -140,17 +145,24 @@ Ledger::Fold::Taken Ledger::Fold::unwritten(const Vessel& vessel, const Liquid& 
     return taken;
 }
 
-Ledger::Fold::Taken Ledger::Fold::take(std::size_t index, std::optional<Volume> volume) {
+Ledger::Fold::Taken Ledger::Fold::pour(std::size_t index, std::optional<Volume> volume) {
     const Instant before = vessels[index].touched;
     warm(vessels[index], now);
     Vessel& vessel = vessels[index];
+    if (volume && volume->litre() > dropLitres && vessel.content.isEmpty() && vessel.knot != noKnot) {
+        measured(index, liquidOf(*volume, guessed(vessel), bookTemperature, guessedSd), true);
+        Taken taken = takeShare(vessel, 1);
+        empty(vessel);
+        vessel.joinsLast = true; // nobody knows what is left
+        return taken;
+    }
     const double have = vessel.content.volume().litre();
     const double want = volume ? volume->litre() : have;
     if (want <= have + dropLitres) {
         const bool whole = want >= have - dropLitres;
         Taken taken = takeShare(vessel, have > 0 ? (whole ? 1 : want / have) : 0);
         if (whole) {
-            if (have > 0)
+            if (have > 0 || !volume)
                 empty(vessel);
         } else {
             vessel.content = vessel.content.part(1 - want / have);
@@ -168,11 +180,8 @@ Ledger::Fold::Taken Ledger::Fold::take(std::size_t index, std::optional<Volume> 
         taken.liquid = taken.liquid.part(want / have);
         taken.strands[0].sugar = taken.liquid.sugar;
     } else {
-        const Liquid missing = liquidOf(Volume::litre(want - have),
-                                        have > 0                  ? vessel.content.brix()
-                                        : isTankKind(vessel.kind) ? Brix::degrees(2)
-                                                                  : Brix::degrees(66.9),
-                                        bookTemperature, 0.01);
+        const Liquid missing = liquidOf(Volume::litre(want - have), have > 0 ? vessel.content.brix() : guessed(vessel),
+                                        bookTemperature, guessedSd);
         // It must have been in there: nobody wrote how it came.
         Taken hole = unwritten(vessel, missing);
         hole.sugarAssumed = true;
@@ -187,6 +196,7 @@ Ledger::Fold::Taken Ledger::Fold::take(std::size_t index, std::optional<Volume> 
 }
 
 void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
+    const Instant before = vessels[index].touched;
     warm(vessels[index], now);
     Vessel& vessel = vessels[index];
     if (vessel.out)
@@ -195,11 +205,12 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
     std::vector<Strand> strands = what.strands;
     if (!fresh)
         strands.push_back(strandOf(vessel.knot, vessel.content.sugar));
+    else if (vessel.knot != noKnot) // something that nobody measured
+        strands.push_back(unmeasured(vessel.knot));
     else if (vessel.joinsLast)
         strands.push_back(unmeasured(vessel.last));
-    if (fresh) {
+    if (fresh && vessel.knot == noKnot)
         vessel.shifts.clear();
-    }
     vessel.joinsLast = false;
     const double old = vessel.content.mass;
     vessel.content += what.liquid;
@@ -235,15 +246,31 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
     }
     const Volume now20 = vessel.content.volume();
     if (vessel.capacity && now20 > *vessel.capacity * (1 + rimSlack))
-        mark(MarkKind::overRim, vessel.name, (now20 - *vessel.capacity).litre(), vessel.capacity->litre());
+        mark(MarkKind::overRim, vessel.name, (now20 - *vessel.capacity).litre(), vessel.capacity->litre(), before);
+}
+
+// Somebody wrote what came in, and nobody how much: a dip tells it.
+void Ledger::Fold::measured(std::size_t index, const Liquid& all, bool sugarAssumed) {
+    Vessel& vessel = vessels[index];
+    // One that came in is all of it; of several nobody knows the parts.
+    const auto came = thread.strandsOf(vessel.knot);
+    const std::array<Strand, 1> same{Strand{came.size() == 1 ? came[0].from : vessel.knot, false, all.sugar, 0}};
+    balance.doesNotClose += all.sugar;
+    closeVariance += all.sugar * all.sugar / 12;
+    vessel.content = all;
+    vessel.sugarAssumed = sugarAssumed;
+    vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, all.sugar, same);
+    vessel.filling.emplace_back(vessel.knot, all.sugar);
+    vessel.taken += all.volume();
 }
 
 void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sugar, Instant at) {
+    const Instant last = vessels[index].touched;
     warm(vessels[index], at);
     Vessel& vessel = vessels[index];
     const double have = vessel.content.volume().litre(), found = volume.litre(), before = vessel.content.sugar;
     if (vessel.capacity && volume > *vessel.capacity * (1 + rimSlack))
-        mark(MarkKind::overRim, vessel.name, (volume - *vessel.capacity).litre(), vessel.capacity->litre());
+        mark(MarkKind::overRim, vessel.name, (volume - *vessel.capacity).litre(), vessel.capacity->litre(), last);
     if (found < dropLitres) {
         balance.doesNotClose -= before;
         closeVariance += before * before * 1e-4;
@@ -252,9 +279,12 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
         return;
     }
     if (have <= 0) {
+        const Liquid all =
+            liquidOf(volume, sugar.value_or(guessed(vessel)), bookTemperature, sugar ? dippedSd : guessedSd);
+        if (vessel.knot != noKnot)
+            return measured(index, all, !sugar);
         // Nobody wrote how it came in.
-        const Brix guess = isTankKind(vessel.kind) ? Brix::degrees(2) : Brix::degrees(66.9);
-        Taken hole = unwritten(vessel, liquidOf(volume, sugar.value_or(guess), bookTemperature, sugar ? 0.002 : 0.01));
+        Taken hole = unwritten(vessel, all);
         hole.sugarAssumed = !sugar;
         if (vessel.last != noKnot)
             hole.strands.push_back(unmeasured(vessel.last));
@@ -263,7 +293,7 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
     }
     Liquid now20 = vessel.content.part(found / have);
     if (sugar) {
-        now20 = liquidOf(volume, *sugar, bookTemperature, 0.002);
+        now20 = liquidOf(volume, *sugar, bookTemperature, dippedSd);
         vessel.sugarAssumed = false;
     }
     balance.doesNotClose += now20.sugar - before;

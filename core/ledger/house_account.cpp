@@ -215,38 +215,44 @@ NiterTell niterOf(const Ledger& ledger) {
     return tell;
 }
 
-// What the checks taught the probe to be off, night by night. On one pan it may be niter or the pan; the same amount on
+// How far each draw's check lay from physics, pan by pan. On one pan it may be niter or the pan; the same amount on
 // every pan points to the glass, or to the probe.
 GlassTell glassOf(const Ledger& ledger) {
     GlassTell tell;
-    double weight = 0, sum = 0;
-    std::vector<std::pair<double, double>> seen; // offset, variance
-    int pans = 1;
-    for (const Night& night : ledger.nights()) {
-        pans += static_cast<int>(night.swapped.size());
-        if (!night.probeOffset || !night.probeOffsetSd || *night.probeOffsetSd >= 0.25)
-            continue; // not learned: 0.3 is where nobody has checked
-        const double variance = std::pow(std::max(0.03, *night.probeOffsetSd), 2);
-        seen.emplace_back(*night.probeOffset, variance);
-        weight += 1 / variance;
-        sum += *night.probeOffset / variance;
+    struct Sum {
+        double weight = 0, sum = 0;
+        void add(double value, double variance) {
+            weight += 1 / variance;
+            sum += value / variance;
+        }
+        double mean() const { return sum / weight; }
+    };
+    std::map<int, Sum> pans;
+    Sum all;
+    for (const CheckRow& check : ledger.tables().checks) {
+        if (!check.apart || !check.apartSd)
+            continue;
+        const double variance = std::pow(std::max(0.03, check.apartSd->kelvin()), 2);
+        pans[check.pan].add(check.apart->kelvin(), variance);
+        all.add(check.apart->kelvin(), variance);
+        ++tell.draws;
     }
-    tell.nights = static_cast<int>(seen.size());
-    tell.pans = pans;
-    if (tell.nights < 3 || pans < 3)
+    tell.pans = static_cast<int>(pans.size());
+    if (tell.draws < 6 || tell.pans < 3)
         return tell;
-    const double mean = sum / weight;
     double chi = 0, spread = 0;
-    for (const auto& [offset, variance] : seen) {
-        chi += (offset - mean) * (offset - mean) / variance;
-        spread = std::max(spread, std::abs(offset - mean));
+    for (const auto& [pan, sum] : pans) {
+        const double off = sum.mean() - all.mean();
+        chi += off * off * sum.weight;
+        spread = std::max(spread, std::abs(off) - 1 / std::sqrt(sum.weight));
     }
+    const double mean = all.mean();
     tell.apart = TemperatureDifference::kelvin(mean);
-    tell.sd = TemperatureDifference::kelvin(std::sqrt(1 / weight) * std::max(1.0, std::sqrt(chi / (tell.nights - 1))));
+    tell.sd =
+        TemperatureDifference::kelvin(std::sqrt(1 / all.weight) * std::max(1.0, std::sqrt(chi / (tell.pans - 1))));
     constexpr double brixAKelvin = 4.4; // near the finish (boiling rise of sucrose at 66.9 brix)
     tell.brix = mean * brixAKelvin;
-    const double sure = 2 * tell.sd.kelvin();
-    if (std::abs(mean) > sure && spread < 0.5 * std::abs(mean))
+    if (std::abs(mean) > 2 * tell.sd.kelvin() && spread < 0.5 * std::abs(mean))
         tell.verdict = RigVerdict::steady;
     return tell;
 }

@@ -102,7 +102,7 @@ struct NiterTell {
 };
 struct GlassTell {
     RigVerdict verdict = RigVerdict::tooLittle; // steady: apart by the same amount on every pan
-    int nights = 0, pans = 0;
+    int draws = 0, pans = 0;                    // checked draws, and the pans or sides they came from
     TemperatureDifference apart, sd;
     double brix = 0; // what it is in the glass
 };

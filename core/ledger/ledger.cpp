@@ -46,7 +46,7 @@ void Ledger::Fold::markTaint(const std::string& name, const Taint& taint) {
 }
 
 void Ledger::Fold::set(const Set& set) {
-    tables.settings.take(set);
+    tables.settings.put(set);
     switch (set.key) {
     case Setting::place: {
         tables.place = static_cast<std::size_t>(set.si);
@@ -81,11 +81,12 @@ void Ledger::Fold::prepare() {
     for (std::size_t i = 0; i < in.rows.size(); ++i) {
         const auto& [fact, shift, id] = in.rows[i];
         if (shift >= 0) {
-            aids[static_cast<std::size_t>(shift)].take(*fact, i);
+            aids[static_cast<std::size_t>(shift)].add(*fact, i);
             ends[static_cast<std::size_t>(shift)] = i;
         }
         const auto* day = std::get_if<DayRow>(&fact->what);
         const auto* draw = std::get_if<DrawClosed>(&fact->what);
+        press.told |= day && day->deed == Deed::press_on;
         if ((!day || day->deed != Deed::vessel) && (!draw || draw->to.empty()))
             continue;
         // Whoever is named anywhere is known from the first row on: a row written in the wrong order moves nothing.
@@ -256,6 +257,7 @@ const std::vector<Night>& Ledger::nights() const { return fold_->nights; }
 const LedgerTables& Ledger::tables() const { return fold_->tables; }
 const std::vector<LedgerMark>& Ledger::marks() const { return fold_->marks; }
 const Balance20& Ledger::balance() const { return fold_->balance; }
+std::chrono::year_month_day Ledger::dateOf(Instant at) const { return fold_->in.dateOf(at); }
 std::optional<std::size_t> Ledger::vesselNamed(std::string_view name) const { return fold_->known(name); }
 std::optional<std::size_t> Ledger::lotNamed(std::string_view code) const {
     const auto found = fold_->codes.find(nameKey(code));

@@ -25,10 +25,16 @@ struct DrawDensity {
     Brix sd;
 };
 
+// How far the pan's reading lay over what physics says of a checked sugar, and how well that is known.
+struct CheckApart {
+    TemperatureDifference apart, sd;
+};
+
 struct LedgerInput {
     std::vector<LedgerRow> rows; // by time; those of equal times in the order of their files
     std::vector<Instant> shifts; // their IDs
     std::function<std::optional<DrawDensity>(int shift, Instant closed)> densityOf; // none: the checks decide
+    std::function<std::optional<CheckApart>(int shift, Instant checked)> apartOf;   // none: nobody knows
     std::function<std::chrono::year_month_day(Instant)> dateOf;                     // local; none: UTC
 };
 
@@ -46,6 +52,7 @@ public:
     const LedgerTables& tables() const;
     const std::vector<LedgerMark>& marks() const; // by row
     const Balance20& balance() const;
+    std::chrono::year_month_day dateOf(Instant at) const; // local, as the nights are named
 
     std::optional<std::size_t> vesselNamed(std::string_view name) const;
     std::optional<std::size_t> lotNamed(std::string_view code) const;

@@ -67,17 +67,16 @@ struct Night {
     double left = 0;       // sugar in them then, kg
     // The fire, and what went into the pans.
     std::optional<Instant> lit, lastLoad;
-    int loads = 0, unmeasured = 0;                    // unmeasured: draws without a volume
-    std::optional<double> cords;                      // full ones; none: not all the wood is known
-    Liquid entered;                                   // the pans, all night
-    std::optional<Liquid> fired;                      // of that, from lighting to the last load
-    std::optional<Volume> kept;                       // stood in the feed tank at the last load
-    double before = 0;                                // sugar in the pans at its begin, kg
-    bool emptied = false;                             // nothing was in them then
-    std::vector<Instant> swapped;                     // sides of the syrup pan
-    std::optional<double> probeOffset, probeOffsetSd; // K, as learned when it began
-    double wood = 0;                                  // kg; 0: not all of it is known
-    std::string woodKind;                             // most of it
+    int loads = 0, unmeasured = 0; // unmeasured: draws without a volume
+    std::optional<double> cords;   // full ones; none: not all the wood is known
+    Liquid entered;                // the pans, all night
+    std::optional<Liquid> fired;   // of that, from lighting to the last load
+    std::optional<Volume> kept;    // stood in the feed tank at the last load
+    double before = 0;             // sugar in the pans at its begin, kg
+    bool emptied = false;          // nothing was in them then
+    std::vector<Instant> swapped;  // sides of the syrup pan
+    double wood = 0;               // kg; 0: not all of it is known
+    std::string woodKind;          // most of it
 };
 
 struct LotSize {
@@ -145,6 +144,9 @@ struct CheckRow {
     Instant at{};
     std::string name;
     std::size_t draw; // it was taken of; SIZE_MAX: of none
+    int pan = 0;      // it was taken from: pans and sides, counted from the season's first
+    std::optional<TemperatureDifference> apart = {}, apartSd = {}; // reading over physics, where both were known
+    std::optional<Brix> sugar = {};                                // behind what was read
 };
 struct PressRow {
     Instant at{};
@@ -188,6 +190,12 @@ struct Hole {
     bool source = false; // sugar came out of it that nobody had put in
     std::string vessel = {};
 };
+// A glass, a prism, a probe.
+struct InstrumentRow {
+    std::string name;
+    std::optional<Instant> used, checked;
+    std::string found; // by the last check
+};
 struct BookRow {
     Instant at{};
     std::string what, subject, detail, by;
@@ -214,6 +222,7 @@ struct LedgerTables {
     std::vector<Hole> holes; // sources first to last, then the silent stretches
     std::vector<Delivery> deliveries;
     std::vector<BookRow> cleaned, tested, graded;
+    std::vector<InstrumentRow> instruments;
     std::optional<std::size_t> place;
     Brix least{Brix::degrees(66.0)}, most{Brix::degrees(68.9)};
     Temperature cappedLeast = Temperature::fahrenheit(180);

@@ -60,6 +60,10 @@ std::string sentence(const LedgerMark& mark) {
                            mark.name);
     case MarkKind::pressNotOpen:
         return "a press run ends here that nobody began.";
+    case MarkKind::pressureWithoutRun:
+        return fmt::format("the filter gauge shows {} kPa while no run goes on ({}): was its beginning not told, or is "
+                           "the pressure not let off?",
+                           amount(0), mark.before ? textOf(*mark.before) : "");
     }
     return {};
 }

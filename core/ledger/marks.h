@@ -19,17 +19,18 @@ enum class MarkKind : std::uint8_t {
     shippedTooMany, // more than were made
     lotUnknown,     // shipped, graded or destroyed, and nobody packed it
     codeTwice,
-    drawTwice,    // told by two, counted once
-    noVessel,     // a draw with nowhere to go
-    noVolume,     // a press run of which nobody said how much went through
-    thinner,      // a concentrate thinner than what went in
-    sugarOdd,     // sap of a sugar that no tree gives
-    milk,         // in a lot: butter, cream or milk was used against foam
-    lead,         // over the limit of the place
-    ropy,         // sap that was ropy is in it
-    offFlavour,   // went into good syrup, or into a small container
-    depthNoShape, // a depth of a vessel whose shape nobody told
-    pressNotOpen  // a run ended that nobody began
+    drawTwice,         // told by two, counted once
+    noVessel,          // a draw with nowhere to go
+    noVolume,          // a press run of which nobody said how much went through
+    thinner,           // a concentrate thinner than what went in
+    sugarOdd,          // sap of a sugar that no tree gives
+    milk,              // in a lot: butter, cream or milk was used against foam
+    lead,              // over the limit of the place
+    ropy,              // sap that was ropy is in it
+    offFlavour,        // went into good syrup, or into a small container
+    depthNoShape,      // a depth of a vessel whose shape nobody told
+    pressNotOpen,      // a run ended that nobody began
+    pressureWithoutRun // the gauge of the press shows pressure, and no run goes on
 };
 
 struct LedgerMark {

@@ -9,6 +9,9 @@ namespace {
 
 constexpr Brix concentrateFrom = Brix::degrees(4);
 constexpr double tenth = 1.2816;
+constexpr double dayLong = 86400;     // seconds
+constexpr double rimPlay = 0.005;     // of what it holds, as a mark over the rim has it
+constexpr Duration walkToIt{15 * 60}; // common practice, no source
 
 constexpr std::array sapLimits{KeepingLimit{Temperature::fahrenheit(40), "bacteria grow slowly under it",
                                             "Handling sap and syrup, Ohio State University Extension, 2020"},
@@ -145,12 +148,26 @@ SapPage sapPage(const Ledger& ledger, Instant now) {
     return page;
 }
 
-std::vector<std::size_t> nearRim(const SapPage& page, Volume rim) {
-    std::vector<std::size_t> near;
-    for (std::size_t i = 0; i < page.tanks.size(); ++i)
-        if (page.tanks[i].room && *page.tanks[i].room < rim)
-            near.push_back(i);
-    return near;
+std::vector<RimCall> rimCalls(const Ledger& ledger, Instant now) {
+    const auto rim = ledger.tables().settings.overflowRim();
+    std::vector<RimCall> calls;
+    for (std::size_t i = 0; i < ledger.vessels().size(); ++i) {
+        const Vessel& vessel = ledger.vessels()[i];
+        if (!isTankKind(vessel.kind) || vessel.out || vessel.content.isEmpty() || !vessel.capacity)
+            continue;
+        if (vessel.cameIn.empty() || secondsBetween(vessel.cameIn.back().first, now) > dayLong)
+            continue;
+        RimCall call{i, *vessel.capacity - vessel.content.volume(), rim, {}};
+        if (const auto filling = fillingOf(vessel, call.room, now)) {
+            // What has come in since the last delivery that was told stands in it already.
+            const Duration since{std::max(0.0, secondsBetween(vessel.cameIn.back().first, now))};
+            call.fullIn = std::max(Duration{0}, filling->likely - since);
+        }
+        const bool over = call.room < *vessel.capacity * -rimPlay;
+        if (over || (rim ? call.room <= *rim : call.fullIn && *call.fullIn <= walkToIt))
+            calls.push_back(call);
+    }
+    return calls;
 }
 
 std::optional<SweetInPans> sweetInPans(const Ledger& ledger, Instant now) {

@@ -56,8 +56,16 @@ struct SapPage {
 };
 SapPage sapPage(const Ledger& ledger, Instant now);
 
-// A tank whose book or filling leaves less room than `rim`.
-std::vector<std::size_t> nearRim(const SapPage& page, Volume rim);
+// A tank that runs over or soon may, by the book: over its rim; less room than `overflow_rim`; where that was never
+// set, within a quarter of an hour at the rate at which it fills. Only one that something came into within the last
+// day: a tank that was left full yesterday is told by the page.
+struct RimCall {
+    std::size_t vessel; // into the ledger's
+    Volume room;        // less than nothing: over it
+    std::optional<Volume> rim;
+    std::optional<Duration> fullIn;
+};
+std::vector<RimCall> rimCalls(const Ledger& ledger, Instant now);
 
 // The sweet that the pans hold since a night.
 struct SweetInPans {

@@ -18,9 +18,9 @@ constexpr double checkAfter = 2400; // seconds after a draw in which a check is 
 
 } // namespace
 
-void ShiftAid::take(const Fact& fact, std::size_t row) {
+void ShiftAid::add(const Fact& fact, std::size_t row) {
     if (LoadsOfShift::needs(fact))
-        loads_.take(fact);
+        loads_.add(fact);
     if (std::holds_alternative<Lit>(fact.what) && lit_ == SIZE_MAX)
         lit_ = row;
     if (const auto* load = std::get_if<Fired>(&fact.what); load && !deniesLoad(*load))

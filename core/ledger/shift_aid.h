@@ -21,7 +21,7 @@ public:
         std::optional<Instant> opened;
         std::vector<CheckedSugar> checks;
     };
-    void take(const Fact& fact, std::size_t row);
+    void add(const Fact& fact, std::size_t row);
     // So much came into the feed tank, by a row of the shift or of the day book.
     void came(Instant at, Volume volume) { came_.push_back({at, volume.si()}); }
     void finish();

@@ -1,49 +1,29 @@
-#include "core/ledger/trace.h"
-
-#include "core/boil/day_vocabulary.h"
-#include "core/boil/shift_log.h"
+#include "core/ledger/trace_subject.h"
 
 #include <algorithm>
 #include <array>
-#include <numeric>
 
 namespace panside {
 namespace {
 
-using Begins = std::vector<Thread::Begin>;
-
 // So many knots times sweeps are swept for exact shares of what passes twice; beyond it the plain sum stands.
 constexpr std::size_t mostSweeps = 20'000'000;
 
-struct Subject {
-    Trace trace;
-    Begins behind, before;
-    Volume behindVolume, beforeVolume;
-    std::optional<std::size_t> vessel, lot;
-    int night = -1;
-};
-
-Begins beginsOf(const std::vector<std::pair<Knot, double>>& knots) {
-    const double all =
-        std::accumulate(knots.begin(), knots.end(), 0.0, [](double sum, const auto& one) { return sum + one.second; });
-    Begins begins;
-    for (const auto& [knot, sugar] : knots)
-        begins.push_back({knot, all > 0 ? sugar / all : 0});
-    return begins;
-}
-
 class Tracer {
 public:
-    Tracer(const Ledger& ledger, const Subject& subject)
+    Tracer(const Ledger& ledger, const TraceSubject& subject)
         : ledger_{ledger}, thread_{ledger.thread()}, subject_{subject} {}
     std::vector<TraceEntry> behind();
     std::vector<TraceEntry> before();
 
 private:
+    void sweep();
+    bool isPoint(KnotKind kind, bool back) const;
     void add(TraceKind kind, std::string name, Instant at, const Reach& reach);
     void addHoles();
     double through(const auto& isOne) const; // backward
     std::vector<TraceEntry> sorted();
+    void addPoint(Knot knot, bool back);
     void addPoints(bool back);
     void addVessels(bool back);
     void addNights(bool back);
@@ -57,9 +37,10 @@ private:
 
     const Ledger& ledger_;
     const Thread& thread_;
-    const Subject& subject_;
+    const TraceSubject& subject_;
     Volume volume_;
     std::vector<Reach> reach_;
+    std::vector<Knot> reached_; // of them all
     std::vector<TraceEntry> entries_;
     bool exact_ = true;
 };
@@ -97,34 +78,47 @@ double Tracer::through(const auto& isOne) const {
 }
 
 // What is a knot of its own: gatherings, draws with their checks, press runs with their aid, sugar from nowhere.
+bool Tracer::isPoint(KnotKind kind, bool back) const {
+    return kind == KnotKind::draw || kind == KnotKind::press ||
+           (back ? kind == KnotKind::gathered || kind == KnotKind::unwritten : kind == KnotKind::sold);
+}
+
+void Tracer::addPoint(Knot knot, bool back) {
+    const LedgerTables& tables = ledger_.tables();
+    const Reach& reach = reach_[knot];
+    const KnotData& data = thread_[knot];
+    if (data.kind == KnotKind::gathered) {
+        const GatheredRow& row = tables.gathered[data.what];
+        add(row.bought ? TraceKind::bought : TraceKind::gathered, row.name, row.at,
+            row.sugarAssumed ? Reach{0, true} : reach);
+    } else if (data.kind == KnotKind::draw) {
+        const DrawRow& row = tables.draws[data.what];
+        add(TraceKind::draw, row.to.empty() ? "where to?" : row.to, row.at, reach);
+    } else if (data.kind == KnotKind::press) {
+        const PressRow& row = tables.presses[data.what];
+        add(TraceKind::press, row.to, row.at, reach);
+        if (!row.aid.empty() && back)
+            add(TraceKind::aid, row.aid, row.at, reach);
+    } else if (data.kind == KnotKind::sold) {
+        const SoldRow& row = tables.sold[data.what];
+        add(TraceKind::buyer, row.buyer, row.at, reach);
+    } else {
+        const Hole& hole = tables.holes[data.what];
+        add(TraceKind::hole, hole.vessel, hole.from, reach);
+        entries_.back().until = hole.to;
+    }
+}
+
 void Tracer::addPoints(bool back) {
     const LedgerTables& tables = ledger_.tables();
-    for (std::size_t knot = 0; knot < reach_.size(); ++knot) {
-        const Reach& reach = reach_[knot];
-        const KnotData& data = thread_[static_cast<Knot>(knot)];
-        if (!reach.is())
-            continue;
-        if (data.kind == KnotKind::gathered && back) {
-            const GatheredRow& row = tables.gathered[data.what];
-            add(row.bought ? TraceKind::bought : TraceKind::gathered, row.name, row.at,
-                row.sugarAssumed ? Reach{0, true} : reach);
-        } else if (data.kind == KnotKind::draw) {
-            const DrawRow& row = tables.draws[data.what];
-            add(TraceKind::draw, row.to.empty() ? "where to?" : row.to, row.at, reach);
-        } else if (data.kind == KnotKind::press) {
-            const PressRow& row = tables.presses[data.what];
-            add(TraceKind::press, row.to, row.at, reach);
-            if (!row.aid.empty() && back)
-                add(TraceKind::aid, row.aid, row.at, reach);
-        } else if (data.kind == KnotKind::sold && !back) {
-            const SoldRow& row = tables.sold[data.what];
-            add(TraceKind::buyer, row.buyer, row.at, reach);
-        } else if (data.kind == KnotKind::unwritten && back) {
-            const Hole& hole = tables.holes[data.what];
-            add(TraceKind::hole, hole.vessel, hole.from, reach);
-            entries_.back().until = hole.to;
-        }
-    }
+    std::vector<Knot> points;
+    for (const Knot knot : reached_)
+        if (isPoint(thread_[knot].kind, back))
+            points.push_back(knot);
+    // Entries are large: room for them is made once.
+    entries_.reserve(points.size() + tables.checks.size() + ledger_.vessels().size() + ledger_.nights().size());
+    for (const Knot knot : points)
+        addPoint(knot, back);
     for (const CheckRow& check : tables.checks)
         if (check.draw != SIZE_MAX) {
             const Knot knot = tables.draws[check.draw].knot;
@@ -136,14 +130,14 @@ void Tracer::addPoints(bool back) {
 void Tracer::addVessels(bool back) {
     const auto& vessels = ledger_.vessels();
     std::vector<Reach> sums(vessels.size());
-    for (std::size_t knot = 0; knot < reach_.size(); ++knot) {
-        const KnotData& data = thread_[static_cast<Knot>(knot)];
+    for (const Knot knot : reached_) {
+        const KnotData& data = thread_[knot];
         const Reach& reach = reach_[knot];
-        if (data.kind != KnotKind::content || !reach.is())
+        if (data.kind != KnotKind::content)
             continue;
         Reach& sum = sums[data.what];
         sum.unknown = true;
-        for (const Strand& strand : thread_.strandsOf(static_cast<Knot>(knot))) {
+        for (const Strand& strand : thread_.strandsOf(knot)) {
             if (isOf(strand.from, KnotKind::content, data.what) || strand.unknown)
                 continue;
             if (back && data.sugar > 0)
@@ -166,7 +160,7 @@ void Tracer::addNights(bool back) {
     const auto& nights = ledger_.nights();
     const auto& draws = ledger_.tables().draws;
     for (std::size_t n = 0; n < nights.size(); ++n) {
-        if (subject_.night == static_cast<int>(n))
+        if (std::find(subject_.nights.begin(), subject_.nights.end(), n) != subject_.nights.end())
             continue;
         const auto isOne = [&](Knot knot) {
             return isOf(knot, KnotKind::pans, static_cast<std::size_t>(nights[n].shift)) ||
@@ -187,6 +181,9 @@ void Tracer::addNights(bool back) {
             look(knot);
         if (back && sum.unknown)
             sum.share = through(isOne);
+        else if (sum.unknown) // draws of it that are asked about themselves
+            for (const auto& begin : subject_.before)
+                sum.share += isOne(begin.knot) ? begin.share : 0;
         add(TraceKind::night, nights[n].date, nights[n].first, sum);
     }
 }
@@ -261,11 +258,10 @@ void Tracer::addHoles() {
         if (!holes[i].source)
             silent.push_back(i);
     std::vector<Reach> sums(silent.size());
-    for (std::size_t knot = 0; knot < reach_.size() && !silent.empty(); ++knot) {
-        if (!reach_[knot].is())
-            continue;
-        const KnotData& data = thread_[static_cast<Knot>(knot)];
-        for (const Strand& strand : thread_.strandsOf(static_cast<Knot>(knot))) {
+    for (std::size_t k = 0; k < reached_.size() && !silent.empty(); ++k) {
+        const Knot knot = reached_[k];
+        const KnotData& data = thread_[knot];
+        for (const Strand& strand : thread_.strandsOf(knot)) {
             const std::int64_t from = thread_[strand.from].at;
             for (std::size_t i = 0; i < silent.size(); ++i) {
                 const Hole& hole = holes[silent[i]];
@@ -295,9 +291,16 @@ std::vector<TraceEntry> Tracer::sorted() {
     return std::move(entries_);
 }
 
+void Tracer::sweep() {
+    for (std::size_t knot = 0; knot < reach_.size(); ++knot)
+        if (reach_[knot].is())
+            reached_.push_back(static_cast<Knot>(knot));
+}
+
 std::vector<TraceEntry> Tracer::behind() {
     volume_ = subject_.behindVolume;
     reach_ = thread_.behind(subject_.behind);
+    sweep();
     const auto& tables = ledger_.tables();
     exact_ =
         reach_.size() * (ledger_.vessels().size() + ledger_.nights().size() + tables.defoamers.size()) < mostSweeps;
@@ -316,6 +319,7 @@ std::vector<TraceEntry> Tracer::before() {
         return sorted();
     }
     reach_ = thread_.before(subject_.before);
+    sweep();
     addPoints(false);
     addVessels(false);
     addNights(false);
@@ -323,137 +327,6 @@ std::vector<TraceEntry> Tracer::before() {
     addBuyers();
     addHoles();
     return sorted();
-}
-
-Subject lotSubject(const Ledger& ledger, std::size_t index) {
-    const Lot& lot = ledger.lots()[index];
-    Subject subject;
-    subject.trace = {TraceKind::lot, lot.code, lot.packed, lot.volume(), lot.sugar(), lot.book, lot.bookSd, {}, {}};
-    std::vector<std::pair<Knot, double>> knots;
-    for (const LotSize& size : lot.sizes)
-        knots.insert(knots.end(), size.knots.begin(), size.knots.end());
-    subject.behind = subject.before = beginsOf(knots);
-    subject.behindVolume = subject.beforeVolume = lot.volume();
-    subject.lot = index;
-    return subject;
-}
-
-Subject vesselSubject(const Ledger& ledger, std::size_t index) {
-    const Vessel& vessel = ledger.vessels()[index];
-    Subject subject;
-    const TraceKind kind = isTankKind(vessel.kind) ? TraceKind::tank : TraceKind::vessel;
-    subject.trace = {kind,
-                     vessel.name,
-                     vessel.since,
-                     vessel.content.volume(),
-                     vessel.content.sugar,
-                     vessel.content.brix(),
-                     Brix::ofSi(vessel.content.sd),
-                     {},
-                     {}};
-    subject.before = beginsOf(vessel.filling);
-    subject.beforeVolume = vessel.taken;
-    if (vessel.knot != noKnot) { // what is in it now
-        subject.behind = {{vessel.knot, vessel.content.sugar > 0 ? 1.0 : 0.0}};
-        subject.behindVolume = vessel.content.volume();
-    } else { // all that it ever held
-        subject.behind = subject.before;
-        subject.behindVolume = subject.beforeVolume;
-    }
-    subject.vessel = index;
-    return subject;
-}
-
-Subject nightSubject(const Ledger& ledger, std::size_t index) {
-    const Night& night = ledger.nights()[index];
-    Subject subject;
-    const double drawn = night.drawnSugar;
-    subject.trace = {TraceKind::night, night.date, night.first, night.drawn, drawn, {}, {}, {}, {}};
-    if (night.drawn.si() > 0)
-        subject.trace.brix = liquidHolding(night.drawn, drawn).brix();
-    std::vector<std::pair<Knot, double>> all = night.draws;
-    if (night.draws.empty() && night.endKnot != noKnot)
-        subject.behind = {{night.endKnot, night.left > 0 ? 1.0 : 0.0}};
-    else
-        subject.behind = beginsOf(night.draws);
-    if (night.endKnot != noKnot)
-        all.emplace_back(night.endKnot, std::max(0.0, night.left));
-    subject.before = beginsOf(all);
-    subject.behindVolume = night.drawn;
-    const double whole = drawn + std::max(0.0, night.left);
-    subject.beforeVolume = drawn > 0 ? night.drawn * (whole / drawn) : Volume{};
-    subject.night = static_cast<int>(index);
-    return subject;
-}
-
-// Whoever gave or sold sap or syrup, filter aid, or what was used against foam.
-std::optional<Subject> otherSubject(const Ledger& ledger, std::string_view name) {
-    const std::string key = nameKey(name);
-    const LedgerTables& tables = ledger.tables();
-    const Thread& thread = ledger.thread();
-    std::vector<std::pair<Knot, double>> knots;
-    Subject subject;
-    subject.trace.kind = TraceKind::gathered;
-    const auto found = [&](TraceKind kind, const std::string& its, Instant at, Knot knot, double sugar, Volume volume) {
-        if (knots.empty()) {
-            subject.trace.kind = kind;
-            subject.trace.of = its;
-            subject.trace.at = at;
-        }
-        knots.emplace_back(knot, sugar);
-        subject.trace.volume += volume;
-        subject.trace.sugar += sugar;
-    };
-    for (Knot knot = 0; knot < thread.size(); ++knot) {
-        const KnotData& data = thread[knot];
-        if (data.kind == KnotKind::gathered) {
-            const GatheredRow& row = tables.gathered[data.what];
-            if (nameKey(row.name) == key)
-                found(row.bought ? TraceKind::bought : TraceKind::gathered, row.name, row.at, knot, row.liquid.sugar,
-                      row.liquid.volume());
-        } else if (data.kind == KnotKind::press) {
-            const PressRow& row = tables.presses[data.what];
-            if (!row.aid.empty() && nameKey(row.aid) == key)
-                found(TraceKind::aid, row.aid, row.at, knot, data.sugar, row.through);
-        } else if (data.kind == KnotKind::draw) {
-            const DrawRow& draw = tables.draws[data.what];
-            for (const DefoamerRow& row : tables.defoamers)
-                if (nameKey(row.name) == key)
-                    for (const Strand& strand : thread.strandsOf(knot))
-                        if (strand.from >= row.firstPans && strand.from <= row.lastPans && row.firstPans != noKnot) {
-                            found(TraceKind::defoamer, row.name, row.at, knot, draw.liquid.sugar, draw.liquid.volume());
-                            break;
-                        }
-        }
-    }
-    if (knots.empty())
-        return std::nullopt;
-    subject.before = beginsOf(knots);
-    subject.beforeVolume = subject.trace.volume;
-    return subject;
-}
-
-std::optional<Subject> subjectNamed(const Ledger& ledger, std::string_view name) {
-    if (const auto lot = ledger.lotNamed(name))
-        return lotSubject(ledger, *lot);
-    if (const auto vessel = ledger.vesselNamed(name))
-        return vesselSubject(ledger, *vessel);
-    const auto& nights = ledger.nights();
-    const auto instant = instantIn(name);
-    for (std::size_t i = 0; i < nights.size(); ++i)
-        if (nights[i].date == name || (instant && (nights[i].id == *instant || nights[i].first == *instant)) ||
-            textOf(nights[i].id) == name)
-            return nightSubject(ledger, i);
-    std::optional<std::size_t> begun;
-    for (std::size_t i = 0; i < nights.size(); ++i)
-        if (name.size() >= 10 && textOf(nights[i].id).starts_with(name)) {
-            if (begun)
-                return std::nullopt; // more than one begins so
-            begun = i;
-        }
-    if (begun)
-        return nightSubject(ledger, *begun);
-    return otherSubject(ledger, name);
 }
 
 } // namespace
@@ -466,7 +339,7 @@ std::string_view nameOf(TraceKind kind) {
 }
 
 std::optional<Trace> traceOf(const Ledger& ledger, std::string_view name) {
-    auto subject = subjectNamed(ledger, name);
+    auto subject = traceSubject(ledger, name);
     if (!subject)
         return std::nullopt;
     if (!subject->behind.empty())
@@ -474,23 +347,6 @@ std::optional<Trace> traceOf(const Ledger& ledger, std::string_view name) {
     if (!subject->before.empty())
         subject->trace.before = Tracer{ledger, *subject}.before();
     return std::move(subject->trace);
-}
-
-std::vector<std::string> namesLike(const Ledger& ledger, std::string_view name) {
-    const std::string key = nameKey(name);
-    std::vector<std::pair<std::size_t, std::string>> all;
-    for (const Vessel& vessel : ledger.vessels())
-        all.emplace_back(lettersBetween(nameKey(vessel.name), key), vessel.name);
-    for (const Lot& lot : ledger.lots())
-        all.emplace_back(lettersBetween(nameKey(lot.code), key), lot.code);
-    for (const Night& night : ledger.nights())
-        all.emplace_back(lettersBetween(night.date, key), night.date);
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-    std::vector<std::string> names;
-    for (const auto& [distance, one] : all)
-        if (names.size() < 3 && distance <= std::max<std::size_t>(2, key.size() / 2))
-            names.push_back(one);
-    return names;
 }
 
 } // namespace panside

@@ -3,6 +3,7 @@
 #include "core/boil/cords.h"
 #include "core/boil/repeated_check.h"
 #include "core/boil/repeated_draw.h"
+#include "core/boil/sap_sugar.h"
 #include "core/boil/state.h"
 
 #include <algorithm>
@@ -198,8 +199,8 @@ void ShiftAccountant::Inside::sap(const SapIn& sap) {
     const double litre = sap.volume.value.litre();
     account.sapIn = account.sapIn.value_or(Volume{}) + sap.volume.value;
     inSinceTank += tankFirst ? litre : 0;
-    if (sap.sugar) {
-        sugar += sap.sugar->massFraction() * litre;
+    if (const auto read = panside::sapSugar(sap)) {
+        sugar += read->massFraction() * litre;
         sugarKnown += litre;
     }
 }
@@ -246,7 +247,7 @@ void ShiftAccountant::Inside::finish() {
 ShiftAccountant::ShiftAccountant() : inside_{std::make_unique<Inside>()} {}
 ShiftAccountant::~ShiftAccountant() = default;
 
-void ShiftAccountant::take(const Fact& fact) {
+void ShiftAccountant::add(const Fact& fact) {
     Inside& in = *inside_;
     if (!in.any) {
         in.account.first = in.looked = fact.at;

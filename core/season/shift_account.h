@@ -61,7 +61,7 @@ class ShiftAccountant {
 public:
     ShiftAccountant();
     ~ShiftAccountant();
-    void take(const Fact& fact);
+    void add(const Fact& fact);
     ShiftAccount account();
     AlarmHistory alarms() const; // each from beginning to end
 
@@ -72,7 +72,7 @@ private:
 
 // An account as named numbers, to be kept, and back. `accountForm` moves whenever the same facts would give other
 // numbers: what was kept by another form is worked out anew.
-inline constexpr int accountForm = 9;
+inline constexpr int accountForm = 10;
 std::map<std::string, double> figuresOf(const ShiftAccount& account);
 ShiftAccount accountIn(const std::map<std::string, double>& figures);
 

@@ -24,7 +24,7 @@ DrumOfANight drumOf(std::uint64_t seed) {
     Rehearsal boil{options, seed};
     DrawDensities watch;
     for (const Fact& fact : boil.advance(options.begins + std::chrono::hours{6}))
-        watch.take(fact);
+        watch.add(fact);
     DrumOfANight drum;
     const RehearsalTruth truth = boil.truth();
     drum.truth = liquidHolding(truth.drawn, truth.sugarDrawn.kilogram()).brix().degrees();

@@ -164,26 +164,37 @@ TEST(RigTells, HoursOfNiterToASwitch) {
     EXPECT_EQ(niter.since, Duration{2 * 3600});
 }
 
-// Situation 8: hydrometer and physics apart by the same amount on every pan.
+// Situation 8: hydrometer and physics apart by the same amount on every pan, draw by draw.
 TEST(RigTells, TheGlassWhereEveryPanIsOffByTheSame) {
-    const auto tell = [](const std::vector<double>& offsets, bool swaps) {
-        std::vector<std::string> shifts;
-        for (std::size_t i = 0; i < offsets.size(); ++i) {
-            const int date = 2 + static_cast<int>(i);
-            shifts.push_back(day(date, "17:00", "set," + std::to_string(offsets[i]) + ",K,key=probe_offset") +
-                             day(date, "17:00", "set,0.05,K,key=probe_offset_sd") + day(date, "17:01", "lit,,,") +
-                             day(date, "17:10", "fired,20,kg,") +
-                             (swaps ? day(date, "19:00", "pan_swapped,,,") : std::string{}) +
-                             day(date, "22:00", "shift_end,,,"));
+    const auto tell = [](const std::vector<double>& ofPans) {
+        std::vector<std::pair<Instant, std::vector<Boil::Entry>>> shifts;
+        std::vector<double> apart;
+        std::vector<Boil::Entry> facts;
+        const Instant from = *instantIn("2027-03-02T17:00:00Z");
+        const auto add = [&](What what) {
+            const auto number = static_cast<FactId>(facts.size());
+            facts.push_back({number, {from + Duration{60.0 * static_cast<double>(number)}, std::move(what)}});
+        };
+        for (const double off : ofPans) {
+            for (const double scatter : {-0.04, 0.03}) {
+                add(DensityCheck{66.9, Unit::brix, Instrument::hydrometer, {}, {}, {}});
+                apart.push_back(off + scatter);
+            }
+            add(PanSwapped{});
         }
-        const FoldedHouse house{accountTanks, shifts};
-        return rigTells(*house.ledger).glass;
+        shifts.emplace_back(from, facts);
+        LedgerInput input = ledgerInput({}, shifts);
+        std::size_t next = 0;
+        input.apartOf = [&](int, Instant) {
+            return CheckApart{TemperatureDifference::kelvin(apart.at(next++)), TemperatureDifference::kelvin(0.06)};
+        };
+        return rigTells(Ledger{std::move(input)}).glass;
     };
-    EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}, true).verdict, RigVerdict::steady);
-    EXPECT_NEAR(tell({0.40, 0.42, 0.38, 0.41}, true).apart.kelvin(), 0.40, 0.01);
-    EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}, false).verdict, RigVerdict::tooLittle) << "one pan all along";
-    EXPECT_EQ(tell({0.4, -0.1, 0.6, 0.0}, true).verdict, RigVerdict::tooLittle);
-    EXPECT_EQ(tell({0.02, 0.01, 0.03, 0.02}, true).verdict, RigVerdict::tooLittle) << "nothing is off";
+    EXPECT_EQ(tell({0.40, 0.42, 0.38, 0.41}).verdict, RigVerdict::steady);
+    EXPECT_NEAR(tell({0.40, 0.42, 0.38, 0.41}).apart.kelvin(), 0.40, 0.02);
+    EXPECT_EQ(tell({0.40, 0.42}).verdict, RigVerdict::tooLittle) << "two pans";
+    EXPECT_EQ(tell({0.4, -0.1, 0.6, 0.0}).verdict, RigVerdict::tooLittle) << "every pan its own";
+    EXPECT_EQ(tell({0.02, 0.01, 0.03, 0.02}).verdict, RigVerdict::tooLittle) << "nothing is off";
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/ledger/house_account.h"
 #include "core/physics/sugar_density.h"
 #include "house.h"
+#include "tests/reference/table.h"
 
 #include <cmath>
 
@@ -98,8 +99,6 @@ TEST(SapPage, TellsWhenATankRunsOver) {
     EXPECT_NEAR(filling.tank("north").filling->rate.litrePerHour(), 100, 1);
     EXPECT_NEAR(filling.tank("north").filling->likely.count(), 4 * 3600, 60);
     EXPECT_LT(filling.tank("north").filling->soonest, filling.tank("north").filling->likely);
-    EXPECT_EQ(nearRim(filling.page, Volume::litre(450)).size(), 1u);
-    EXPECT_TRUE(nearRim(filling.page, Volume::litre(350)).empty());
     EXPECT_FALSE((Page{rows, "02T18:00"}.tank("north").filling)) << "nothing came for five hours";
     const Page over{rows + day(2, "14:00", "gathered,500,L,to=north;brix=2"), "02T14:10"};
     EXPECT_LT(over.tank("north").room->litre(), 0) << "kept and marked, never cut off";
@@ -132,6 +131,30 @@ TEST(SapPage, CarriesTheSweetInThePansFromNightToNight) {
     EXPECT_NEAR(drained.sugar("pail 1"), 10.06 - 4.44, 0.03);
 }
 
+// The alarm: where no rim was set, a quarter of an hour before; with one, when so much is left.
+TEST(SapPage, CallsBeforeATankRunsOver) {
+    std::string rows;
+    for (int hour = 8; hour < 17; ++hour)
+        rows += day(2, (hour < 10 ? "0" : "") + std::to_string(hour) + ":00", "gathered,100,L,to=north;brix=2");
+    const FoldedHouse house{pageTanks + rows};
+    EXPECT_TRUE(rimCalls(*house.ledger, at("02T16:30")).empty());
+    const auto soon = rimCalls(*house.ledger, at("02T16:50"));
+    ASSERT_EQ(soon.size(), 1u);
+    EXPECT_EQ(house.ledger->vessels()[soon[0].vessel].name, "north");
+    EXPECT_NEAR(soon[0].fullIn->count(), 600, 60);
+    const FoldedHouse rim{std::string{pageTanks} + day(1, "07:00", "set,150,L,key=overflow_rim") +
+                          day(2, "08:00", "gathered,840,L,to=north;brix=2")};
+    EXPECT_TRUE(rimCalls(*rim.ledger, at("02T08:10")).empty());
+    const FoldedHouse under{std::string{pageTanks} + day(1, "07:00", "set,150,L,key=overflow_rim") +
+                            day(2, "08:00", "gathered,860,L,to=north;brix=2")};
+    ASSERT_EQ(rimCalls(*under.ledger, at("02T08:10")).size(), 1u);
+    EXPECT_NEAR(rimCalls(*under.ledger, at("02T08:10"))[0].room.litre(), 140, 1);
+    EXPECT_TRUE(rimCalls(*under.ledger, at("04T08:10")).empty()) << "it was left full two days ago";
+    const FoldedHouse over{pageTanks + rows + day(2, "16:10", "gathered,200,L,to=north;brix=2") +
+                           day(2, "16:20", "vessel,,,name=north;out=yes")};
+    EXPECT_TRUE(rimCalls(*over.ledger, at("02T16:30")).empty()) << "it is out";
+}
+
 // Two tanks that feed each other in a ring: nothing is made and nothing lost.
 TEST(SapPage, ARingOfTanksKeepsItsSugar) {
     std::string rows = day(2, "08:00", "gathered,500,L,to=north;brix=2.5;temp=5degC");
@@ -143,6 +166,31 @@ TEST(SapPage, ARingOfTanksKeepsItsSugar) {
     for (const TankPicture& tank : page.page.tanks)
         sugar += page.house.ledger->vessels()[tank.vessel].content.sugar;
     EXPECT_NEAR(sugar, page.house.ledger->balance().gathered, 1e-9 * sugar + page.house.ledger->balance().doesNotClose);
+}
+
+double icumsa(double percent, double celsius) {
+    for (const PublishedRow& row : published("sucrose_density.csv"))
+        if (row.text("series") == "icumsa" && row.number("mass_percent") == percent &&
+            row.number("temperature_C") == celsius)
+            return row.number("density_kg_m3");
+    throw std::runtime_error{"no such row"};
+}
+
+// Five kilograms of 2 percent and four of 20 are nine of 10, and stand in the volume that the published densities give
+// (ICUMSA SPS-4, 1998), whatever temperature each was measured at.
+TEST(SapPage, ABlendHasTheVolumeOfThePublishedDensities) {
+    for (const double celsius : {10.0, 20.0}) {
+        const auto litres = [&](double kilograms, double percent) {
+            return std::to_string(1000 * 50 * kilograms / icumsa(percent, celsius));
+        };
+        const std::string at = ";temp=" + std::to_string(celsius) + "degC";
+        const Page page{day(2, "09:00", "gathered," + litres(5, 2) + ",L,to=house tank;brix=2" + at) +
+                            day(2, "09:30", "gathered," + litres(4, 20) + ",L,to=house tank;brix=20" + at),
+                        "02T12:00"};
+        const TankPicture& tank = page.tank("house tank");
+        EXPECT_NEAR(tank.sugar.degrees(), 10, 1e-4) << celsius;
+        EXPECT_NEAR(tank.volume.litre(), 1000 * 50 * 9 / icumsa(10, 20), 0.01) << celsius;
+    }
 }
 
 // Mass balance by ICUMSA densities, whatever is poured together: sugar, mass and heat add up.

@@ -15,7 +15,7 @@ ShiftAccount accountOf(const std::string& log) {
     EXPECT_TRUE(read.faults.empty());
     ShiftAccountant accountant;
     for (const Fact& fact : read.facts)
-        accountant.take(fact);
+        accountant.add(fact);
     return accountant.account();
 }
 

@@ -1,0 +1,98 @@
+#include "core/ledger/touched.h"
+
+#include "core/boil/day_vocabulary.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace panside {
+namespace {
+
+// Knots that the entry made, each with its sugar; of those whose sugar is no measure of it none.
+std::vector<Thread::Begin> knotsOf(const Ledger& ledger, const Fact& entry) {
+    std::vector<Thread::Begin> begins;
+    const LedgerTables& tables = ledger.tables();
+    if (std::holds_alternative<DensityCheck>(entry.what)) {
+        for (const CheckRow& check : tables.checks)
+            if (check.at == entry.at && check.draw != SIZE_MAX)
+                begins.push_back({tables.draws[check.draw].knot, tables.draws[check.draw].liquid.sugar});
+        return begins;
+    }
+    const bool draws = std::holds_alternative<DrawClosed>(entry.what);
+    const auto* day = std::get_if<DayRow>(&entry.what);
+    const bool comes = std::holds_alternative<SapIn>(entry.what) ||
+                       (day && (day->deed == Deed::gathered || day->deed == Deed::bought));
+    const std::int64_t at = entry.at.time_since_epoch().count();
+    const Thread& thread = ledger.thread();
+    for (Knot knot = 0; knot < thread.size(); ++knot) {
+        const KnotData& data = thread[knot];
+        if (data.at != at || (draws && data.kind != KnotKind::draw))
+            continue;
+        if (data.kind == KnotKind::draw || (comes && data.kind == KnotKind::gathered))
+            begins.push_back({knot, data.sugar});
+        else if (!draws && !comes)
+            begins.push_back({knot, 0});
+    }
+    return begins;
+}
+
+bool isSame(const Lot& one, const Lot& other) {
+    return std::abs((one.book - other.book).degrees()) < 0.05 && one.held == other.held && one.taint == other.taint;
+}
+
+void addGoods(TouchedLot& touched, const Ledger& ledger, std::size_t lot) {
+    for (const LotSize& size : ledger.lots()[lot].sizes)
+        touched.sizes.emplace_back(size.written, size.made);
+    for (const Delivery& delivery : ledger.tables().deliveries) {
+        if (delivery.lot != lot || delivery.count() <= 0)
+            continue;
+        const auto known = std::find_if(touched.buyers.begin(), touched.buyers.end(),
+                                        [&](const auto& one) { return nameKey(one.first) == nameKey(delivery.buyer); });
+        if (known == touched.buyers.end())
+            touched.buyers.emplace_back(delivery.buyer, delivery.count());
+        else
+            known->second += delivery.count();
+    }
+}
+
+} // namespace
+
+std::vector<TouchedLot> lotsTouched(const Ledger& before, const Fact& entry, const Ledger& after) {
+    const auto begins = knotsOf(before, entry);
+    const auto reach = begins.empty() ? std::vector<Reach>{} : before.thread().before(begins);
+    std::vector<TouchedLot> all;
+    for (std::size_t i = 0; i < before.lots().size(); ++i) {
+        const Lot& lot = before.lots()[i];
+        Reach sum;
+        for (const LotSize& size : lot.sizes)
+            for (const auto& [knot, sugar] : size.knots)
+                if (knot < reach.size()) {
+                    sum.share += reach[knot].share;
+                    sum.unknown |= reach[knot].is();
+                }
+        const auto now = after.lotNamed(lot.code);
+        if (!sum.is() && now && isSame(lot, after.lots()[*now]))
+            continue;
+        TouchedLot touched;
+        touched.code = lot.code;
+        if (sum.share > 0 && lot.sugar() > 0)
+            touched.share = std::min(1.0, sum.share / lot.sugar());
+        else if (!sum.is())
+            touched.share = 0;
+        touched.was = lot.book;
+        touched.heldWas = lot.held;
+        touched.taintWas = lot.taint;
+        touched.gone = !now;
+        if (now) {
+            const Lot& is = after.lots()[*now];
+            touched.is = is.book;
+            touched.heldIs = is.held;
+            touched.taintIs = is.taint;
+        }
+        addGoods(touched, before, i);
+        all.push_back(std::move(touched));
+    }
+    return all;
+}
+
+} // namespace panside
