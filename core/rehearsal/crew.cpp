@@ -284,6 +284,12 @@ void CrewOnShift::tendPan(const Now& now, Plant& plant, std::vector<Fact>& facts
     }
 }
 
+void CrewOnShift::seeShutdown(double since, Plant& plant) {
+    shut_ = true;
+    shutAt_ = since;
+    plant.floodPans(options_.rig.depth.metre());
+}
+
 void CrewOnShift::tendShift(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds) {
     if (!handedOver_ && crew_.names.size() > 2 && now.since > 0.5 * seconds(crew_.boilFor)) {
         handedOver_ = true;
@@ -296,11 +302,9 @@ void CrewOnShift::tendShift(const Now& now, Plant& plant, std::vector<Fact>& fac
                             0.5 * rig.rate.litrePerHour() * seconds(crew_.burnOut.value_or(usualBurnOut)) / 3600;
         const bool noMoreSap = plant.tankLitres() < keep && delivered_ >= options_.sap.deliveries.size();
         if (now.since > seconds(crew_.boilFor) || noMoreSap) {
-            shut_ = true;
-            shutAt_ = now.since;
             if (plant.drawing())
                 close(now, plant, facts, deeds);
-            plant.floodPans(options_.rig.depth.metre());
+            seeShutdown(now.since, plant);
             facts.push_back({now.at, Shutdown{}, hand()});
             deeds.push_back({RehearsalDeed::Kind::shutDown, now.at});
         }

@@ -16,10 +16,12 @@ public:
     };
     void begin(Plant& plant, Instant at, std::vector<Fact>& facts);
     void step(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
-    void sendAway() { away_ = true; }
+    void sendAway(bool away) { away_ = away; }
+    void goHome() { ended_ = true; }
     bool ended() const { return ended_; }
     // Somebody else did it: the rhythm goes on from here.
     void seeFired(double since) { nextLoad_ = since + seconds(fire_.interval); }
+    void seeShutdown(double since, Plant& plant);
     void seeDraw(double since) {
         openAt_.reset();
         closeAt_.reset();

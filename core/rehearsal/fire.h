@@ -8,8 +8,7 @@ class Firebox {
 public:
     Firebox(const RehearsalRig& rig, const RehearsalFire& fire);
 
-    // Heat that the pans take when fired as meant, W; and the load which, every interval, keeps it up, kg.
-    double nominalHeat() const { return nominal_; }
+    // The load which, every interval, keeps up the heat that the pans take when fired as meant, kg.
     double nominalLoad() const { return load_; }
 
     void load(double kilogram, double moisture);

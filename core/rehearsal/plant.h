@@ -22,7 +22,6 @@ public:
     void pourBucket(double litres);
     void addSap(double litres, double sugar);
     void mendFeed() { feedMended_ = true; }
-    void dipProbe(double celsius) { probe_.dip(celsius); }
 
     bool drawing() const { return drawFlow_ > 0; }
     double drawnLitres() const { return drawnLitres_; } // hot, in this draw

@@ -12,14 +12,12 @@ public:
     PanProbe(const RehearsalOptions& options, std::uint64_t seed);
     // `celsius`: the liquid at the draw-off; `superheat`: how much the metal's flux lifts it, against a steady fire.
     void step(double dt, double since, double celsius, double superheat, double waterBoils, bool boiling);
-    void dip(double celsius) { slow_ = celsius; } // held in a pot of water until it reads so
 
     // What it would read without noise: lag, bias and scale are the probe's own, and no noise.
     double clean() const { return slow_ + offset_; }
     double offset() const { return offset_; }
     // What it sends now, degC, at its last digit; nothing while silent.
     std::optional<double> sent();
-    void clearScale() { scale_ = 0; }
 
 private:
     bool faulty(double since) const;

@@ -26,6 +26,7 @@ struct Rehearsal::Inside {
         instruments.read(since, at, shown, plant, facts);
         noteFaults(at);
         truth = plant.truth(at);
+        watch.look(truth);
         since += 1;
     }
 
@@ -47,6 +48,7 @@ struct Rehearsal::Inside {
     Instruments instruments;
     double since = 0; // of the next second
     RehearsalTruth truth;
+    LessonWatch watch;
     std::vector<RehearsalDeed> deeds;
     bool feedFailed = false, probeFailed = false;
 };
@@ -71,6 +73,8 @@ const RehearsalOptions& Rehearsal::options() const { return inside_->options; }
 const RehearsalTruth& Rehearsal::truth() const { return inside_->truth; }
 const std::vector<RehearsalDeed>& Rehearsal::deeds() const { return inside_->deeds; }
 
+constexpr double bucket = 40; // liters: more is no bucket
+
 void Rehearsal::perform(const What& what) {
     auto& plant = inside_->plant;
     auto& deeds = inside_->deeds;
@@ -89,11 +93,24 @@ void Rehearsal::perform(const What& what) {
         inside_->crew.seeDraw(inside_->since);
         deeds.push_back({RehearsalDeed::Kind::closed, at});
     } else if (const auto* sap = std::get_if<SapIn>(&what)) {
-        plant.addSap(sap->volume.value.litre(), sap->sugar ? sap->sugar->massFraction() : plant.tankSugar());
+        const double litres = sap->volume.value.litre();
+        if (litres < bucket && plant.feedFails(inside_->since)) { // poured in by hand, and the float freed
+            plant.pourBucket(litres);
+            plant.mendFeed();
+        } else {
+            plant.addSap(litres, sap->sugar ? sap->sugar->massFraction() : plant.tankSugar());
+        }
+    } else if (std::holds_alternative<Shutdown>(what)) {
+        inside_->crew.seeShutdown(inside_->since, plant);
+        deeds.push_back({RehearsalDeed::Kind::shutDown, at});
+    } else if (std::holds_alternative<ShiftEnd>(what)) {
+        inside_->crew.goHome();
     }
 }
 
-void Rehearsal::sendCrewAway() { inside_->crew.sendAway(); }
+void Rehearsal::sendCrewAway(bool away) { inside_->crew.sendAway(away); }
+const LessonScore& Rehearsal::score() const { return inside_->watch.score(); }
+void Rehearsal::beginLesson() { inside_->watch.begin(inside_->truth); }
 
 namespace {
 // The first second after some draws at which the next one is two to four minutes off by the truth.
@@ -119,15 +136,30 @@ Duration ripeAfter(const RehearsalOptions& options, std::uint64_t seed) {
 }
 } // namespace
 
-RehearsalUnderWay rehearsalUnderWay(RehearsalOptions options, std::uint64_t seed, Instant now) {
-    const Duration old = ripeAfter(options, seed);
+namespace {
+RehearsalUnderWay begunBefore(RehearsalOptions options, std::uint64_t seed, Instant now, Duration old) {
     options.begins = now - std::chrono::round<std::chrono::microseconds>(old);
-    RehearsalUnderWay underWay{Rehearsal{options, seed}, {}};
+    RehearsalUnderWay underWay{Rehearsal{options, seed}, {}, {}};
     for (auto& fact : underWay.rehearsal.advance(now)) {
         const bool reading = std::holds_alternative<Reading>(fact.what);
         if (!reading || std::fmod(secondsBetween(options.begins, fact.at), 10) < 0.5)
             underWay.past.push_back(std::move(fact));
     }
+    underWay.rehearsal.beginLesson();
+    return underWay;
+}
+} // namespace
+
+RehearsalUnderWay rehearsalUnderWay(const RehearsalOptions& options, std::uint64_t seed, Instant now) {
+    return begunBefore(options, seed, now, ripeAfter(options, seed));
+}
+
+RehearsalUnderWay lessonUnderWay(std::uint64_t seed, Instant now) {
+    // Until it begins it is as if its troubles came much later.
+    const Duration old = ripeAfter(lessonOf(seed, std::chrono::hours{99}).options, seed);
+    Lesson lesson = lessonOf(seed, old);
+    auto underWay = begunBefore(lesson.options, seed, now, old);
+    underWay.troubles = std::move(lesson.troubles);
     return underWay;
 }
 

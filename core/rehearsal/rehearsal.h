@@ -4,6 +4,7 @@
 // the engine, and by seed it is the same to the last byte. Beside the facts it knows the truth, which is never among
 // them.
 #include "core/boil/fact.h"
+#include "core/rehearsal/lesson.h"
 #include "core/rehearsal/options.h"
 
 #include <cstdint>
@@ -62,8 +63,12 @@ public:
 
     // Somebody else does it: a load, a draw opened or closed, a bucket of sap (SapIn under 40 L). The crew takes note.
     void perform(const What& what);
-    // From now on the crew only watches.
-    void sendCrewAway();
+    // From now on the crew only watches, or works again.
+    void sendCrewAway(bool away = true);
+
+    // What came of it since the start, or since the lesson began.
+    const LessonScore& score() const;
+    void beginLesson();
 
 private:
     struct Inside;
@@ -75,7 +80,10 @@ private:
 struct RehearsalUnderWay {
     Rehearsal rehearsal;
     std::vector<Fact> past;
+    std::vector<Trouble> troubles; // of a lesson
 };
-RehearsalUnderWay rehearsalUnderWay(RehearsalOptions options, std::uint64_t seed, Instant now);
+RehearsalUnderWay rehearsalUnderWay(const RehearsalOptions& options, std::uint64_t seed, Instant now);
+// The same with things that go wrong from `now` on.
+RehearsalUnderWay lessonUnderWay(std::uint64_t seed, Instant now);
 
 } // namespace panside

@@ -35,7 +35,7 @@ struct Box {
         for (const auto& [name, kg] : more.from)
             from[name] += kg;
     }
-    Box take(double litre) {
+    Box pour(double litre) {
         const double share = std::min(1.0, litre / litres());
         Box some = part(share);
         *this = part(1 - share);
@@ -76,7 +76,7 @@ public:
     void move(const std::string& time, const std::string& from, const std::string& to, double litres = 0) {
         const std::string amount = litres > 0 ? fmt::format("{},L", litres) : ",";
         write(time, fmt::format("moved,{},from={};to={}", amount, from, to));
-        boxes[to].add(boxes[from].take(litres > 0 ? litres : boxes[from].litres()));
+        boxes[to].add(boxes[from].pour(litres > 0 ? litres : boxes[from].litres()));
     }
     void concentrate(const std::string& time, const std::string& from, const std::string& to, double litres,
                      double brix) {
@@ -89,7 +89,7 @@ public:
     }
     void lose(const std::string& time, const std::string& from, double litres, const std::string& why) {
         write(time, fmt::format("lost,{:.1f},L,from={};why={}", litres, from, why));
-        boxes[from].take(litres);
+        boxes[from].pour(litres);
     }
     // One boil: everything of `tank` goes into the feed tank, and `leave` litres stay in it.
     void boil(int month, int day, const std::string& tank, double leave,
@@ -101,7 +101,7 @@ public:
         if (before > 0.05)
             row(begin, fmt::format("tank_level,{:.6f},L,", before));
         row(begin + 0.1, fmt::format("sap_in,,,from={}", tank));
-        boxes["feed"].add(boxes[tank].take(boxes[tank].litres()));
+        boxes["feed"].add(boxes[tank].pour(boxes[tank].litres()));
         row(begin + 0.2, fmt::format("tank_level,{:.6f},L,", boxes["feed"].litres()));
         row(begin + 0.3, "lit,,,");
         const double all = boxes["feed"].litres() - leave;
@@ -156,7 +156,7 @@ public:
                double litres, double heel, const std::string& aid) {
         write(time, fmt::format("press_on,,,from={};to={};aid={};temp=86degC", from, to, aid));
         write(later, fmt::format("press_off,{},L,heel={}L;result=clear", litres, heel));
-        Box through = boxes[from].take(litres);
+        Box through = boxes[from].pour(litres);
         through.add(press_);
         press_ = through.part(heel / through.litres());
         through = through.part(1 - heel / through.litres());
@@ -167,7 +167,7 @@ public:
               const std::string& size, double litres, int broken) {
         write(time, fmt::format("packed,{},,lot={};from={};size={};of=glass;filler=86degC;capped=83degC;broken={}",
                                 count, lot, from, size, broken));
-        Box all = boxes[from].take(litres * (count + broken));
+        Box all = boxes[from].pour(litres * (count + broken));
         const Box good = all.part(static_cast<double>(count) / (count + broken));
         TrueLot& its = season.lots[lot];
         its.content.litres += litres * count;
@@ -210,7 +210,7 @@ public:
 private:
     void enter(double litres) {
         if (litres > 1e-9)
-            pans_.add(boxes["feed"].take(litres));
+            pans_.add(boxes["feed"].pour(litres));
     }
     std::mt19937_64 dice_;
     std::vector<std::string> book_;
