@@ -3,9 +3,11 @@
 #include "core/journal/day_books.h"
 #include "core/journal/kept_figures.h"
 #include "core/ledger/draw_density.h"
+#include "core/season/shift_account.h"
 
 #include <algorithm>
 #include <ctime>
+#include <fmt/format.h>
 
 namespace panside {
 namespace {
@@ -32,27 +34,92 @@ private:
     std::array<std::optional<Instant>, seriesCount> last_{};
 };
 
-bool isFeed(const Fact& fact) {
+// The feed tank's, and the gauge of the press.
+bool isOfTheHouse(const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);
-    return !reading || reading->series == Series::tank_level || reading->series == Series::feed_flow;
+    return !reading || reading->series == Series::tank_level || reading->series == Series::feed_flow ||
+           reading->series == Series::filter_pressure;
+}
+
+// What the engine found of a shift's draws and checks is kept in the journal: reading a season anew would take it a
+// second a night. Another engine may find something else, and the account of a shift says which one it is.
+constexpr const char* drawFigures = "draws";
+constexpr int drawForm = accountForm * 1000 + drawDensityForm;
+
+double microsOf(Instant at) { return static_cast<double>(at.time_since_epoch().count()); }
+Instant instantOf(double micros) { return Instant{std::chrono::microseconds{static_cast<std::int64_t>(micros)}}; }
+
+Figures figuresOf(const HouseShift& shift) {
+    Figures figures;
+    for (std::size_t i = 0; i < shift.densities.size(); ++i) {
+        const std::string which = std::to_string(i);
+        const auto& [closed, density] = shift.densities[i];
+        figures["at " + which] = microsOf(closed);
+        figures["sugar " + which] = density.sugar.si();
+        figures["sd " + which] = density.sd.si();
+    }
+    for (std::size_t i = 0; i < shift.checks.size(); ++i) {
+        const std::string which = std::to_string(i);
+        const auto& [at, checked] = shift.checks[i];
+        figures["checked " + which] = microsOf(at);
+        figures["apart " + which] = checked.apart.kelvin();
+        figures["apart sd " + which] = checked.sd.kelvin();
+    }
+    return figures;
+}
+
+// Three figures of one number each, from 0 on; those of which one is missing end it.
+template <class Each>
+void forEachOf(const Figures& figures, std::string_view first, std::string_view second, std::string_view third,
+               Each each) {
+    for (int i = 0;; ++i) {
+        const auto figure = [&](std::string_view name) { return figures.find(fmt::format("{} {}", name, i)); };
+        const auto a = figure(first), b = figure(second), c = figure(third);
+        if (a == figures.end() || b == figures.end() || c == figures.end())
+            return;
+        each(a->second, b->second, c->second);
+    }
+}
+
+void fillFrom(const Figures& figures, HouseShift& shift) {
+    forEachOf(figures, "at", "sugar", "sd", [&](double at, double sugar, double sd) {
+        shift.densities.emplace_back(instantOf(at), DrawDensity{Brix::ofSi(sugar), Brix::ofSi(sd)});
+    });
+    forEachOf(figures, "checked", "apart", "apart sd", [&](double at, double apart, double sd) {
+        shift.checks.emplace_back(instantOf(at),
+                                  CheckApart{TemperatureDifference::kelvin(apart), TemperatureDifference::kelvin(sd)});
+    });
+}
+
+const Figures* figuresAt(const std::map<ShiftId, Figures>& kept, ShiftId shift) {
+    const auto found = kept.find(shift);
+    return found == kept.end() ? nullptr : &found->second;
 }
 
 // Takes a shift's facts one by one, by time.
 class ShiftReader {
 public:
-    explicit ShiftReader(ShiftId id) { shift_.id = id; }
-    void take(FactId number, const Fact& fact) {
+    // `kept`: what was found of it before; none: the engine works it out.
+    explicit ShiftReader(ShiftId id, const Figures* kept = nullptr) : worksOut_{!kept} {
+        shift_.id = id;
+        if (kept)
+            fillFrom(*kept, shift_);
+    }
+    void add(FactId number, const Fact& fact) {
         const auto* reading = std::get_if<Reading>(&fact.what);
         boiled_ |= reading && reading->series == Series::syrup_pan;
-        if (pan_.keeps(fact))
-            watch_.take(fact);
-        if (isFeed(fact) && level_.keeps(fact))
+        if (worksOut_ && pan_.keeps(fact))
+            watch_.add(fact);
+        if (isOfTheHouse(fact) && level_.keeps(fact))
             shift_.facts.push_back({number, fact});
     }
     HouseShift done() {
-        if (boiled_)
+        if (worksOut_ && boiled_) {
             for (const auto& found : watch_.found())
                 shift_.densities.emplace_back(found.closed, found.density);
+            for (const auto& checked : watch_.checked())
+                shift_.checks.emplace_back(checked.at, checked.apart);
+        }
         return std::move(shift_);
     }
 
@@ -60,19 +127,28 @@ private:
     HouseShift shift_;
     DrawDensities watch_;
     Thinner pan_{panEvery}, level_{levelEvery};
-    bool boiled_ = false;
+    bool worksOut_, boiled_ = false;
 };
 
-std::optional<HouseShift> shiftIn(const Journal& journal, ShiftId id, const std::function<bool()>& stop = {}) {
-    ShiftReader reader{id};
+std::optional<HouseShift> shiftIn(const Journal& journal, ShiftId id, const Figures* kept,
+                                  const std::function<bool()>& stop = {}) {
+    ShiftReader reader{id, kept};
     bool stopped = false;
     int count = 0;
     journal.visit(id, [&](FactId number, const Fact& fact) {
-        reader.take(number, fact);
+        reader.add(number, fact);
         stopped = ++count % 1024 == 0 && stop && stop();
         return !stopped;
     });
     return stopped ? std::nullopt : std::optional{reader.done()};
+}
+
+template <class What>
+std::optional<What> foundAt(const std::vector<std::pair<Instant, What>>& all, Instant wanted) {
+    for (const auto& [at, what] : all)
+        if (at == wanted)
+            return what;
+    return std::nullopt;
 }
 
 HouseLedger::Parts partsOf(const Journal* journal) {
@@ -80,8 +156,10 @@ HouseLedger::Parts partsOf(const Journal* journal) {
     if (!journal)
         return parts;
     parts.book = std::make_shared<const std::vector<Boil::Entry>>(bookFacts(*journal));
+    const auto kept = keptFiguresOf(*journal, drawFigures, drawForm);
     for (const Shift& shift : journal->shifts())
-        parts.shifts.push_back(std::make_shared<const HouseShift>(shiftIn(*journal, shift.id).value()));
+        parts.shifts.push_back(
+            std::make_shared<const HouseShift>(shiftIn(*journal, shift.id, figuresAt(kept, shift.id)).value()));
     return parts;
 }
 
@@ -97,7 +175,7 @@ std::chrono::year_month_day localDate(Instant at) {
 HouseShift houseShift(ShiftId id, const std::vector<Boil::Entry>& facts) {
     ShiftReader reader{id};
     for (const auto& [number, fact] : facts)
-        reader.take(number, fact);
+        reader.add(number, fact);
     return reader.done();
 }
 
@@ -121,11 +199,11 @@ void HouseLedger::fold() {
     LedgerInput input = ledgerInput(books, shifts);
     rows_ = input.rows;
     input.dateOf = localDate;
-    input.densityOf = [kept = parts_.shifts](int shift, Instant closed) -> std::optional<DrawDensity> {
-        for (const auto& [at, density] : kept[static_cast<std::size_t>(shift)]->densities)
-            if (at == closed)
-                return density;
-        return std::nullopt;
+    input.densityOf = [kept = parts_.shifts](int shift, Instant closed) {
+        return foundAt(kept[static_cast<std::size_t>(shift)]->densities, closed);
+    };
+    input.apartOf = [kept = parts_.shifts](int shift, Instant checked) {
+        return foundAt(kept[static_cast<std::size_t>(shift)]->checks, checked);
     };
     ledger_ = std::make_unique<Ledger>(std::move(input));
 }
@@ -155,15 +233,16 @@ BookKnown HouseLedger::known() const {
     BookKnown known;
     known.dateOf = localDate;
     for (const LedgerRow& row : rows_)
-        known.take(*row.fact);
+        known.add(*row.fact);
     return known;
 }
 
-std::shared_ptr<const HouseLedger> HouseReader::read(const Journal& journal, std::vector<Fact> more,
+std::shared_ptr<const HouseLedger> HouseReader::read(Journal& journal, std::vector<Fact> more,
                                                      const std::function<bool()>& stop) {
     HouseLedger::Parts parts;
     parts.book = std::make_shared<const std::vector<Boil::Entry>>(bookFacts(journal));
     std::map<ShiftId, Read> now;
+    const auto kept = keptFiguresOf(journal, drawFigures, drawForm);
     for (const Shift& shift : journal.shifts()) {
         Read& one = now[shift.id];
         one.seen = factsSeen(journal, shift.id);
@@ -171,9 +250,12 @@ std::shared_ptr<const HouseLedger> HouseReader::read(const Journal& journal, std
         if (before != read_.end() && before->second.seen == one.seen) {
             one.shift = before->second.shift;
         } else {
-            auto read = shiftIn(journal, shift.id, stop);
+            const Figures* known = figuresAt(kept, shift.id);
+            auto read = shiftIn(journal, shift.id, known, stop);
             if (!read)
                 return nullptr;
+            if (!known && !shift.open)
+                keepFiguresOf(journal, shift.id, drawFigures, drawForm, one.seen, figuresOf(*read));
             one.shift = std::make_shared<const HouseShift>(std::move(*read));
             read_[shift.id] = one; // also where the next one is stopped
         }
@@ -189,10 +271,10 @@ BookKnown bookKnown(const Journal* journal) {
     if (!journal)
         return known;
     for (const auto& entry : bookFacts(*journal))
-        known.take(entry.fact);
+        known.add(entry.fact);
     for (const Shift& shift : journal->shifts())
         for (const auto& entry : journal->deeds(shift.id))
-            known.take(entry.fact);
+            known.add(entry.fact);
     return known;
 }
 

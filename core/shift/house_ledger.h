@@ -18,6 +18,7 @@ struct HouseShift {
     ShiftId id{};
     std::vector<Boil::Entry> facts;
     std::vector<std::pair<Instant, DrawDensity>> densities; // by when the draw was closed
+    std::vector<std::pair<Instant, CheckApart>> checks;     // hydrometer against physics
 };
 HouseShift houseShift(ShiftId id, const std::vector<Boil::Entry>& facts);
 
@@ -55,8 +56,9 @@ private:
 // anew. One thread at a time.
 class HouseReader {
 public:
-    // `more`: rows that are not in the journal. nullptr: told to stop. Throws JournalError.
-    std::shared_ptr<const HouseLedger> read(const Journal& journal, std::vector<Fact> more,
+    // `more`: rows that are not in the journal. nullptr: told to stop. Where the journal may be written, what the
+    // engine found of draws is kept in it, so that the next reader need not ask it again. Throws JournalError.
+    std::shared_ptr<const HouseLedger> read(Journal& journal, std::vector<Fact> more,
                                             const std::function<bool()>& stop = {});
 
 private:

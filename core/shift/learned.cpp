@@ -29,12 +29,24 @@ std::optional<Set> hottestStackLearned(const State& state) {
     return Set{Setting::learned_hottest_stack, std::round(*seen), Unit::degC};
 }
 
+// The draws' rhythm: one night counts half, for the next has other sap and other wood. Less than a twentieth is no
+// news.
+void addRhythm(std::vector<Set>& learned, const State& state) {
+    const auto [cycle, brix] = state.forecast.learned();
+    const auto add = [&](Setting key, const std::optional<Duration>& seen, const std::optional<Duration>& before) {
+        if (!seen)
+            return;
+        const double next = before ? std::sqrt(before->count() * seen->count()) : seen->count();
+        if (!before || std::abs(std::log(next / before->count())) > 0.05)
+            learned.push_back({key, 6 * std::round(next / 6), Unit::min});
+    };
+    add(Setting::learned_cycle, cycle, state.settings.learnedCycle());
+    add(Setting::learned_brix, brix, state.settings.learnedBrix());
+}
+
 } // namespace
 
-std::vector<Set> learnedIn(const std::vector<Boil::Entry>& facts) {
-    State state;
-    for (const auto& entry : facts)
-        state = apply(std::move(state), entry.fact);
+std::vector<Set> learnedIn(const State& state) {
     std::vector<Set> learned;
     const auto offset = state.mark.offset(state.now);
     const auto sd = state.mark.offsetSd(state.now);
@@ -44,6 +56,7 @@ std::vector<Set> learnedIn(const std::vector<Boil::Entry>& facts) {
         learned.push_back(*hottest);
     if (const auto burnOut = burnOutLearned(state))
         learned.push_back(*burnOut);
+    addRhythm(learned, state);
     return learned;
 }
 

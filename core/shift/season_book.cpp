@@ -23,7 +23,7 @@ std::optional<ShiftAccount> workOut(Journal& journal, const Shift& shift, const 
     bool stopped = false;
     int count = 0;
     journal.visit(shift.id, [&](FactId, const Fact& fact) {
-        accountant.take(fact);
+        accountant.add(fact);
         stopped = ++count % 1024 == 0 && stop && stop();
         return !stopped;
     });

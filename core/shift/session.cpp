@@ -1,7 +1,10 @@
 #include "core/shift/session.h"
 
 #include "core/boil/loads.h"
+#include "core/boil/settings.h"
 #include "core/journal/day_books.h"
+#include "core/ledger/sap_page.h"
+#include "core/shift/house_ledger.h"
 #include "core/shift/learned.h"
 
 #include <algorithm>
@@ -72,7 +75,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     } else {
         watched_ = true;
         if (setBack)
-            take({last, ClockStep{*setBack}}, false);
+            keep({last, ClockStep{*setBack}}, false);
     }
 }
 
@@ -89,12 +92,45 @@ void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& wh
 }
 
 Picture Session::pictureAt(Instant moment) {
-    auto picture = boil_.pictureAt(moment);
+    auto picture = boil_.fold().pictureAt(moment);
     if (trouble().empty())
         troubledSince_.reset();
     else
         addTrouble(picture);
+    rims_.show(picture);
     return picture;
+}
+
+void Session::knows(std::shared_ptr<const HouseLedger> house) {
+    if (house && !openShift() && !onlyWatches_)
+        carryPans(*house);
+    rims_.knows(std::move(house));
+}
+
+void Session::carryPans(const HouseLedger& house) {
+    constexpr Mass noMatter = Mass::kilogram(0.05);
+    const auto sweet = sweetInPans(house.ledger(), now());
+    const Mass left = sweet && !sweet->unknown ? sweet->sugar : Mass{};
+    Settings stands;
+    for (const Set& set : settings())
+        stands.put(set);
+    const Mass carried = stands.learnedPansSugar().value_or(Mass{});
+    if (std::max(left, carried) - std::min(left, carried) > noMatter)
+        keeper_->carry({now(), Set{Setting::learned_pans_sugar, left.kilogram(), Unit::kg}});
+}
+
+// Whether that is all there is to do: a tank runs over at noon too, and that somebody saw it begins no shift.
+bool Session::hearRims(const Fact& fact) {
+    const auto* seen = std::get_if<AlarmSeen>(&fact.what);
+    const auto* shelved = std::get_if<AlarmShelved>(&fact.what);
+    const std::string_view name = seen ? seen->name : shelved ? shelved->name : std::string_view{};
+    if (name != nameOf(Alarm::tank_overflow))
+        return false;
+    if (seen)
+        rims_.seen(fact.at);
+    else
+        rims_.shelved(fact.at + std::chrono::round<std::chrono::microseconds>(shelved->span));
+    return !openShift();
 }
 
 void Session::addTrouble(Picture& picture) {
@@ -107,14 +143,11 @@ void Session::addTrouble(Picture& picture) {
             seen && seen->name == nameOf(Alarm::journal_trouble) && entry.fact.at >= *troubledSince_)
             trouble.state = AlarmState::seen;
     trouble.why = {{GroundKind::notKept}};
-    const auto place = std::find_if(picture.alarms.begin(), picture.alarms.end(), [&](const AlarmPicture& other) {
-        return other.priority > trouble.priority || (other.priority == trouble.priority && other.since > trouble.since);
-    });
-    picture.alarms.insert(place, trouble);
+    insertAlarm(picture, trouble);
 }
 
 // Numbers a fact, folds it and puts it among those to be kept.
-FactId Session::take(Fact fact, bool entered) {
+FactId Session::keep(Fact fact, bool entered) {
     const bool begins = !openShift();
     const bool ends = std::holds_alternative<ShiftEnd>(fact.what);
     if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || reading->byHand())
@@ -139,7 +172,7 @@ FactId Session::take(Fact fact, bool entered) {
 
 // The next shift begins with what this one learned of probe and arch.
 void Session::carryLearned() {
-    for (const auto& setting : learnedIn(boil_.facts()))
+    for (const auto& setting : learnedIn(boil_.fold().state()))
         keeper_->carry({now(), setting});
 }
 
@@ -155,7 +188,7 @@ void Session::read(Fact fact) {
     if (onlyWatches_ || (!openShift() && watched_))
         return;
     if (const auto* reading = std::get_if<Reading>(&fact.what); !reading || !tooSoon(*reading, fact.at))
-        take(std::move(fact), false);
+        keep(std::move(fact), false);
 }
 
 void Session::follow(std::vector<Fact> facts) {
@@ -163,7 +196,7 @@ void Session::follow(std::vector<Fact> facts) {
         // What a probe still reads after the end begins no other shift.
         if (std::holds_alternative<Reading>(fact.what) && !openShift() && watched_)
             continue;
-        take(std::move(fact), false);
+        keep(std::move(fact), false);
     }
 }
 
@@ -199,7 +232,12 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
             inShift.resize(answers.size(), false);
             continue;
         }
-        answers.emplace_back(Entered{take(std::move(fact), true), false});
+        if (hearRims(fact)) {
+            answers.emplace_back(Entered{0, true});
+            inShift.resize(answers.size(), false);
+            continue;
+        }
+        answers.emplace_back(Entered{keep(std::move(fact), true), false});
         inShift.resize(answers.size() - 1, false);
         inShift.push_back(true);
     }
@@ -208,6 +246,18 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         if (auto* entered = std::get_if<Entered>(&answers[i]); entered && inShift[i])
             entered->kept = kept;
     return answers;
+}
+
+std::optional<Session::Refused> Session::set(const Fact& setting) {
+    if (openShift() || !boil_.facts().empty()) {
+        const Answer answer = enter(setting);
+        const auto* refused = std::get_if<Refused>(&answer);
+        return refused ? std::optional{*refused} : std::nullopt;
+    }
+    if (auto why = objection(setting, now()))
+        return Refused{std::move(*why)};
+    carry(std::get<Set>(setting.what));
+    return std::nullopt;
 }
 
 // Where it is kept now; nullopt where no disk takes it.
@@ -283,6 +333,7 @@ std::optional<Fact> Session::undo() {
     if (!last)
         return std::nullopt;
     ++told_;
+    takenBack_.push_back(last->fact);
     if (!inBook_.empty() && last == &inBook_.back())
         return undoInBook();
     const Undoable entry = *last;
@@ -305,6 +356,8 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         instead->entered = at;
     ++told_;
     const auto before = factOf(shift, fact);
+    if (before)
+        takenBack_.push_back(*before);
     std::erase_if(inBook_, [&](const Undoable& one) { return one.book == shift && one.id == fact; });
     const bool goesOn = shift == openShift();
     const bool shown = shift == shift_;
@@ -320,7 +373,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
         deny(shift, *before);
     FactId id = fact;
     if (instead && goesOn) {
-        id = take(std::move(*instead), true);
+        id = keep(std::move(*instead), true);
     } else if (instead) {
         id = keeper_->keepIn(shift, *instead);
         if (shown)
@@ -333,7 +386,7 @@ Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact>
 void Session::deny(ShiftId shift, const Fact& noticed) {
     auto denial = denialOf(noticed, now());
     if (shift == openShift()) {
-        take(std::move(denial), true);
+        keep(std::move(denial), true);
         return;
     }
     const FactId id = keeper_->keepIn(shift, denial);
@@ -356,8 +409,8 @@ std::optional<Fact> Session::factOf(ShiftId shift, FactId id) const {
 void Session::keepNoticed() {
     if (onlyWatches_ || !openShift())
         return;
-    if (auto noticed = boil_.noticed())
-        take(std::move(*noticed), true);
+    if (auto noticed = boil_.fold().noticed())
+        keep(std::move(*noticed), true);
 }
 
 void Session::letGo() {
@@ -388,7 +441,7 @@ void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> fa
     for (auto& fact : std::exchange(held_, {})) {
         const auto* reading = std::get_if<Reading>(&fact.what);
         const bool byPerson = reading ? reading->byHand() : !std::holds_alternative<ClockStep>(fact.what);
-        take(std::move(fact), byPerson);
+        keep(std::move(fact), byPerson);
     }
 }
 
@@ -400,7 +453,7 @@ bool Session::holdsItsShift() const {
 void Session::tick() {
     const auto step = clock_.step();
     if (step && openShift())
-        take({now(), ClockStep{*step}}, false);
+        keep({now(), ClockStep{*step}}, false);
     else if (step)
         clock_.startAtWall();
     keepNoticed();

@@ -3,6 +3,7 @@
 // the picture. The console and `panside tend` both stand on it. One thread.
 #include "core/boil/boil.h"
 #include "core/shift/keeper.h"
+#include "core/shift/rim_alarm.h"
 #include "core/shift/shift_clock.h"
 #include "core/words/sentence.h"
 
@@ -10,6 +11,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -29,7 +31,7 @@ public:
 
     Instant now() { return clock_.now(); }
     const ShiftClock& clock() const { return clock_; }
-    const Boil& boil() const { return boil_; }
+    const Boil& boil() { return boil_.fold(); }
     std::optional<ShiftId> openShift() const { return keeper_->openShift(); }
     // Whose facts the board shows: the open shift, or the last one.
     std::optional<ShiftId> shownShift() const { return shift_; }
@@ -40,6 +42,10 @@ public:
     // The picture at a moment, with the alarm that only the session knows of.
     Picture pictureAt(Instant moment);
     Picture picture() { return pictureAt(now()); }
+
+    // The house's ledger, whenever it was read anew: tanks that no gauge reads call by it.
+    // Between two shifts the sugar that it finds in the pans is carried into the next one.
+    void knows(std::shared_ptr<const HouseLedger> house);
 
     // What a probe has just read. Folded at once, on the disk within a second. More than four readings a
     // second from one probe say nothing more of a pan: those between are left out. After `shift_end` nothing is taken
@@ -58,6 +64,8 @@ public:
         Sentence why;
     };
     using Answer = std::variant<Entered, Refused>;
+    // A setting: of the shift that is shown, or, where there is none, of the next one. nullopt: it was taken.
+    std::optional<Refused> set(const Fact& setting);
     Answer enter(Fact fact);
     // Many at once, in one write; an answer for each.
     std::vector<Answer> enter(std::vector<Fact> facts);
@@ -74,6 +82,9 @@ public:
     const std::vector<Boil::Entry>& heldBook() const { return heldBook_; }
     // Moves with every fact but plain readings, entered, withdrawn or put right.
     long long told() const { return told_; }
+
+    // What was taken back or put right since this was asked the last time, as it stood.
+    std::vector<Fact> takenBack() { return std::exchange(takenBack_, {}); }
 
     // Corrects an entry of any shift or day book: withdraws it and, if there is one, keeps what it should have been,
     // marked as entered now. The old one stays in the journal, as withdrawn. A shift that is over stays over.
@@ -104,7 +115,7 @@ public:
 
 private:
     std::optional<Sentence> objection(const Fact& fact, Instant now) const;
-    FactId take(Fact fact, bool entered); // `entered`: by a person, who may take it back
+    FactId keep(Fact fact, bool entered); // `entered`: by a person, who may take it back
     struct Undoable {
         FactId id;
         Fact fact;
@@ -118,8 +129,10 @@ private:
     void keepHeldBook();
     std::optional<Fact> undoInBook();
     void carryLearned();
+    void carryPans(const HouseLedger& house);
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);
+    bool hearRims(const Fact& fact);
     void keepNoticed();
     void deny(ShiftId shift, const Fact& noticed);
     std::optional<Fact> factOf(ShiftId shift, FactId id) const;
@@ -135,9 +148,11 @@ private:
     FactId heldNumber_ = 0;
     bool bookRefused_ = false; // by the disk, the last time
     long long told_ = 0;
+    std::vector<Fact> takenBack_;
     std::set<FactId> seen_; // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
+    RimAlarm rims_;
     std::vector<Fact> held_;              // between letGo and takeUp: what never reached the disk
     std::optional<Sentence> onlyWatches_; // why nothing can be entered; none: it can
 };

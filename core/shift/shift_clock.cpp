@@ -54,6 +54,4 @@ std::optional<Duration> ShiftClock::step() {
     return Duration{static_cast<double>(moved) * 1e-6};
 }
 
-Instant ShiftClock::wall(Instant at) const { return at + std::chrono::microseconds{wallAheadUs_ - fromBootUs_}; }
-
 } // namespace panside

@@ -30,8 +30,6 @@ public:
     // How far the wall clock was moved since the last call; nullopt if it was not. What a time server slews (less than
     // half a second from one call to the next) is no step.
     std::optional<Duration> step();
-    // The wall clock's time that belongs to a moment of this clock, for people.
-    Instant wall(Instant at) const;
 
 private:
     std::function<Ticks()> ticks_;

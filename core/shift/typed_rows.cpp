@@ -10,7 +10,7 @@ constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 } // namespace
 
-std::vector<TypedRows::Row> TypedRows::take(std::string_view bytes, Instant now) {
+std::vector<TypedRows::Row> TypedRows::feed(std::string_view bytes, Instant now) {
     std::vector<Row> rows;
     for (;;) {
         const auto end = bytes.find('\n');
@@ -25,7 +25,7 @@ std::vector<TypedRows::Row> TypedRows::take(std::string_view bytes, Instant now)
             return rows;
         ++line_;
         if (!tooLong_)
-            takeLine(begun_, now, rows);
+            readLine(begun_, now, rows);
         tooLong_ = false;
         begun_.clear();
         bytes.remove_prefix(end + 1);
@@ -33,10 +33,10 @@ std::vector<TypedRows::Row> TypedRows::take(std::string_view bytes, Instant now)
 }
 
 std::vector<TypedRows::Row> TypedRows::end(Instant now) {
-    return begun_.empty() ? std::vector<Row>{} : take("\n", now);
+    return begun_.empty() ? std::vector<Row>{} : feed("\n", now);
 }
 
-void TypedRows::takeLine(std::string_view text, Instant now, std::vector<Row>& rows) {
+void TypedRows::readLine(std::string_view text, Instant now, std::vector<Row>& rows) {
     if (line_ == 1 && text.starts_with(byteOrderMark))
         text.remove_prefix(byteOrderMark.size());
     if (text.ends_with('\r'))

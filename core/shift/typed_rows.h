@@ -16,12 +16,12 @@ public:
         std::variant<Fact, Fault> what;
     };
     // The rows that this piece completes. The log's header and empty lines are passed over; an empty time means `now`.
-    std::vector<Row> take(std::string_view bytes, Instant now);
+    std::vector<Row> feed(std::string_view bytes, Instant now);
     // The end of the stream: a last row may lack its line end.
     std::vector<Row> end(Instant now);
 
 private:
-    void takeLine(std::string_view text, Instant now, std::vector<Row>& rows);
+    void readLine(std::string_view text, Instant now, std::vector<Row>& rows);
     std::string begun_;    // a line whose end has not come
     std::size_t line_ = 0; // the last complete one
     bool tooLong_ = false; // the line has been refused; what is left of it is passed over

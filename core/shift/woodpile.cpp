@@ -15,14 +15,13 @@ double cordsBurntBeside(const Journal& journal, Instant since, std::optional<Shi
         if (shift.id == shown || shift.id < since - longestShift)
             continue;
         CordSum sum{since};
-        visitLoads(journal, shift.id, [&sum](const Fact& fact) { sum.take(fact); });
+        visitLoads(journal, shift.id, [&sum](const Fact& fact) { sum.add(fact); });
         cords += sum.cords();
     }
     return cords;
 }
 
 double CordsOfShift::of(const Boil& boil) {
-    (void)boil.rise(); // folds them all: what changes of those that are counted here will move rewritten()
     const auto& facts = boil.facts();
     if (boil.rewritten() != rewritten_ || facts.size() < taken_) {
         sum_ = CordSum{since_};
@@ -30,7 +29,7 @@ double CordsOfShift::of(const Boil& boil) {
     }
     rewritten_ = boil.rewritten();
     for (; taken_ < facts.size(); ++taken_)
-        sum_.take(facts[taken_].fact);
+        sum_.add(facts[taken_].fact);
     return sum_.cords();
 }
 

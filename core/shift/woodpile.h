@@ -17,7 +17,7 @@ double cordsBurntBeside(const Journal& journal, Instant since, std::optional<Shi
 class CordsOfShift {
 public:
     explicit CordsOfShift(Instant since) : since_{since}, sum_{since} {}
-    double of(const Boil& boil);
+    double of(const Boil& boil); // that has been folded
 
 private:
     Instant since_;

@@ -57,11 +57,11 @@ TEST_F(DrawsAgree, OnHostileLogs) {
         ShiftAccountant accountant;
         journal.visit(shift, [&](FactId id, const Fact& fact) {
             boil.add(id, fact);
-            accountant.take(fact);
+            accountant.add(fact);
             keyed += std::holds_alternative<DrawClosed>(fact.what);
             return true;
         });
-        const Picture board = boil.pictureAt(facts.back().at);
+        const Picture board = boil.fold().pictureAt(facts.back().at);
         const ShiftAccount account = accountant.account();
         const ShiftSummary summary = summaryOf(journal, shift);
         EXPECT_EQ(account.draws, board.draws);
@@ -90,7 +90,7 @@ TEST_F(DrawsAgree, OnADrawThatNobodyKeyedShut) {
     FactId id = 0;
     for (const Fact& fact : facts)
         boil.add(id++, fact);
-    const Picture board = boil.pictureAt(facts.back().at);
+    const Picture board = boil.fold().pictureAt(facts.back().at);
     ASSERT_GE(closed, 2);
     EXPECT_EQ(board.draws, closed);
     EXPECT_EQ(summaryOf(journal, shift).draws, closed);

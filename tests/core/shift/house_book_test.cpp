@@ -1,4 +1,5 @@
 // The day book as the console keeps it, and the house read from the journal again and again.
+#include "core/boil/settings.h"
 #include "core/boil/shift_log.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
@@ -6,6 +7,7 @@
 #include "core/shift/house_ledger.h"
 #include "core/shift/session.h"
 
+#include <SQLiteCpp/Database.h>
 #include <filesystem>
 #include <gtest/gtest.h>
 #include <sstream>
@@ -52,6 +54,63 @@ TEST_F(HouseBookTest, UndoTakesBackWhatWasEnteredLastInWhicheverBook) {
     EXPECT_EQ(journal.withdrawn(journal.books().front().id).size(), 2U);
 }
 
+// A gathering at noon, no shift: the tank calls by the book, and that somebody saw it begins no shift.
+TEST_F(HouseBookTest, ATankThatNoGaugeReadsCallsByTheBook) {
+    session.carry(std::get<Set>(row(session, "set", "30", "gal", "key=overflow_rim").what));
+    session.carry(std::get<Set>(row(session, "set", "Ruth", "", "key=overflow_calls").what));
+    session.enter(row(session, "vessel", "300", "gal", "name=north;kind=gather"));
+    session.enter(row(session, "gathered", "280", "gal", "to=north;brix=2"));
+    const auto overflows = [&] {
+        std::vector<Fact> inForce;
+        for (const Set& set : session.settings())
+            inForce.push_back({session.now(), set});
+        const auto journal = Journal::open(place, Journal::Access::read);
+        session.knows(std::make_shared<const HouseLedger>(&journal, inForce));
+        std::vector<AlarmPicture> all = session.picture().alarms;
+        std::erase_if(all, [](const AlarmPicture& one) { return one.alarm != Alarm::tank_overflow; });
+        return all;
+    };
+    auto standing = overflows();
+    ASSERT_EQ(standing.size(), 1U);
+    EXPECT_EQ(standing[0].state, AlarmState::unseen);
+    ASSERT_EQ(standing[0].why.size(), 3U);
+    EXPECT_EQ(groundText(standing[0].why[0]), "the tank: north");
+    EXPECT_EQ(groundText(standing[0].why[1]), "76 L left to the rim, and it calls at 114 L");
+    EXPECT_EQ(groundText(standing[0].why[2]), "call Ruth");
+    session.enter(Fact{session.now(), AlarmSeen{"tank_overflow"}});
+    EXPECT_EQ(overflows()[0].state, AlarmState::seen);
+    EXPECT_FALSE(session.openShift());
+    session.enter(row(session, "vessel", "900", "gal", "name=hold;kind=hold"));
+    session.enter(row(session, "moved", "200", "gal", "from=north;to=hold"));
+    EXPECT_TRUE(overflows().empty());
+}
+
+// Last night's sweet stands in the next shift's balance; drained in between, it does not.
+TEST_F(HouseBookTest, TheSweetInThePansIsCarriedIntoTheNextShift) {
+    const Instant night = session.now() - std::chrono::hours{20};
+    std::string log{logHeader};
+    const auto at = [&](int minutes) { return textOf(night + std::chrono::minutes{minutes}) + ","; };
+    log += "\n" + at(0) + "sap_in,500,L,brix=2\n" + at(10) + "lit,,,\n" + at(130) +
+           "draw_close,5,L,to=pail;temp=20degC\n" + at(180) + "shift_end,,,\n";
+    auto journal = session.journalBeside();
+    std::istringstream text{log};
+    ASSERT_EQ(importLog(*journal, text).outcome, ImportOutcome::added);
+    const auto carried = [&] {
+        const auto read = Journal::open(place, Journal::Access::read);
+        session.knows(std::make_shared<const HouseLedger>(&read));
+        Settings stands;
+        for (const Set& set : session.settings())
+            stands.put(set);
+        return stands.learnedPansSugar().value_or(Mass{}).kilogram();
+    };
+    // 500 L of 2 brix hold 10.06 kg; 5 L of 66.9 brix hold 4.44 (ICUMSA SPS-4).
+    EXPECT_NEAR(carried(), 10.06 - 4.44, 0.03);
+    session.enter(row(session, "pans_emptied", "30", "L", "to=pail 1"));
+    EXPECT_NEAR(carried(), 0, 1e-9);
+    session.undo();
+    EXPECT_NEAR(carried(), 10.06 - 4.44, 0.03);
+}
+
 TEST_F(HouseBookTest, ARowIsPutRightAndTheOldOneStaysAsWithdrawn) {
     const auto answer = session.enter(row(session, "gathered", "400", "gal", "to=hold;brix=2.1"));
     const FactId id = std::get<Session::Entered>(answer).id;
@@ -94,7 +153,7 @@ TEST_F(HouseBookTest, ReadAgainTheHouseIsTheSameAsReadAtOnce) {
     }
     HouseReader reader;
     const auto same = [&] {
-        const auto journal = Journal::open(place, Journal::Access::read);
+        auto journal = Journal::open(place, Journal::Access::read);
         const auto read = reader.read(journal, {});
         const HouseLedger whole{&journal};
         EXPECT_EQ(read->rows().size(), whole.rows().size());
@@ -114,6 +173,30 @@ TEST_F(HouseBookTest, ReadAgainTheHouseIsTheSameAsReadAtOnce) {
     same();
 }
 
+TEST_F(HouseBookTest, WhatTheEngineFoundOfDrawsIsKeptForTheNextReader) {
+    auto journal = session.journalBeside().value();
+    std::istringstream night{rehearsedLog(std::chrono::hours{4}, 4)};
+    const ShiftId shift = importLog(journal, night).shift;
+    const auto first = HouseReader{}.read(journal, {});
+    ASSERT_FALSE(first->parts().shifts[0]->densities.empty());
+    // Another program altered one: whoever reads it next has not asked the engine.
+    const auto changed = [&](double by) {
+        SQLite::Database db{place.string(), SQLite::OPEN_READWRITE};
+        db.exec("UPDATE figure SET value=value+" + std::to_string(by) + " WHERE name='draws/sugar 0'");
+    };
+    changed(0.01);
+    const auto next = HouseReader{}.read(journal, {});
+    ASSERT_EQ(next->parts().shifts[0]->densities.size(), first->parts().shifts[0]->densities.size());
+    EXPECT_NEAR(next->parts().shifts[0]->densities[0].second.sugar.si(),
+                first->parts().shifts[0]->densities[0].second.sugar.si() + 0.01, 1e-9);
+    EXPECT_EQ(next->parts().shifts[0]->densities[0].first, first->parts().shifts[0]->densities[0].first);
+    EXPECT_EQ(next->rows().size(), first->rows().size());
+    // A fact more, and it is worked out again.
+    journal.appendTo(shift, Fact{shift + std::chrono::seconds{1}, Note{"a word"}});
+    EXPECT_NEAR(HouseReader{}.read(journal, {})->parts().shifts[0]->densities[0].second.sugar.si(),
+                first->parts().shifts[0]->densities[0].second.sugar.si(), 1e-9);
+}
+
 TEST_F(HouseBookTest, StoppedReadingGivesNothingAndGoesOnNextTime) {
     {
         auto journal = session.journalBeside().value();
@@ -121,7 +204,7 @@ TEST_F(HouseBookTest, StoppedReadingGivesNothingAndGoesOnNextTime) {
         importLog(journal, night);
     }
     HouseReader reader;
-    const auto journal = Journal::open(place, Journal::Access::read);
+    auto journal = Journal::open(place, Journal::Access::read);
     EXPECT_FALSE(reader.read(journal, {}, [] { return true; }));
     EXPECT_TRUE(reader.read(journal, {}));
 }

@@ -81,12 +81,12 @@ TEST_F(Agree, OnHostileLogs) {
         CordSum cords{Instant::min()}, pile{Instant::min()};
         journal.visit(shift, [&](FactId id, const Fact& fact) {
             boil.add(id, fact);
-            accountant.take(fact);
-            cords.take(fact);
+            accountant.add(fact);
+            cords.add(fact);
             return true;
         });
-        visitLoads(journal, shift, [&pile](const Fact& fact) { pile.take(fact); });
-        const Picture board = boil.pictureAt(facts.back().at);
+        visitLoads(journal, shift, [&pile](const Fact& fact) { pile.add(fact); });
+        const Picture board = boil.fold().pictureAt(facts.back().at);
         const ShiftAccount account = accountant.account();
         const ShiftSummary summary = summaryOf(journal, shift);
         ASSERT_GT(board.loads, 3);
@@ -112,7 +112,7 @@ TEST_F(Agree, WithEveryPressTakenOut) {
     FactId id = 0;
     for (const Fact& fact : facts)
         boil.add(id++, fact);
-    const Picture board = boil.pictureAt(facts.back().at);
+    const Picture board = boil.fold().pictureAt(facts.back().at);
     const ShiftSummary summary = summaryOf(journal, shift);
     EXPECT_EQ(board.loads, 14);
     EXPECT_EQ(summary.loads, board.loads);

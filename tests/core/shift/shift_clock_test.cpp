@@ -39,7 +39,6 @@ TEST(ShiftClock, DoesNotJumpWhenTheWallClockIsSetBackAnHour) {
     EXPECT_EQ(clock.now() - start, 10s);
     EXPECT_EQ(clock.step().value(), -3600s);
     EXPECT_FALSE(clock.step());
-    EXPECT_EQ(clock.wall(clock.now()), start + 10s - 3600s);
 }
 
 TEST(ShiftClock, TakesASlewForNoStep) {

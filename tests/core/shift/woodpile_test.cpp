@@ -60,7 +60,7 @@ TEST(CordsOfShift, FollowsWhatComesWhatComesLateAndWhatIsTakenBack) {
     Boil boil;
     CordsOfShift cords{noon};
     const auto expectLoads = [&](double kilogram) {
-        EXPECT_NEAR(cords.of(boil), cordsOf(weighed(kilogram)).value(), 1e-12) << kilogram;
+        EXPECT_NEAR(cords.of(boil.fold()), cordsOf(weighed(kilogram)).value(), 1e-12) << kilogram;
     };
     boil.add(1, {hour(-1), Set{Setting::load_mass, 20, Unit::kg}});
     boil.add(2, {hour(-0.5), Fired{}});
@@ -84,9 +84,9 @@ TEST(CordsOfShift, FollowsWhatComesWhatComesLateAndWhatIsTakenBack) {
 
 TEST(CordSum, TakesTheMassThatWasSetAndOnlyWhatCameAfter) {
     CordSum sum{noon};
-    sum.take({hour(-2), Set{Setting::load_mass, 20, Unit::kg}});
+    sum.add({hour(-2), Set{Setting::load_mass, 20, Unit::kg}});
     for (const double at : {-1.0, 1.0, 2.0})
-        sum.take({hour(at), Fired{}});
+        sum.add({hour(at), Fired{}});
     EXPECT_NEAR(sum.cords(), 2 * cordsOf(weighed(20)).value(), 1e-12);
     EXPECT_FALSE(cordsOf(Load{})) << "nobody weighed it";
 }
