@@ -13,11 +13,11 @@ bool ShiftTrace::follow(const Boil& boil) {
     }
     const bool any = facts.size() > factsTaken_ || rises.size() > risesTaken_;
     for (; factsTaken_ < facts.size(); ++factsTaken_)
-        take(facts[factsTaken_].fact);
+        add(facts[factsTaken_].fact);
     for (; risesTaken_ < rises.size(); ++risesTaken_)
-        take(rises[risesTaken_]);
+        add(rises[risesTaken_]);
     for (; steamTaken_ < steam.size(); ++steamTaken_)
-        take(steam[steamTaken_]);
+        add(steam[steamTaken_]);
     return any;
 }
 

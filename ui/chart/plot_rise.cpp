@@ -1,4 +1,3 @@
-#include "core/boil/loads.h"
 #include "ui/chart/plot.h"
 
 #include <QCoreApplication>
@@ -196,75 +195,6 @@ void nameUnder(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     painter.restore();
 }
 
-void diamond(QPainter& painter, QPointF at, double size, const QBrush& brush) {
-    painter.setBrush(brush);
-    painter.drawPolygon(
-        QPolygonF{{at.x(), at.y() - size}, {at.x() + size, at.y()}, {at.x(), at.y() + size}, {at.x() - size, at.y()}});
-}
-
-// Each kind of fact has a shape of its own: it is told apart without colour, and named by pointing.
-void drawMark(QPainter& painter, const ChartScene& scene, const Plot& plot, const Fact& fact) {
-    const Dress& dress = scene.dress;
-    const Inks& inks = dress.inks();
-    const double x = plot.time.x(fact.at), floor = plot.area.bottom() + 1.0, top = plot.area.top() + dress.px(2.2);
-    const double size = dress.px(1.5);
-    painter.setPen(QPen{inks.word, std::max(1.0, dress.px(0.35) * 1.0)});
-    painter.setBrush(Qt::NoBrush);
-    const auto above = [&](auto paint) { paint(QPointF{x, top}); };
-    std::visit(
-        Overloaded{
-            [&](const Fired& fired) { // a tick on the floor; short where nobody pressed
-                if (!deniesLoad(fired))
-                    painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(fired.inferred ? 2 : 4)});
-            },
-            [&](const Lit&) {
-                painter.setBrush(inks.word);
-                painter.drawPolygon(QPolygonF{{x - size, floor}, {x + size, floor}, {x, floor - dress.px(5)}});
-            },
-            [&](const DensityCheck&) {
-                if (scene.trace.rise().size() == 0)
-                    return;
-                const auto near = scene.trace.rise().nearest(fact.at);
-                diamond(painter, {x, std::clamp(plot.y(near.value), top, floor)}, size * 1.2, inks.panel);
-            },
-            [&](const WaterCheck&) {
-                painter.drawEllipse(QPointF{x, plot.y(0)}, size, size);
-            },
-            [&](const SapIn&) {
-                above([&](QPointF at) {
-                    painter.drawPolygon(QPolygonF{
-                        {at.x() - size, at.y() - size}, {at.x() + size, at.y() - size}, {at.x(), at.y() + size}});
-                });
-            },
-            [&](const PanSwapped&) {
-                above([&](QPointF at) {
-                    painter.drawLine(at + QPointF{-size, -size}, at + QPointF{size, size});
-                    painter.drawLine(at + QPointF{-size, size}, at + QPointF{size, -size});
-                });
-            },
-            [&](const Defoamer&) {
-                painter.drawEllipse(QPointF{x, floor - dress.px(1.5)}, size / 2, size / 2);
-            },
-            [&](const Note&) {
-                above([&](QPointF at) { painter.drawRect(QRectF{at.x() - size, at.y() - size / 2, 2 * size, size}); });
-            },
-            [&](const Crew&) { above([&](QPointF at) { painter.drawEllipse(at, size, size); }); },
-            [&](const Shutdown&) {
-                painter.drawLine(QPointF{x - size, floor - dress.px(4)}, QPointF{x + size, floor - dress.px(4)});
-                painter.drawLine(QPointF{x, floor}, QPointF{x, floor - dress.px(4)});
-            },
-            [](const auto&) {}},
-        fact.what);
-}
-
-void drawMarks(QPainter& painter, const ChartScene& scene, const Plot& plot) {
-    for (const Fact& fact : scene.trace.events()) {
-        const double x = plot.time.x(fact.at);
-        if (x >= plot.area.left() && x <= plot.area.right())
-            drawMark(painter, scene, plot, fact);
-    }
-}
-
 // Where the reading stands now; hollow when it is not to be believed.
 void drawHead(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const Picture& picture = scene.picture;
@@ -319,7 +249,7 @@ std::pair<double, double> riseRange(const ChartScene& scene, const TimeScale& ti
 
 void drawRise(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     painter.save();
-    painter.setClipRect(plot.area);
+    painter.setClipRect(plot.visible());
     painter.setRenderHint(QPainter::Antialiasing);
     drawDraws(painter, scene, plot);
     drawBand(painter, scene, plot);

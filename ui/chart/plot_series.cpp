@@ -116,13 +116,19 @@ void drawDense(QPainter& painter, Columns::const_iterator from, Columns::const_i
 void drawSeries(QPainter& painter, const Thinned& series, const Plot& plot, const QColor& ink, double width,
                 std::int64_t shift) {
     const Columns& columns = series.columns();
-    const std::int64_t first = plot.time.firstColumn - shift, last = first + plot.time.width;
+    const bool dense = series.size() > 2 * columns.size();
+    // A dashed line is drawn from its begin, whatever is to be seen of it: its dashes lie where they lay.
+    const std::int64_t hidden = dense ? std::max(0, plot.part.left() - plot.area.left() - 2) : 0;
+    const std::int64_t first = plot.time.firstColumn - shift + hidden;
+    const std::int64_t last =
+        plot.time.firstColumn - shift +
+        (dense ? std::min(plot.time.width, plot.part.right() - plot.area.left() + 2) : plot.time.width);
     auto from =
         std::lower_bound(columns.begin(), columns.end(), first,
                          [](const Thinned::Column& column, std::int64_t index) { return column.index < index; });
     if (from != columns.begin())
         --from; // the line comes in from the left
-    if (series.size() > 2 * columns.size()) {
+    if (dense) {
         const auto to =
             std::upper_bound(from, columns.end(), last + 1,
                              [](std::int64_t index, const Thinned::Column& column) { return index < column.index; });

@@ -1,5 +1,8 @@
 #include "ui/chart/rise_chart.h"
 
+#include "ui/look/press.h"
+
+#include <QPaintEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -13,17 +16,28 @@ constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
 } // namespace
 
-RiseChart::RiseChart(QWidget* parent) : QWidget(parent) {
+RiseChart::RiseChart(QWidget* parent) : QWidget(parent), now_{new Press{this}} {
     setObjectName(QStringLiteral("riseChart"));
     setMouseTracking(true);
     grabGesture(Qt::PinchGesture);
     setAttribute(Qt::WA_OpaquePaintEvent);
     soon_.setSingleShot(true);
-    connect(&soon_, &QTimer::timeout, this, [this] { update(); });
+    connect(&soon_, &QTimer::timeout, this, &RiseChart::redraw);
+    back_.setSingleShot(true);
+    back_.setInterval(waitsInThePast);
+    connect(&back_, &QTimer::timeout, this, [this] {
+        if (picture_.litAt && !picture_.endedAt)
+            backToNow();
+    });
+    now_->setObjectName(QStringLiteral("chartNow"));
+    now_->hide();
+    connect(now_, &Press::clicked, this, &RiseChart::backToNow);
 }
 
 void RiseChart::wear(const Dress& dress) {
     dress_ = dress;
+    now_->wear(dress);
+    now_->setShape(KeyShape::due);
     rescale();
     update();
 }
@@ -35,15 +49,36 @@ void RiseChart::setUnits(Units units) {
 
 void RiseChart::follow(const Boil& boil) {
     if (trace_.follow(boil))
-        redrawSoon();
+        redrawSoon(false);
 }
 
 void RiseChart::display(const Picture& picture) {
     if (picture == picture_)
         return;
+    const auto calls = [](const Picture& of) {
+        return std::count_if(of.alarms.begin(), of.alarms.end(),
+                             [](const AlarmPicture& one) { return one.state == AlarmState::unseen; });
+    };
+    const bool alarmed = calls(picture) > calls(picture_);
     picture_ = picture;
+    if (alarmed && anchor_ && !whole_)
+        backToNow();
+    tellAway();
     rescale();
-    redrawSoon();
+    redrawSoon(false);
+}
+
+// How far the chart has been left behind, on the key that goes back to now.
+void RiseChart::tellAway() {
+    const bool away = anchor_ && !whole_;
+    now_->setVisible(away);
+    if (!away)
+        return back_.stop();
+    now_->say(tr("now is %1 on").arg(spanText(Duration{secondsBetween(*anchor_, picture_.at)})), tr("Home"));
+    const QSize size = now_->sizeHint();
+    const QRect rise = fields().rise;
+    now_->setGeometry(rise.right() - size.width() - dress_.px(1), rise.top() + dress_.px(1), size.width(),
+                      size.height());
 }
 
 void RiseChart::layUnder(std::vector<Laid> under) {
@@ -82,14 +117,62 @@ void RiseChart::showWhole() {
     update();
 }
 
-void RiseChart::redrawSoon() {
+void RiseChart::redrawSoon(bool all) {
+    all_ = all_ || all;
     if (soon_.isActive())
         return;
     const auto since = sincePainted_.isValid() ? sincePainted_.elapsed() : leastBetweenPaintings;
     if (since >= leastBetweenPaintings)
-        update();
+        redraw();
     else
         soon_.start(static_cast<int>(leastBetweenPaintings - since));
+}
+
+void RiseChart::redraw() {
+    if (all_ || whole_ || anchor_ || !(still() == painted_))
+        update();
+    else
+        update(moving());
+}
+
+RiseChart::Still RiseChart::still() const {
+    const ChartScene shown = scene();
+    const auto [low, high] = riseRange(shown, time_);
+    const Plot plot{fields().rise, time_, low, high, {}};
+    Still still{time_,
+                size(),
+                low,
+                high,
+                {},
+                seen(trace_.stack(), time_),
+                seen(trace_.evaporation(), time_),
+                trace_.events().size(),
+                trace_.draws().size(),
+                trace_.takenAnew(),
+                waterWords()};
+    const std::array rises{picture_.targetRise, picture_.legalRise, picture_.heavyRise};
+    for (std::size_t i = 0; i < rises.size(); ++i)
+        still.band[i] = rises[i] ? std::llround(plot.y(rises[i]->kelvin()) * 8) : -1;
+    return still;
+}
+
+// Its last column may still grow, and a line goes on from there.
+double RiseChart::drawnUpTo() const {
+    double x = time_.x(picture_.at);
+    for (const Thinned* series : {&trace_.rise(), &trace_.stack(), &trace_.evaporation()})
+        if (!series->columns().empty())
+            x = std::min(x, time_.xOfColumn(series->columns().back().index));
+    return x;
+}
+
+QRegion RiseChart::moving() const {
+    const Fields where = fields();
+    const int from = static_cast<int>(std::min(paintedUpTo_, drawnUpTo())) - dress_.px(3);
+    const int bottom = std::max(where.fire.bottom(), where.alarms.bottom()) + 1;
+    QRegion region{QRect{QPoint{std::max(from, where.rise.left()), where.rise.top()}, QPoint{rect().right(), bottom}}};
+    const int label = QFontMetrics{dress_.letters(mm::words, true)}.horizontalAdvance(QStringLiteral("00:00"));
+    region += QRect{QPoint{from - 2 * label, where.times.top()}, QPoint{rect().right(), where.times.bottom()}};
+    return region + paintedFireWords_ + fireWordsPlace(fireWords(scene()), dress_, where.fire);
 }
 
 // From the fire's lighting to now as far as two hours; in steps, so that the chart does not creep with every second.
@@ -112,7 +195,10 @@ void RiseChart::rescale() {
     trace_.setColumn(time_.column);
 }
 
-void RiseChart::resizeEvent(QResizeEvent*) { rescale(); }
+void RiseChart::resizeEvent(QResizeEvent*) {
+    rescale();
+    tellAway();
+}
 
 RiseChart::Fields RiseChart::fields() const {
     const int edge = dress_.px(2), head = dress_.px(7), times = dress_.px(6.5), gutter = dress_.px(22);
@@ -131,20 +217,37 @@ RiseChart::Fields RiseChart::fields() const {
 }
 
 ChartScene RiseChart::scene() const {
-    return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_, from_, &alarms_};
+    return {trace_, picture_, under_, past_, dress_, units_, !whole_, pointed_, from_, &alarms_, rect()};
 }
 
-void RiseChart::paintEvent(QPaintEvent*) {
+void RiseChart::paintEvent(QPaintEvent* event) {
     ++paintings_;
     sincePainted_.start();
     for (const Laid& laid : under_)
         laid.trace->setColumn(time_.column);
-    const Fields where = fields();
-    const ChartScene shown = scene();
-    const auto [low, high] = riseRange(shown, time_);
-    const Plot plot{where.rise, time_, low, high};
     QPainter painter{this};
-    painter.fillRect(rect(), dress_.inks().panel);
+    const QRegion& region = event->region();
+    if (region.contains(rect())) {
+        paint(painter, rect());
+        painted_ = still();
+        all_ = false;
+    } else {
+        for (const QRect& part : region) {
+            painter.setClipRect(part);
+            paint(painter, part);
+        }
+    }
+    paintedUpTo_ = drawnUpTo();
+    paintedFireWords_ = fireWordsPlace(fireWords(scene()), dress_, fields().fire);
+}
+
+void RiseChart::paint(QPainter& painter, const QRect& part) {
+    const Fields where = fields();
+    ChartScene shown = scene();
+    shown.part = part;
+    const auto [low, high] = riseRange(shown, time_);
+    const Plot plot{where.rise, time_, low, high, part};
+    painter.fillRect(part, dress_.inks().panel);
     drawRiseScale(painter, shown, plot, where.gutter);
     drawRise(painter, shown, plot);
     drawFire(painter, shown, where.fire, time_);
@@ -155,8 +258,20 @@ void RiseChart::paintEvent(QPaintEvent*) {
     painter.setPen(QPen{dress_.inks().line, 1});
     painter.drawLine(where.rise.left(), where.rise.bottom() + 1, where.rise.right(), where.rise.bottom() + 1);
     painter.drawLine(where.fire.left(), where.fire.bottom() + 1, where.fire.right(), where.fire.bottom() + 1);
-    drawHead(painter, where.head);
-    drawPointer(painter, where);
+    if (part.intersects(where.head))
+        drawHead(painter, where.head.adjusted(where.gutter.width() + dress_.px(mm::gap), 0, 0, 0));
+    drawPointer(painter, where, plot);
+}
+
+QString RiseChart::waterWords() const {
+    QString water;
+    if (picture_.waterBoils)
+        water = tr("water boils at %1").arg(figure(*picture_.waterBoils, units_).text());
+    if (picture_.pressure)
+        water += QStringLiteral(" · ") + figure(*picture_.pressure, units_).text();
+    else if (picture_.waterBoils)
+        water += QStringLiteral(" · ") + tr("checked %1 ago").arg(spanText(picture_.waterBoilsAge));
+    return water;
 }
 
 void RiseChart::drawHead(QPainter& painter, const QRect& place) const {
@@ -170,18 +285,19 @@ void RiseChart::drawHead(QPainter& painter, const QRect& place) const {
     const QString unit = symbolOf(unitOf(Dimension::temperature, units_));
     const QString title = tr("rise above boiling water, %1").arg(unit);
     painter.setFont(font);
-    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter, title);
-    QString water;
-    if (picture_.waterBoils)
-        water = tr("water boils at %1").arg(figure(*picture_.waterBoils, units_).text());
-    if (picture_.pressure)
-        water += QStringLiteral(" · ") + figure(*picture_.pressure, units_).text();
-    else if (picture_.waterBoils)
-        water += QStringLiteral(" · ") + tr("checked %1 ago").arg(spanText(picture_.waterBoilsAge));
+    const QString water = waterWords();
     painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter, water);
+    const QFontMetrics metrics{font};
+    const int gap = dress_.px(4);
+    if (metrics.horizontalAdvance(title) + gap + metrics.horizontalAdvance(water) > place.width())
+        return; // where there is no room for both, what water boils at is the news
+    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter, title);
+    const QRect between = place.adjusted(metrics.horizontalAdvance(title) + gap, 0,
+                                         water.isEmpty() ? 0 : -metrics.horizontalAdvance(water) - gap, 0);
+    drawLegend(painter, scene(), time_, between);
 }
 
-void RiseChart::drawPointer(QPainter& painter, const Fields& where) const {
+void RiseChart::drawPointer(QPainter& painter, const Fields& where, const Plot& plot) const {
     if (!pointed_)
         return;
     const int x = static_cast<int>(std::lround(time_.x(*pointed_)));
@@ -189,6 +305,16 @@ void RiseChart::drawPointer(QPainter& painter, const Fields& where) const {
         return;
     painter.setPen(QPen{dress_.inks().word, 1, Qt::DotLine});
     painter.drawLine(x, where.rise.top(), x, std::max(where.fire.bottom(), where.alarms.bottom()));
+    if (trace_.rise().size() == 0 || (!whole_ && *pointed_ > picture_.at))
+        return;
+    const auto sample = trace_.rise().nearest(*pointed_);
+    const double y = plot.y(sample.value);
+    if (std::abs(time_.x(sample.at) - x) > dress_.px(2) || y < where.rise.top() || y > where.rise.bottom())
+        return;
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen{dress_.inks().panel, dress_.px(0.4) * 1.0});
+    painter.setBrush(dress_.inks().word);
+    painter.drawEllipse(QPointF{x * 1.0, y}, dress_.px(1.2), dress_.px(1.2));
 }
 
 } // namespace panside

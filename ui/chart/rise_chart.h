@@ -7,8 +7,11 @@
 #include <QElapsedTimer>
 #include <QTimer>
 #include <QWidget>
+#include <array>
 
 namespace panside {
+
+class Press;
 
 class RiseChart : public QWidget {
     Q_OBJECT
@@ -45,7 +48,12 @@ public:
     void pointAt(std::optional<Instant> moment);
     const TimeScale& timeScale() const { return time_; }
     bool followsNow() const { return !anchor_; }
+    // Left in the past while the fire is lit it comes back by itself after so long, and when an alarm comes.
+    static constexpr std::chrono::seconds waitsInThePast{60};
+    void setPatience(std::chrono::milliseconds patience) { back_.setInterval(patience); } // for tests
     int paintings() const { return paintings_; }
+    // What has come since the last painting, at once.
+    void redraw();
 
 signals:
     void pointedAt(const QString& words);
@@ -67,11 +75,30 @@ private:
     };
     Fields fields() const;
     ChartScene scene() const;
+    // What the past is drawn by. As long as it stays, a new second changes only what stands at now and after it.
+    struct Still {
+        TimeScale time;
+        QSize size;
+        double low = 0, high = 0;
+        std::array<long long, 3> band{}; // where target, legal and heavy rise stand, eighths of a pixel
+        Seen stack, evaporation;
+        std::size_t events = 0, draws = 0;
+        std::uint64_t takenAnew = 0;
+        QString head;
+        bool operator==(const Still&) const = default;
+    };
+    Still still() const;
+    double drawnUpTo() const; // where what may still change begins, pixels
+    QRegion moving() const;
+    void paint(QPainter& painter, const QRect& part);
     Duration usualSpan() const;
     void rescale();
-    void redrawSoon();
+    void redrawSoon(bool all = true); // else only what is new, where that is all
     void drawHead(QPainter& painter, const QRect& place) const;
-    void drawPointer(QPainter& painter, const Fields& fields) const;
+    QString waterWords() const;
+    void drawPointer(QPainter& painter, const Fields& fields, const Plot& plot) const;
+    QString aheadWords() const;
+    void tellAway();
     QString pointedAlarms(double near) const; // `near`: seconds
     void movePointer(int pixels);
     void moveTo(Instant anchor); // or as near as there is something to see
@@ -98,7 +125,12 @@ private:
     std::optional<Held> held_;
     bool whole_ = false;
     LaidFrom from_ = LaidFrom::lit;
-    QTimer soon_;
+    QTimer soon_, back_;
+    Press* now_;      // there while the chart is not at now
+    bool all_ = true; // the past is to be drawn anew too
+    Still painted_;
+    double paintedUpTo_ = 0;
+    QRect paintedFireWords_;
     QElapsedTimer sincePainted_;
     int paintings_ = 0;
 };

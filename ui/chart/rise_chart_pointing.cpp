@@ -50,6 +50,8 @@ void RiseChart::moveTo(Instant anchor) {
         if (*anchor_ >= picture_.at)
             anchor_.reset();
     }
+    back_.start();
+    tellAway();
     rescale();
     update();
 }
@@ -76,6 +78,7 @@ void RiseChart::backToNow() {
     span_.reset();
     anchor_.reset();
     pointAt(std::nullopt);
+    tellAway();
     rescale();
     update();
 }
@@ -132,13 +135,28 @@ QString RiseChart::pointedAlarms(double near) const {
     return whole.size() <= 1 ? whole.join(QString{}) : tr("alarms: %1").arg(names.join(QStringLiteral(", ")));
 }
 
+// What is foretold of a moment to come.
+QString RiseChart::aheadWords() const {
+    const auto& eta = picture_.drawing ? picture_.closeEta : picture_.drawEta;
+    QStringList words{tr("in %1").arg(spanText(Duration{secondsBetween(picture_.at, *pointed_)}))};
+    if (!eta || eta->p50.count() <= 0)
+        words << tr("nothing is foretold");
+    else if (!eta->p90)
+        words << (picture_.drawing ? tr("the draw closes in %1 or later") : tr("the draw comes in %1 or later"))
+                     .arg(spanText(eta->p10));
+    else
+        words << (picture_.drawing ? tr("the draw closes in %1 to %2") : tr("the draw comes in %1 to %2"))
+                     .arg(spanText(eta->p10), spanText(*eta->p90));
+    return words.join(QStringLiteral(" · "));
+}
+
 QString RiseChart::pointedWords() const {
     if (!pointed_)
         return {};
     QStringList words{trace_.clock().hourAndMinute(*pointed_)};
     const double near = static_cast<double>(time_.column.count()) * 1e-6 * dress_.px(2); // seconds that 2 mm hold
     if (!whole_ && *pointed_ > picture_.at) {
-        words << tr("not yet: forecast only");
+        words << aheadWords();
         return words.join(QStringLiteral(" · "));
     }
     if (trace_.rise().size() > 0) {

@@ -8,14 +8,14 @@ ShiftChart shiftChart(const Journal& journal, ShiftId shift) {
     PastShift past;
     ShiftChart chart;
     journal.visit(shift, [&](FactId, const Fact& fact) {
-        past.take(fact);
-        chart.trace.take(fact);
+        past.add(fact);
+        chart.trace.add(fact);
         return true;
     });
     for (const RisePoint& point : past.rise())
-        chart.trace.take(point);
+        chart.trace.add(point);
     for (const SteamPoint& point : past.steam())
-        chart.trace.take(point);
+        chart.trace.add(point);
     chart.last = past.last();
     return chart;
 }

@@ -4,7 +4,7 @@
 
 namespace panside {
 
-void ShiftTrace::take(const Fact& fact) {
+void ShiftTrace::add(const Fact& fact) {
     if (!begun_)
         begun_ = fact.at;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
@@ -25,7 +25,7 @@ void ShiftTrace::take(const Fact& fact) {
     events_.push_back(fact);
 }
 
-void ShiftTrace::take(const RisePoint& point) {
+void ShiftTrace::add(const RisePoint& point) {
     // What boils stands at the boiling point of water or above it, but for what a barometer and a probe may be off.
     if (!boiledAt_ && point.trust == Trust::good && point.rise > -0.5F)
         boiledAt_ = point.at;
@@ -44,7 +44,7 @@ std::optional<Instant> ShiftTrace::momentOf(LaidFrom from) const {
     return std::nullopt;
 }
 
-void ShiftTrace::take(const SteamPoint& point) {
+void ShiftTrace::add(const SteamPoint& point) {
     evaporation_.add({point.at, point.rate, Trust::good, point.gapBefore});
 }
 
@@ -60,6 +60,7 @@ void ShiftTrace::takeStack(Instant at, const Reading& reading) {
 }
 
 void ShiftTrace::forgetFacts() {
+    ++takenAnew_;
     rise_.clear();
     stack_.clear();
     evaporation_.clear();

@@ -23,9 +23,9 @@ public:
     // True if there was anything.
     bool follow(const Boil& boil);
     // The same by hand: in the order of time.
-    void take(const Fact& fact);
-    void take(const RisePoint& point);
-    void take(const SteamPoint& point);
+    void add(const Fact& fact);
+    void add(const RisePoint& point);
+    void add(const SteamPoint& point);
     void clear();
     void setColumn(std::chrono::microseconds span);
 
@@ -40,6 +40,8 @@ public:
     // draw opened; none where there was no such moment.
     std::optional<Instant> momentOf(LaidFrom from) const;
     const WallClock& clock() const { return clock_; }
+    // How often all of it was taken anew: what was drawn of it counts no more.
+    std::uint64_t takenAnew() const { return takenAnew_; }
 
 private:
     void takeStack(Instant at, const Reading& reading);
@@ -53,6 +55,7 @@ private:
     WallClock clock_;
     std::size_t factsTaken_ = 0, risesTaken_ = 0, steamTaken_ = 0;
     std::optional<std::uint64_t> rewritten_;
+    std::uint64_t takenAnew_ = 0;
 };
 
 } // namespace panside

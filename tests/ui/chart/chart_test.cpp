@@ -1,10 +1,12 @@
 #include "tests/ui/board/scenes.h"
 #include "ui/chart/rise_chart.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QImage>
 #include <QKeyEvent>
 #include <QPointingDevice>
+#include <QScreen>
 #include <QTest>
 #include <gtest/gtest.h>
 
@@ -64,7 +66,7 @@ TEST(ShiftTrace, HoldsEvaporationAlsoOfWhatItDidNotSee) {
     for (int t = 0; t < 4800; t += 10) {
         read(t, Series::syrup_pan, Temperature::celsius(102 + 0.01 * (t % 7)).kelvin(), Unit::degC);
         read(t, Series::tank_level, Volume::litre(1500 - 200.0 * t / 3600).si(), Unit::L);
-        live.follow(boil);
+        live.follow(boil.fold());
     }
     const auto ratesOf = [](const ShiftTrace& trace) {
         std::vector<float> rates;
@@ -74,14 +76,49 @@ TEST(ShiftTrace, HoldsEvaporationAlsoOfWhatItDidNotSee) {
     };
     const auto opened = [&] {
         ShiftTrace trace;
-        trace.follow(boil);
+        trace.follow(boil.fold());
         return ratesOf(trace);
     };
     ASSERT_FALSE(ratesOf(live).empty());
     EXPECT_EQ(ratesOf(live), opened());
     read(3000, Series::tank_level, Volume::litre(900).si(), Unit::L);
-    live.follow(boil);
+    live.follow(boil.fold());
     EXPECT_EQ(ratesOf(live), opened());
+}
+
+// A new second paints what stands at now and after it; what is left on the screen is what a whole painting would show.
+TEST(RiseChart, WhatASecondChangesIsAllThatIsPaintedForIt) {
+    RiseChart chart;
+    chart.resize(900, 420);
+    chart.wear({});
+    chart.show();
+    Boil boil;
+    FactId id = 0;
+    int t = 0;
+    const auto second = [&] {
+        const double rise = 3 + 1.5 * std::sin(t / 200.0);
+        boil.add(id++, Fact{scenes::evening(t), Reading{Series::syrup_pan, 273.15 + 100 + rise, Unit::degC, ""}});
+        boil.add(id++, Fact{scenes::evening(t), Reading{Series::stack, 650 + 20 * std::sin(t / 90.0), Unit::degC, ""}});
+        boil.add(id++, Fact{scenes::evening(t), Reading{Series::tank_level, 1.5 - t / 18000.0, Unit::L, ""}});
+        chart.follow(boil.fold());
+        chart.display(boil.pictureAt(scenes::evening(t)));
+        ++t;
+    };
+    boil.add(id++, Fact{scenes::evening(0), Reading{Series::pressure, 101300, Unit::kPa, ""}});
+    boil.add(id++, Fact{scenes::evening(0), Lit{}});
+    while (t < 3000)
+        second();
+    QApplication::processEvents();
+    for (int i = 0; i < 60; ++i) {
+        second();
+        chart.redraw();
+        QApplication::processEvents();
+        const QImage onScreen =
+            chart.screen()->grabWindow(chart.winId()).toImage().convertToFormat(QImage::Format_RGB32);
+        const QImage anew = chart.grab().toImage().convertToFormat(QImage::Format_RGB32);
+        ASSERT_EQ(onScreen.size(), anew.size());
+        ASSERT_EQ(onScreen, anew) << t;
+    }
 }
 
 TEST(TimeScale, PutsNowBeforeTheRightFifth) {
@@ -149,7 +186,22 @@ TEST_F(Chart, PointingTellsTimeValueTrustAndWhatWasSaid) {
     chart.pointAt(scenes::evening(9100));
     EXPECT_TRUE(chart.pointedWords().contains("in doubt"));
     chart.pointAt(scenes::evening(3 * 3600 + 600));
-    EXPECT_TRUE(chart.pointedWords().contains("forecast"));
+    EXPECT_TRUE(chart.pointedWords().contains(QString::fromUtf8("in 10\u00a0min · the draw comes in")))
+        << chart.pointedWords().toStdString();
+}
+
+TEST_F(Chart, LeftInThePastItShowsTheWayBackAndComesBackByItself) {
+    auto* now = chart.findChild<QAbstractButton*>(QStringLiteral("chartNow"));
+    EXPECT_TRUE(now->isHidden());
+    chart.setPatience(std::chrono::milliseconds{200});
+    chart.pan(-0.5);
+    EXPECT_FALSE(now->isHidden());
+    EXPECT_FALSE(chart.followsNow());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return chart.followsNow(); }, 5000)) << "the fire is lit";
+    EXPECT_TRUE(now->isHidden());
+    chart.pan(-0.5);
+    now->click();
+    EXPECT_TRUE(chart.followsNow());
 }
 
 TEST_F(Chart, OneKeyBringsBackNow) {
