@@ -1,7 +1,12 @@
 #include "ui/report/ledger_paper.h"
 
+#include "core/boil/law_rules.h"
+#include "ui/words/law_words.h"
+#include "ui/words/place_words.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
+#include <map>
 
 namespace panside {
 namespace {
@@ -93,11 +98,6 @@ PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
     return table;
 }
 
-QString sourceText(const Source& source) {
-    return source.quoted ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "%1 (read only as quoted)")).arg(text(source.text))
-                         : text(source.text);
-}
-
 PaperTable lawTable(const Ledger& ledger) {
     const LedgerTables& tables = ledger.tables();
     PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "The place and its limits")),
@@ -109,16 +109,68 @@ PaperTable lawTable(const Ledger& ledger) {
     if (!tables.place)
         table.note = tr(QT_TRANSLATE_NOOP("LedgerPaper", "No place was set: the federal rule of the US stands here."));
     const QString at = QStringLiteral(" (") + QString::number(law.statedAtCelsius, 'f', 1) + QStringLiteral(" °C)");
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "place")), text(law.name), QString{}});
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "place")), placeName(law), QString{}});
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "least °Brix")),
                           QString::number(law.leastBrix, 'f', 1) + at, sourceText(law.density)});
     if (law.mostBrix)
         table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "most °Brix")),
                               QString::number(*law.mostBrix, 'f', 1) + at, sourceText(law.density)});
-    table.rows.push_back(
-        {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot code")), text(lotRule(law).text), sourceText(lotRule(law).source)});
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot code")), ruleWords(lotRule(law).text),
+                          sourceText(lotRule(law).source)});
+    for (const LawRule& rule : packingRules(law))
+        table.rows.push_back(
+            {tr(QT_TRANSLATE_NOOP("LedgerPaper", "packing")), ruleWords(rule.text), sourceText(rule.source)});
+    if (const auto keeping = keepingRule(law))
+        table.rows.push_back(
+            {tr(QT_TRANSLATE_NOOP("LedgerPaper", "to keep")), ruleWords(keeping->text), sourceText(keeping->source)});
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead, ppb")),
                           QString::number(leadLimit(law).partsPerBillion), sourceText(leadLimit(law).source)});
+    return table;
+}
+
+// Glasses, prisms and probes: when they were last used, and what the last look at them found.
+PaperTable instrumentTable(const LedgerTables& tables) {
+    PaperTable table{
+        tr(QT_TRANSLATE_NOOP("LedgerPaper", "Instruments")),
+        {tr(QT_TRANSLATE_NOOP("LedgerPaper", "instrument")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "last used")),
+         tr(QT_TRANSLATE_NOOP("LedgerPaper", "last checked")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
+        {},
+        tr(QT_TRANSLATE_NOOP("LedgerPaper", "A check is a row tested of the instrument; of a probe, boiling "
+                                            "water."))};
+    for (const InstrumentRow& row : tables.instruments)
+        table.rows.push_back({text(row.name), row.used ? moment(*row.used) : QString{},
+                              row.checked ? moment(*row.checked) : QString{}, text(row.found)});
+    return table;
+}
+
+// Which other lots have something of the same vessels: whoever recalls one asks about them.
+PaperTable sharedTable(const Ledger& ledger, const Trace& trace) {
+    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Other lots of the same vessels")),
+                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "share")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "made")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")),
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "here"))},
+                     {},
+                     {}};
+    std::map<std::string, QStringList> vesselsOf;
+    for (const TraceEntry& one : trace.behind) {
+        if (one.kind != TraceKind::vessel)
+            continue;
+        const auto forward = traceOf(ledger, one.name);
+        for (const TraceEntry& lot : forward ? forward->before : std::vector<TraceEntry>{})
+            if (lot.kind == TraceKind::lot && lot.name != trace.of && !vesselsOf[lot.name].contains(text(one.name)))
+                vesselsOf[lot.name] << text(one.name);
+    }
+    for (const auto& [code, vessels] : vesselsOf) {
+        const Lot& lot = ledger.lots()[ledger.lotNamed(code).value()];
+        long long made = 0, sold = 0, here = 0;
+        for (const LotSize& size : lot.sizes) {
+            made += size.made;
+            sold += size.shipped - size.back;
+            here += size.here();
+        }
+        table.rows.push_back({text(code), vessels.join(QStringLiteral(", ")), QString::number(made),
+                              QString::number(sold), QString::number(here)});
+    }
     return table;
 }
 
@@ -223,6 +275,7 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
                     bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Graded")), tables.graded),
                     bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Cleaned")), tables.cleaned),
                     bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Tested")), tables.tested),
+                    instrumentTable(tables),
                     defoamerTable(ledger),
                     vesselTable(ledger, units),
                     balanceTable(ledger)};
@@ -238,12 +291,16 @@ LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) 
                        tr(QT_TRANSLATE_NOOP("LedgerPaper", "share of its sugar"))},
                       {},
                       {}};
-    if (const auto trace = traceOf(ledger, lot.code))
+    const auto trace = traceOf(ledger, lot.code);
+    if (trace)
         for (const TraceEntry& entry : trace->behind)
             behind.rows.push_back({text(nameOf(entry.kind)), text(entry.name), moment(entry.at),
                                    entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %")
                                                : tr(QT_TRANSLATE_NOOP("LedgerPaper", "not known"))});
-    paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index), std::move(behind)};
+    paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index)};
+    if (trace)
+        paper.tables.push_back(sharedTable(ledger, *trace));
+    paper.tables.push_back(std::move(behind));
     return paper;
 }
 

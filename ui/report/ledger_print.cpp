@@ -25,21 +25,22 @@ public:
     void line(const QString& words, double millimetres, bool bold) {
         const QFont font = lettering(Measure{}, millimetres, bold);
         painter_.setFont(font);
-        const double high = QFontMetricsF{font}.height() * 1.25;
+        const double wide = paper_.page().width();
+        const double high = painter_.boundingRect(QRectF{0, 0, wide, 1000}, Qt::TextWordWrap, words).height() * 1.2;
         room(high);
-        painter_.drawText(QRectF{0, y_, paper_.page().width(), high}, Qt::AlignLeft, words);
+        painter_.drawText(QRectF{0, y_, wide, high}, Qt::TextWordWrap, words);
         y_ += high;
     }
     void table(const PaperTable& table) {
         y_ += 8;
-        line(table.title, 2.6, true);
-        font_ = lettering(Measure{}, 1.5, false);
+        line(table.title, 3, true);
+        font_ = lettering(Measure{}, paperLetters, false);
         widths(table);
         row(table.headings, true);
         for (const QStringList& cells : table.rows)
             row(cells, false);
         if (!table.note.isEmpty())
-            line(table.note, 1.6, false);
+            line(table.note, paperLetters, false);
     }
 
 private:
@@ -97,13 +98,13 @@ private:
 } // namespace
 
 void paperAsPdf(const LedgerPaper& paper, const std::string& place) {
-    PdfPages pages{place, paper.title};
+    PdfPages pages{place, paper.title, QPageLayout::Landscape}; // its tables are broad
     LedgerPages printed{pages};
-    printed.line(paper.title, 3.6, true);
+    printed.line(paper.title, 4, true);
     for (const PaperTable& table : paper.tables)
         printed.table(table);
     for (const QString& caution : paper.cautions)
-        printed.line(caution, 1.9, false);
+        printed.line(caution, paperLetters, false);
     pages.finish();
 }
 

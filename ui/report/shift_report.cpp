@@ -83,6 +83,7 @@ Boil boilOf(const std::vector<Boil::Entry>& facts) {
     boil.reserve(facts.size());
     for (const auto& [id, fact] : facts)
         boil.add(id, fact);
+    boil.fold();
     return boil;
 }
 
@@ -115,17 +116,17 @@ private:
                 rest << QString::fromStdString(name);
         if (shift_.open)
             rest << tr(QT_TRANSLATE_NOOP("Report", "still going on"));
-        painter_.setFont(letters(2.2));
-        painter_.drawText(QRectF{page_.left(), y + line(4) * 1.1, page_.width(), line(2.2)}, Qt::AlignLeft,
+        painter_.setFont(letters(paperLetters));
+        painter_.drawText(QRectF{page_.left(), y + line(4) * 1.1, page_.width(), line(paperLetters)}, Qt::AlignLeft,
                           rest.join(QStringLiteral(", ")));
-        return y + line(4) * 1.1 + line(2.2) * 1.6;
+        return y + line(4) * 1.1 + line(paperLetters) * 1.6;
     }
     // Every figure of the season's table, in two columns; a hole is a dash.
     double account(double y) {
         const auto rows = allSeasonFigures();
         const std::size_t half = (rows.size() + 1) / 2;
-        const double height = line(2.2) * 1.15, wide = page_.width() / 2 - 12;
-        painter_.setFont(letters(2.2));
+        const double height = line(paperLetters) * 1.15, wide = page_.width() / 2 - 12;
+        painter_.setFont(letters(paperLetters));
         for (std::size_t i = 0; i < rows.size(); ++i) {
             const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 12),
                                y + height * static_cast<double>(i % half), wide, height};
@@ -159,16 +160,16 @@ private:
     double alarms(double y) {
         const WallClock clock = clockOf();
         painter_.setPen(Qt::black);
-        drawFitted(painter_, QRectF{page_.left(), y, page_.width(), line(2.2)}.toRect(), Qt::AlignLeft,
-                   letters(2.2, true), alarmsStory(alarms_, clock));
-        y += line(2.2) * 1.1;
+        drawFitted(painter_, QRectF{page_.left(), y, page_.width(), line(paperLetters)}.toRect(), Qt::AlignLeft,
+                   letters(paperLetters, true), alarmsStory(alarms_, clock));
+        y += line(paperLetters) * 1.1;
         const std::size_t half = (alarms_.tallies.size() + 1) / 2;
-        const double height = line(2) * 1.1, wide = page_.width() / 2 - 8;
+        const double height = line(paperLetters) * 1.1, wide = page_.width() / 2 - 8;
         for (std::size_t i = 0; i < alarms_.tallies.size(); ++i) {
             const AlarmTally& tally = alarms_.tallies[i];
             const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 8),
                                y + height * static_cast<double>(i % half), wide, height};
-            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(2),
+            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(paperLetters),
                        tr(QT_TRANSLATE_NOOP("Report", "%1 %2: %3×, %4, at most %5"))
                            .arg(i + 1)
                            .arg(alarmName(tally.alarm, tally.series))
@@ -197,7 +198,7 @@ private:
         painter_.drawText(QRectF{page_.left(), top, page_.width(), line(2.6)}, Qt::AlignLeft,
                           tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));
         top += line(2.6) * 1.2;
-        const double height = line(2) * 1.1;
+        const double height = line(paperLetters) * 1.1;
         const auto each = std::max(1, static_cast<int>((bottom - top) / height));
         if (lines.size() > 2 * each) {
             const auto more = static_cast<int>(lines.size()) - 2 * each + 1;
@@ -208,7 +209,7 @@ private:
         for (qsizetype i = 0; i < lines.size(); ++i) {
             const QRectF place{page_.left() + (i < each ? 0 : page_.width() / 2 + 8),
                                top + height * static_cast<double>(i % each), wide, height};
-            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(2), lines[i]);
+            drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(paperLetters), lines[i]);
         }
     }
     double cautions() {
@@ -217,8 +218,8 @@ private:
                                         "was measured, a dash that it is not known. They take the place of no weighed "
                                         "or licensed measurement. The hydrometer decides what is syrup; local codes "
                                         "and inspectors come first."));
-        painter_.setFont(letters(1.8));
-        const double height = QFontMetricsF{letters(1.8)}
+        painter_.setFont(letters(paperLetters));
+        const double height = QFontMetricsF{letters(paperLetters)}
                                   .boundingRect(QRectF{0, 0, page_.width(), 1000}, Qt::TextWordWrap, words)
                                   .height();
         const QRectF place{page_.left(), page_.bottom() - height, page_.width(), height};

@@ -8,12 +8,13 @@
 #include "core/journal/shift_summary.h"
 #include "core/journal/unforeseen.h"
 #include "ui/chart/shift_chart.h"
+#include "ui/files/file_pick.h"
+#include "ui/ledger/house.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
 #include "ui/words/journal_words.h"
 #include "ui/words/said.h"
 
-#include <QFileDialog>
 #include <thread>
 
 namespace panside {
@@ -37,6 +38,7 @@ public:
                 });
         connect(screen, &ReviewScreen::exportWanted, this,
                 [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
+        connect(screen, &ReviewScreen::turned, this, [this](Action leaf) { shell_.act(leaf); });
         connect(screen, &ReviewScreen::importWanted, this, [this] { shell_.act(Action::importing); });
     }
     void open() override {
@@ -44,8 +46,10 @@ public:
             auto journal = reading();
             screen_->display(reviewRows(summaries(journal), units()), units());
         });
+        shell_.house().ask(); // so that it knows how it was, should an entry be put right here
     }
 
+    void openLeaf(Action leaf) override { screen_->turn(leaf); }
     void wear(const Dress& dress) override { screen_->wear(dress); }
 
 private:
@@ -78,7 +82,7 @@ private:
         try {
             ShiftAccountant accountant;
             journal.visit(shift, [&](FactId, const Fact& fact) {
-                accountant.take(fact);
+                accountant.add(fact);
                 return !stop.stop_requested();
             });
             if (stop.stop_requested())
@@ -102,7 +106,7 @@ private:
     void layForecasts(ShiftId shift) {
         Hindsight hindsight{std::chrono::minutes{5}};
         reading().visit(shift, [&](FactId, const Fact& fact) {
-            hindsight.take(fact);
+            hindsight.add(fact);
             return true;
         });
         screen_->layForecasts(hindsight.fans());
@@ -128,13 +132,14 @@ private:
         openShift(shift, false);
         entries(shift);
         shell_.refreshSoon();
+        shell_.house().touched(); // packed lots may rest on it
         screen_->say(!kept     ? Desk::tr("Not on the disk yet. Trying again each second.")
                      : instead ? Desk::tr("Corrected. The old entry can still be read.")
                                : Desk::tr("Taken back. The old entry can still be read."));
     }
     void exportShift(ShiftId shift) {
-        const auto place = QFileDialog::getSaveFileName(screen_, Desk::tr("Export the shift"),
-                                                        QStringLiteral("shift.csv"), Desk::tr("Shift logs (*.csv)"));
+        const auto place =
+            pickToSave(screen_, shell_.dress(), Desk::tr("Export the shift"), QStringLiteral("shift.csv"), {"csv"});
         if (place.isEmpty())
             return;
         try {

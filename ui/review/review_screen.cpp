@@ -86,7 +86,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     });
     connect(entries_, &EntriesPane::chosen, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(entries_, &EntriesPane::said, this, &ReviewScreen::say);
-    connect(entries_, &EntriesPane::left, this, &ReviewScreen::showShifts);
+    connect(entries_, &EntriesPane::left, this, &ReviewScreen::leaveLeaf);
     connect(entries_, &EntriesPane::correctionWanted, this, [this](FactId fact, const std::optional<Fact>& instead) {
         if (opened_)
             emit correctionWanted(*opened_, fact, instead);
@@ -97,7 +97,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     });
     connect(alarms_, &AlarmsPane::pointed, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(alarms_, &AlarmsPane::said, this, &ReviewScreen::say);
-    connect(alarms_, &AlarmsPane::left, this, &ReviewScreen::showShifts);
+    connect(alarms_, &AlarmsPane::left, this, &ReviewScreen::leaveLeaf);
     setFocusProxy(lower_);
     name();
 }
@@ -209,6 +209,22 @@ void ReviewScreen::showAlarms() {
     alarms_->setFocus();
     chart_->chooseAlarm(alarms_->chosen());
     said_->clear();
+}
+
+void ReviewScreen::turn(Action leaf) {
+    if (leaf == Action::review)
+        showShifts();
+    else if (!opened_)
+        say(tr("Open a shift first."));
+    else if (leaf == Action::nightAlarms)
+        showAlarms();
+    else
+        emit entriesWanted(*opened_);
+}
+
+void ReviewScreen::leaveLeaf() {
+    showShifts();
+    emit turned(Action::review);
 }
 
 void ReviewScreen::layForecasts(std::vector<PastForecast> past) {
@@ -327,16 +343,12 @@ bool ReviewScreen::act(int key) {
         turnForecasts();
         return true;
     case Qt::Key_M:
-        if (opened_)
-            showAlarms();
-        else
-            say(tr("Open a shift first."));
+        turn(Action::nightAlarms);
+        emit turned(Action::nightAlarms);
         return true;
     case Qt::Key_R:
-        if (opened_)
-            emit entriesWanted(*opened_);
-        else
-            say(tr("Open a shift first."));
+        turn(Action::nightEntries);
+        emit turned(Action::nightEntries);
         return true;
     case Qt::Key_E:
         if (shift)

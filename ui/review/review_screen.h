@@ -1,5 +1,6 @@
 #pragma once
 #include "ui/chart/rise_chart.h"
+#include "ui/keys/actions.h"
 #include "ui/look/dress.h"
 #include "ui/review/entry_lines.h"
 #include "ui/review/review_view.h"
@@ -44,6 +45,8 @@ public:
     void tellAlarms(AlarmReview review);
     // What people entered in the one that is open, to be put right; and again, when the journal has changed.
     void showEntries(std::vector<EntryLine> lines);
+    // To the list of shifts, to its alarms, to what was entered in it.
+    void turn(Action leaf);
     // What came of an import or an export.
     void say(const QString& words);
     RiseChart& chart() { return *chart_; }
@@ -57,6 +60,7 @@ signals:
     void correctionWanted(panside::ShiftId shift, panside::FactId fact, const std::optional<panside::Fact>& instead);
     void exportWanted(panside::ShiftId shift);
     void importWanted();
+    void turned(panside::Action leaf); // by a key of its own
     void left();
 
 protected:
@@ -71,6 +75,7 @@ private:
     void turnForecasts();
     void showAlarms();
     void showShifts();
+    void leaveLeaf();
     void turnFrom();
     QString fromWord() const;
 

@@ -4,12 +4,12 @@
 #include "core/files/text_file.h"
 #include "core/journal/unforeseen.h"
 #include "core/shift/season_book.h"
+#include "ui/files/file_pick.h"
 #include "ui/review/review_screen.h"
 #include "ui/season/season_report.h"
 #include "ui/season/season_screen.h"
 #include "ui/words/journal_words.h"
 
-#include <QFileDialog>
 #include <QSettings>
 #include <thread>
 
@@ -45,6 +45,12 @@ public:
         screen->setColumns(columnsKept());
         connect(screen, &SeasonScreen::columnsChosen, screen, &keepColumns);
         connect(screen, &SeasonScreen::openWanted, this, &SeasonDesk::openInReview);
+        connect(screen, &SeasonScreen::turned, this, [this] {
+            const auto leaf = screen_->leaf();
+            shell_.act(leaf == SeasonScreen::Leaf::tuning        ? Action::whatPays
+                       : leaf == SeasonScreen::Leaf::calibration ? Action::forecastKept
+                                                                 : Action::season);
+        });
         connect(screen, &SeasonScreen::paperWanted, this, &SeasonDesk::putOnPaper);
     }
     void open() override {
@@ -56,6 +62,11 @@ public:
         } catch (const JournalError& trouble) {
             screen_->say(journalWords(trouble));
         }
+    }
+    void openLeaf(Action leaf) override {
+        screen_->turnTo(leaf == Action::whatPays       ? SeasonScreen::Leaf::tuning
+                        : leaf == Action::forecastKept ? SeasonScreen::Leaf::calibration
+                                                       : SeasonScreen::Leaf::table);
     }
     void wear(const Dress& dress) override {
         screen_->setUnits(units());
@@ -69,9 +80,8 @@ private:
             emit review->openWanted(shift);
     }
     void putOnPaper(const SeasonChoice& choice) {
-        const auto place =
-            QFileDialog::getSaveFileName(screen_, Desk::tr("The season on paper"), QStringLiteral("season.pdf"),
-                                         Desk::tr("Pages (*.pdf);;Spreadsheets (*.xlsx);;Tables (*.csv)"));
+        const auto place = pickToSave(screen_, shell_.dress(), Desk::tr("The season on paper"),
+                                      QStringLiteral("season.pdf"), {"pdf", "xlsx", "csv"});
         if (place.isEmpty())
             return;
         try {
@@ -117,14 +127,14 @@ private:
                 if (!account || stop.stop_requested())
                     return;
                 QMetaObject::invokeMethod(this, [this, id = shift.id, account = std::move(*account)]() mutable {
-                    take(id, std::move(account));
+                    put(id, std::move(account));
                 });
             }
         } catch (...) {
             QMetaObject::invokeMethod(this, [this, words = journalWords(thrownAt(place_))] { screen_->say(words); });
         }
     }
-    void take(ShiftId id, ShiftAccount account) {
+    void put(ShiftId id, ShiftAccount account) {
         for (SeasonShift& shift : shifts_)
             if (shift.id == id)
                 shift.account = std::move(account);

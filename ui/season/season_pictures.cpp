@@ -173,7 +173,9 @@ void paintEffects(QPainter& painter, const QRectF& place, const std::vector<Effe
     };
     const double bottom = place.top() + height * static_cast<double>(lines.size());
     painter.setFont(letters);
-    const double step = roundStep(reach, 3);
+    // As many figures as stand beside each other.
+    const double wide = 1.3 * metrics.horizontalAdvance(plain(-60) + QStringLiteral(" %"));
+    const double step = roundStep(reach, std::clamp(static_cast<int>(scale.width() / 2 / wide), 2, 3));
     for (double mark = -std::floor(reach / step) * step; mark <= reach; mark += step) {
         painter.setPen(QPen{std::abs(mark) < 1e-9 ? dress.inks().word : dress.inks().faint, 0});
         painter.drawLine(QPointF{x(mark), place.top()}, QPointF{x(mark), bottom});

@@ -52,21 +52,16 @@ public:
 
     void table(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
         const auto table = seasonTable(shifts, choice, units_);
-        const Dress dress{Measure{}, Look::day};
         double y = title(table.title, 0);
         const SeasonFigure figure = choice.sortBy.value_or(SeasonFigure::syrup);
         const QString unit = unitWordOf(figure, units_);
-        painter_.save();
-        painter_.translate(0, y);
-        painter_.scale(0.6, 0.6);
-        paintCurve(painter_, QRectF{0, 0, paper_.page().width() / 0.6, 260},
+        paintCurve(painter_, QRectF{0, y, paper_.page().width(), 190},
                    {headingOf(figure) + (unit.isEmpty() ? QString{} : QStringLiteral(", ") + unit),
                     seasonBars(chosenShifts(shifts, choice), figure, units_),
                     {},
                     {}},
-                   dress);
-        painter_.restore();
-        y += 170;
+                   paperDress());
+        y += 200;
         widths(table);
         y = headings(table, y);
         for (const SeasonLine& line : table.lines) {
@@ -79,8 +74,8 @@ public:
         row(table.totals, y + 2, true);
     }
     void lessons(const std::vector<SeasonShift>& chosen) {
-        paper_.newPage();
-        const Dress dress{Measure{70}, Look::day}; // smaller letters than on a screen
+        paper_.newPage(QPageLayout::Portrait);
+        const Dress dress = paperDress();
         double y = 0;
         for (const Outcome outcome : {Outcome::evaporation, Outcome::syrupPerCord}) {
             const auto words = tuningWords(tune(chosen, outcome), units_);
@@ -88,7 +83,7 @@ public:
             QStringList notes{words.basis};
             notes << words.notes << words.tomorrow << words.caution;
             if (!words.lines.empty()) {
-                const double high = 20.0 * static_cast<double>(words.lines.size() + 1);
+                const double high = 26.0 * static_cast<double>(words.lines.size() + 1);
                 paintEffects(painter_, QRectF{0, y, paper_.page().width(), high}, words.lines, dress);
                 y += high + 4;
             }
@@ -101,6 +96,8 @@ public:
 
 private:
     static QFont letters(double millimetres, bool bold = false) { return lettering(Measure{}, millimetres, bold); }
+    // The letters of the pictures' axes as small as paper allows.
+    static Dress paperDress() { return {Measure{Measure::usualDpi * paperLetters / mm::smallWords}, Look::day}; }
     double title(const QString& words, double y) {
         painter_.setPen(Qt::black);
         painter_.setFont(letters(3.4, true));
@@ -110,14 +107,14 @@ private:
     }
     double paragraph(const QString& words, double y) {
         painter_.setPen(Qt::black);
-        painter_.setFont(letters(1.9));
+        painter_.setFont(letters(paperLetters));
         QRectF used;
         painter_.drawText(QRectF{0, y, paper_.page().width(), 1000}, Qt::TextWordWrap, words, &used);
         return used.bottom();
     }
     // As wide as its words want, shared out where the page is narrower.
     void widths(const SeasonTable& table) {
-        const QFontMetricsF metrics{letters(1.6)}, strong{letters(1.6, true)};
+        const QFontMetricsF metrics{letters(paperLetters)}, strong{letters(paperLetters, true)};
         widths_.assign(static_cast<std::size_t>(table.headings.size()), 0.0);
         double sum = 0;
         for (std::size_t c = 0; c < widths_.size(); ++c) {
@@ -134,14 +131,14 @@ private:
         height_ = metrics.height() * 1.3;
     }
     double headings(const SeasonTable& table, double y) {
-        painter_.setFont(letters(1.6, true));
+        painter_.setFont(letters(paperLetters, true));
         cells(table.headings, y, 2 * height_, 2);
         y += 2 * height_;
         painter_.drawLine(QPointF{0, y}, QPointF{paper_.page().width(), y});
         return y + 2;
     }
     double row(const QStringList& texts, double y, bool strong) {
-        painter_.setFont(letters(1.6, strong));
+        painter_.setFont(letters(paperLetters, strong));
         if (strong)
             painter_.drawLine(QPointF{0, y}, QPointF{paper_.page().width(), y});
         cells(texts, y, height_, 1);
@@ -185,7 +182,8 @@ std::string seasonAsCsv(const std::vector<SeasonShift>& shifts, Units units) {
 
 void seasonAsPdf(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice, Units units,
                  const FactsOf& factsOf, const std::string& place) {
-    PdfPages paper{place, QStringLiteral("Panside, ") + seasonTable(shifts, choice, units).title};
+    PdfPages paper{place, QStringLiteral("Panside, ") + seasonTable(shifts, choice, units).title,
+                   QPageLayout::Landscape}; // the season's table is broad
     SeasonPages pages{paper, units};
     pages.table(shifts, choice);
     const auto chosen = chosenShifts(shifts, choice);

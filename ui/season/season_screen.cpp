@@ -442,6 +442,7 @@ void SeasonScreen::back() {
         takeColumns();
     if (leaf() != Leaf::table) {
         turnTo(Leaf::table);
+        emit turned();
         return;
     }
     emit left();
@@ -499,9 +500,11 @@ bool SeasonScreen::act(int key) {
         if (leaf() == Leaf::tuning)
             outcome_ = outcome_ == Outcome::evaporation ? Outcome::syrupPerCord : Outcome::evaporation;
         turnTo(Leaf::tuning);
+        emit turned();
         return true;
     case Qt::Key_V:
         turnTo(Leaf::calibration);
+        emit turned();
         return true;
     default:
         return leaf() == Leaf::table && actOnTable(key);

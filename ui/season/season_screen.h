@@ -40,11 +40,13 @@ public:
     const SeasonChoice& choice() const { return choice_; }
     std::optional<Instant> chosen() const;
     Leaf leaf() const;
+    void turnTo(Leaf leaf);
 
 signals:
     void openWanted(panside::Instant shift);
     void columnsChosen(const std::vector<panside::SeasonFigure>& columns);
     void paperWanted(const panside::SeasonChoice& choice);
+    void turned(); // to another leaf, by a key of its own
     void left();
 
 protected:
@@ -60,7 +62,6 @@ private:
     void refresh();
     void fitColumns();
     void drawCurve();
-    void turnTo(Leaf leaf);
     void showBeside();
     void showTuning();
     void showCalibration();

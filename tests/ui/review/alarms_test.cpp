@@ -95,7 +95,7 @@ protected:
         screen.show();
         QApplication::setActiveWindow(&screen);
         screen.display({{.shift = dusk, .cells = {QStringLiteral("a night")}, .open = false}}, Units::us);
-        screen.showShift(dusk, boil, QStringLiteral("a night"), Units::us);
+        screen.showShift(dusk, boil.fold(), QStringLiteral("a night"), Units::us);
         table = screen.findChild<QTableWidget*>(QStringLiteral("alarmList"));
         said = screen.findChild<QLabel*>(QStringLiteral("said"));
         story = screen.findChild<QLabel*>(QStringLiteral("alarmsStory"));
@@ -154,7 +154,7 @@ TEST_F(AlarmsInReview, WhereSeveralStandPointingNamesEach) {
 TEST_F(AlarmsInReview, ALongStoryDoesNotMakeTheScreenWiderThanItIs) {
     Boil boil;
     boil.add(1, {dusk, Lit{}});
-    screen.showShift(dusk, boil, QStringLiteral("dans la fourchette ").repeated(20), Units::us);
+    screen.showShift(dusk, boil.fold(), QStringLiteral("dans la fourchette ").repeated(20), Units::us);
     EXPECT_LE(screen.minimumSizeHint().width(), 1366);
 }
 
@@ -162,7 +162,7 @@ TEST_F(AlarmsInReview, AnotherShiftTakesThemAway) {
     screen.tellAlarms(alarmReview(threeHours()));
     Boil other;
     other.add(1, {dusk + Duration{86400}, Lit{}});
-    screen.showShift(dusk + Duration{86400}, other, QStringLiteral("another"), Units::us);
+    screen.showShift(dusk + Duration{86400}, other.fold(), QStringLiteral("another"), Units::us);
     EXPECT_EQ(table->rowCount(), 0);
     screen.chart().pointAt(dusk + Duration{7100});
     EXPECT_FALSE(screen.chart().pointedWords().contains(QStringLiteral("alarm")));

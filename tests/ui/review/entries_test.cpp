@@ -100,7 +100,7 @@ protected:
         Boil boil;
         for (auto& [id, entry] : deeds())
             boil.add(id, entry);
-        screen_.showShift(shift_, boil, QStringLiteral("a night"), Units::us);
+        screen_.showShift(shift_, boil.fold(), QStringLiteral("a night"), Units::us);
     }
     void list(Qt::Key key) { QTest::keyClick(find<QTableWidget>("entryList"), key); }
     template <class Widget>
@@ -173,16 +173,16 @@ TEST_F(CorrectionByKeys, EscapeLeavesTheFieldsThenTheListAndChangesNothing) {
 TEST(LaidOver, FromFireLitFromFirstBoilOrFromTheLastDraw) {
     ShiftTrace trace;
     EXPECT_FALSE(trace.momentOf(LaidFrom::lit));
-    trace.take(fact("2026-03-14T18:00:00Z,lit,,,"));
-    trace.take(RisePoint{*instantIn("2026-03-14T18:10:00Z"), -40.F, Trust::good, false});
-    trace.take(RisePoint{*instantIn("2026-03-14T18:20:00Z"), 0.2F, Trust::doubtful, false});
+    trace.add(fact("2026-03-14T18:00:00Z,lit,,,"));
+    trace.add(RisePoint{*instantIn("2026-03-14T18:10:00Z"), -40.F, Trust::good, false});
+    trace.add(RisePoint{*instantIn("2026-03-14T18:20:00Z"), 0.2F, Trust::doubtful, false});
     EXPECT_FALSE(trace.momentOf(LaidFrom::boil)); // a reading in doubt is no boil
-    trace.take(RisePoint{*instantIn("2026-03-14T18:21:00Z"), 0.2F, Trust::good, false});
-    trace.take(RisePoint{*instantIn("2026-03-14T18:30:00Z"), 2.F, Trust::good, false});
+    trace.add(RisePoint{*instantIn("2026-03-14T18:21:00Z"), 0.2F, Trust::good, false});
+    trace.add(RisePoint{*instantIn("2026-03-14T18:30:00Z"), 2.F, Trust::good, false});
     EXPECT_FALSE(trace.momentOf(LaidFrom::lastDraw));
-    trace.take(fact("2026-03-14T19:00:00Z,draw_open,,,"));
-    trace.take(fact("2026-03-14T19:02:00Z,draw_close,,,"));
-    trace.take(fact("2026-03-14T20:00:00Z,draw_open,,,"));
+    trace.add(fact("2026-03-14T19:00:00Z,draw_open,,,"));
+    trace.add(fact("2026-03-14T19:02:00Z,draw_close,,,"));
+    trace.add(fact("2026-03-14T20:00:00Z,draw_open,,,"));
     EXPECT_EQ(trace.momentOf(LaidFrom::lit), instantIn("2026-03-14T18:00:00Z"));
     EXPECT_EQ(trace.momentOf(LaidFrom::boil), instantIn("2026-03-14T18:21:00Z"));
     EXPECT_EQ(trace.momentOf(LaidFrom::lastDraw), instantIn("2026-03-14T20:00:00Z"));
@@ -191,7 +191,7 @@ TEST(LaidOver, FromFireLitFromFirstBoilOrFromTheLastDraw) {
 TEST_F(CorrectionByKeys, ATurnsTheMomentThatShiftsAreLaidOverFrom) {
     Boil other;
     other.add(1, fact("2026-03-12T17:00:00Z,lit,,,"));
-    screen_.layOver(*instantIn("2026-03-12T17:00:00Z"), other);
+    screen_.layOver(*instantIn("2026-03-12T17:00:00Z"), other.fold());
     auto* shifts = find<QTableWidget>("shifts");
     QTest::keyClick(shifts, Qt::Key_L);
     // It never boiled: that is said, and nothing is drawn for it.
