@@ -142,27 +142,30 @@ void addTrend(Lines& lines, const RigTrend& trend) {
     }
 }
 
+// Hours of fire are no days.
+QString fireHours(Duration span) { return hoursText(std::llround(span.count() / 60)); }
+
 void addNiter(Lines& lines, const NiterTell& niter) {
     const QString what = tr("hours of fire to a switch of sides");
     if (!niter.usual)
         return lines.line(what, tr("too little to tell"), tr("%1 switches entered").arg(niter.switches),
                           tr("Too little to tell after how many hours the sides are switched."),
                           tr("Press the key for a swapped pan each time: three are enough to tell."));
-    lines.line(what, spanText(*niter.usual), tr("%1 switches entered").arg(niter.switches),
+    lines.line(what, fireHours(*niter.usual), tr("%1 switches entered").arg(niter.switches),
                niter.since && *niter.since > *niter.usual
                    ? tr("%1 of fire since the last switch, usually %2: look for niter.")
-                         .arg(spanText(*niter.since), spanText(*niter.usual))
-                   : tr("The sides are switched every %1 of fire.").arg(spanText(*niter.usual)),
+                         .arg(fireHours(*niter.since), fireHours(*niter.usual))
+                   : tr("The sides are switched every %1 of fire.").arg(fireHours(*niter.usual)),
                tr("Scale under the syrup insulates and scorches."));
 }
 
 void addGlass(Lines& lines, const GlassTell& glass, Units units) {
     const QString what = tr("hydrometer against physics");
-    const QString ground = tr("%1 nights, %2 pans or sides").arg(glass.nights).arg(glass.pans);
+    const QString ground = tr("%1 checked draws, %2 pans or sides").arg(glass.draws).arg(glass.pans);
     if (glass.verdict != RigVerdict::steady)
         return lines.line(what, tr("nothing to tell"), ground,
                           tr("Hydrometer and physics do not surely differ by the same amount on every pan."),
-                          tr("Three checked nights and a change of pans or sides are the least."));
+                          tr("Six checked draws from three pans or sides are the least."));
     lines.line(
         what, figure(glass.apart, units, 2).text(), ground,
         tr("Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.")

@@ -128,7 +128,7 @@ void FlowScreen::display(const FlowView& view, const Dress& dress) {
 }
 
 void FlowScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->take(*event))
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
 }
 

@@ -1,11 +1,10 @@
 #include "ui/book/book_desk.h"
+#include "ui/files/file_pick.h"
 
 #include "core/files/text_file.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/ledger/list_page.h"
 #include "ui/report/ledger_paper.h"
-
-#include <QFileDialog>
 
 namespace panside {
 namespace {
@@ -70,8 +69,7 @@ private:
         if (!house())
             return;
         const QString place =
-            QFileDialog::getSaveFileName(page_, paper_.title, QStringLiteral("book.pdf"),
-                                         Desk::tr("Pages (*.pdf);;Spreadsheets (*.xlsx);;Tables (*.csv)"));
+            pickToSave(page_, shell_.dress(), paper_.title, QStringLiteral("book.pdf"), {"pdf", "xlsx", "csv"});
         if (place.isEmpty())
             return;
         try {

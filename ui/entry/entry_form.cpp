@@ -1,6 +1,7 @@
 #include "ui/entry/entry_form.h"
 
 #include "core/boil/height.h"
+#include "core/boil/repeated_draw.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
 #include "core/physics/air.h"
@@ -64,14 +65,6 @@ QStringList readingChoices() {
     for (const ReadingRow& row : allReadings())
         names << readingName(row.series);
     return names;
-}
-
-Unit handUnit(Series series, Units units) {
-    const Dimension dimension = rowOf(series).dimension;
-    // The filter's gauge is read in psi, the barometer in inches of mercury.
-    if (series == Series::filter_pressure && units == Units::us)
-        return Unit::psi;
-    return unitOf(dimension, units);
 }
 
 bool isAbout(Action action, const AlarmPicture& alarm) {
@@ -146,8 +139,9 @@ std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units un
         return {boiled};
     }
     case Action::handReading:
-        return {choice("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), readingChoices()),
-                number("value", tr(QT_TRANSLATE_NOOP("EntryForm", "value")), handUnit(Series::syrup_pan, units), true)};
+        return {
+            choice("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), readingChoices()),
+            number("value", tr(QT_TRANSLATE_NOOP("EntryForm", "value")), readingUnit(Series::syrup_pan, units), true)};
     case Action::defoamer:
         return {number("drops", tr(QT_TRANSLATE_NOOP("EntryForm", "drops")), Unit::none)};
     case Action::note:
@@ -301,6 +295,12 @@ void EntryForm::answer(const QString& name, const QString& text) {
             field.answer = text;
 }
 
+void EntryForm::offer(const QString& name, const QStringList& words) {
+    for (EntryField& field : fields)
+        if (field.name == name)
+            field.offers = words;
+}
+
 bool makesFact(Action action) {
     return (action <= Action::crew && action != Action::alarmSeen) || action == Action::shiftEnd;
 }
@@ -394,6 +394,34 @@ std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units)
             .arg(shown, figure(*usualHere, units).text(), station),
         tr(QT_TRANSLATE_NOOP("EntryForm", "A barometer here shows it: keep %1")).arg(shown),
         tr(QT_TRANSLATE_NOOP("EntryForm", "It is a weather report: %1 here")).arg(station)};
+}
+
+std::optional<QString> toldBefore(const EntryForm& form, Units units, const WallClock& clock) {
+    const auto made = factsOf(form);
+    const auto* facts = std::get_if<std::vector<Fact>>(&made);
+    const auto* drawn = facts ? std::get_if<DrawClosed>(&facts->front().what) : nullptr;
+    if (!drawn || !drawn->volume)
+        return std::nullopt;
+    const auto counted = [](const std::vector<Fact>& draws) {
+        RepeatedDraw repeated;
+        return std::count_if(draws.begin(), draws.end(),
+                             [&](const Fact& fact) { return RepeatedDraw::counts(repeated.hear(fact)); });
+    };
+    std::vector<Fact> with = form.draws;
+    const auto later = [](const Fact& one, const Fact& two) { return one.at < two.at; };
+    with.insert(std::upper_bound(with.begin(), with.end(), facts->front(), later), facts->front());
+    if (counted(with) > counted(form.draws))
+        return std::nullopt;
+    const Fact* other = nullptr;
+    for (const Fact& one : form.draws)
+        if (std::holds_alternative<DrawClosed>(one.what) &&
+            (!other || std::abs(secondsBetween(one.at, form.at())) < std::abs(secondsBetween(other->at, form.at()))))
+            other = &one;
+    constexpr double oneMoment = 60; // seconds: the same key pressed twice is asked about by nobody
+    if (!other || std::abs(secondsBetween(other->at, form.at())) <= oneMoment)
+        return std::nullopt;
+    return tr(QT_TRANSLATE_NOOP("EntryForm", "Told already: %1, %2. Is this the same draw?"))
+        .arg(factWords(*other, units), clock.hourAndMinute(other->at));
 }
 
 void takeAsReported(EntryForm& form) {

@@ -24,6 +24,7 @@ struct EntryField {
     QString answer;         // as typed, or the chosen word
     QStringList choices = {};
     bool needed = false;
+    QStringList offers = {}; // words that one press puts in
     bool operator==(const EntryField&) const = default;
 };
 
@@ -39,9 +40,11 @@ struct EntryForm {
     // What tells a barometer's pressure from one that was reduced to the sea: the height here, and the air outside.
     std::optional<Length> elevation = {};
     std::optional<Temperature> air = {};
+    std::vector<Fact> draws = {}; // of the shift, opened and shut: what this one may only tell again
 
     const EntryField* field(const QString& name) const;
     void answer(const QString& name, const QString& text);
+    void offer(const QString& name, const QStringList& words);
     Instant at() const { return pressedAt - std::chrono::round<std::chrono::microseconds>(earlier); }
 };
 
@@ -68,6 +71,8 @@ struct SeaLevelQuestion {
 std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units);
 // The answer that it is a report's: the same number, kept as one, from which the console reckons with the height.
 void takeAsReported(EntryForm& form);
+// A draw that two hands may have told, minutes apart: the other telling, in words. nullopt where it counts by itself.
+std::optional<QString> toldBefore(const EntryForm& form, Units units, const WallClock& clock);
 // What will be written, before it is: "fired, 18:42".
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock);
 

@@ -94,8 +94,11 @@ void EntrySheet::build() {
 
     auto* middle = new QHBoxLayout;
     auto* fields = new QVBoxLayout;
-    for (std::size_t i = 0; i < form_.fields.size(); ++i)
+    for (std::size_t i = 0; i < form_.fields.size(); ++i) {
         fields->addWidget(fieldRow(i));
+        if (!form_.fields[i].offers.isEmpty())
+            fields->addWidget(offersFor(i));
+    }
     fields->addStretch();
     middle->addLayout(fields, 1);
     const bool digits = std::any_of(form_.fields.begin(), form_.fields.end(),
@@ -201,6 +204,26 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
     return row;
 }
 
+// Names that there are, as keys: a glove presses one instead of typing it.
+QWidget* EntrySheet::offersFor(std::size_t index) {
+    constexpr int columns = 3;
+    auto* place = new QWidget;
+    auto* grid = new QGridLayout{place};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(dress_.px(mm::gap) / 2);
+    const EntryField& field = form_.fields[index];
+    for (int i = 0; i < field.offers.size(); ++i) {
+        Press* one = key(field.offers[i], QStringLiteral("offer_%1").arg(i));
+        one->setFocusPolicy(Qt::NoFocus); // what is typed next goes on where it went
+        connect(one, &Press::clicked, this, [this, word = field.offers[i], name = field.name] {
+            if (auto* line = findChild<TypedLine*>(name))
+                line->setText(word);
+        });
+        grid->addWidget(one, i / columns, i % columns);
+    }
+    return place;
+}
+
 // All that can be read at once, each with a letter: digits go to the value meanwhile, which takes no letters.
 QWidget* EntrySheet::kindsOfReading(std::size_t index) {
     constexpr int columns = 3;
@@ -298,8 +321,7 @@ void EntrySheet::unitOfReading(const QString& reading) {
         for (EntryField& field : form_.fields) {
             if (field.name != QLatin1String("value"))
                 continue;
-            field.unit = row.series == Series::filter_pressure && units_ == Units::us ? Unit::psi
-                                                                                      : unitOf(row.dimension, units_);
+            field.unit = readingUnit(row.series, units_);
             if (auto* value = findChild<TypedLine*>(QStringLiteral("value")))
                 value->setUnit(symbolOf(field.unit));
         }
@@ -358,6 +380,8 @@ void EntrySheet::keep() {
         }
         if (const auto question = isItSeaLevel(form_, units_))
             return put(Question::seaLevel, question->words, {}, question->here, question->reported);
+        if (const auto words = toldBefore(form_, units_, clock_))
+            return put(Question::twice, *words, {}, tr("The same one"), tr("Keep it besides"));
     }
     hand(std::get<std::vector<Fact>>(made));
 }
@@ -389,6 +413,8 @@ void EntrySheet::withdrawQuestion() {
 }
 
 void EntrySheet::answerYes() {
+    if (question_ == Question::twice) // it is kept already
+        return leave();
     const auto made = factsOf(form_);
     if (const auto* facts = std::get_if<std::vector<Fact>>(&made))
         return hand(*facts);
@@ -397,6 +423,10 @@ void EntrySheet::answerYes() {
 void EntrySheet::answerOther() {
     if (question_ == Question::seaLevel) {
         takeAsReported(form_);
+        return answerYes();
+    }
+    if (question_ == Question::twice) { // kept and marked: it counts once
+        question_ = Question::none;
         return answerYes();
     }
     if (!slip_)

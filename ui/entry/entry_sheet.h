@@ -41,6 +41,7 @@ private:
     void build();
     QWidget* fieldRow(std::size_t index);
     QWidget* kindsOfReading(std::size_t index);
+    QWidget* offersFor(std::size_t index);
     void chooseKind(const QString& kind);
     bool answers(const QKeyEvent& event); // a letter that stands on an answer, a scale or a kind
     bool typesUnit(const QKeyEvent& event);
@@ -56,7 +57,7 @@ private:
     void putForward(const EntryProblem& problem);
     void ask(bool asked);
     // One or two answers instead of the key that keeps it, until one is pressed or something else is typed.
-    enum class Question { none, seaLevel, slip, loss };
+    enum class Question { none, seaLevel, slip, loss, twice };
     void put(Question question, const QString& words, const QString& field, const QString& yes, const QString& other);
     void withdrawQuestion();
     void answerYes();

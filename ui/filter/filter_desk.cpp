@@ -3,6 +3,7 @@
 #include "ui/filter/filter_screen.h"
 #include "ui/filter/filter_view.h"
 #include "ui/ledger/ledger_desk.h"
+#include "ui/words/reading_words.h"
 
 #include <QTimer>
 
@@ -11,7 +12,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-std::optional<Pressure> limitOf(const Session& session) {
+std::optional<Pressure> limitOf(Session& session) {
     for (const Set& set : session.settings())
         if (set.key == Setting::filter_limit)
             return Pressure::pascal(set.si);
@@ -22,7 +23,7 @@ class FilterDesk : public LedgerDesk {
 public:
     FilterDesk(Shell& shell, FilterScreen* screen) : LedgerDesk{shell, screen}, screen_{screen} {
         connect(screen, &FilterScreen::pressed, this, &FilterDesk::act);
-        connect(screen, &FilterScreen::gaugeTyped, this, &FilterDesk::take);
+        connect(screen, &FilterScreen::gaugeTyped, this, &FilterDesk::keepTyped);
         // The gauge of a probe goes on while one looks.
         timer_.setInterval(2s);
         connect(&timer_, &QTimer::timeout, this, [this] {
@@ -45,8 +46,10 @@ protected:
         if (house) {
             now.run = openRun(*house);
             now.flow = usualFlow(*house);
-            if (now.run)
+            if (now.run) {
                 now.readings = gaugeSince(now.run->begun, session().boil().facts(), typed_);
+                now.before = runsBefore(*house, *now.run);
+            }
         }
         running_ = now.run.has_value();
         ListView view = filterView(house, now, units());
@@ -58,7 +61,7 @@ protected:
     }
 
 private:
-    Unit gaugeUnit() const { return units() == Units::us ? Unit::psi : Unit::kPa; }
+    Unit gaugeUnit() const { return readingUnit(Series::filter_pressure, units()); }
     void act(int key) {
         if (key == Qt::Key_Escape)
             return shell_.showBoard();
@@ -89,7 +92,7 @@ private:
                 .arg(figure(Temperature::fahrenheit(180), units(), 0).text());
         enter(std::move(filled));
     }
-    void take(const QString& typed) {
+    void keepTyped(const QString& typed) {
         QString text = typed;
         const auto number = numberIn(text.replace(u',', u'.').toStdString());
         if (!number || *number < 0)

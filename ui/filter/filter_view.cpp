@@ -2,6 +2,7 @@
 
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/mark_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -16,6 +17,7 @@ QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), stat
 constexpr Duration gaugeEvery{20};
 constexpr Temperature circulateUnder = Temperature::fahrenheit(180); // hot enough to run: common practice, no source
 constexpr std::size_t flowRuns = 3;
+constexpr Duration oneNight{14 * 3600}; // runs so near each other press the same sugar sand
 
 QString range(double from, std::optional<double> to, int decimals) {
     const QString low = QLocale{}.toString(from, 'f', decimals);
@@ -23,11 +25,43 @@ QString range(double from, std::optional<double> to, int decimals) {
               : tr(QT_TRANSLATE_NOOP("Filter", "%1 or later")).arg(low);
 }
 
-QString forecastWords(const FilterNow& now, Units units) {
-    std::vector<CakeReading> readings;
-    for (const GaugeReading& one : now.readings)
-        readings.push_back({secondsBetween(now.run->begun, one.at), one.pressure});
-    const auto said = cakeForecast(readings, *now.limit);
+// Adds a reading of the gauge, one in some seconds of a probe and all that were typed.
+void addGauge(std::vector<GaugeReading>& all, const Fact& fact, Instant begun) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    if (!reading || reading->series != Series::filter_pressure || fact.at < begun || reading->si <= 0)
+        return;
+    if (reading->byHand() || all.empty() || secondsBetween(all.back().at, fact.at) >= gaugeEvery.count())
+        all.push_back({fact.at, reading->pressure()});
+}
+
+std::vector<CakeReading> cakeOf(std::span<const GaugeReading> readings, Instant begun) {
+    std::vector<CakeReading> all;
+    for (const GaugeReading& one : readings)
+        all.push_back({secondsBetween(begun, one.at), one.pressure});
+    return all;
+}
+
+// "diatomite" of "diatomite 1lb lot 7": mass and lot are another each time.
+std::string kindOfAid(const QString& aid) { return nameKey(aid.section(u' ', 0, 0).toStdString()); }
+
+// What has gone through by the flow of the runs before, and how the gauge climbs with it.
+QString throughWords(const FilterNow& now, Units units, const CakeForecast* forecast) {
+    if (!now.flow)
+        return {};
+    const Volume through = Volume::ofSi(now.flow->si() * secondsBetween(now.run->begun, now.now));
+    QString words = tr(QT_TRANSLATE_NOOP("Filter", "About %1 through by the flow of the runs before."))
+                        .arg(figure(through, units).text());
+    if (forecast && forecast->climb > 0) {
+        const Volume one = units == Units::us ? Volume::gallon(1) : Volume::litre(10);
+        words +=
+            u' ' + tr(QT_TRANSLATE_NOOP("Filter", "It climbs %1 each %2."))
+                       .arg(gaugeFigure(Pressure::pascal(forecast->climb / now.flow->si() * one.si()), units).text(),
+                            figure(one, units).text());
+    }
+    return words;
+}
+
+QString forecastWords(const std::variant<CakeForecast, CakeSilence>& said, const FilterNow& now, Units units) {
     if (const auto* silence = std::get_if<CakeSilence>(&said))
         switch (*silence) {
         case CakeSilence::tooFew:
@@ -56,7 +90,11 @@ QString forecastWords(const FilterNow& now, Units units) {
                                     .arg(low.number, figure(volume(*forecast.p90), units).text())
                               : tr(QT_TRANSLATE_NOOP("Filter", ", after %1 or more through it")).arg(low.text());
     }
-    return words + u'.';
+    words += u'.';
+    if (forecast.learned)
+        words += u' ' + tr(QT_TRANSLATE_NOOP("Filter", "Learned from runs with this aid and these papers: %1."))
+                            .arg(now.before.size());
+    return words;
 }
 
 } // namespace
@@ -80,16 +118,35 @@ std::optional<OpenRun> openRun(const HouseLedger& house) {
     return run;
 }
 
+std::vector<CakeRun> runsBefore(const HouseLedger& house, const OpenRun& run) {
+    std::vector<CakeRun> runs;
+    std::vector<GaugeReading> readings;
+    Instant begun{};
+    bool goesOn = false, same = false;
+    for (const LedgerRow& row : house.rows()) {
+        const auto* day = std::get_if<DayRow>(&row.fact->what);
+        if (day && day->deed == Deed::press_on) {
+            begun = row.fact->at;
+            goesOn = true;
+            readings.clear();
+            same = kindOfAid(utf8(day->text(Key::aid))) == kindOfAid(run.aid) &&
+                   nameKey(day->text(Key::papers)) == nameKey(run.papers.toStdString());
+        } else if (day && day->deed == Deed::press_off && goesOn) {
+            if (same && readings.size() >= 3)
+                runs.push_back({cakeOf(readings, begun), run.begun - begun <= oneNight});
+            goesOn = false;
+        } else if (goesOn && same) {
+            addGauge(readings, *row.fact, begun);
+        }
+    }
+    return runs;
+}
+
 std::vector<GaugeReading> gaugeSince(Instant begun, std::span<const Boil::Entry> facts,
                                      std::span<const GaugeReading> typed) {
     std::vector<GaugeReading> all;
-    for (const auto& [id, fact] : facts) {
-        const auto* reading = std::get_if<Reading>(&fact.what);
-        if (!reading || reading->series != Series::filter_pressure || fact.at < begun || reading->si <= 0)
-            continue;
-        if (reading->byHand() || all.empty() || secondsBetween(all.back().at, fact.at) >= gaugeEvery.count())
-            all.push_back({fact.at, reading->pressure()});
-    }
+    for (const auto& [id, fact] : facts)
+        addGauge(all, fact, begun);
     for (const GaugeReading& one : typed)
         if (one.at >= begun)
             all.push_back(one);
@@ -135,10 +192,13 @@ QString filterSentence(const FilterNow& now, Units units) {
                 : QStringLiteral(": ") + gauge;
     }
     words[0] += u'.';
-    if (!now.limit)
-        words << tr(QT_TRANSLATE_NOOP("Filter", "Write the maker's limit under Rig: there is no usual one."));
-    else
-        words << forecastWords(now, units);
+    std::optional<std::variant<CakeForecast, CakeSilence>> said;
+    if (now.limit)
+        said = cakeForecast(cakeOf(now.readings, now.run->begun), *now.limit, now.before);
+    words << throughWords(now, units, said ? std::get_if<CakeForecast>(&*said) : nullptr);
+    words << (said ? forecastWords(*said, now, units)
+                   : tr(QT_TRANSLATE_NOOP("Filter", "Write the maker's limit under Rig: there is no usual one.")));
+    words.removeAll(QString{});
     if (now.run->temperature && *now.run->temperature < circulateUnder)
         words << tr(QT_TRANSLATE_NOOP("Filter", "Under %1: stop or circulate, back to %2."))
                      .arg(figure(circulateUnder, units, 0).text(),
@@ -171,6 +231,11 @@ ListView filterView(const HouseLedger* house, const FilterNow& now, Units units)
               run->through.si() > 0 ? figure(run->through, units).text() : tr(QT_TRANSLATE_NOOP("Filter", "not said")),
               utf8(run->aid), choiceWord(run->result)}});
     }
+    const auto& marks = house->ledger().marks();
+    const auto odd = std::find_if(marks.rbegin(), marks.rend(),
+                                  [](const LedgerMark& mark) { return mark.kind == MarkKind::pressureWithoutRun; });
+    if (!now.run && odd != marks.rend())
+        view.notes = markWords(*odd, units) + u' ' + view.notes;
     if (!runs.empty())
         view.notes =
             tr(QT_TRANSLATE_NOOP("Filter", "%1 runs, %2 in all.")).arg(runs.size()).arg(figure(since, units).text()) +

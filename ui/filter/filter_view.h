@@ -19,6 +19,9 @@ struct OpenRun {
     std::optional<Temperature> temperature;
 };
 std::optional<OpenRun> openRun(const HouseLedger& house);
+// Runs that are over with the same kind of aid and the same papers, and what their gauge showed, by time since each
+// began.
+std::vector<CakeRun> runsBefore(const HouseLedger& house, const OpenRun& run);
 // Readings of filter_pressure since then, from all facts given, thinned to one in some seconds.
 std::vector<GaugeReading> gaugeSince(Instant begun, std::span<const Boil::Entry> facts,
                                      std::span<const GaugeReading> typed);
@@ -30,9 +33,11 @@ struct FilterNow {
     std::vector<GaugeReading> readings;
     std::optional<Pressure> limit; // the maker's; never a default
     std::optional<VolumeFlow> flow;
+    std::vector<CakeRun> before;
     Instant now{};
 };
-// "Run of 21:40 from pail 3: 12 psi of 20. The limit in 6 to 11 min, after 9 to 13 gal."
+// "Run of 21:40 from pail 3: 12 psi, at most 20; about 6 gal through, it climbs 1.4 psi a gallon. The limit in 6 to 11
+// min, after 9 to 13 gal through it."
 QString filterSentence(const FilterNow& now, Units units);
 ListView filterView(const HouseLedger* house, const FilterNow& now, Units units);
 

@@ -45,7 +45,7 @@ void ActionKeys::display(const std::vector<PageKey>& keys) {
     arrange();
 }
 
-bool ActionKeys::take(const QKeyEvent& event) {
+bool ActionKeys::answer(const QKeyEvent& event) {
     const int key = event.key() == Qt::Key_Enter ? static_cast<int>(Qt::Key_Return) : event.key();
     if ((event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) || event.isAutoRepeat())
         return false;
@@ -66,18 +66,7 @@ void ActionKeys::arrange() {
         if (isDrawn(i))
             drawn.push_back(presses_[i]);
     setFixedHeight(drawn.empty() ? 0 : dress_.px(mm::target));
-    const int gap = dress_.px(1), count = static_cast<int>(drawn.size());
-    int share = 0, at = 0, rest = width() - gap * (count - 1);
-    for (const Press* press : drawn)
-        share += press->sizeHint().width();
-    for (Press* press : drawn) {
-        const int hint = press->sizeHint().width();
-        const int wide = static_cast<int>(static_cast<long long>(rest) * hint / std::max(1, share));
-        press->setGeometry(at, 0, wide, height());
-        at += wide + gap;
-        rest -= wide;
-        share -= hint;
-    }
+    layInRow(drawn, rect(), dress_.px(1));
 }
 
 } // namespace panside

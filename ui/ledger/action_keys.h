@@ -29,7 +29,7 @@ public:
     void wear(const Dress& dress);
     void display(const std::vector<PageKey>& keys);
     // True: it was one of these, and pressed() was said.
-    bool take(const QKeyEvent& event);
+    bool answer(const QKeyEvent& event);
 
 signals:
     void pressed(int key);

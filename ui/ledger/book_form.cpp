@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "ui/words/book_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -281,18 +282,17 @@ const BookField* fieldNamed(const BookForm& form, const std::string& name) {
     return nullptr;
 }
 
-QString bounds(const FaultWant& want) {
-    const QString unit = QString::fromStdString(want.third);
-    const auto named = unitNamed(want.third);
-    return tr(QT_TRANSLATE_NOOP("BookForm", "%1 to %2"))
-               .arg(QString::fromStdString(want.first), QString::fromStdString(want.second)) +
-           (unit.isEmpty() ? QString{} : u' ' + (named ? symbolOf(*named) : unit));
+// A unit as people write it.
+QString bounds(Sentence want) {
+    if (const auto unit = want.parts.size() == 3 ? unitNamed(want.parts[2]) : std::nullopt)
+        want.parts[2] = symbolOf(*unit).toStdString();
+    return wantedWords(want);
 }
 
 BookProblem problemOf(const Fault& fault, const BookForm& form) {
     const BookField* field = fieldNamed(form, fault.field);
     const QString label = field ? field->label : QString::fromStdString(fault.field);
-    const QString given = QString::fromStdString(fault.given), near = QString::fromStdString(fault.wanted.first);
+    const QString given = QString::fromStdString(fault.given), near = wantedWords(fault.wanted);
     BookProblem problem{field ? field->name : QString{}, {}, {}};
     switch (fault.slip) {
     case Slip::outOfRange:

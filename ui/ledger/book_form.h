@@ -46,7 +46,8 @@ struct BookForm {
     Duration earlier{0};
     QString by;
     QString title, caution;
-    std::function<QString(const BookForm&)> live; // said under the fields while they are filled in; may be empty
+    std::function<QString(const BookForm&)> live;  // said under the fields while they are filled in; may be empty
+    std::function<std::optional<BookForm>()> next; // the sheet that follows when this one was kept; may be empty
     std::shared_ptr<const BookContext> context;
 
     const BookField* field(std::optional<Key> key) const;

@@ -16,7 +16,8 @@
 namespace panside {
 namespace {
 
-constexpr int offersShown = 7; // in a row, and one that turns to the next
+constexpr int offersShown = 7;      // in a row, and one that turns to the next
+constexpr double longestOffer = 30; // mm: seven of them and the turning key stand side by side
 
 } // namespace
 
@@ -60,8 +61,10 @@ void BookSheet::resume() {
     for (std::size_t i = form_.fields.size(); i-- > 0;)
         if (form_.fields[i].needed && form_.fields[i].answer.isEmpty())
             first = i;
-    if (first < edits_.size())
+    if (first < edits_.size()) {
         edits_[first]->setFocus();
+        follow(edits_[first]);
+    }
 }
 
 Press* BookSheet::key(const QString& text, const QString& name, const QString& shortcut) {
@@ -100,7 +103,7 @@ void BookSheet::build() {
     auto* middle = new QHBoxLayout;
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(dress_.px(mm::gap));
-    grid->setVerticalSpacing(gap);
+    grid->setVerticalSpacing(low ? dress_.px(0.5) : gap);
     const std::size_t rows = (form_.fields.size() + 1) / 2;
     for (std::size_t i = 0; i < form_.fields.size(); ++i)
         grid->addWidget(fieldRow(i), static_cast<int>(i % rows), static_cast<int>(i / rows));
@@ -112,7 +115,10 @@ void BookSheet::build() {
     middle->addLayout(left, 1);
     auto* pad = new Pad{dress_};
     connect(pad, &Pad::typed, this, &BookSheet::typeInto);
-    connect(pad, &Pad::next, this, [this] { focusNextChild(); });
+    connect(pad, &Pad::next, this, [this] {
+        focusNextChild();
+        follow(window()->focusWidget()); // where no window manager makes the window active, no focus is told
+    });
     middle->addWidget(pad, 0, Qt::AlignTop);
     column->addLayout(middle);
 
@@ -122,7 +128,7 @@ void BookSheet::build() {
         Press* one = key({}, QStringLiteral("offer%1").arg(i));
         connect(one, &Press::clicked, this, [this, i] {
             if (i < offersShown)
-                return take(offers_[static_cast<std::size_t>(i)]->property("word").toString());
+                return choose(offers_[static_cast<std::size_t>(i)]->property("word").toString());
             from_ += offersShown;
             offer();
         });
@@ -175,7 +181,7 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(dress_.px(mm::gap));
     auto* label = new QLabel{field.needed ? field.label + QStringLiteral(" *") : field.label};
-    label->setFont(dress_.letters(3.5));
+    label->setFont(dress_.letters(height() < dress_.px(150) ? mm::smallWords : 3.5)); // two lines in a low row
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     label->setFixedWidth(dress_.px(34));
@@ -190,7 +196,7 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
             BookField& turned = form_.fields[index];
             const auto next = turned.offers.indexOf(turned.answer) + 1;
             at_ = index;
-            take(next < turned.offers.size() ? turned.offers[next] : QString{});
+            choose(next < turned.offers.size() ? turned.offers[next] : QString{});
         });
         line->addWidget(turn, 1);
         edits_.push_back(turn);
@@ -285,17 +291,19 @@ void BookSheet::offer() {
         const QString word = words.value(from_ + i);
         one->setProperty("word", word);
         one->setVisible(!word.isEmpty());
+        one->setMinimumWidth(0);
         if (word.isEmpty())
             continue;
         const auto unit = word.startsWith(u'\u0001') ? unitNamed(word.mid(1).toStdString()) : std::nullopt;
         one->say(unit ? symbolOf(*unit) : choiceWord(word.toStdString()), {});
+        one->setMinimumWidth(std::min(one->leastWidth(), dress_.px(longestOffer)));
         one->setShape(field.answer == word ? KeyShape::resting : KeyShape::plain);
     }
     offers_.back()->say(tr("more"), {});
     offers_.back()->setVisible(words.size() > offersShown);
 }
 
-void BookSheet::take(const QString& word) {
+void BookSheet::choose(const QString& word) {
     BookField& field = form_.fields[at_];
     QString text = word;
     if (word.startsWith(u'\u0001')) { // a unit behind the number that stands there
@@ -357,7 +365,13 @@ void BookSheet::keep() {
         return say();
     }
     hide();
+    const auto next = form_.next;
+    const QString by = form_.by;
     emit kept({fact});
+    if (auto more = next ? next() : std::nullopt) {
+        more->by = by; // the same hand goes on
+        open(std::move(*more), units_, clock_, odd_);
+    }
 }
 
 void BookSheet::leave() {
@@ -367,8 +381,10 @@ void BookSheet::leave() {
 
 void BookSheet::focusOn(const QString& field) {
     for (std::size_t i = 0; i < form_.fields.size(); ++i)
-        if (form_.fields[i].name == field)
+        if (form_.fields[i].name == field) {
             edits_[i]->setFocus();
+            follow(edits_[i]);
+        }
 }
 
 void BookSheet::keyPressEvent(QKeyEvent* event) {
@@ -386,15 +402,18 @@ bool BookSheet::eventFilter(QObject* watched, QEvent* event) {
     // A glove that taps twice does not answer the question that its first tap brought up.
     if (watched == keep_)
         return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
-    if (event->type() == QEvent::FocusIn) {
-        const auto found = std::find(edits_.begin(), edits_.end(), watched);
-        if (found != edits_.end()) {
-            at_ = static_cast<std::size_t>(found - edits_.begin());
-            from_ = 0;
-            offer();
-        }
-    }
+    if (event->type() == QEvent::FocusIn)
+        follow(watched);
     return QFrame::eventFilter(watched, event);
+}
+
+void BookSheet::follow(const QObject* focused) {
+    const auto found = std::find(edits_.begin(), edits_.end(), focused);
+    if (found == edits_.end())
+        return;
+    at_ = static_cast<std::size_t>(found - edits_.begin());
+    from_ = 0;
+    offer();
 }
 
 } // namespace panside

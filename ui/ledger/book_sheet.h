@@ -43,8 +43,9 @@ private:
     QWidget* whenRow();
     Press* key(const QString& text, const QString& name, const QString& shortcut = {});
     void changed(std::size_t index);
+    void follow(const QObject* focused); // what is offered is for the field that has the focus
     void offer();
-    void take(const QString& word);
+    void choose(const QString& word);
     void typeInto(const QString& face);
     void turnHand();
     void stepEarlier(Duration by);

@@ -43,9 +43,21 @@ void House::touched() {
         ask();
 }
 
+void House::tellTouched(const HouseLedger& before, const HouseLedger& after) {
+    std::vector<TouchedLot> all;
+    for (const Fact& entry : std::exchange(takenBack_, {}))
+        for (TouchedLot& lot : lotsTouched(before.ledger(), entry, after.ledger()))
+            if (std::none_of(all.begin(), all.end(), [&](const TouchedLot& one) { return one.code == lot.code; }))
+                all.push_back(std::move(lot));
+    if (!all.empty())
+        emit touchedLots(all);
+}
+
 void House::read() {
     reading_ = true;
     again_ = false;
+    for (Fact& entry : session_.takenBack())
+        takenBack_.push_back(std::move(entry));
     if (worker_.joinable())
         worker_.join();             // it has given its answer
     if (!session_.journalTrouble()) // what no disk takes is not waited for
@@ -54,8 +66,15 @@ void House::read() {
     const auto shown = session_.shownShift();
     if (place_.empty() && shown)
         shift = session_.boil().facts();
-    worker_ = std::jthread{[this, told = session_.told(), more = inMemory(), place = place_, reader = reader_, shown,
-                            shift = std::move(shift)](const std::stop_token& stop) mutable {
+    // With the right to write, so that what was worked out is kept; where there is none, it is only read.
+    std::shared_ptr<Journal> own;
+    if (!place_.empty())
+        troubleIn(place_, [&] {
+            if (auto beside = session_.journalBeside())
+                own = std::make_shared<Journal>(std::move(*beside));
+        });
+    worker_ = std::jthread{[this, own = std::move(own), told = session_.told(), more = inMemory(), place = place_,
+                            reader = reader_, shown, shift = std::move(shift)](const std::stop_token& stop) mutable {
         std::shared_ptr<const HouseLedger> ledger;
         std::optional<JournalError> trouble;
         if (place.empty()) {
@@ -65,23 +84,26 @@ void House::read() {
             ledger = std::make_shared<const HouseLedger>(std::move(parts), std::move(more));
         } else {
             trouble = troubleIn(place, [&] {
-                ledger = reader->read(Journal::open(place, Journal::Access::read), std::move(more),
-                                      [&] { return stop.stop_requested(); });
+                if (!own)
+                    own = std::make_shared<Journal>(Journal::open(place, Journal::Access::read));
+                ledger = reader->read(*own, std::move(more), [&] { return stop.stop_requested(); });
+                own.reset();
             });
         }
         QMetaObject::invokeMethod(this, [this, ledger = std::move(ledger), trouble = std::move(trouble), told] {
-            take(ledger, trouble, told);
+            hold(ledger, trouble, told);
         });
     }};
 }
 
-void House::take(std::shared_ptr<const HouseLedger> ledger, std::optional<JournalError> trouble, long long told) {
+void House::hold(std::shared_ptr<const HouseLedger> ledger, std::optional<JournalError> trouble, long long told) {
     reading_ = false;
     trouble_ = std::move(trouble);
-    if (ledger)
-        ledger_ = std::move(ledger);
+    const auto before = ledger ? std::exchange(ledger_, std::move(ledger)) : nullptr;
     told_ = told;
     emit changed();
+    if (before)
+        tellTouched(*before, *ledger_);
     if (again_ || session_.told() != told)
         read();
 }

@@ -1,6 +1,7 @@
 #pragma once
 // The house's ledger for the screens: read from the journal on a thread of its own, again whenever something was
 // entered. Until it is there for the first time there is none.
+#include "core/ledger/touched.h"
 #include "core/shift/house_ledger.h"
 #include "core/shift/session.h"
 #include "ui/ledger/book_form.h"
@@ -37,18 +38,22 @@ public:
 
 signals:
     void changed();
+    // Lots that rest on an entry that was taken back or put right.
+    void touchedLots(const std::vector<panside::TouchedLot>& lots);
 
 private:
     std::vector<Fact> inMemory() const;
     void read();
-    void take(std::shared_ptr<const HouseLedger> ledger, std::optional<JournalError> trouble, long long told);
+    void hold(std::shared_ptr<const HouseLedger> ledger, std::optional<JournalError> trouble, long long told);
+    void tellTouched(const HouseLedger& before, const HouseLedger& after);
 
     Session& session_;
     std::filesystem::path place_;
     std::shared_ptr<HouseReader> reader_ = std::make_shared<HouseReader>();
     std::shared_ptr<const HouseLedger> ledger_;
     std::optional<JournalError> trouble_;
-    long long told_ = -1; // what the session had been told when it was read
+    std::vector<Fact> takenBack_; // that the ledger at hand still has
+    long long told_ = -1;         // what the session had been told when it was read
     bool reading_ = false, again_ = false;
     std::jthread worker_; // last: it stops before anything else goes
 };

@@ -65,7 +65,7 @@ void ListPage::sayChosen() {
 }
 
 void ListPage::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->take(*event))
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
 }
 

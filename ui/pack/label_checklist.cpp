@@ -1,6 +1,8 @@
 // What a label needs, as far as this program knows: advice with its source, never law. What was not read in full is
 // said to be so.
+#include "core/boil/law_rules.h"
 #include "ui/pack/pack_view.h"
+#include "ui/words/law_words.h"
 
 #include <QCoreApplication>
 
@@ -41,8 +43,14 @@ std::vector<TableRow> labelChecklist(const PlaceLaw& law, const Lot* lot) {
     for (const Item& item : items)
         if (us ? item.us : item.canada)
             rows.push_back({{tr(item.words), QString::fromLatin1(item.source)}});
-    rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "Lot code: %1")).arg(utf8(lotRule(law).text)),
+    rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "Lot code: %1")).arg(ruleWords(lotRule(law).text)),
                      utf8(lotRule(law).source.text)}});
+    for (const LawRule& rule : packingRules(law))
+        rows.push_back(
+            {{tr(QT_TRANSLATE_NOOP("Checklist", "Packing: %1")).arg(ruleWords(rule.text)), utf8(rule.source.text)}});
+    if (const auto keeping = keepingRule(law))
+        rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "To keep: %1")).arg(ruleWords(keeping->text)),
+                         utf8(keeping->source.text)}});
     if (lot && lot->taint.milk)
         rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "CONTAINS MILK: it was used against foam")),
                          us ? QStringLiteral("21 USC 343(w)") : QStringLiteral("FDR B.01.010.1")},

@@ -1,12 +1,12 @@
 #include "ui/pack/pack_desk.h"
 
 #include "core/files/text_file.h"
+#include "ui/files/file_pick.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/ledger/list_page.h"
 #include "ui/pack/label_sheet.h"
 #include "ui/pack/pack_view.h"
-
-#include <QFileDialog>
+#include "ui/words/place_words.h"
 
 namespace panside {
 namespace {
@@ -66,11 +66,12 @@ private:
     ListView checklist() const {
         const std::size_t place = house() ? house()->ledger().tables().place.value_or(0) : 0;
         const PlaceLaw& law = allPlaces()[place];
+        const bool set = house() && house()->ledger().tables().place;
         return {checklistColumns(),
                 labelChecklist(law, nullptr),
                 {},
-                QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
-                {},
+                placeName(law),
+                set ? QString{} : Desk::tr("No place is set: F7, then 2, asks where the syrup is sold."),
                 onlyBack()};
     }
     const Vessel* chosenVessel() const {
@@ -118,9 +119,7 @@ private:
                 eye->offers << QString::fromLatin1(word);
         filled.live = [law](const BookForm& typed) {
             const auto light = siOf(typed, std::nullopt);
-            return light ? Desk::tr("Class by the rule of %1: %2")
-                               .arg(QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
-                                    classOf(*light, law))
+            return light ? Desk::tr("Class by the rule of %1: %2").arg(placeName(law), classOf(*light, law))
                          : QString{};
         };
         filled.caution = Desk::tr(
@@ -128,8 +127,8 @@ private:
         enter(std::move(filled));
     }
     void tag(const Vessel& of) {
-        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Drum tag"), QStringLiteral("tag.pdf"),
-                                                           QStringLiteral("PDF (*.pdf)"));
+        const QString place =
+            pickToSave(page_, shell_.dress(), Desk::tr("Drum tag"), QStringLiteral("tag.pdf"), {"pdf"});
         if (place.isEmpty())
             return;
         try {
@@ -193,7 +192,7 @@ private:
         return {checklistColumns(),
                 labelChecklist(law, line ? &ledger.lots()[line->lot] : nullptr),
                 {},
-                QString::fromUtf8(law.name.data(), static_cast<qsizetype>(law.name.size())),
+                placeName(law),
                 {},
                 {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")}}};
     }
@@ -255,8 +254,8 @@ private:
         if (line.held && !line.released)
             return shell_.say(
                 Desk::tr("%1 is held: no label until somebody says why it can be released.").arg(line.code));
-        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Labels"), QStringLiteral("labels.pdf"),
-                                                           QStringLiteral("PDF (*.pdf)"));
+        const QString place =
+            pickToSave(page_, shell_.dress(), Desk::tr("Labels"), QStringLiteral("labels.pdf"), {"pdf"});
         if (place.isEmpty())
             return;
         const Lot& lot = house()->ledger().lots()[line.lot];

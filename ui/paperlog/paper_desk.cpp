@@ -1,12 +1,18 @@
 #include "ui/paperlog/paper_desk.h"
 
 #include "core/boil/shift_log.h"
+#include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
+#include "core/ledger/book_check.h"
+#include "core/shift/house_ledger.h"
 #include "ui/importing/import_view.h"
+#include "ui/ledger/house.h"
 #include "ui/paperlog/paper_screen.h"
 #include "ui/words/fault_words.h"
 #include "ui/words/journal_words.h"
 
+#include <algorithm>
+#include <iterator>
 #include <sstream>
 
 namespace panside {
@@ -34,6 +40,17 @@ private:
             return screen_->say(Desk::tr("This console may not write in the journal."));
         for (Fact& fact : facts)
             fact.entered = std::chrono::floor<std::chrono::seconds>(session().now());
+        // What was gathered stands in the day book.
+        const auto isBook = [](const Fact& fact) { return std::holds_alternative<DayRow>(fact.what); };
+        const auto shift = std::stable_partition(facts.begin(), facts.end(), isBook);
+        const std::vector<Fact> gathered{std::make_move_iterator(facts.begin()), std::make_move_iterator(shift)};
+        facts.erase(facts.begin(), shift);
+        if (!keepInBook(*journal, gathered))
+            return;
+        if (facts.empty()) {
+            screen_->say(Desk::tr("Paper log: kept in the day book."));
+            return screen_->clear();
+        }
         std::istringstream log{writeLog(facts)};
         const auto imported = importLog(*journal, log);
         const QString what = importedWords(imported);
@@ -43,6 +60,23 @@ private:
                                   : what + u' ' + faultWords(imported.faults.front(), Desk::tr("Paper log"))));
         if (imported.outcome == ImportOutcome::added)
             screen_->clear();
+    }
+
+    bool keepInBook(Journal& journal, const std::vector<Fact>& facts) {
+        if (facts.empty())
+            return true;
+        ReadLog book;
+        book.facts = facts;
+        book.dayRows = facts.size();
+        for (std::size_t i = 0; i < facts.size(); ++i)
+            book.lines.push_back(static_cast<std::uint32_t>(i + 1));
+        if (const auto faults = bookFaults(book, bookKnown(&journal)); !faults.empty()) {
+            screen_->say(faultWords(faults.front(), Desk::tr("Paper log")));
+            return false;
+        }
+        importBook(journal, facts);
+        shell_.house().touched();
+        return true;
     }
 
     PaperScreen* screen_;

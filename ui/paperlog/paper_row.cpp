@@ -19,14 +19,14 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Paper", text); }
 
 // What a row can tell, how the log calls it, what its figure measures and what stands under "more".
-enum class More { nothing, wood, to, cup, from, note };
+enum class More { nothing, wood, to, cup, from, gathered, note };
 struct What {
     const char* word; // the person's; several may mean the same, the first is offered
     const char* log;
     Dimension figure;
     More more;
 };
-constexpr std::array<What, 20> whats{{
+constexpr std::array<What, 21> whats{{
     {QT_TRANSLATE_NOOP("Paper", "fire lit"), "lit", Dimension::none, More::nothing},
     {QT_TRANSLATE_NOOP("Paper", "fired"), "fired", Dimension::mass, More::wood},
     {QT_TRANSLATE_NOOP("Paper", "draw opened"), "draw_open", Dimension::none, More::nothing},
@@ -42,13 +42,14 @@ constexpr std::array<What, 20> whats{{
     {QT_TRANSLATE_NOOP("Paper", "firing stopped"), "shutdown", Dimension::none, More::nothing},
     {QT_TRANSLATE_NOOP("Paper", "end of shift"), "shift_end", Dimension::none, More::nothing},
     {QT_TRANSLATE_NOOP("Paper", "note"), "note", Dimension::none, More::note},
+    {QT_TRANSLATE_NOOP("Paper", "gathered"), "gathered", Dimension::volume, More::gathered},
     {QT_TRANSLATE_NOOP("Paper", "lit"), "lit", Dimension::none, More::nothing},
     {QT_TRANSLATE_NOOP("Paper", "load"), "fired", Dimension::mass, More::wood},
     {QT_TRANSLATE_NOOP("Paper", "sap"), "sap_in", Dimension::volume, More::from},
     {QT_TRANSLATE_NOOP("Paper", "check"), "density_check", Dimension::sugar, More::cup},
     {QT_TRANSLATE_NOOP("Paper", "swapped"), "pan_swapped", Dimension::none, More::nothing},
 }};
-constexpr std::size_t offered = 15;
+constexpr std::size_t offered = 16;
 
 struct Meant {
     std::string log;
@@ -104,6 +105,7 @@ constexpr std::array<Spelling, 46> spellings{{
     {"drops", Unit::none},  {"gouttes", Unit::none},
 }};
 
+QString scaleWord() { return tr(QT_TRANSLATE_NOOP("Paper", "scale")); }
 std::string numberText(double number) { return QString::number(number, 'g', 12).toStdString(); }
 
 // One row on its way to the five fields of a log.
@@ -161,9 +163,8 @@ private:
         Unit unit = figure->unit;
         if (unit == Unit::none && meant.figure != Dimension::none)
             unit = meant.figure == Dimension::sugar ? Unit::brix
-                   : meant.series == Series::filter_pressure && day_.units == Units::us
-                       ? Unit::psi
-                       : unitOf(meant.figure, day_.units);
+                   : meant.series                   ? readingUnit(*meant.series, day_.units)
+                                                    : unitOf(meant.figure, day_.units);
         value_ = numberText(figure->number);
         unit_ = unit == Unit::none ? std::string{} : std::string{nameOf(unit)};
         return std::nullopt;
@@ -187,16 +188,8 @@ private:
             appendPair(detail_, "to", more.toStdString());
             break;
         case More::from:
-            // Sugar, temperature and where from, any of them, with ; between.
-            for (const QString& part : more.split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
-                const auto figure = paperFigureIn(part.trimmed());
-                if (figure && figure->unit == Unit::brix)
-                    appendPair(detail_, "brix", numberText(figure->number));
-                else if (figure && dimensionOf(figure->unit) == Dimension::temperature)
-                    appendPair(detail_, "temp", numberText(figure->number) + std::string{nameOf(figure->unit)});
-                else if (!part.trimmed().isEmpty())
-                    appendPair(detail_, "from", part.trimmed().toStdString());
-            }
+        case More::gathered:
+            sapInto(more, meant.more == More::gathered);
             break;
         case More::cup: {
             auto cup = paperFigureIn(more);
@@ -220,6 +213,55 @@ private:
         }
         return std::nullopt;
     }
+    // Sugar, temperature, the scale's temperature, taps, how clear, and names, any of them, with ; between. Of what was
+    // gathered the first name is the tank it went into, the second where it came from.
+    void sapInto(const QString& more, bool gathered) {
+        static const QRegularExpression taps{QStringLiteral("^(\\d+)\\s*(?:taps|entailles)$")};
+        QStringList names;
+        for (const QString& raw : more.split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
+            const QString part = raw.trimmed();
+            if (part.isEmpty())
+                continue;
+            const auto figure = paperFigureIn(part);
+            const bool heat = figure && dimensionOf(figure->unit) == Dimension::temperature;
+            const auto tapped = taps.match(part.toLower());
+            if (const auto scale = scaleIn(part))
+                appendPair(detail_, "cal", numberText(scale->number) + std::string{nameOf(scale->unit)});
+            else if (figure && figure->unit == Unit::brix)
+                appendPair(detail_, "brix", numberText(figure->number));
+            else if (heat)
+                appendPair(detail_, "temp", numberText(figure->number) + std::string{nameOf(figure->unit)});
+            else if (gathered && tapped.hasMatch())
+                appendPair(detail_, "taps", tapped.captured(1).toStdString());
+            else if (const char* clear = gathered ? clearIn(part) : nullptr)
+                appendPair(detail_, "clear", clear);
+            else
+                names << part;
+        }
+        if (gathered && !names.isEmpty())
+            appendPair(detail_, "to", names.takeFirst().toStdString());
+        for (const QString& name : names)
+            appendPair(detail_, "from", name.toStdString());
+    }
+    // "scale 38 F", "cal 3 C": what the sap hydrometer was made for.
+    std::optional<PaperFigure> scaleIn(const QString& part) const {
+        for (const QString& word : {scaleWord(), QStringLiteral("scale"), QStringLiteral("cal")})
+            if (part.startsWith(word, Qt::CaseInsensitive)) {
+                auto figure = paperFigureIn(part.mid(word.size()).remove(u'='));
+                if (figure && figure->unit == Unit::none)
+                    figure->unit = unitOf(Dimension::temperature, day_.units);
+                if (figure && dimensionOf(figure->unit) == Dimension::temperature)
+                    return figure;
+            }
+        return std::nullopt;
+    }
+    static const char* clearIn(const QString& part) {
+        for (const char* word : {"clear", "cloudy", "ropy"})
+            if (part.compare(QLatin1String(word), Qt::CaseInsensitive) == 0 ||
+                part.compare(QCoreApplication::translate("BookWords", word), Qt::CaseInsensitive) == 0)
+                return word;
+        return nullptr;
+    }
     PaperRead made(const std::string& log, Instant at) const {
         auto read = factOf(textOf(at), log, value_, unit_, detail_);
         if (const auto* fault = std::get_if<Fault>(&read)) {
@@ -227,9 +269,7 @@ private:
                                : fault->field == "value" || fault->field == "unit" ? paperFigure
                                : fault->field == "by"                              ? paperWho
                                                                                    : paperMore;
-            // The words begin with a place that means nothing here.
-            const QString said = faultWords(*fault, QStringLiteral("-"));
-            return wrong(column, said.mid(said.indexOf(QStringLiteral(": ")) + 2));
+            return wrong(column, faultWords(*fault));
         }
         auto& fact = std::get<Fact>(read);
         const auto millis = std::chrono::floor<std::chrono::milliseconds>(at).time_since_epoch().count();
@@ -275,7 +315,6 @@ void keepTheRest(Fact& fact, const Fact& old) {
                           [&](WaterCheck& now) { now.probe = std::get<WaterCheck>(old.what).probe; },
                           [&](SapIn& now) {
                               const auto& then = std::get<SapIn>(old.what);
-                              now.scale = then.scale;
                               if (then.sugar && now.sugar && now.from.empty())
                                   now.from = then.from;
                           },
@@ -374,6 +413,9 @@ std::optional<PaperRow> paperRowOf(const Fact& fact, const WallClock& clock) {
                        if (sap.temperature)
                            more << written(fromSi(sap.temperature->value.kelvin(), sap.temperature->unit),
                                            sap.temperature->unit);
+                       if (sap.scale)
+                           more << scaleWord() + u' ' +
+                                       written(fromSi(sap.scale->value.kelvin(), sap.scale->unit), sap.scale->unit);
                        if (!sap.from.empty())
                            more << QString::fromStdString(sap.from);
                        row.more = more.join(QStringLiteral("; "));

@@ -98,6 +98,8 @@ PaperScreen::PaperScreen(QWidget* parent)
 void PaperScreen::name() {
     dateWord_->setText(tr("The log begins on (year-month-day)"));
     zoneWord_->setText(tr("by the clock of"));
+    date_->setAccessibleName(dateWord_->text());
+    zone_->setAccessibleName(zoneWord_->text());
     keep_->say(tr("Keep it as a shift"), tr("Ctrl+Enter"));
     takeOut_->say(tr("Take the row out"), tr("Ctrl+Del"));
     table_->setHorizontalHeaderLabels(

@@ -1,8 +1,12 @@
 #include "ui/sap/sap_desks.h"
 
+#include "core/files/text_file.h"
 #include "ui/ledger/ledger_desk.h"
+#include "ui/sap/route_view.h"
 #include "ui/sap/tanks_view.h"
 #include "ui/sap/tonight_view.h"
+
+#include <QFileDialog>
 
 namespace panside {
 namespace {
@@ -23,6 +27,8 @@ protected:
         ListView view = tanksView(house ? &house->ledger() : nullptr, session().now(), units());
         const bool some = !view.rows.empty();
         view.keys = {{Qt::Key_G, QStringLiteral("gather"), Desk::tr("Gathered"), !some},
+                     {Qt::Key_R, QStringLiteral("route"), Desk::tr("By route"), false, hasRoute()},
+                     {Qt::Key_O, QStringLiteral("sheet"), Desk::tr("Route sheet")},
                      {Qt::Key_M, QStringLiteral("move"), Desk::tr("Pumped"), false, some},
                      {Qt::Key_I, QStringLiteral("dip"), Desk::tr("Dipped")},
                      {Qt::Key_K, QStringLiteral("concentrate"), Desk::tr("Concentrated"), false, some},
@@ -41,6 +47,26 @@ private:
         const auto row = static_cast<std::size_t>(page_->chosen());
         return row < shown.size() ? QString::fromStdString(house()->ledger().vessels()[shown[row]].name) : QString{};
     }
+    bool hasRoute() const { return house() && !routeOf(house()->ledger()).empty(); }
+    // Stop by stop: only what is read there is typed.
+    void goRound() {
+        if (auto first = stopForm(
+                routeOf(house()->ledger()), 0, [this] { return form(Deed::gathered); }, units()))
+            enter(std::move(*first));
+    }
+    void print() {
+        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Route sheet"), QStringLiteral("route.pdf"),
+                                                           QStringLiteral("PDF (*.pdf)"));
+        if (place.isEmpty())
+            return;
+        try {
+            routeAsPdf(house() ? routeOf(house()->ledger()) : std::vector<RouteStop>{}, session().now(), units(),
+                       place.toStdString());
+            shell_.say(Desk::tr("Written: %1").arg(place));
+        } catch (const FileFault& fault) {
+            shell_.say(QString::fromStdString(fault.what()));
+        }
+    }
     void ask(Deed deed, std::optional<Key> key) {
         BookForm filled = form(deed);
         if (key)
@@ -51,6 +77,10 @@ private:
         switch (key) {
         case Qt::Key_G:
             return ask(Deed::gathered, Key::to);
+        case Qt::Key_R:
+            return hasRoute() ? goRound() : void();
+        case Qt::Key_O:
+            return print();
         case Qt::Key_M:
             return ask(Deed::moved, Key::from);
         case Qt::Key_I:

@@ -1,6 +1,10 @@
 #include "ui/sap/tanks_view.h"
 
+#include "ui/look/wall_clock.h"
+
 #include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
 #include <algorithm>
 
 namespace panside {
@@ -78,7 +82,25 @@ QString limitNote(const TankPicture& tank, Units units) {
     return words + QLatin1Char(' ') + tr("Nose and eye decide.");
 }
 
+bool isUnsure(const SweetInPans& sweet) { return sweet.unknown || sweet.sugar < 2 * sweet.sd; }
+
+// The day of the week, as people say it, or where that could be another week's its date.
+QString dayText(Duration since, Instant now) {
+    const QDateTime then = WallClock{}.at(now - std::chrono::round<std::chrono::microseconds>(since));
+    const qint64 days = then.date().daysTo(WallClock{}.at(now).date());
+    if (days == 0)
+        return tr("today");
+    return QLocale{}.toString(then.date(), days < 7 ? QStringLiteral("dddd") : QStringLiteral("d MMMM"));
+}
+
 } // namespace
+
+QString sweetWords(const SweetInPans& sweet, Instant now, Units units) {
+    const QString day = sweet.since ? dayText(*sweet.since, now) : tr("nobody knows when");
+    return isUnsure(sweet) ? tr("The pans hold sweet since %1; the book does not know how much.").arg(day)
+                           : tr("The pans hold about %1 of sugar since %2, ± %3: boil or drain them.")
+                                 .arg(figure(sweet.sugar, units).text(), day, figure(sweet.sd, units).text());
+}
 
 std::vector<std::size_t> tanksShown(const Ledger& ledger, Instant now) {
     std::vector<std::size_t> shown;
@@ -123,19 +145,19 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
         view.said.push_back({headline(*ledger, tank, turn, place, units), notes});
     }
     if (const auto sweet = sweetInPans(*ledger, now)) {
-        const QString since = sweet->since ? spanText(*sweet->since) : tr("nobody knows when");
-        const bool unsure = sweet->unknown || sweet->sugar < 2 * sweet->sd;
+        const bool unsure = isUnsure(*sweet);
         TableRow row;
-        row.cells = {
-            tr("the pans"), QStringLiteral("—"),     unsure ? QStringLiteral("?") : figure(sweet->sugar, units).text(),
-            since,          QStringLiteral("—"),     QStringLiteral("—"),
-            QString{},      tr("boil or drain them")};
+        row.cells = {tr("the pans"),
+                     QStringLiteral("—"),
+                     unsure ? QStringLiteral("?") : figure(sweet->sugar, units).text(),
+                     sweet->since ? spanText(*sweet->since) : QStringLiteral("—"),
+                     QStringLiteral("—"),
+                     QStringLiteral("—"),
+                     QString{},
+                     tr("boil or drain them")};
         row.quiet = true;
         view.rows.push_back(std::move(row));
-        view.said.push_back({unsure
-                                 ? tr("The pans hold sweet since %1; the book does not know how much.").arg(since)
-                                 : tr("The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.")
-                                       .arg(figure(sweet->sugar, units).text(), figure(sweet->sd, units).text(), since),
+        view.said.push_back({sweetWords(*sweet, now, units),
                              tr("Sweet in the pans spoils in a warm spell, and freezes only to slush in a cold one. If "
                                 "you drain it into numbered pails, enter the pails' names.")});
     }

@@ -8,6 +8,8 @@ namespace panside {
 
 // `ledger` none: not read yet. Its keys are the desk's.
 ListView tanksView(const Ledger* ledger, Instant now, Units units);
+// "The pans hold about 6 lb of sugar since Tuesday …"
+QString sweetWords(const SweetInPans& sweet, Instant now, Units units);
 // The tank of each row, into the ledger's vessels, in the order to boil.
 std::vector<std::size_t> tanksShown(const Ledger& ledger, Instant now);
 

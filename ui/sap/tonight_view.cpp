@@ -1,6 +1,7 @@
 #include "ui/sap/tonight_view.h"
 
 #include "ui/look/wall_clock.h"
+#include "ui/sap/tanks_view.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -114,6 +115,7 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
         return view;
     }
     Rows rows{view, ask, units};
+    const auto sweet = sweetInPans(*ledger, ask.light);
     const QString ground = groundOf(rig, *plan, units);
     const auto at = [&](Duration after) { return clockText(later(ask.light, after)); };
     rows.clock(tr("last load"), plan->lastLoad,
@@ -126,7 +128,8 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
                ground);
     rows.add(tr("syrup"), rows.volume(plan->syrup.p50), rows.volume(plan->syrup.p10), rows.volume(plan->syrup.p90),
              tr("About %1 of syrup, from %2 of sap.").arg(rows.volume(plan->syrup.p50), rows.volume(plan->sap)),
-             tr("By the sugar on hand and what came of it on the nights before; what the pans hold may shift it."));
+             tr("By the sugar on hand and what came of it on the nights before; what the pans hold may shift it.") +
+                 (sweet ? u' ' + sweetWords(*sweet, ask.light, units) : QString{}));
     if (plan->cords)
         rows.add(tr("wood, cords"), cordText(plan->cords->p50), cordText(plan->cords->p10), cordText(plan->cords->p90),
                  tr("About %1 of a full cord.").arg(cordText(plan->cords->p50)));

@@ -1,11 +1,10 @@
 #include "ui/trace/trace_desk.h"
+#include "ui/files/file_pick.h"
 
 #include "core/files/text_file.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/report/ledger_paper.h"
 #include "ui/trace/trace_screen.h"
-
-#include <QFileDialog>
 
 namespace panside {
 namespace {
@@ -71,9 +70,8 @@ private:
     void recall() {
         if (!lot_ || !house())
             return;
-        const QString place =
-            QFileDialog::getSaveFileName(screen_, Desk::tr("Mock recall on paper"), QStringLiteral("recall.pdf"),
-                                         Desk::tr("Pages (*.pdf);;Spreadsheets (*.xlsx);;Tables (*.csv)"));
+        const QString place = pickToSave(screen_, shell_.dress(), Desk::tr("Mock recall on paper"),
+                                         QStringLiteral("recall.pdf"), {"pdf", "xlsx", "csv"});
         if (place.isEmpty())
             return;
         try {

@@ -147,7 +147,7 @@ bool TraceScreen::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void TraceScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->take(*event))
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
 }
 

@@ -1,5 +1,6 @@
 #include "ui/trace/trace_view.h"
 
+#include "core/boil/shift_log.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
 
@@ -104,6 +105,10 @@ TraceBox boxOf(const TraceEntry& entry) {
     case TraceKind::press:
     case TraceKind::hole:
     case TraceKind::buyer:
+        break;
+    case TraceKind::gathered:
+    case TraceKind::bought: // this load, and not all of that name
+        box.asks = utf8(entry.name) + u' ' + QString::fromStdString(textOf(entry.at));
         break;
     default:
         box.asks = utf8(entry.name);

@@ -33,7 +33,7 @@ public:
 protected:
     void show(const HouseLedger* house) override {
         const auto view = vesselsView(house, session().settings(), units());
-        screen_->display(view);
+        screen_->display(view, drawsView(house, session().settings(), units()));
         screen_->setDeeds(deeds());
         if (!chooseLast_ || !house)
             return;

@@ -22,7 +22,8 @@ constexpr int namesOffered = 6;
 VesselsScreen::VesselsScreen(QWidget* parent)
     : QWidget{parent}, wants_{new QLabel}, notes_{new QLabel}, question_{new QLabel}, leaves_{new QStackedWidget},
       table_{new LedgerTable{QStringLiteral("vesselTable")}}, lost_{new LedgerTable{QStringLiteral("lostDraws")}},
-      entries_{new LedgerTable{QStringLiteral("entryTable")}}, into_{new TypedLine}, keys_{new ActionKeys} {
+      entries_{new LedgerTable{QStringLiteral("entryTable")}}, draws_{new DrawsPicture}, into_{new TypedLine},
+      keys_{new ActionKeys} {
     setObjectName(QStringLiteral("vessels"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
@@ -60,6 +61,7 @@ VesselsScreen::VesselsScreen(QWidget* parent)
     second->addLayout(row);
     leaves_->addWidget(where);
     leaves_->addWidget(entries_);
+    leaves_->addWidget(draws_);
     column->addWidget(leaves_, 1);
     column->addWidget(keys_);
     into_->installEventFilter(this);
@@ -84,6 +86,7 @@ void VesselsScreen::wear(const Dress& dress) {
     question_->setFont(dress.letters(mm::words, true));
     for (LedgerTable* table : {table_, lost_, entries_})
         table->wear(dress);
+    draws_->wear(dress);
     into_->wear(dress, mm::words);
     into_->setMinimumHeight(dress.px(mm::target));
     for (Press* press : names_)
@@ -92,7 +95,8 @@ void VesselsScreen::wear(const Dress& dress) {
     sayChosen();
 }
 
-void VesselsScreen::display(const VesselsView& view) {
+void VesselsScreen::display(const VesselsView& view, const DrawsView& draws) {
+    draws_->display(draws);
     const bool lost = view.whereTo != view_.whereTo;
     view_ = view;
     table_->display(view.columns, view.rows);
@@ -147,13 +151,14 @@ void VesselsScreen::sayKeys() {
                 {Qt::Key_G, QStringLiteral("grade"), tr("Grade"), false, some},
                 {Qt::Key_T, QStringLiteral("trace"), tr("Trace"), false, some},
                 {Qt::Key_N, QStringLiteral("new"), tr("New vessel"), !some},
+                {Qt::Key_L, QStringLiteral("draws"), tr("Draws")},
                 {Qt::Key_E, QStringLiteral("entries"), tr("Other entry")}};
         if (!view_.whereTo.empty())
             keys.insert(keys.begin(),
                         {Qt::Key_W, QStringLiteral("whereTo"), tr("Where to? %1").arg(view_.whereTo.size()), true});
     } else if (leaf() == Leaf::whereTo) {
         keys = {{Qt::Key_Return, QStringLiteral("tell"), tr("It went there"), true}};
-    } else {
+    } else if (leaf() == Leaf::entries) {
         keys = {{Qt::Key_Return, QStringLiteral("write"), tr("Write it"), true}};
     }
     keys.push_back(leaf() == Leaf::vessels ? wayToBoard()
@@ -165,7 +170,10 @@ void VesselsScreen::turnTo(Leaf leaf) {
     leaves_->setCurrentIndex(static_cast<int>(leaf));
     sayKeys();
     question_->setText(tr("Where did it go? Choose the draw, then type or press the vessel."));
-    setFocusProxy(leaf == Leaf::whereTo ? static_cast<QWidget*>(into_) : leaf == Leaf::entries ? entries_ : table_);
+    setFocusProxy(leaf == Leaf::whereTo   ? static_cast<QWidget*>(into_)
+                  : leaf == Leaf::entries ? static_cast<QWidget*>(entries_)
+                  : leaf == Leaf::draws   ? static_cast<QWidget*>(draws_)
+                                          : table_);
     if (leaf == Leaf::whereTo)
         lost_->choose(0);
     if (leaf == Leaf::entries && entries_->chosen() < 0)
@@ -203,6 +211,8 @@ void VesselsScreen::act(int key) {
             turnTo(Leaf::vessels);
     } else if (leaf() == Leaf::whereTo) {
         tell();
+    } else if (leaf() == Leaf::draws) {
+        return; // only looked at
     } else if (leaf() == Leaf::entries) {
         if (entries_->chosen() >= 0)
             emit deedWanted(deeds_[static_cast<std::size_t>(entries_->chosen())], name);
@@ -216,6 +226,8 @@ void VesselsScreen::act(int key) {
         emit deedWanted(Deed::vessel, {});
     } else if (key == Qt::Key_T) {
         emit traceWanted(name);
+    } else if (key == Qt::Key_L) {
+        turnTo(Leaf::draws);
     } else if (key == Qt::Key_W) {
         turnTo(Leaf::whereTo);
     } else if (key == Qt::Key_E) {
@@ -235,7 +247,7 @@ bool VesselsScreen::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void VesselsScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->take(*event))
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
 }
 

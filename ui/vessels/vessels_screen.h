@@ -1,5 +1,6 @@
 #pragma once
 #include "ui/look/dress.h"
+#include "ui/vessels/draws_picture.h"
 #include "ui/vessels/vessels_view.h"
 
 #include <QWidget>
@@ -14,14 +15,15 @@ class Press;
 class TypedLine;
 
 // The vessels: a list, what the chosen one wants in letters that are read at the pan, and keys for what is done with
-// it. Two more leaves: draws of which nobody said where they went, and all other entries of the day book.
+// it. More leaves: draws of which nobody said where they went, all other entries of the day book, and the draws with
+// their checks.
 class VesselsScreen : public QWidget {
     Q_OBJECT
 public:
-    enum class Leaf { vessels, whereTo, entries };
+    enum class Leaf { vessels, whereTo, entries, draws };
     explicit VesselsScreen(QWidget* parent = nullptr);
     void wear(const Dress& dress);
-    void display(const VesselsView& view);
+    void display(const VesselsView& view, const DrawsView& draws = {});
     // Rows of the day book that can be entered from here.
     void setDeeds(const std::vector<Deed>& deeds);
     void choose(int row);
@@ -54,6 +56,7 @@ private:
     QLabel *wants_, *notes_, *question_;
     QStackedWidget* leaves_;
     LedgerTable *table_, *lost_, *entries_;
+    DrawsPicture* draws_;
     TypedLine* into_;
     std::vector<Press*> names_;
     ActionKeys* keys_;

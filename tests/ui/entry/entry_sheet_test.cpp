@@ -69,6 +69,50 @@ TEST_F(Sheet, ThePadTypesIntoTheFieldThatNextChose) {
     EXPECT_EQ(sheet.findChild<QLineEdit*>(QStringLiteral("cup"))->text(), QStringLiteral("97"));
 }
 
+TEST_F(Sheet, AGlovePutsInAPailThatThereIs) {
+    EntryForm form = formFor(Action::drawClose, {}, Units::us, sheetNow);
+    form.offer(QStringLiteral("to"), {QStringLiteral("pail 3"), QStringLiteral("drum 7")});
+    sheet.open(form, Units::us, WallClock{});
+    QTest::keyClicks(sheet.focusWidget(), QStringLiteral("2.5"));
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("offer_1")), Qt::LeftButton);
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(std::get<DrawClosed>(kept[0].what).to, "drum 7");
+    EXPECT_NEAR(std::get<DrawClosed>(kept[0].what).volume->value.gallon(), 2.5, 1e-12);
+}
+
+EntryForm drawToldAgain(const char* volume) {
+    EntryForm form = formFor(Action::drawClose, {}, Units::us, sheetNow);
+    form.draws = {
+        Fact{sheetNow - std::chrono::minutes{12}, DrawOpened{}},
+        Fact{sheetNow - std::chrono::minutes{10}, DrawClosed{Said<Volume>{Volume::gallon(2), Unit::gal}, "pail 3"}}};
+    form.answer(QStringLiteral("volume"), QString::fromLatin1(volume));
+    form.answer(QStringLiteral("to"), QStringLiteral("Pail3"));
+    form.earlier = std::chrono::minutes{7};
+    return form;
+}
+
+TEST_F(Sheet, ADrawThatTwoHandsTellIsAskedAboutOnce) {
+    sheet.open(drawToldAgain("2"), Units::us, WallClock{});
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(problem().startsWith(QStringLiteral("Told already"))) << problem().toStdString();
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("answerYes")), Qt::LeftButton);
+    EXPECT_TRUE(kept.empty()); // the same one: it is kept already
+    EXPECT_EQ(left, 1);
+    sheet.open(drawToldAgain("2"), Units::us, WallClock{});
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("answerOther")), Qt::LeftButton);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_TRUE(kept[0].entered);
+}
+
+TEST_F(Sheet, ADrawOfAnotherVolumeIsAskedAboutByNobody) {
+    sheet.open(drawToldAgain("3"), Units::us, WallClock{});
+    QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(kept.size(), 1U);
+}
+
 TEST_F(Sheet, EscapeLeavesAndWritesNothing) {
     open(Action::note);
     QTest::keyClicks(sheet.focusWidget(), QStringLiteral("foam"));

@@ -58,6 +58,41 @@ TEST(FilterView, WarnsOfARunThatIsTooCool) {
     EXPECT_TRUE(filterSentence(nowOf(house, 2), Units::us).contains(QStringLiteral("third reading")));
 }
 
+// A run whose gauge climbed 10 kPa a minute, and one that goes on an hour later.
+HouseLedger houseOfTwoRuns(const std::string& papers) {
+    const Instant begun = instantIn("2026-03-02T20:00:00Z").value();
+    std::vector<Boil::Entry> night{{1, {begun, Lit{}}}};
+    for (int i = 1; i <= 9; ++i)
+        night.push_back(
+            {i + 1,
+             {begun + std::chrono::minutes{i}, Reading{Series::filter_pressure, 20e3 + 10e3 * i, Unit::kPa, {}}}});
+    HouseLedger::Parts parts;
+    parts.shifts.push_back(std::make_shared<const HouseShift>(houseShift(begun, night)));
+    return {parts,
+            {rowIn("2026-03-02T12:00:00Z,vessel,5,gal,name=pail 3;kind=pail"),
+             rowIn("2026-03-02T12:00:00Z,vessel,5,gal,name=pail 4;kind=pail"),
+             rowIn("2026-03-02T20:00:00Z,press_on,,,from=pail 3;to=pail 4;aid=Diatomite 1lb lot 7;papers=new"),
+             rowIn("2026-03-02T20:10:00Z,press_off,2,gal,result=clear"),
+             rowIn("2026-03-02T21:00:00Z,press_on,,,from=pail 3;to=pail 4;aid=diatomite 2lb lot 9;papers=" + papers)}};
+}
+
+TEST(FilterView, LearnsFromRunsOfTheSameAidAndPapers) {
+    const HouseLedger same = houseOfTwoRuns("new"), other = houseOfTwoRuns("washed");
+    const auto runs = runsBefore(same, openRun(same).value());
+    ASSERT_EQ(runs.size(), 1U);
+    EXPECT_TRUE(runs[0].sameNight);
+    EXPECT_EQ(runs[0].readings.size(), 9U);
+    EXPECT_NEAR(runs[0].readings[0].through, 60, 1e-9);
+    EXPECT_TRUE(runsBefore(other, openRun(other).value()).empty());
+    FilterNow now = nowOf(same, 4);
+    now.before = runs;
+    const QString words = filterSentence(now, Units::us);
+    EXPECT_TRUE(words.contains(QStringLiteral("Learned from runs with this aid"))) << words.toStdString();
+    // Two gallons in ten minutes are 0.8 in four; 10 kPa a minute are 50 kPa, 7.3 psi, each gallon.
+    EXPECT_TRUE(words.contains(QString::fromUtf8("About 0.80\u00a0gal through"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("It climbs 7"))) << words.toStdString();
+}
+
 TEST(FilterView, AlwaysCautionsOfThePressure) {
     const auto view = filterView(nullptr, {}, Units::us);
     EXPECT_TRUE(view.notes.contains(QStringLiteral("under pressure hurts")));

@@ -30,6 +30,11 @@ TEST(PaperRows, BecomeFactsInTheUnitsAsWritten) {
     EXPECT_EQ(rowFor({"5p", "sap in", "400", "2.1%", ""}), "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.1");
     EXPECT_EQ(rowFor({"5p", "sap in", "400", "2.1%; 41 F; north bush", ""}),
               "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.1;temp=41degF;from=north bush");
+    EXPECT_EQ(rowFor({"5p", "sap in", "400", "2.3%; 60 F; scale 38 F; north bush", ""}),
+              "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.3;temp=60degF;cal=38degF;from=north bush");
+    EXPECT_EQ(rowFor({"2p", "gathered", "120", "house tank; north run; 300 taps; 2.3%; 41 F; cal 38; cloudy", "Odile"}),
+              "2026-03-14T14:00:00Z,gathered,120,gal,to=house tank;from=north run;taps=300;brix=2.3;cal=38degF;"
+              "temp=41degF;clear=cloudy;by=Odile");
     EXPECT_EQ(rowFor({"5p", "sap tank", "300 gal", "", ""}), "2026-03-14T17:00:00Z,tank_level,300,gal,probe=hand");
     EXPECT_EQ(rowFor({"9p", "note", "", "smoke; look up", "Odile"}),
               "2026-03-14T21:00:00Z,note,,,smoke; look up;by=Odile");
@@ -50,8 +55,9 @@ TEST(PaperRows, AFactOnPaperReadsBackAsItself) {
     for (const char* row :
          {"2026-03-14T18:10:00Z,fired,40,lb,wood=maple", "2026-03-14T20:10:00Z,draw_close,2.5,gal,to=drum 3",
           "2026-03-14T20:15:00Z,density_check,66.9,brix,temp=205degF", "2026-03-14T20:15:00Z,water_check,210.5,degF,",
-          "2026-03-14T21:00:00Z,note,,,smoke", "2026-03-14T21:00:00Z,tank_level,300,gal,probe=hand",
-          "2026-03-14T21:00:00Z,pan_swapped,,,by=Odile"}) {
+          "2026-03-14T21:00:00Z,note,,,smoke",
+          "2026-03-14T17:00:00Z,sap_in,400,gal,brix=2.3;temp=60degF;cal=38degF;from=bush",
+          "2026-03-14T21:00:00Z,tank_level,300,gal,probe=hand", "2026-03-14T21:00:00Z,pan_swapped,,,by=Odile"}) {
         const auto fact = std::get<Fact>(factOfLine(row));
         const auto paper = paperRowOf(fact, WallClock{});
         ASSERT_TRUE(paper) << row;

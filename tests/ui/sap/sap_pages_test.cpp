@@ -2,12 +2,15 @@
 #include "tests/core/ledger/house.h"
 #include "ui/account/account_view.h"
 #include "ui/account/flow_screen.h"
+#include "ui/sap/route_view.h"
 #include "ui/sap/tanks_view.h"
 #include "ui/sap/tonight_view.h"
 
 #include <QApplication>
+#include <QFile>
 #include <QImage>
 #include <QKeyEvent>
+#include <QTemporaryDir>
 #include <algorithm>
 
 namespace panside {
@@ -30,7 +33,9 @@ std::string night(int date, int litres) {
            day(date, "21:00", "tank_level," + rest + ",L,") + day(date, "22:00", "tank_level,0,L,") +
            day(date, "22:00", "shift_end,,,");
 }
-QString plain(QString words) { return words.replace(QChar{0x00a0}, QLatin1Char(' ')); } // spaces that do not break
+QString withoutMarks(QString words) {
+    return words.replace(QChar{0x00a0}, QLatin1Char(' '));
+} // spaces that do not break
 
 FoldedHouse warmAndCold() {
     return FoldedHouse{std::string{tanks} + day(2, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4;temp=13degC") +
@@ -45,7 +50,7 @@ TEST(TanksPage, SaysWhatToBoilFirstAndWhy) {
     EXPECT_TRUE(view.rows[0].strong);
     EXPECT_TRUE(view.said[0].words.startsWith("Boil north first: warm before cold."))
         << view.said[0].words.toStdString();
-    EXPECT_TRUE(plain(view.said[0].notes).contains("over 50 °F for 9 h 00")) << view.said[0].notes.toStdString();
+    EXPECT_TRUE(withoutMarks(view.said[0].notes).contains("over 50 °F for 9 h 00")) << view.said[0].notes.toStdString();
     EXPECT_TRUE(view.said[0].notes.contains("Ohio State University, 2020"));
     EXPECT_TRUE(view.said[0].notes.contains("Nose and eye decide"));
     EXPECT_TRUE(view.said[1].notes.contains("ice holds little sugar"));
@@ -58,6 +63,10 @@ TEST(TanksPage, SaysSinceWhenThePansHoldSweet) {
     ASSERT_FALSE(view.rows.empty());
     EXPECT_TRUE(view.said.back().words.contains("The pans hold about")) << view.said.back().words.toStdString();
     EXPECT_TRUE(view.said.back().words.contains("boil or drain them"));
+    EXPECT_TRUE(view.said.back().words.contains(" since Tuesday, ")) << view.said.back().words.toStdString();
+    const ListView later = tanksView(house.ledger.get(), at("22T18:00"), Units::us);
+    EXPECT_TRUE(later.said.back().words.contains(" since 2 March, ")) << later.said.back().words.toStdString();
+    EXPECT_EQ(withoutMarks(later.rows.back().cells[3]), "19 d") << "never in hundreds of hours";
 }
 
 TEST(TanksPage, WaitsForTheBooksAndSaysWhatIsMissing) {
@@ -65,6 +74,23 @@ TEST(TanksPage, WaitsForTheBooksAndSaysWhatIsMissing) {
     const FoldedHouse none{tanks};
     EXPECT_TRUE(tanksView(none.ledger.get(), at("02T18:00"), Units::us).head.contains("Enter what was gathered"));
     EXPECT_TRUE(tonightView(none.ledger.get(), usualAsk(at("02T18:00")), Units::us).head.contains("There is no sap"));
+}
+
+TEST(RouteSheet, HasALineAStopAndRoomForMore) {
+    const QTemporaryDir folder;
+    const auto pagesOf = [&](std::size_t stops) {
+        std::vector<RouteStop> route(stops, RouteStop{"yard", "north", 30.0, {}, Volume::litre(40), {}});
+        const QString place = folder.filePath(QStringLiteral("route.pdf"));
+        routeAsPdf(route, at("02T18:00"), Units::us, place.toStdString());
+        QFile file{place};
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        const QByteArray bytes = file.readAll();
+        EXPECT_TRUE(bytes.startsWith("%PDF"));
+        return bytes.count("/Type /Page\n");
+    };
+    EXPECT_EQ(pagesOf(0), 1);
+    EXPECT_EQ(pagesOf(12), 1);
+    EXPECT_EQ(pagesOf(40), 2);
 }
 
 TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
@@ -77,7 +103,7 @@ TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
     EXPECT_TRUE(view.said[0].notes.contains("Learned from 3 nights"));
     const auto says = [&](const QString& words) {
         return std::any_of(view.said.begin(), view.said.end(),
-                           [&](const ListView::Said& one) { return plain(one.words).contains(words); });
+                           [&](const ListView::Said& one) { return withoutMarks(one.words).contains(words); });
     };
     EXPECT_TRUE(says("nine nights in ten"));
     EXPECT_TRUE(says("Concentrated to 8.0 °Brix first")) << view.said.back().words.toStdString();

@@ -154,5 +154,29 @@ TEST_F(VesselsScreenTest, TellsWhereADrawWent) {
     EXPECT_EQ(told, QStringLiteral("pail 3"));
 }
 
+// Two draws of a night without a probe: the second was checked, 59.9 in a cup of 193 degF on a scale for 60 degF
+// is 66.7 (float balance of ICUMSA densities); the first stands at the density wanted.
+TEST(DrawsView, PutsTheChecksBesideTheirDraws) {
+    const Instant begun = instantIn("2026-03-03T22:00:00Z").value();
+    const auto after = [&](int minutes, const char* row) {
+        return std::get<Fact>(factOfLine(textOf(begun + std::chrono::minutes{minutes}) + "," + row));
+    };
+    std::vector<Boil::Entry> night{{1, after(0, "lit,,,")},
+                                   {2, after(60, "draw_close,3,gal,to=pail 3")},
+                                   {3, after(130, "draw_close,2,gal,to=pail 4")},
+                                   {4, after(132, "density_check,59.9,brix,temp=193degF;cal=60degF")}};
+    HouseLedger::Parts parts;
+    parts.shifts.push_back(std::make_shared<const HouseShift>(houseShift(begun, night)));
+    const HouseLedger house{parts, houseRows()};
+    const DrawsView view = drawsView(&house, {}, Units::us);
+    ASSERT_EQ(view.draws.size(), 2U);
+    EXPECT_TRUE(view.draws[0].checks.empty());
+    ASSERT_EQ(view.draws[1].checks.size(), 1U);
+    EXPECT_NEAR(view.draws[1].checks[0], 66.7, 0.15);
+    EXPECT_NEAR(view.draws[1].brix.value(), view.draws[1].checks[0], 0.05);
+    EXPECT_EQ(view.draws[1].into, QStringLiteral("pail 4"));
+    EXPECT_NEAR(view.least, 66.0, 1e-9);
+}
+
 } // namespace
 } // namespace panside
