@@ -207,6 +207,30 @@
         <source>shelved %1 to %2 by %3</source>
         <translation>écartée de %1 à %2 par %3</translation>
     </message>
+    <message>
+        <source>The feed tank</source>
+        <translation>Le bassin d'alimentation</translation>
+    </message>
+    <message>
+        <source>%1: full to the rim</source>
+        <translation>%1 : plein à ras bord</translation>
+    </message>
+    <message>
+        <source>%1: runs over in %2</source>
+        <translation>%1 : déborde dans %2</translation>
+    </message>
+    <message>
+        <source>%1. Call %2</source>
+        <translation>%1. Appelez %2</translation>
+    </message>
+    <message>
+        <source>shut it off or pump it on|dip it where the book is wrong</source>
+        <translation>coupez l'arrivée ou pompez plus loin|jaugez si le cahier se trompe</translation>
+    </message>
+    <message>
+        <source>tank runs over</source>
+        <translation>bassin qui déborde</translation>
+    </message>
 </context>
 <context>
     <name>Report</name>
@@ -340,6 +364,26 @@
     <message>
         <source>this is no longer so; the alarm ends once that has lasted</source>
         <translation>ce n'est plus le cas, et l'alarme cesse quand cela aura duré</translation>
+    </message>
+    <message>
+        <source>%1 left to the rim, and it calls at %2</source>
+        <translation>%1 jusqu'au bord, et il appelle à %2</translation>
+    </message>
+    <message>
+        <source>it fills, and runs over in %1</source>
+        <translation>il se remplit et déborde dans %1</translation>
+    </message>
+    <message>
+        <source>it stands over its rim by %1</source>
+        <translation>il dépasse son bord de %1</translation>
+    </message>
+    <message>
+        <source>the tank: %1</source>
+        <translation>le bassin : %1</translation>
+    </message>
+    <message>
+        <source>call %1</source>
+        <translation>appelez %1</translation>
     </message>
 </context>
 <context>

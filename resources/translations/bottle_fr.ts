@@ -16,15 +16,11 @@
     <name>BookForm</name>
     <message>
         <source>%1: type it, or leave with Escape.</source>
-        <translation>%1 : tapez-le, ou quittez avec Échap.</translation>
+        <translation>%1 : saisissez, ou quittez avec Échap.</translation>
     </message>
     <message>
         <source>%1: %2 cannot be read. Type a number, and its unit if it is another one.</source>
         <translation>%1 : %2 ne se lit pas. Tapez un nombre, suivi de son unité si c'en est une autre.</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>%1: %2 is not possible. The range is %3.</source>
@@ -576,6 +572,14 @@
         <source>This is advice: the inspector decides.</source>
         <translation>C'est un conseil : l'inspecteur décide.</translation>
     </message>
+    <message>
+        <source>Packing: %1</source>
+        <translation>Conditionnement : %1</translation>
+    </message>
+    <message>
+        <source>To keep: %1</source>
+        <translation>À garder : %1</translation>
+    </message>
 </context>
 <context>
     <name>Filter</name>
@@ -670,6 +674,18 @@
     <message>
         <source>%1 runs, %2 in all.</source>
         <translation>%1 filtrations, %2 en tout.</translation>
+    </message>
+    <message>
+        <source>About %1 through by the flow of the runs before.</source>
+        <translation>Environ %1 passés, au débit des filtrations précédentes.</translation>
+    </message>
+    <message>
+        <source>It climbs %1 each %2.</source>
+        <translation>La pression monte de %1 à chaque %2.</translation>
+    </message>
+    <message>
+        <source>Learned from runs with this aid and these papers: %1.</source>
+        <translation>Appris des filtrations avec cet adjuvant et ces papiers : %1.</translation>
     </message>
 </context>
 <context>
@@ -796,6 +812,10 @@
     <message>
         <source>A filter run ends here that was never begun.</source>
         <translation>Ici finit une filtration jamais commencée.</translation>
+    </message>
+    <message>
+        <source>The filter gauge showed %1 while no run went on (%2): was its beginning not told, or the pressure not let off?</source>
+        <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
     </message>
 </context>
 <context>
@@ -1544,6 +1564,247 @@
     <message>
         <source>Where did it go? Choose the draw, then type or press the vessel.</source>
         <translation>Où est-ce allé? Choisissez la coulée, puis tapez ou pressez le récipient.</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Coulées</translation>
+    </message>
+</context>
+<context>
+    <name>Touched</name>
+    <message>
+        <source>some of its sugar came by it, nobody knows how much</source>
+        <translation>une part de son sucre en vient, personne ne sait combien</translation>
+    </message>
+    <message>
+        <source>%1 percent of its sugar came by it</source>
+        <translation>%1 pour cent de son sucre en vient</translation>
+    </message>
+    <message>
+        <source>it is no lot any more</source>
+        <translation>ce n'est plus un lot</translation>
+    </message>
+    <message>
+        <source>density by the book %1, before %2</source>
+        <translation>densité selon le livre %1, avant %2</translation>
+    </message>
+    <message>
+        <source>held from now on</source>
+        <translation>retenu dès maintenant</translation>
+    </message>
+    <message>
+        <source>no longer held</source>
+        <translation>n'est plus retenu</translation>
+    </message>
+    <message>
+        <source>nothing runs with it any more</source>
+        <translation>plus rien ne le suit</translation>
+    </message>
+    <message>
+        <source>runs with it: %1</source>
+        <translation>ce qui le suit : %1</translation>
+    </message>
+    <message>
+        <source>its thread is another</source>
+        <translation>son fil est un autre</translation>
+    </message>
+    <message>
+        <source>nothing went out</source>
+        <translation>rien n'est sorti</translation>
+    </message>
+    <message>
+        <source>went to %1</source>
+        <translation>chez %1</translation>
+    </message>
+    <message>
+        <source>Packed lots rest on what was taken back or put right: %1</source>
+        <translation>Des lots conditionnés reposent sur ce qui a été repris ou corrigé : %1</translation>
+    </message>
+    <message>
+        <source>What it changes for packed lots</source>
+        <translation>Ce que cela change pour les lots conditionnés</translation>
+    </message>
+    <message>
+        <source>This is advice: the inspector decides.</source>
+        <translation>Ce n'est qu'un conseil : l'inspecteur décide.</translation>
+    </message>
+</context>
+<context>
+    <name>Rig</name>
+    <message>
+        <source>a state or a province; US or Canada until then</source>
+        <translation>un État ou une province; d'ici là US ou Canada</translation>
+    </message>
+    <message>
+        <source>usually %1; {yyyy} {mm} {dd}: its day, {v}: the vessel, {n}: counted</source>
+        <translation>d'habitude %1; {yyyy} {mm} {dd} : son jour, {v} : le récipient, {n} : compté</translation>
+    </message>
+    <message>
+        <source>by %1 (read only as quoted)</source>
+        <translation>selon %1 (lu seulement comme cité)</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>selon %1</translation>
+    </message>
+    <message>
+        <source>%1 in %2, at %3</source>
+        <translation>%1 au lieu %2, à %3</translation>
+    </message>
+    <message>
+        <source>none is known of %1</source>
+        <translation>aucune n'est connue au lieu %1</translation>
+    </message>
+</context>
+<context>
+    <name>EntryForm</name>
+    <message>
+        <source>Told already: %1, %2. Is this the same draw?</source>
+        <translation>Déjà dit : %1, %2. Est-ce la même coulée?</translation>
+    </message>
+</context>
+<context>
+    <name>panside::EntrySheet</name>
+    <message>
+        <source>The same one</source>
+        <translation>La même</translation>
+    </message>
+    <message>
+        <source>Keep it besides</source>
+        <translation>La garder en plus</translation>
+    </message>
+</context>
+<context>
+    <name>Law</name>
+    <message>
+        <source>a code on every container over 125 mL that the records explain; bought sap and syrup traced too</source>
+        <translation>un code sur chaque contenant de plus de 125 mL, que les registres expliquent; l'eau d'érable et le sirop achetés sont retracés aussi</translation>
+    </message>
+    <message>
+        <source>a lot number or production code on every label</source>
+        <translation>un numéro de lot ou un code de production sur chaque étiquette</translation>
+    </message>
+    <message>
+        <source>a batch code on every container</source>
+        <translation>un code de lot sur chaque contenant</translation>
+    </message>
+    <message>
+        <source>none of its own is known here; a record of one step back and one step forward is expected</source>
+        <translation>aucune règle propre n'est connue ici; un registre d'un pas en arrière et d'un pas en avant est attendu</translation>
+    </message>
+    <message>
+        <source>the container filled to at least 90 percent</source>
+        <translation>le contenant rempli à 90 pour cent au moins</translation>
+    </message>
+    <message>
+        <source>packed at 85 °C, laid on its side 5 to 10 minutes</source>
+        <translation>conditionné à 85 °C, couché de 5 à 10 minutes</translation>
+    </message>
+    <message>
+        <source>packed at 82 to 85 °C or hotter</source>
+        <translation>conditionné de 82 à 85 °C ou plus chaud</translation>
+    </message>
+    <message>
+        <source>at least 180 °F (82 °C) when the cap goes on</source>
+        <translation>au moins 180 °F (82 °C) quand on ferme</translation>
+    </message>
+    <message>
+        <source>processing grade only in containers of 5 gallons and more</source>
+        <translation>la catégorie de transformation seulement en contenants de 5 gallons et plus</translation>
+    </message>
+    <message>
+        <source>a rule of its own on grades and labels: ask for it</source>
+        <translation>une règle propre sur les catégories et les étiquettes : demandez-la</translation>
+    </message>
+    <message>
+        <source>the volume of the label is meant at 68 °F (20 °C)</source>
+        <translation>le volume de l'étiquette s'entend à 68 °F (20 °C)</translation>
+    </message>
+    <message>
+        <source>a record of each lot</source>
+        <translation>un registre de chaque lot</translation>
+    </message>
+</context>
+<context>
+    <name>LedgerPaper</name>
+    <message>
+        <source>packing</source>
+        <translation>conditionnement</translation>
+    </message>
+    <message>
+        <source>to keep</source>
+        <translation>à garder</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Appareils de mesure</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>appareil</translation>
+    </message>
+    <message>
+        <source>last used</source>
+        <translation>dernier usage</translation>
+    </message>
+    <message>
+        <source>last checked</source>
+        <translation>dernière vérification</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>constat</translation>
+    </message>
+    <message>
+        <source>A check is a row tested of the instrument; of a probe, boiling water.</source>
+        <translation>Une vérification est une ligne tested de l'instrument; d'une sonde, l'eau bouillante.</translation>
+    </message>
+    <message>
+        <source>Other lots of the same vessels</source>
+        <translation>Autres lots des mêmes récipients</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>part</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>faits</translation>
+    </message>
+    <message>
+        <source>sold</source>
+        <translation>vendus</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
+    </message>
+</context>
+<context>
+    <name>panside::DrawsPicture</name>
+    <message>
+        <source>not measured</source>
+        <translation>pas mesuré</translation>
+    </message>
+    <message>
+        <source>The draws and their densities</source>
+        <translation>Les coulées et leur densité</translation>
+    </message>
+    <message>
+        <source>where to?</source>
+        <translation>vers où?</translation>
+    </message>
+    <message>
+        <source>No draw was told yet.</source>
+        <translation>Aucune coulée n'a encore été dite.</translation>
+    </message>
+    <message>
+        <source>°Brix of each draw by the pan's reading, with its doubt; diamonds: density checks</source>
+        <translation>°Brix de chaque coulée selon la lecture de la casserole, avec son doute; losanges : densités vérifiées</translation>
     </message>
 </context>
 </TS>

@@ -310,6 +310,10 @@
         <source>boil sags %1 after loading; call moved to %2</source>
         <translation>l'ébullition baisse %1 après la charge; appel déplacé à %2</translation>
     </message>
+    <message>
+        <source>; %1 stood in them from the night before</source>
+        <translation>; %1 y restait de la nuit d'avant</translation>
+    </message>
 </context>
 <context>
     <name>EntryForm</name>
@@ -476,22 +480,6 @@
     <message>
         <source>Panside, rehearsal</source>
         <translation>Panside, simulation</translation>
-    </message>
-    <message>
-        <source>The rehearsal is over: the crew has gone home.</source>
-        <translation>La simulation est finie : l'équipe est rentrée.</translation>
-    </message>
-    <message>
-        <source>It was a made-up boil: %1 draws, %2 loads of wood. Nothing of it is kept.</source>
-        <translation>C'était une bouillée inventée : %1 coulées, %2 charges de bois. Rien n'en est gardé.</translation>
-    </message>
-    <message>
-        <source>Another night</source>
-        <translation>Une autre nuit</translation>
-    </message>
-    <message>
-        <source>The same again</source>
-        <translation>La même</translation>
     </message>
 </context>
 <context>

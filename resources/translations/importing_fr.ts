@@ -233,10 +233,6 @@
         <translation>Lire des registres</translation>
     </message>
     <message>
-        <source>Logs (*.csv *.txt *.tsv *.log);;All files (*)</source>
-        <translation>Registres (*.csv *.txt *.tsv *.log);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
         <source>cannot be read. See whether the stick is still in, and who may read the file.</source>
         <translation>ne se lit pas. Voyez si la clé est encore en place, et qui peut lire le fichier.</translation>
     </message>

@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>found</source>
-        <translation>constaté</translation>
+        <translation>constat</translation>
     </message>
     <message>
         <source>Buyers</source>
@@ -110,10 +110,6 @@
     <message>
         <source>result</source>
         <translation>résultat</translation>
-    </message>
-    <message>
-        <source>%1 (read only as quoted)</source>
-        <translation>%1 (lu seulement comme cité)</translation>
     </message>
     <message>
         <source>The place and its limits</source>

@@ -80,7 +80,7 @@
     </message>
     <message>
         <source>Back-ups</source>
-        <translation>Copies</translation>
+        <translation>Copies de sûreté</translation>
     </message>
     <message>
         <source>back-ups, and the health of the journal</source>
@@ -837,20 +837,12 @@
 <context>
     <name>FaultWords</name>
     <message>
-        <source>this draw is there twice. It is kept and counts once.</source>
-        <translation>cette coulée y est deux fois. Elle est gardée et compte une fois.</translation>
-    </message>
-    <message>
         <source>row</source>
         <translation>ligne</translation>
     </message>
     <message>
         <source>column %1</source>
         <translation>colonne %1</translation>
-    </message>
-    <message>
-        <source>%1 cells</source>
-        <translation>%1 cases</translation>
     </message>
     <message>
         <source>a number</source>
@@ -905,104 +897,12 @@
         <translation>une ligne par mesure, chacune de moins d'un million de caractères</translation>
     </message>
     <message>
-        <source>%1 cells or more, as they are mapped</source>
-        <translation>%1 cases ou plus, comme elles ont été désignées</translation>
-    </message>
-    <message>
         <source>value</source>
         <translation>valeur</translation>
     </message>
     <message>
-        <source> to </source>
-        <translation> à </translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> ou </translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>the first line is not the heading of a shift log. Begin with time,what,value,unit,detail.</source>
-        <translation>la première ligne n'est pas l'en-tête d'un registre. Commencez par time,what,value,unit,detail.</translation>
-    </message>
-    <message>
-        <source>the text is not UTF-8. Save the file as UTF-8 and try again.</source>
-        <translation>le texte n'est pas en UTF-8. Enregistrez le fichier en UTF-8 et réessayez.</translation>
-    </message>
-    <message>
-        <source>the row does not have five fields. Write time, what, value, unit and detail, empty ones too, with commas between.</source>
-        <translation>la ligne n'a pas cinq champs. Écrivez time, what, value, unit et detail, même vides, séparés par des virgules.</translation>
-    </message>
-    <message>
-        <source>a quotation mark is not closed, or stands inside a field. Put the whole field in quotation marks and double those inside.</source>
-        <translation>un guillemet n'est pas fermé, ou se trouve dans un champ. Mettez le champ entier entre guillemets et doublez ceux du dedans.</translation>
-    </message>
-    <message>
-        <source>“%2” is not a time. Write it as 2026-03-14T18:42:00Z.</source>
-        <translation>« %2 » n'est pas une heure. Écrivez-la ainsi : 2026-03-14T18:42:00Z.</translation>
-    </message>
-    <message>
-        <source>%1 “%2” is not a number. Write digits with a point, as in 210.5, or leave the field empty.</source>
-        <translation>%1 « %2 » n'est pas un nombre. Écrivez des chiffres avec un point, comme 210.5, ou laissez le champ vide.</translation>
-    </message>
-    <message>
-        <source>%1 has a number without its unit. Write %3 beside it.</source>
-        <translation>%1 a un nombre sans son unité. Écrivez %3 à côté.</translation>
-    </message>
-    <message>
-        <source>“%2” is not a unit. Write %3.</source>
-        <translation>« %2 » n'est pas une unité. Écrivez %3.</translation>
-    </message>
-    <message>
-        <source>“%2” does not measure %1. Write %3.</source>
-        <translation>« %2 » ne mesure pas %1. Écrivez %3.</translation>
-    </message>
-    <message>
-        <source>%1 needs a value and has none. Write one, or remove the row.</source>
-        <translation>%1 demande une valeur et n'en a pas. Écrivez-en une, ou enlevez la ligne.</translation>
-    </message>
-    <message>
-        <source>%1 takes no value, and “%2” is there. Leave the field empty.</source>
-        <translation>%1 ne prend pas de valeur, et « %2 » s'y trouve. Laissez le champ vide.</translation>
-    </message>
-    <message>
-        <source>%1 “%2” is not possible. It must be %3: look at digits and unit.</source>
-        <translation>%1 « %2 » est impossible. Ce doit être de %3 : voyez les chiffres et l'unité.</translation>
-    </message>
-    <message>
-        <source>“%2” is not a pair. Write key=value, with a semicolon between pairs.</source>
-        <translation>« %2 » n'est pas une paire. Écrivez clé=valeur, avec un point-virgule entre les paires.</translation>
-    </message>
-    <message>
-        <source>“%2” cannot be read as %1. Write %3.</source>
-        <translation>« %2 » ne se lit pas comme %1. Écrivez %3.</translation>
-    </message>
-    <message>
-        <source>no setting is called “%2”. The row is kept and changes nothing.</source>
-        <translation>aucun réglage ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
-    </message>
-    <message>
-        <source>nothing is called “%2”. The row is kept and changes nothing.</source>
-        <translation>rien ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
-    </message>
-    <message>
-        <source>“%2” is not known here. It is kept and changes nothing.</source>
-        <translation>« %2 » n'est pas connu ici. C'est gardé et ne change rien.</translation>
-    </message>
-    <message>
-        <source>no alarm is called “%2”. The row is kept and changes nothing.</source>
-        <translation>aucune alarme ne s'appelle « %2 ». La ligne est gardée et ne change rien.</translation>
-    </message>
-    <message>
-        <source>%3 %2 cannot be true. It is kept and not believed.</source>
-        <translation>%3 %2 ne peut être vrai. C'est gardé sans être cru.</translation>
-    </message>
-    <message>
-        <source>there is no row in it. A shift log has one row for each fact.</source>
-        <translation>il n'y a aucune ligne. Un registre a une ligne par fait.</translation>
     </message>
     <message>
         <source>the row is longer than %3 bytes, so what follows was not read. End each row with a line end, and close each quote.</source>
@@ -1013,10 +913,6 @@
         <translation>%2 est à plus de %3 jours d'une autre ligne. Un registre est un seul quart : corrigez cette ligne, ou mettez-la dans un registre à elle.</translation>
     </message>
     <message>
-        <source>“%2” is one more than the %3 names of probes that a log may have. Leave out what names no probe.</source>
-        <translation>« %2 » est un de plus que les %3 noms de sondes qu'un registre peut avoir. Ôtez ce qui ne nomme pas de sonde.</translation>
-    </message>
-    <message>
         <source>Did you mean %1?</source>
         <translation>Vouliez-vous dire %1?</translation>
     </message>
@@ -1025,24 +921,148 @@
         <translation>%1 manque dans le détail. Écrivez %3.</translation>
     </message>
     <message>
-        <source>“%2” is not one of the words for %1 (%3). It is kept as it is.</source>
-        <translation>« %2 » n'est pas un des mots de %1 (%3). Gardé tel quel.</translation>
+        <source>the first line is &quot;%2&quot;. A shift log begins with the line time,what,value,unit,detail.</source>
+        <translation>la première ligne est « %2 ». Un registre commence par la ligne time,what,value,unit,detail.</translation>
     </message>
     <message>
-        <source>there is no place “%2”. Write a state or province in English, or US or Canada. Did you mean %3?</source>
+        <source>the text is not UTF-8. Save it as UTF-8 and try again.</source>
+        <translation>le texte n'est pas en UTF-8. Enregistrez-le en UTF-8 et réessayez.</translation>
+    </message>
+    <message>
+        <source>the row has %2 field, not five. Write time,what,value,unit,detail, with nothing between the commas where there is nothing to say.</source>
+        <translation>la ligne a %2 champ, pas cinq. Écrivez time,what,value,unit,detail, sans rien entre les virgules là où il n'y a rien à dire.</translation>
+    </message>
+    <message>
+        <source>the row has %2 fields, not five. Write time,what,value,unit,detail, with nothing between the commas where there is nothing to say.</source>
+        <translation>la ligne a %2 champs, pas cinq. Écrivez time,what,value,unit,detail, sans rien entre les virgules là où il n'y a rien à dire.</translation>
+    </message>
+    <message>
+        <source>a double quote does not close, or stands where none may. Put the whole field in double quotes and double those inside it.</source>
+        <translation>un guillemet n'est pas fermé, ou se trouve là où il ne peut être. Mettez le champ entier entre guillemets et doublez ceux du dedans.</translation>
+    </message>
+    <message>
+        <source>the time is missing. Write %3.</source>
+        <translation>l'heure manque. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>&quot;%2&quot; is not a time. Write %3, with at most six decimals.</source>
+        <translation>« %2 » n'est pas une heure. Écrivez %3, avec six décimales au plus.</translation>
+    </message>
+    <message>
+        <source>%1 &quot;%2&quot; is not a number. Write digits with a point, as in 210.5, or leave the field empty where the row needs none.</source>
+        <translation>%1 « %2 » n'est pas un nombre. Écrivez des chiffres avec un point, comme 210.5, ou laissez le champ vide là où il n'en faut pas.</translation>
+    </message>
+    <message>
+        <source>the number has no unit. Write %3.</source>
+        <translation>le nombre n'a pas d'unité. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>unit &quot;%2&quot; is not known. Write %3.</source>
+        <translation>l'unité « %2 » n'est pas connue. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>unit &quot;%2&quot; cannot stand here. Write %3.</source>
+        <translation>l'unité « %2 » ne va pas ici. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>unit &quot;%2&quot; stands where no unit belongs. Leave it empty.</source>
+        <translation>l'unité « %2 » est là où il n'en faut pas. Laissez le champ vide.</translation>
+    </message>
+    <message>
+        <source>the %1 is missing. Write %3.</source>
+        <translation>il manque : %1. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>value &quot;%2&quot; stands where none belongs. Leave it empty.</source>
+        <translation>la valeur « %2 » est là où il n'en faut pas. Laissez le champ vide.</translation>
+    </message>
+    <message>
+        <source>%1 %2 cannot be: it must be %3.</source>
+        <translation>%1 %2 est impossible : ce doit être %3.</translation>
+    </message>
+    <message>
+        <source>detail &quot;%2&quot; cannot be read. Write %3.</source>
+        <translation>le détail « %2 » ne se lit pas. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1=&quot;%2&quot; cannot be read. Write %3.</source>
+        <translation>%1=« %2 » ne se lit pas. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1=&quot;%2 cells&quot; cannot be read. Write %3 cells or more, as they are mapped.</source>
+        <translation>%1=« %2 cases » ne se lit pas. Écrivez %3 cases ou plus, comme elles ont été désignées.</translation>
+    </message>
+    <message>
+        <source>the setting in &quot;%2&quot; is not known; kept, and without effect.</source>
+        <translation>le réglage de « %2 » n'est pas connu; gardé, et sans effet.</translation>
+    </message>
+    <message>
+        <source>&quot;%2&quot; is not known; kept, and without effect.</source>
+        <translation>« %2 » n'est pas connu; gardé, et sans effet.</translation>
+    </message>
+    <message>
+        <source>there is no row in it.</source>
+        <translation>il n'y a aucune ligne.</translation>
+    </message>
+    <message>
+        <source>&quot;%2&quot; is one more than the %3 names of probes that a log may have. Leave out what names no probe.</source>
+        <translation>« %2 » est un de plus que les %3 noms de sondes qu'un registre peut avoir. Ôtez ce qui ne nomme pas de sonde.</translation>
+    </message>
+    <message>
+        <source>&quot;%2&quot; is not known here; kept, and without effect.</source>
+        <translation>« %2 » n'est pas connu ici; gardé, et sans effet.</translation>
+    </message>
+    <message>
+        <source>there is no alarm &quot;%2&quot;; kept, and without effect.</source>
+        <translation>il n'y a pas d'alarme « %2 »; gardé, et sans effet.</translation>
+    </message>
+    <message>
+        <source>%1=&quot;%2&quot; is none of the words for it (%3); kept as it stands.</source>
+        <translation>%1=« %2 » n'est pas un de ses mots (%3); gardé tel quel.</translation>
+    </message>
+    <message>
+        <source>there is no place &quot;%2&quot;. Write a state or province in English, or US or Canada. Was %3 meant?</source>
         <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Était-ce %3?</translation>
     </message>
     <message>
-        <source>“%2” is the vessel it comes from. Name two vessels.</source>
-        <translation>« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
+        <source>%1=&quot;%2&quot; is the vessel it comes from. Name two vessels.</source>
+        <translation>%1=« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
     </message>
     <message>
-        <source>“%2” is a vessel that has not been named (nearest: %3). Name it first.</source>
-        <translation>« %2 » est un récipient que personne n'a nommé (le plus proche : %3). Nommez-le d'abord.</translation>
+        <source>%1=&quot;%2&quot; is a vessel nobody named. Was &quot;%3&quot; meant? Name it in a vessel row.</source>
+        <translation>%1=« %2 » est un récipient que personne n'a nommé. Était-ce « %3 »? Nommez-le dans une ligne vessel.</translation>
     </message>
     <message>
-        <source>lot code “%2” is used twice: it is for another vessel or another day. The next free one is %3.</source>
-        <translation>le lot « %2 » est un code en double : il désigne un autre récipient ou un autre jour. Le prochain libre est %3.</translation>
+        <source>%1=&quot;%2&quot; is a vessel nobody named. Name it in a vessel row.</source>
+        <translation>%1=« %2 » est un récipient que personne n'a nommé. Nommez-le dans une ligne vessel.</translation>
+    </message>
+    <message>
+        <source>lot &quot;%2&quot; is a code twice: it stands for another vessel or another day. The next free code is &quot;%3&quot;.</source>
+        <translation>le lot « %2 » est un code en double : il désigne un autre récipient ou un autre jour. Le prochain code libre est « %3 ».</translation>
+    </message>
+    <message>
+        <source>%3 %2 cannot be true; kept, and not believed.</source>
+        <translation>%3 %2 ne peut être vrai; gardé sans être cru.</translation>
+    </message>
+    <message>
+        <source>this draw is told twice; kept, and counted once.</source>
+        <translation>cette coulée est dite deux fois; gardée, et comptée une fois.</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 ou %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2 or %3</source>
+        <translation>%1 ou %2 ou %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>de %1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 à %2 %3</translation>
     </message>
 </context>
 <context>
@@ -1280,6 +1300,10 @@
         <translation>trop près de l'eau bouillante</translation>
     </message>
     <message>
+        <source>no sap runs in</source>
+        <translation>aucune eau d’érable n’arrive</translation>
+    </message>
+    <message>
         <source>more than the pans can boil: a leak?</source>
         <translation>plus que les casseroles ne peuvent bouillir : une fuite?</translation>
     </message>
@@ -1454,6 +1478,14 @@
         <translation>cheminée, au plus</translation>
     </message>
     <message>
+        <source>from one draw to the next, as shifts before went</source>
+        <translation>d’une coulée à la suivante, d’après les quarts passés</translation>
+    </message>
+    <message>
+        <source>a Brix at the draw-off takes, as shifts before went</source>
+        <translation>temps par Brix à la sortie, d’après les quarts passés</translation>
+    </message>
+    <message>
         <source>hottest the stack has run</source>
         <translation>le plus chaud que la cheminée ait été vue</translation>
     </message>
@@ -1553,6 +1585,26 @@
         <source>records are kept for</source>
         <translation>les registres sont gardés</translation>
     </message>
+    <message>
+        <source>a tank calls when so much is left</source>
+        <translation>un bassin appelle quand il reste</translation>
+    </message>
+    <message>
+        <source>whom it calls</source>
+        <translation>qui il appelle</translation>
+    </message>
+    <message>
+        <source>15 min before it runs over</source>
+        <translation>15 min avant qu'il déborde</translation>
+    </message>
+    <message>
+        <source>nobody is named</source>
+        <translation>personne n'est nommé</translation>
+    </message>
+    <message>
+        <source>sugar left in the pans</source>
+        <translation>sucre laissé dans les casseroles</translation>
+    </message>
 </context>
 <context>
     <name>RiseChart</name>
@@ -1634,6 +1686,10 @@
         <source>h</source>
         <translation>h</translation>
     </message>
+    <message>
+        <source>d</source>
+        <translation>j</translation>
+    </message>
 </context>
 <context>
     <name>panside::Console</name>
@@ -1703,10 +1759,6 @@
     <message>
         <source>Export the shift</source>
         <translation>Écrire le registre du quart</translation>
-    </message>
-    <message>
-        <source>Shift logs (*.csv)</source>
-        <translation>Registres de quart (*.csv)</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -1958,26 +2010,6 @@
         <translation>des chiffres tirés du quart %1; faites-les recompter</translation>
     </message>
     <message>
-        <source>missing rows, %1%2</source>
-        <translation>des lignes manquantes, %1%2</translation>
-    </message>
-    <message>
-        <source>rows that were not kept here, %1%2</source>
-        <translation>des lignes qui n'ont pas été gardées ici, %1%2</translation>
-    </message>
-    <message>
-        <source>rows that are not as they were kept%1</source>
-        <translation>des lignes qui ne sont pas comme elles ont été gardées%1</translation>
-    </message>
-    <message>
-        <source> of the list of shifts or of settings for shifts to come</source>
-        <translation> de la liste des quarts ou des réglages pour les quarts à venir</translation>
-    </message>
-    <message>
-        <source> of the shift %1</source>
-        <translation> du quart %1</translation>
-    </message>
-    <message>
         <source>readings of the shift %1</source>
         <translation>des mesures du quart %1</translation>
     </message>
@@ -2096,6 +2128,30 @@
     <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>missing rows, %1 of the shift %2</source>
+        <translation>des lignes manquantes, %1 du quart %2</translation>
+    </message>
+    <message>
+        <source>missing rows, %1 of the list of shifts or of settings for shifts to come</source>
+        <translation>des lignes manquantes, %1 de la liste des quarts ou des réglages pour les quarts à venir</translation>
+    </message>
+    <message>
+        <source>rows that were not kept here, %1 of the shift %2</source>
+        <translation>des lignes qui n'ont pas été gardées ici, %1 du quart %2</translation>
+    </message>
+    <message>
+        <source>rows that were not kept here, %1 of the list of shifts or of settings for shifts to come</source>
+        <translation>des lignes qui n'ont pas été gardées ici, %1 de la liste des quarts ou des réglages pour les quarts à venir</translation>
+    </message>
+    <message>
+        <source>rows that are not as they were kept of the shift %1</source>
+        <translation>des lignes du quart %1 qui ne sont pas comme elles ont été gardées</translation>
+    </message>
+    <message>
+        <source>rows that are not as they were kept of the list of shifts or of settings for shifts to come</source>
+        <translation>des lignes de la liste des quarts ou des réglages pour les quarts à venir qui ne sont pas comme elles ont été gardées</translation>
     </message>
 </context>
 <context>

@@ -376,14 +376,6 @@
         <translation>l'instrument refuse : %1. Voyez fonction et registre dans son manuel.</translation>
     </message>
     <message>
-        <source>no line can be believed; most of them: %1 (as in “%2”).</source>
-        <translation>aucune ligne n'est croyable; la plupart : %1 (comme « %2 »).</translation>
-    </message>
-    <message>
-        <source>no answer. Check address, speed, parity and the two wires.</source>
-        <translation>pas de réponse. Voyez adresse, vitesse, parité et les deux fils.</translation>
-    </message>
-    <message>
         <source>answered %1</source>
         <translation>réponses %1</translation>
     </message>
@@ -406,10 +398,6 @@
     <message>
         <source>garbled answer</source>
         <translation>réponse brouillée</translation>
-    </message>
-    <message>
-        <source>%1 (exception %2)</source>
-        <translation>%1 (exception %2)</translation>
     </message>
     <message>
         <source>illegal function</source>
@@ -518,6 +506,26 @@
     <message>
         <source>more than 64 fields</source>
         <translation>plus de 64 champs</translation>
+    </message>
+    <message>
+        <source>no answer (%1). Check address, speed, parity and the two wires.</source>
+        <translation>pas de réponse (%1). Voyez adresse, vitesse, parité et les deux fils.</translation>
+    </message>
+    <message>
+        <source>no line can be believed; most of them: %2 (as in &quot;%1&quot;).</source>
+        <translation>aucune ligne n'est croyable; la plupart : %2 (comme « %1 »).</translation>
+    </message>
+    <message>
+        <source>slave %1: answer of another length</source>
+        <translation>esclave %1 : réponse d'une autre longueur</translation>
+    </message>
+    <message>
+        <source>slave %1, function %2, register %3: %4</source>
+        <translation>esclave %1, fonction %2, registre %3 : %4</translation>
+    </message>
+    <message>
+        <source>%2 (exception %1)</source>
+        <translation>%2 (exception %1)</translation>
     </message>
 </context>
 <context>

@@ -803,6 +803,86 @@
         <source>%1 mL (%2 cups)</source>
         <translation>%1 mL (%2 tasse)</translation>
     </message>
+    <message>
+        <source>No tree gives sap of %1 °Brix: was %2 meant?</source>
+        <translation>Aucun arbre ne donne d'eau à %1 °Brix : vouliez-vous dire %2?</translation>
+    </message>
+    <message>
+        <source>Tomorrow's run</source>
+        <translation>La coulée de demain</translation>
+    </message>
+    <message>
+        <source>coldest of the night</source>
+        <translation>minimum de la nuit</translation>
+    </message>
+    <message>
+        <source>warmest of the day</source>
+        <translation>maximum du jour</translation>
+    </message>
+    <message>
+        <source>how many taps</source>
+        <translation>nombre d'entailles</translation>
+    </message>
+    <message>
+        <source>a day that hardly thaws</source>
+        <translation>un jour qui dégèle à peine</translation>
+    </message>
+    <message>
+        <source>no freeze: what the last one left</source>
+        <translation>pas de gel : ce que le dernier a laissé</translation>
+    </message>
+    <message>
+        <source>a fair run</source>
+        <translation>une coulée moyenne</translation>
+    </message>
+    <message>
+        <source>a heavy day</source>
+        <translation>une forte coulée</translation>
+    </message>
+    <message>
+        <source>%1 to %2 L (%3 to %4 gal)</source>
+        <translation>%1 à %2 L (%3 à %4 gal)</translation>
+    </message>
+    <message>
+        <source>the warmest of the day is under the coldest of the night. Are the two the right way round?</source>
+        <translation>le maximum du jour est sous le minimum de la nuit. Les deux sont-ils dans le bon ordre?</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation>À quoi s'attendre</translation>
+    </message>
+    <message>
+        <source>Sap of a tap</source>
+        <translation>Eau par entaille</translation>
+    </message>
+    <message>
+        <source>Sap of all taps</source>
+        <translation>Eau de toutes les entailles</translation>
+    </message>
+    <message>
+        <source>%1 °C by night, %2 °C by day.</source>
+        <translation>%1 °C la nuit, %2 °C le jour.</translation>
+    </message>
+    <message>
+        <source>A rule of thumb: sun, wind, vacuum, the trees and how long it was cold are not in it. What your own taps gave on such days goes before it.</source>
+        <translation>Une règle du pouce : soleil, vent, vide, arbres et durée du froid n'y sont pas. Ce que vos entailles ont donné de tels jours passe avant.</translation>
+    </message>
+    <message>
+        <source>A heavy day of about a gallon a tap: trade farming magazine, about 2015; the temperatures and the other amounts are common practice, no source</source>
+        <translation>Une forte coulée d'environ un gallon par entaille : revue agricole, vers 2015; les températures et les autres quantités sont d'usage courant, sans source</translation>
+    </message>
+    <message>
+        <source>Look how much room the tanks have before such a day.</source>
+        <translation>Regardez la place qui reste dans les bassins avant un tel jour.</translation>
+    </message>
+    <message>
+        <source>Vermont's own chart asks %1 °Brix (%2 °Bé) of a glass in such a cup, and there the chart decides.</source>
+        <translation>La charte du Vermont demande %1 °Brix (%2 °Bé) d'un verre dans un tel godet, et là c'est la charte qui décide.</translation>
+    </message>
+    <message>
+        <source>Vermont's own chart pairs %1 °Bé with %2 °Brix, and there the chart decides.</source>
+        <translation>La charte du Vermont joint %1 °Bé à %2 °Brix, et là c'est la charte qui décide.</translation>
+    </message>
 </context>
 <context>
     <name>Reckoner</name>
@@ -1005,6 +1085,18 @@
     <message>
         <source>In the sap</source>
         <translation>Dans l'eau d'érable</translation>
+    </message>
+    <message>
+        <source>Coldest of the night</source>
+        <translation>Minimum de la nuit</translation>
+    </message>
+    <message>
+        <source>Warmest of the day</source>
+        <translation>Maximum du jour</translation>
+    </message>
+    <message>
+        <source>How many taps</source>
+        <translation>Nombre d'entailles</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,57 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr_CA" sourcelanguage="en">
 <context>
+    <name>Route</name>
+    <message>
+        <source>stop</source>
+        <translation>arrêt</translation>
+    </message>
+    <message>
+        <source>into</source>
+        <translation>dans</translation>
+    </message>
+    <message>
+        <source>last time</source>
+        <translation>dernière fois</translation>
+    </message>
+    <message>
+        <source>sap, %1</source>
+        <translation>eau, %1</translation>
+    </message>
+    <message>
+        <source>sugar, °Brix</source>
+        <translation>sucre, °Brix</translation>
+    </message>
+    <message>
+        <source>sap at, %1</source>
+        <translation>eau à, %1</translation>
+    </message>
+    <message>
+        <source>stop %1 of %2: %3</source>
+        <translation>arrêt %1 de %2 : %3</translation>
+    </message>
+    <message>
+        <source>The last time %1 at %2. Enter goes on to the next stop.</source>
+        <translation>La dernière fois %1 à %2. Entrée passe à l'arrêt suivant.</translation>
+    </message>
+    <message>
+        <source>The last time %1. Enter goes on to the next stop.</source>
+        <translation>La dernière fois %1. Entrée passe à l'arrêt suivant.</translation>
+    </message>
+    <message>
+        <source>Gathering, %1</source>
+        <translation>Récolte, %1</translation>
+    </message>
+    <message>
+        <source>Who: ____________   Hydrometer made for: ______   Cloudy or ropy sap: write it beside the stop.</source>
+        <translation>Qui : ____________   Densimètre fait pour : ______   Eau trouble ou filante : l'écrire à côté de l'arrêt.</translation>
+    </message>
+    <message>
+        <source>, %1 taps</source>
+        <translation>, %1 entailles</translation>
+    </message>
+</context>
+<context>
     <name>reckon</name>
     <message>
         <source>Tonight</source>
@@ -188,6 +239,14 @@
     <message>
         <source>Dipped</source>
         <translation>Jaugé</translation>
+    </message>
+    <message>
+        <source>By route</source>
+        <translation>Par tournée</translation>
+    </message>
+    <message>
+        <source>Route sheet</source>
+        <translation>Feuille de tournée</translation>
     </message>
     <message>
         <source>Concentrated</source>
@@ -409,8 +468,8 @@
         <translation>densimètre contre physique</translation>
     </message>
     <message>
-        <source>%1 nights, %2 pans or sides</source>
-        <translation>%1 nuits, %2 casseroles ou côtés</translation>
+        <source>%1 checked draws, %2 pans or sides</source>
+        <translation>%1 coulées vérifiées, %2 casseroles ou côtés</translation>
     </message>
     <message>
         <source>nothing to tell</source>
@@ -421,8 +480,8 @@
         <translation>Densimètre et physique ne diffèrent pas sûrement d'autant sur chaque casserole.</translation>
     </message>
     <message>
-        <source>Three checked nights and a change of pans or sides are the least.</source>
-        <translation>Il faut au moins trois nuits vérifiées et un changement de casserole ou de côté.</translation>
+        <source>Six checked draws from three pans or sides are the least.</source>
+        <translation>Il faut au moins six coulées vérifiées de trois casseroles ou côtés.</translation>
     </message>
     <message>
         <source>Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.</source>
@@ -733,8 +792,12 @@
         <translation>Les casseroles contiennent du réduit depuis %1; le cahier ne dit pas combien.</translation>
     </message>
     <message>
-        <source>The pans hold about %1 of sugar, ± %2, since %3 ago: boil or drain them.</source>
-        <translation>Les casseroles contiennent environ %1 de sucre, ± %2, depuis %3 : faites-les bouillir ou videz-les.</translation>
+        <source>The pans hold about %1 of sugar since %2, ± %3: boil or drain them.</source>
+        <translation>Les casseroles contiennent environ %1 de sucre depuis %2, ± %3 : faites-les bouillir ou videz-les.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>aujourd'hui</translation>
     </message>
     <message>
         <source>Sweet in the pans spoils in a warm spell, and freezes only to slush in a cold one. If you drain it into numbered pails, enter the pails' names.</source>

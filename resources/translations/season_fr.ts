@@ -505,9 +505,5 @@
         <source>The season on paper</source>
         <translation>La saison sur papier</translation>
     </message>
-    <message>
-        <source>Pages (*.pdf);;Spreadsheets (*.xlsx);;Tables (*.csv)</source>
-        <translation>Pages (*.pdf);;Feuilles de calcul (*.xlsx);;Tableaux (*.csv)</translation>
-    </message>
 </context>
 </TS>

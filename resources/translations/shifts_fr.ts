@@ -501,6 +501,14 @@
         <source>Nothing goes here beside “%1”. Write it as a note in a row of its own.</source>
         <translation>Rien ne va ici à côté de « %1 ». Faites-en une note sur sa propre ligne.</translation>
     </message>
+    <message>
+        <source>gathered</source>
+        <translation>récolté</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>échelle</translation>
+    </message>
 </context>
 <context>
     <name>panside::PaperScreen</name>
@@ -603,10 +611,6 @@
         <translation>Quelle copie</translation>
     </message>
     <message>
-        <source>Back-ups (*.journal)</source>
-        <translation>Copies (*.journal)</translation>
-    </message>
-    <message>
         <source>A shift is going on. End it first, so that nothing of it is lost.</source>
         <translation>Un quart est en cours. Finissez-le d'abord, pour n'en rien perdre.</translation>
     </message>
@@ -631,12 +635,12 @@
         <translation>Écrire la page de relève</translation>
     </message>
     <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
         <source>Paper log</source>
         <translation>Registre papier</translation>
+    </message>
+    <message>
+        <source>Paper log: kept in the day book.</source>
+        <translation>Cahier : noté au livre de jour.</translation>
     </message>
     <message>
         <source>Paper log: %1</source>

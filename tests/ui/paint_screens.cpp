@@ -9,10 +9,12 @@
 #include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
 #include "ui/frame/foot.h"
+#include "ui/frame/frame_view.h"
 #include "ui/frame/program.h"
 #include "ui/ledger/book_form.h"
 #include "ui/ledger/house.h"
 #include "ui/page/page.h"
+#include "ui/start/start_view.h"
 #include "ui/words/ground_words.h"
 
 #include <QApplication>
@@ -95,6 +97,15 @@ void paintBoards(const Wish& wish) {
     }
 }
 
+void paintQuestions(Console& console, const Wish& wish, const QString& what) {
+    for (std::size_t i = 1; i < startQuestions().size(); ++i) {
+        QTest::keyClick(console.frame().page(), Qt::Key_PageDown);
+        if (startQuestions()[i] == StartQuestion::place)
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_V);
+        keep(console, wish, QStringLiteral("%1_%2").arg(what).arg(i + 1));
+    }
+}
+
 // The screens of a made-up house, and a night that goes on.
 void paintScreens(const Wish& wish) {
     MadeHouse house{MadeOf::all, afterTheSeason, wish.size, wish.look, wish.units()};
@@ -107,6 +118,8 @@ void paintScreens(const Wish& wish) {
         QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 1500 : 50);
         console.house().wait();
         keep(console, wish, what);
+        if (row.screen == Action::start)
+            paintQuestions(console, wish, what);
     }
     if (wish.wants(QStringLiteral("past_night"))) {
         house.openPastNight();

@@ -93,38 +93,45 @@ Card::Rows Card::layout() const {
     const int chief = std::min(dress_.px(mm::chiefDigits + (low ? 0 : 1)), std::max(1, bottom - top));
     rows.chief = QRect{inside.left(), top, inside.width(), chief};
     top += chief;
-    const auto take = [&](int height) {
+    const auto cut = [&](int height) {
         const QRect row{inside.left(), top, inside.width(), height};
         top += height;
         return row;
     };
     const int figure = dress_.px(mm::act * 1.28), line = dress_.px(5.6);
-    if (low && !view_.figure.isEmpty()) { // no room under the number: beside the title
+    bool besideNumber = false;
+    if (low && !view_.figure.isEmpty()) { // no room under the number: beside the title, or the number
         const int word = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + dress_.px(2);
-        rows.figure = rows.title.adjusted(std::min(word, inside.width() / 2), 0, 0, 0);
-        rows.title.setRight(rows.figure.left() - 1);
+        const int wide = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure);
+        besideNumber = word + wide > inside.width() && view_.under.isEmpty();
+        if (!besideNumber) { // neither is made much smaller than the other
+            rows.figure = rows.title.adjusted(
+                word + wide > inside.width() ? inside.width() * word / (word + wide) : word, 0, 0, 0);
+            rows.title.setRight(rows.figure.left() - 1);
+        }
     } else if (!view_.figure.isEmpty() && bottom - top >= dress_.px(4)) {
         // What is spare stands between the number and the words under it.
         top += std::clamp(bottom - top - figure, 0, dress_.px(2.5));
-        rows.figure = take(std::min(bottom - top, figure));
+        rows.figure = cut(std::min(bottom - top, figure));
     }
     for (std::size_t i = 0; i < view_.lines.size() && bottom - top >= line; ++i)
-        rows.lines.push_back(take(line));
-    placeBeside(rows);
+        rows.lines.push_back(cut(line));
+    placeBeside(rows, besideNumber);
     return rows;
 }
 
 // Right of the number: the range, and under it what is smaller.
-void Card::placeBeside(Rows& rows) const {
+void Card::placeBeside(Rows& rows, bool figureToo) const {
     const int taken =
         std::min(rows.chief.width() * 2 / 3, drawPieces(nullptr, rows.chief, view_.chief, dress_.px(mm::chiefDigits),
                                                         dress_.px(mm::chiefDigits * 0.4)));
     rows.beside = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
-    if (view_.under.isEmpty())
+    if (view_.under.isEmpty() && !figureToo)
         return;
     const int high = dress_.px(6.5);
-    rows.under = QRect{rows.beside.left(), rows.chief.bottom() - high, rows.beside.width(), high};
-    rows.beside.setBottom(rows.under.top() - 1);
+    QRect& under = figureToo ? rows.figure : rows.under;
+    under = QRect{rows.beside.left(), rows.chief.bottom() - high, rows.beside.width(), high};
+    rows.beside.setBottom(under.top() - 1);
 }
 
 void Card::placeButtons() {
@@ -213,7 +220,7 @@ void Card::paintEvent(QPaintEvent*) {
         const double letters = std::min<double>(dress_.px(mm::act), rows.figure.height() * 0.75);
         // A line is centred by its capitals: what hangs below them would otherwise run under the buttons.
         const int lift = static_cast<int>(letters * hangs / 2);
-        const bool besideTitle = rows.figure.top() == rows.title.top();
+        const bool besideTitle = rows.figure.left() > rows.chief.left();
         drawFitted(painter, rows.figure.translated(0, -lift),
                    (besideTitle ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, letteringOfPixels(letters),
                    view_.figure);

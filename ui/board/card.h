@@ -39,7 +39,7 @@ private:
     };
     Rows layout() const;
     void paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const;
-    void placeBeside(Rows& rows) const;
+    void placeBeside(Rows& rows, bool figureToo) const;
     QFont captionLetters() const;
     void sayKeys();
     void placeButtons();

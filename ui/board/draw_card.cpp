@@ -161,6 +161,7 @@ CardView drawCard(const Picture& picture, Units units) {
     }
     if (standsFor(picture, Alarm::above_target) || standsFor(picture, Alarm::draw_overdue))
         view.tone = Tone::medium;
+    std::erase(view.lines, view.reason); // said beside the dash already
     if (const AlarmPicture* alarm = forbids(picture, Call::draw))
         forbid(view, picture, *alarm);
     if (view.due || (picture.drawing && closes(picture)))

@@ -47,7 +47,11 @@ QString overfullLine(const Picture& picture) {
 }
 
 QStringList news(const Picture& picture, Units units) {
-    QStringList all{overfullLine(picture), checkWords(picture, units), tankFullWords(picture.store)};
+    const bool calls = std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
+        return one.alarm == Alarm::tank_overflow && one.stands();
+    });
+    QStringList all{overfullLine(picture), checkWords(picture, units),
+                    calls ? QString{} : tankFullWords(picture.store)};
     all.removeAll(QString{});
     return all;
 }

@@ -1,6 +1,7 @@
 #include "ui/console/console.h"
 
 #include "core/boil/vocabulary.h"
+#include "core/shift/rehearsal_feed.h"
 #include "ui/board/across_view.h"
 #include "ui/board/board.h"
 #include "ui/board/card.h"
@@ -13,18 +14,22 @@
 #include "ui/frame/sentence_bar.h"
 #include "ui/ledger/book_sheet.h"
 #include "ui/ledger/house.h"
+#include "ui/ledger/known_vessels.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/lookin/looked_at.h"
+#include "ui/pack/touched_words.h"
 #include "ui/page/keyed_page.h"
 #include "ui/page/page.h"
+#include "ui/rehearsal/rehearsal_words.h"
 #include "ui/sound/voice.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/ground_words.h"
 #include "ui/words/mark_words.h"
 #include "ui/words/said.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QLibraryInfo>
 #include <QScreen>
@@ -37,6 +42,7 @@ using namespace std::chrono_literals;
 
 constexpr auto pictureEvery = 40ms; // at most 25 pictures a second
 constexpr auto readable = 30s;      // how long what was kept stands at the foot
+constexpr auto askHouseAfter = 1s;  // the board comes first
 
 std::vector<Action> boardRow() {
     std::vector<Action> row;
@@ -46,21 +52,32 @@ std::vector<Action> boardRow() {
     return row;
 }
 
+// For a screen reader: the page, its lists and whatever rolls in it are called as its tab is.
+void nameForReaders(QWidget& page, const QString& word) {
+    page.setAccessibleName(word);
+    for (auto* part : page.findChildren<QAbstractScrollArea*>())
+        part->setAccessibleName(word);
+    for (auto* leaf : page.findChildren<KeyedPage*>())
+        leaf->setAccessibleName(word);
+}
+
 } // namespace
 
 Console::Console(Behind behind, Choices choices, QWidget* parent)
     : QMainWindow{parent}, behind_{std::move(behind)}, choices_{std::move(choices)}, frame_{new FrameView{this}},
       board_{new Board{this}}, map_{new KeyMap}, sheet_{new EntrySheet{frame_}}, water_{new WaterSheet{frame_}},
       book_{new BookSheet{frame_}}, house_{new House{behind_.session, behind_.journal, this}}, page_{new Page},
-      over_{new KeyedPage{QStringLiteral("rehearsalOver")}}, voice_{std::make_unique<Voice>()},
-      looked_{std::make_unique<LookedAt>()} {
+      voice_{std::make_unique<Voice>()}, looked_{std::make_unique<LookedAt>()} {
     setObjectName(QStringLiteral("console"));
     QApplication::setStyle(bars_);
     resize(QApplication::primaryScreen()->availableSize()); // where no window manager makes it so
     setCentralWidget(frame_);
-    for (QWidget* page : std::initializer_list<QWidget*>{board_, map_, page_, over_})
+    for (QWidget* page : std::initializer_list<QWidget*>{board_, map_, page_})
         frame_->addPage(page);
     board_->across().setParent(frame_);
+    ownBackups_ = choices_.backupFolder;
+    if (behind_.rehearsal && withJournal()) // made-up nights do not go among the person's own
+        choices_.backupFolder = QString::fromStdString((behind_.journal.parent_path() / "backups").string());
     buildScreens();
     connectAll();
     speak(choices_.language);
@@ -68,16 +85,20 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
     showScreen(Action::board, board_);
     if (!choices_.cautioned)
         openScreen(Action::cautions);
+    else
+        askFirst();
     everySecond();
+    QTimer::singleShot(askHouseAfter, house_,
+                       &House::ask); // a tank may call; the draw's sheet has the pails that there are
     QApplication::instance()->installEventFilter(this);
 }
 
 Console::~Console() = default;
 
 void Console::buildScreens() {
-    frame_->setPlaces(placesWithScreens(!inRehearsal()));
+    frame_->setPlaces(placesWithScreens(withJournal()));
     for (const ScreenRow& row : allScreens())
-        if (row.make && (!row.ofTheJournal || !inRehearsal())) {
+        if (row.make && (!row.ofTheJournal || withJournal())) {
             Desk* desk = row.make(*this);
             frame_->addPage(desk->screen());
             desks_.emplace(row.screen, desk);
@@ -96,19 +117,20 @@ void Console::connectAll() {
     connect(sheet_, &EntrySheet::left, this, &Console::sheetLeft);
     connect(book_, &BookSheet::kept, this, &Console::keep);
     connect(house_, &House::changed, this, [this] { // a tab comes with its first fact
-        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal(), this), shown_);
+        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, withJournal(), this), shown_);
+        behind_.session.knows(house_->ledger());
+    });
+    connect(house_, &House::touchedLots, this, [this](const std::vector<TouchedLot>& lots) {
+        if (hasSheet()) // what is being typed stays
+            return say(touchedLine(lots));
+        page_->show(touchedPage(lots), tr("Board"));
+        showScreen(Action::lots, page_);
     });
     connect(book_, &BookSheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::kept, this, &Console::keep);
     connect(water_, &WaterSheet::left, this, &Console::sheetLeft);
     connect(water_, &WaterSheet::typeWanted, this, [this] { openSheet(Action::waterCheck); });
     connect(page_, &Page::left, this, &Console::showBoard);
-    connect(over_, &KeyedPage::left, this, &Console::showBoard);
-    connect(over_, &KeyedPage::pressed, this, [this](const QString& name) {
-        behind_.again(name == QLatin1String("same"));
-        toldOver_ = false;
-        showBoard();
-    });
     // A key's cap shows the key that works now: in a field letters are typed.
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
         frame_->bar().setTyping(takesLetters(now));
@@ -132,14 +154,27 @@ const ShiftTrace& Console::trace() const { return board_->chart().trace(); }
 void Console::showBoard() {
     if (frame_->page() == page_ && !choices_.cautioned) {
         choices_.cautioned = true;
-        choices_.save();
+        saveChoices();
+        if (askFirst())
+            return;
     }
     showScreen(Action::board, board_);
     refresh();
 }
 
+// Once for a journal that has nothing in it yet; they stay under F7.
+bool Console::askFirst() {
+    const QString journal = QString::fromStdString(behind_.journal.string());
+    if (!behind_.isNew || choices_.askedFor == journal)
+        return false;
+    choices_.askedFor = journal;
+    saveChoices();
+    openScreen(Action::start);
+    return true;
+}
+
 void Console::goTo(Place place) {
-    const auto tabs = tabsOf(place, !inRehearsal(), this);
+    const auto tabs = tabsOf(place, withJournal(), this);
     if (tabs.empty()) {
         say(tr("There is nothing here yet: %1.").arg(wordOf(place)));
         return;
@@ -160,23 +195,26 @@ void Console::openScreen(Action screen) {
         page_->show(cautionWords(), choices_.cautioned ? tr("Board") : tr("I have read it"));
         return showScreen(screen, page_);
     }
-    const auto desk = desks_.find(screen);
+    const auto desk = desks_.find(screenRow(screen)->leafOf.value_or(screen));
     if (desk == desks_.end())
         return say(tr("This key does nothing here."));
     desk->second->open();
     showScreen(screen, desk->second->screen());
+    desk->second->openLeaf(screen);
 }
 
 void Console::showScreen(Action screen, QWidget* page) {
     const ScreenRow* row = screenRow(screen);
     shown_ = screen;
-    lastIn_[row->place] = screen;
+    // What comes by itself before the first boil is not where the person was.
+    if (screen != Action::start && (screen != Action::cautions || choices_.cautioned))
+        lastIn_[row->place] = screen;
     hideSheets();
     const bool board = screen == Action::board;
     if (!board)
         board_->across().hide();
     frame_->showPage(page, board ? &board_->cards() : nullptr, board ? boardRow() : std::vector<Action>{});
-    frame_->showTabs(row->place, tabsOf(row->place, !inRehearsal(), this), screen);
+    frame_->showTabs(row->place, tabsOf(row->place, withJournal(), this), screen);
     focusPage();
 }
 
@@ -212,8 +250,8 @@ void Console::holdFocus() {
 
 void Console::showKeys() {
     std::vector<std::pair<Place, std::vector<FrameTab>>> places;
-    for (const Place place : placesWithScreens(!inRehearsal()))
-        places.emplace_back(place, tabsOf(place, !inRehearsal(), this));
+    for (const Place place : placesWithScreens(withJournal()))
+        places.emplace_back(place, tabsOf(place, withJournal(), this));
     map_->display(places);
 }
 
@@ -294,6 +332,10 @@ void Console::openSheet(Action action) {
     for (const Set& set : behind_.session.settings())
         if (set.key == Setting::elevation)
             form.elevation = Length::metre(set.si);
+    if (action == Action::drawClose)
+        form.draws = drawsIn(behind_.session.boil().facts());
+    if (const auto ledger = house_->ledger())
+        offerVessels(form, ledger->ledger());
     sheet_->open(form, choices_.units, board_->chart().trace().clock());
 }
 
@@ -384,24 +426,24 @@ void Console::keep(const std::vector<Fact>& facts) {
                     ? tr("Kept: %1").arg(what)
                     : tr("Not on the disk yet: %1. Trying again each second.").arg(what);
     }
-    if (behind_.entered)
-        behind_.entered(taken);
+    if (behind_.rehearsal)
+        behind_.rehearsal->perform(taken);
     say(words);
-    touchHouse();
+    touchHouse(std::any_of(taken.begin(), taken.end(), fillsTanks));
     refresh();
 }
 
-// Read again only where somebody looks at it: the others ask when they are opened.
-void Console::touchHouse() {
+// Read again only where somebody looks at it, or where a tank may call: the others ask when they are opened.
+void Console::touchHouse(bool fills) {
     const auto desk = desks_.find(shown_);
-    if (desk != desks_.end() && dynamic_cast<LedgerDesk*>(desk->second))
+    if (fills || (desk != desks_.end() && dynamic_cast<LedgerDesk*>(desk->second)))
         house_->touched();
 }
 
 void Console::undo() {
     const auto fact = behind_.session.undo();
     say(fact ? tr("Taken back: %1.").arg(factWords(*fact, choices_.units)) : tr("There is nothing to take back."));
-    touchHouse();
+    house_->touched(); // packed lots may rest on it
     refresh();
 }
 
@@ -416,42 +458,46 @@ void Console::setNotice(const QString& words) {
     footLine();
 }
 
+// In a rehearsal, that it is one, and what its crew has just done.
+QString Console::notice() const {
+    if (!behind_.rehearsal)
+        return behind_.notice ? behind_.notice() : QString{};
+    const QStringList done =
+        lastDone(behind_.session.boil().facts(), 1, choices_.units, board_->chart().trace().clock());
+    return done.isEmpty() || behind_.rehearsal->isCrewAway()
+               ? tr("Rehearsal: a made-up boil. Nothing of it is kept.")
+               : tr("Rehearsal, a made-up boil. Last: %1").arg(done.front());
+}
+
 void Console::footLine() {
     // The notice is asked for each time: the language may have been changed since. What was just said comes first.
-    QStringList all{lastSaid_, behind_.notice ? behind_.notice() : QString{}};
+    QStringList all{lastSaid_, notice()};
     all.removeAll(QString{});
     frame_->foot().say(all.join(QStringLiteral("  ·  ")));
     const auto& clock = board_->chart().trace().clock();
     const Fact* last = behind_.session.lastEntered();
     frame_->foot().offerUndo(
         last ? factWords(*last, choices_.units) + QStringLiteral(", ") + clock.hourAndMinute(last->at) : QString{});
-    frame_->foot().tellTime(clock.hourAndMinute(behind_.session.now()), inRehearsal() ? tr("rehearsal") : QString{});
+    frame_->foot().tellTime(clock.hourAndMinute(behind_.session.now()),
+                            behind_.rehearsal ? tr("rehearsal") : QString{});
 }
 
 void Console::everySecond() {
     behind_.session.tick();
     if (behind_.advance)
         behind_.advance();
+    if (behind_.rehearsal)
+        behind_.rehearsal->advance();
     refresh();
     lookAtTheEnd();
 }
 
 // A rehearsal ends with its shift: it says what it was and offers another.
 void Console::lookAtTheEnd() {
-    if (!behind_.isOver || toldOver_ || !behind_.isOver())
-        return;
-    toldOver_ = true;
-    const Picture& was = board_->picture();
-    QString words =
-        QStringLiteral("<h2>") + tr("The rehearsal is over: the crew has gone home.") + QStringLiteral("</h2><p>") +
-        tr("It was a made-up boil: %1 draws, %2 loads of wood. Nothing of it is kept.").arg(was.draws).arg(was.loads) +
-        QStringLiteral("</p>");
-    over_->show(words, {{QStringLiteral("another"), tr("Another night"), Qt::Key_N},
-                        {QStringLiteral("same"), tr("The same again"), Qt::Key_G}});
-    hideSheets();
-    frame_->showPage(over_, nullptr, {});
-    frame_->bar().setAway(true);
-    focusPage();
+    const bool over = behind_.rehearsal && behind_.rehearsal->isOver();
+    if (over && !toldOver_)
+        openScreen(Action::rehearsal);
+    toldOver_ = over;
 }
 
 void Console::refreshSoon() {
@@ -480,13 +526,13 @@ void Console::tellPhones() {
                    .sentence = board_->sentenceShown(),
                    .cards = {cards[0]->view(), cards[1]->view(), cards[2]->view()},
                    .units = choices_.units},
-                  behind_.session.boil(), inRehearsal());
+                  behind_.session.boil(), behind_.rehearsal);
 }
 
 void Console::choose(Choices choices) {
     const bool otherLanguage = choices.language != choices_.language;
     choices_ = std::move(choices);
-    choices_.save();
+    saveChoices();
     if (otherLanguage) {
         speak(choices_.language);
         say({});
@@ -494,6 +540,13 @@ void Console::choose(Choices choices) {
     wear();
     refresh();
     emit chosen(choices_);
+}
+
+void Console::saveChoices() const {
+    Choices kept = choices_;
+    if (behind_.rehearsal)
+        kept.backupFolder = ownBackups_;
+    kept.save();
 }
 
 void Console::speak(const QString& language) {
@@ -506,7 +559,7 @@ void Console::speak(const QString& language) {
         if (qtWords_.load(QStringLiteral("qtbase_") + language, QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
             QCoreApplication::installTranslator(&qtWords_);
     }
-    setWindowTitle(inRehearsal() ? tr("Panside, rehearsal") : tr("Panside"));
+    setWindowTitle(behind_.rehearsal ? tr("Panside, rehearsal") : tr("Panside"));
 }
 
 void Console::wear() {
@@ -516,13 +569,19 @@ void Console::wear() {
     setPalette(paletteOf(dress_.look));
     bars_->setBreadth(dress_.px(mm::target) * 2 / 3);
     frame_->wear(dress_);
+    frame_->setStill(choices_.sound.still);
     board_->wear(dress_);
     board_->setUnits(choices_.units);
-    for (const auto& [action, desk] : desks_)
+    for (const auto& [action, desk] : desks_) {
+        nameForReaders(*desk->screen(), wordOf(*screenRow(action)));
         desk->wear(dress_);
+    }
+    board_->setAccessibleName(wordOf(*screenRow(Action::board)));
+    map_->setAccessibleName(wordOf(*screenRow(Action::help)));
+    nameForReaders(*page_, wordOf(*screenRow(Action::cautions)));
+    water_->setAccessibleName(wordOf(Action::waterCheck));
     map_->wear(dress_);
     page_->wear(dress_);
-    over_->wear(dress_);
     sheet_->wear(dress_);
     water_->wear(dress_);
     book_->wear(dress_);
@@ -532,7 +591,7 @@ void Console::wear() {
     if (frame_->page() == map_)
         showKeys();
     if (frame_->page() && shown_ != Action::help)
-        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, !inRehearsal(), this), shown_);
+        frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, withJournal(), this), shown_);
     placeSheets();
     QWidget* now = focusWidget();
     if (isVisible() && (!now || !now->isVisible())) {
@@ -546,7 +605,7 @@ void Console::wear() {
 void Console::changeEvent(QEvent* event) {
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::LanguageChange)
-        setWindowTitle(inRehearsal() ? tr("Panside, rehearsal") : tr("Panside"));
+        setWindowTitle(behind_.rehearsal ? tr("Panside, rehearsal") : tr("Panside"));
 }
 
 void Console::showEvent(QShowEvent* event) {

@@ -18,10 +18,10 @@ class BookSheet;
 class EntrySheet;
 class FrameView;
 class House;
-class KeyedPage;
 class KeyMap;
 class LookedAt;
 class Page;
+class RehearsalFeed;
 class Voice;
 class WaterSheet;
 struct WaterLikely;
@@ -34,13 +34,12 @@ public:
     // What stands behind the session, as the console needs it.
     struct Behind {
         Session& session;
-        std::filesystem::path journal, probeFile;              // empty in a rehearsal, which has no screens of theirs
-        ProbeWatch* probes = nullptr;                          // likewise
-        std::function<QString()> notice;                       // what it says stands at the foot; may be empty
-        std::function<void()> advance;                         // called each second before the picture; may be empty
-        std::function<void(const std::vector<Fact>&)> entered; // after facts were entered; may be empty
-        std::function<bool()> isOver;                          // a rehearsal whose shift has ended; may be empty
-        std::function<void(bool same)> again;                  // begins it anew, the same one or another; likewise
+        std::filesystem::path journal, probeFile; // empty in a rehearsal, which has no screens of theirs
+        ProbeWatch* probes = nullptr;             // likewise
+        std::function<QString()> notice;          // what it says stands at the foot; may be empty
+        std::function<void()> advance;            // called each second before the picture; may be empty
+        RehearsalFeed* rehearsal = nullptr;       // the boil is made up, and so is its journal
+        bool isNew = false;                       // a journal that has nothing: the first questions come
     };
     Console(Behind behind, Choices choices, QWidget* parent = nullptr);
     ~Console() override;
@@ -52,6 +51,7 @@ public:
     const std::filesystem::path& journalPlace() const override { return behind_.journal; }
     const std::filesystem::path& probePlace() const override { return behind_.probeFile; }
     ProbeWatch* probes() override { return behind_.probes; }
+    RehearsalFeed* rehearsal() override { return behind_.rehearsal; }
     Voice& voice() override { return *voice_; }
     LookedAt& lookedAt() override { return *looked_; }
     const Picture& picture() const override;
@@ -78,7 +78,8 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
-    bool inRehearsal() const { return behind_.journal.empty(); }
+    bool withJournal() const { return !behind_.journal.empty(); }
+    void saveChoices() const;
     void connectAll();
     void buildScreens();
     void refresh();
@@ -104,8 +105,10 @@ private:
     WaterLikely likely() const;
     void seen();
     void undo();
-    void touchHouse();
+    void touchHouse(bool fills);
     void lookAtTheEnd();
+    bool askFirst();
+    QString notice() const;
     void wear();
     void speak(const QString& language);
     void footLine();
@@ -123,7 +126,6 @@ private:
     BookSheet* book_;
     House* house_;
     Page* page_;
-    KeyedPage* over_;
     std::unique_ptr<Voice> voice_;
     std::unique_ptr<LookedAt> looked_;
     std::map<Action, Desk*> desks_;
@@ -132,6 +134,7 @@ private:
     std::set<std::pair<Alarm, std::optional<Series>>> unseen_;
     QTimer second_, soon_, said_;
     QString lastSaid_;
+    QString ownBackups_; // where the person's own journal is backed up
     bool toldOver_ = false;
 };
 

@@ -48,7 +48,11 @@ bool Console::takesKey(const QKeyEvent& event) {
     }
     const Picture& picture = board_->picture();
     const auto action = actionOf(event, picture.drawing, picture.litAt.has_value());
-    if (!action || rowOf(*action).reach != KeyReach::everywhere)
+    if (!action)
+        return false;
+    // The load's key, which lights the fire as long as none burns, reaches as far then.
+    const Action itsKey = *action == Action::fireLit && event.key() == Qt::Key_F ? Action::fired : *action;
+    if (rowOf(itsKey).reach != KeyReach::everywhere)
         return false;
     act(*action);
     return true;
@@ -76,7 +80,7 @@ bool Console::goesByDigit(const QKeyEvent& event) {
     const int digit = event.key() - Qt::Key_0;
     if (digit < 1 || digit > 9)
         return false;
-    for (const FrameTab& tab : tabsOf(screenRow(shown_)->place, !inRehearsal(), this))
+    for (const FrameTab& tab : tabsOf(screenRow(shown_)->place, withJournal(), this))
         if (tab.digit == digit) {
             openScreen(tab.screen);
             return true;

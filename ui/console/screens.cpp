@@ -13,11 +13,13 @@
 #include "ui/paperlog/paper_desk.h"
 #include "ui/probes/probes_desk.h"
 #include "ui/reckoner/reckoner_desk.h"
+#include "ui/rehearsal/rehearsal_desk.h"
 #include "ui/review/review_desk.h"
 #include "ui/rig/rig_desk.h"
 #include "ui/sap/sap_desks.h"
 #include "ui/season/season_desk.h"
 #include "ui/sound/sound_desk.h"
+#include "ui/start/start_desk.h"
 #include "ui/tank/tank_desk.h"
 #include "ui/trace/trace_desk.h"
 #include "ui/vessels/vessels_desk.h"
@@ -35,6 +37,8 @@ std::span<const ScreenRow> allScreens() {
         {Action::board, Place::boil, 1, QT_TRANSLATE_NOOP("Screens", "Board"), false, nullptr},
         {Action::fuel, Place::boil, 2, QT_TRANSLATE_NOOP("Screens", "Fire and wood"), false, &fuelDesk},
         {Action::handover, Place::boil, 3, QT_TRANSLATE_NOOP("Screens", "Hand over"), true, &handoverDesk},
+        {Action::rehearsal, Place::boil, 4, QT_TRANSLATE_NOOP("Screens", "Rehearsal"), false, &rehearsalDesk,
+         &isRehearsal},
         {Action::vessels, Place::syrup, 1, QT_TRANSLATE_NOOP("Screens", "Vessels"), false, &vesselsDesk},
         {Action::filter, Place::syrup, 2, QT_TRANSLATE_NOOP("Screens", "Filter"), false, &filterDesk, &hasFilter},
         {Action::pack, Place::syrup, 3, QT_TRANSLATE_NOOP("Screens", "Pack"), false, &packDesk},
@@ -42,13 +46,22 @@ std::span<const ScreenRow> allScreens() {
         {Action::trace, Place::syrup, 5, QT_TRANSLATE_NOOP("Screens", "Trace"), false, &traceDesk},
         {Action::book, Place::syrup, 6, QT_TRANSLATE_NOOP("Screens", "Book"), false, &bookDesk},
         {Action::review, Place::nights, 1, QT_TRANSLATE_NOOP("Screens", "Nights"), true, &reviewDesk},
+        {Action::nightAlarms, Place::nights, 2, QT_TRANSLATE_NOOP("Screens", "Alarms"), true, nullptr, nullptr,
+         Action::review},
+        {Action::nightEntries, Place::nights, 3, QT_TRANSLATE_NOOP("Screens", "Entries"), true, nullptr, nullptr,
+         Action::review},
         {Action::paper, Place::nights, 4, QT_TRANSLATE_NOOP("Screens", "From paper"), true, &paperDesk},
         {Action::importing, Place::nights, 5, QT_TRANSLATE_NOOP("Screens", "From files"), true, &importDesk},
         {Action::season, Place::season, 1, QT_TRANSLATE_NOOP("Screens", "The season"), true, &seasonDesk},
         {Action::sugar, Place::season, 2, QT_TRANSLATE_NOOP("Screens", "Sugar"), false, &sugarDesk},
         {Action::account, Place::season, 3, QT_TRANSLATE_NOOP("Screens", "House account"), false, &accountDesk},
         {Action::tells, Place::season, 4, QT_TRANSLATE_NOOP("Screens", "Trends"), false, &tellsDesk},
+        {Action::whatPays, Place::season, 5, QT_TRANSLATE_NOOP("Screens", "What pays"), true, nullptr, nullptr,
+         Action::season},
+        {Action::forecastKept, Place::season, 6, QT_TRANSLATE_NOOP("Screens", "Forecast kept"), true, nullptr, nullptr,
+         Action::season},
         {Action::rig, Place::rig, 1, QT_TRANSLATE_NOOP("Screens", "Pans and fire"), false, &rigDesk},
+        {Action::start, Place::rig, 2, QT_TRANSLATE_NOOP("Screens", "First questions"), false, &startDesk},
         {Action::probes, Place::rig, 3, QT_TRANSLATE_NOOP("Screens", "Probes"), true, &probesDesk},
         {Action::sound, Place::rig, 4, QT_TRANSLATE_NOOP("Screens", "Sound"), false, &soundDesk},
         {Action::keeping, Place::rig, 5, QT_TRANSLATE_NOOP("Screens", "Back-ups"), true, &keepingDesk},

@@ -16,6 +16,7 @@ struct ScreenRow {
     bool ofTheJournal;                     // it reads or writes the journal or the probe file: none in a rehearsal
     Desk* (*make)(Shell& shell);           // nullptr: the console has it itself
     bool (*shown)(Shell& shell) = nullptr; // its tab is there when this says so; nullptr: always
+    std::optional<Action> leafOf = {};     // a leaf of that screen, whose desk turns to it
 };
 std::span<const ScreenRow> allScreens();
 const ScreenRow* screenRow(Action screen);

@@ -27,6 +27,7 @@ Choices Choices::load() {
     chosen.backupFolder = kept.value("backupFolder").toString();
     chosen.sound.volume = std::clamp(kept.value("volume", 100).toInt(), SoundChoices::softest, 100);
     chosen.sound.spoken = kept.value("spoken").toBool();
+    chosen.sound.still = kept.value("still").toBool();
     chosen.yard.tank = tankIn(kept.value("tank").toString());
     chosen.yard.pile = pileIn(kept.value("woodpile").toString());
     chosen.yard.measured = instantIn(kept.value("woodpileMeasured").toString().toStdString());
@@ -37,6 +38,7 @@ Choices Choices::load() {
     chosen.lookIn.port = std::clamp(kept.value("lookInPort", chosen.lookIn.port).toInt(), 1024, 65535);
     chosen.lookIn.key = kept.value("lookInKey").toString();
     chosen.cautioned = kept.value("cautioned").toBool();
+    chosen.askedFor = kept.value("askedFor").toString();
     return chosen;
 }
 
@@ -48,6 +50,7 @@ void Choices::save() const {
     kept.setValue("backupFolder", backupFolder);
     kept.setValue("volume", sound.volume);
     kept.setValue("spoken", sound.spoken);
+    kept.setValue("still", sound.still);
     kept.setValue("tank", yard.tank ? textOf(*yard.tank) : QString{});
     kept.setValue("woodpile", yard.pile ? textOf(*yard.pile) : QString{});
     kept.setValue("woodpileMeasured", yard.measured ? QString::fromStdString(textOf(*yard.measured)) : QString{});
@@ -57,6 +60,7 @@ void Choices::save() const {
     kept.setValue("lookInPort", lookIn.port);
     kept.setValue("lookInKey", lookIn.key);
     kept.setValue("cautioned", cautioned);
+    kept.setValue("askedFor", askedFor);
     kept.sync();
     // The key is nobody else's.
     QFile::setPermissions(kept.fileName(), QFile::ReadOwner | QFile::WriteOwner);

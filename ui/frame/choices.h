@@ -10,6 +10,7 @@ namespace panside {
 struct SoundChoices {
     int volume = 100;    // percent, softest to 100: an alarm that cannot be heard is none
     bool spoken = false; // the line of a new alarm is said as well
+    bool still = false;  // the frame of an alarm stands instead of flashing
     static constexpr int softest = 20, step = 10;
     bool operator==(const SoundChoices&) const = default;
 };
@@ -33,6 +34,7 @@ struct Choices {
     Yard yard = {};
     LookChoices lookIn = {};
     bool cautioned = false; // the first-start page has been read
+    QString askedFor;       // the journal that the first questions were asked for last
 
     // What was chosen before; for the rest, what the system's language and country suggest.
     static Choices load();

@@ -15,6 +15,8 @@ public:
     QWidget* screen() const { return screen_; }
     // Called before the screen is shown.
     virtual void open() {}
+    // Called after it: a screen whose leaves have tabs of their own turns to this one.
+    virtual void openLeaf(Action) {}
     // Sizes, colours, units and language, now and whenever they change.
     virtual void wear(const Dress& dress) = 0;
 

@@ -123,15 +123,25 @@ void FrameView::showTabs(Place place, const std::vector<FrameTab>& tabs, Action 
         tabs_[i]->setChecked(tabs[i].screen == shown);
     }
     bar_->setAway(shown != Action::board);
-    context_.clear();
     arrange();
 }
 
+void FrameView::setStill(bool still) {
+    still_ = still;
+    if (still_ && flashing_.isActive()) {
+        flashing_.stop();
+        lit_ = true;
+        update();
+    }
+}
+
 void FrameView::display(const SentenceView& said, const QString& numbers) {
+    const bool changed = said.flashing != bar_->view().flashing;
     bar_->display(said, numbers);
-    if (said.flashing == flashing_.isActive() && (said.flashing || lit_ == (said.state == SentenceView::State::alarm)))
+    const bool flashes = said.flashing && !still_;
+    if (!changed && flashes == flashing_.isActive() && (flashes || lit_ == (said.state == SentenceView::State::alarm)))
         return;
-    if (said.flashing) {
+    if (flashes) {
         lit_ = true;
         flashing_.start();
     } else {
@@ -144,13 +154,6 @@ void FrameView::display(const SentenceView& said, const QString& numbers) {
 void FrameView::flash() {
     lit_ = !lit_;
     update();
-}
-
-void FrameView::setContext(const QString& words) {
-    if (words == context_)
-        return;
-    context_ = words;
-    update(contextPlace_);
 }
 
 void FrameView::sayWords() {
@@ -216,23 +219,14 @@ void FrameView::arrangeTabs(const QRect& place) {
         tabs_[i]->setGeometry(at, place.top(), wide, place.height());
         at += wide;
     }
-    contextPlace_ = QRect{at + dress_.px(2), place.top(), place.right() - at - dress_.px(2), place.height()};
 }
 
 // Shares of the row as the words need; nothing in it moves while the language stays.
 void FrameView::arrangeRow(const QRect& place) {
-    const int gap = dress_.px(isLow() ? 1 : 1.5), count = static_cast<int>(row_.size());
-    int share = 0, at = place.left(), rest = place.width() - gap * (count - 1);
+    std::vector<Press*> keys;
     for (const auto& [action, key] : row_)
-        share += key->sizeHint().width();
-    for (const auto& [action, key] : row_) {
-        const int hint = key->sizeHint().width();
-        const int wide = static_cast<int>(static_cast<long long>(rest) * hint / std::max(1, share));
-        key->setGeometry(at, place.top(), wide, place.height());
-        at += wide + gap;
-        rest -= wide;
-        share -= hint;
-    }
+        keys.push_back(key);
+    layInRow(keys, place, dress_.px(isLow() ? 1 : 1.5));
 }
 
 QRect FrameView::sheetPlace() const {
@@ -249,11 +243,6 @@ void FrameView::paintEvent(QPaintEvent*) {
     const Inks& inks = dress_.inks();
     QPainter painter{this};
     painter.fillRect(rect(), inks.ground);
-    if (!context_.isEmpty()) {
-        painter.setPen(inks.quiet);
-        drawFitted(painter, contextPlace_, Qt::AlignRight | Qt::AlignVCenter, dress_.letters(mm::smallWords), context_,
-                   2);
-    }
     const SentenceView& said = bar_->view();
     if (said.state != SentenceView::State::alarm || !lit_)
         return;

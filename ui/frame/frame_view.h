@@ -43,8 +43,6 @@ public:
     void showTabs(Place place, const std::vector<FrameTab>& tabs, Action shown);
     QWidget* page() const;
     void display(const SentenceView& said, const QString& numbers);
-    // At the right end of the tab row: where one is, what is pointed at.
-    void setContext(const QString& words);
 
     SentenceBar& bar() { return *bar_; }
     Foot& foot() { return *foot_; }
@@ -53,6 +51,8 @@ public:
     bool isLow() const; // less than 180 mm high
     // Lit half of the flash of an alarm that nobody has seen.
     bool isLit() const { return lit_; }
+    // Nothing moves: an alarm's frame stands, whole until it is seen.
+    void setStill(bool still);
 
 signals:
     void placeWanted(panside::Place place);
@@ -83,10 +83,9 @@ private:
     std::vector<TabKey*> tabs_;
     std::vector<FrameTab> shownTabs_;
     std::vector<std::pair<Action, Press*>> row_;
-    QString context_;
-    QRect contextPlace_, work_; // `work_`: all right of the rail and under the bar
+    QRect work_; // `work_`: all right of the rail and under the bar
     QTimer flashing_;
-    bool lit_ = false;
+    bool lit_ = false, still_ = false;
 };
 
 } // namespace panside

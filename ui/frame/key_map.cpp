@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <numeric>
 
 namespace panside {
 namespace {
@@ -71,19 +72,41 @@ void KeyMap::wear(const Dress& dress) {
 
 void KeyMap::resizeEvent(QResizeEvent*) { arrange(); }
 
+// All alike; where a word does not stand whole then, its column takes what the others can spare.
+std::vector<int> KeyMap::columnWidths(int room) const {
+    const int count = static_cast<int>(columns_.size());
+    std::vector<int> least;
+    for (const Column& column : columns_) {
+        least.push_back(0);
+        for (const Press* key : column.keys)
+            least.back() = std::max(least.back(), key->leastWidth());
+    }
+    const int sum = std::accumulate(least.begin(), least.end(), 0);
+    const bool alike = *std::max_element(least.begin(), least.end()) <= room / count || sum > room;
+    std::vector<int> widths;
+    for (int i = 0; i < count; ++i) {
+        const int from = alike ? 0 : least[static_cast<std::size_t>(i)], shared = alike ? room : room - sum;
+        widths.push_back(from + (i + 1) * shared / count - i * shared / count);
+    }
+    return widths;
+}
+
 void KeyMap::arrange() {
     if (columns_.empty())
         return;
     const int gap = dress_.px(1.5), head = dress_.px(5.5), target = dress_.px(mm::target);
     const int count = static_cast<int>(columns_.size());
+    const std::vector<int> widths = columnWidths(width() - gap * (count - 1));
     std::size_t most = 0;
+    int from = 0;
     for (int i = 0; i < count; ++i) {
         Column& column = columns_[static_cast<std::size_t>(i)];
-        const int from = i * (width() + gap) / count, wide = (i + 1) * (width() + gap) / count - gap - from;
+        const int wide = widths[static_cast<std::size_t>(i)];
         column.head = QRect{from, 0, wide, head};
         for (std::size_t row = 0; row < column.keys.size(); ++row)
             column.keys[row]->setGeometry(from, head + static_cast<int>(row) * (target + gap), wide, target);
         most = std::max(most, column.keys.size());
+        from += wide + gap;
     }
     const int rows = (static_cast<int>(actions_.size()) + actionColumns - 1) / actionColumns;
     const int wanted = head + rows * (target + gap) - gap;

@@ -28,6 +28,7 @@ private:
     };
     Press* add(const QString& word, const QString& key, const QString& name);
     void arrange();
+    std::vector<int> columnWidths(int room) const;
     Dress dress_;
     std::vector<Column> columns_;
     std::vector<Press*> actions_;

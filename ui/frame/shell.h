@@ -13,6 +13,7 @@ class LookedAt;
 struct BookForm;
 class House;
 class ProbeWatch;
+class RehearsalFeed;
 class ShiftTrace;
 class Voice;
 
@@ -24,10 +25,11 @@ public:
     virtual ~Shell() = default;
 
     virtual Session& session() = 0;
-    // Where the journal and the probe file lie; empty in a rehearsal.
+    // Where the journal and the probe file lie; empty in a rehearsal that is kept nowhere.
     virtual const std::filesystem::path& journalPlace() const = 0;
     virtual const std::filesystem::path& probePlace() const = 0;
-    virtual ProbeWatch* probes() = 0; // none in a rehearsal
+    virtual ProbeWatch* probes() = 0;
+    virtual RehearsalFeed* rehearsal() = 0; // none on a journal of one's own
     virtual Voice& voice() = 0;
     virtual LookedAt& lookedAt() = 0;
 

@@ -132,7 +132,10 @@ QString sugarWords(const SugarAccount& sugar, Units units) {
     const Figure in = figure(sugar.in, units), out = figure(sugar.out, units);
     // More out than in: the sap was sweeter than entered. That is said by its sign, not hidden.
     const Figure left = figure(sugar.inPans(), units);
-    return QStringLiteral("%1, %2, %3").arg(in.number, out.number, left.text());
+    const QString words = QStringLiteral("%1, %2, %3").arg(in.number, out.number, left.text());
+    return sugar.before > Mass{} ? words + tr(QT_TRANSLATE_NOOP("Fuel", "; %1 stood in them from the night before"))
+                                               .arg(figure(sugar.before, units).text())
+                                 : words;
 }
 
 QString money(double amount) { return QLocale{}.toCurrencyString(amount); }

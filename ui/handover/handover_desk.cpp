@@ -1,10 +1,9 @@
 #include "ui/handover/handover_desk.h"
+#include "ui/files/file_pick.h"
 
 #include "ui/handover/handover_view.h"
 #include "ui/page/keyed_page.h"
 #include "ui/words/journal_words.h"
-
-#include <QFileDialog>
 
 namespace panside {
 
@@ -77,8 +76,8 @@ private:
         }
     }
     void write() {
-        const auto place = QFileDialog::getSaveFileName(page_, Desk::tr("Write the hand-over page"),
-                                                        QStringLiteral("handover.pdf"), Desk::tr("PDF (*.pdf)"));
+        const auto place = pickToSave(page_, shell_.dress(), Desk::tr("Write the hand-over page"),
+                                      QStringLiteral("handover.pdf"), {"pdf"});
         if (!place.isEmpty())
             page_->say(writePdf(words(), Desk::tr("Hand-over"), place)
                            ? Desk::tr("Written: %1").arg(place)

@@ -1,4 +1,5 @@
 #include "ui/importing/import_desk.h"
+#include "ui/files/file_pick.h"
 
 #include "core/files/text_file.h"
 #include "core/journal/day_books.h"
@@ -9,7 +10,6 @@
 #include "ui/words/journal_words.h"
 #include "ui/words/zone_named.h"
 
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QTimeZone>
 #include <algorithm>
@@ -78,8 +78,7 @@ private:
     void choose() {
         if (state_.working)
             return;
-        const auto places = QFileDialog::getOpenFileNames(screen_, Desk::tr("Read logs in"), {},
-                                                          Desk::tr("Logs (*.csv *.txt *.tsv *.log);;All files (*)"));
+        const auto places = pickFiles(screen_, shell_.dress(), Desk::tr("Read logs in"), {"csv", "txt", "tsv", "log"});
         if (places.isEmpty())
             return;
         state_ = {};

@@ -29,9 +29,9 @@ bool isIn(const ImportLine& line) {
 
 // The faults come without the file's name: it stands above them.
 QString faultLine(const Fault& fault) {
-    const QString said = faultWords(fault, QStringLiteral("-"));
-    return fault.line == 0 ? said.mid(said.indexOf(QStringLiteral(": ")) + 2)
-                           : tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(said.mid(2));
+    return fault.line == 0
+               ? faultWords(fault)
+               : tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(faultWords(fault, QStringLiteral("-")).mid(2));
 }
 
 QString faultList(const std::vector<Fault>& faults, std::uint64_t all) {

@@ -91,8 +91,7 @@ void setRole(ForeignMap& map, int column, const ColumnRole& role, Unit unit) {
 
 Unit usualUnit(Series series, Units units) {
     const auto all = logUnits(series);
-    const Unit usual =
-        series == Series::filter_pressure && units == Units::us ? Unit::psi : unitOf(rowOf(series).dimension, units);
+    const Unit usual = readingUnit(series, units);
     return std::find(all.begin(), all.end(), usual) == all.end() ? all.front() : usual;
 }
 

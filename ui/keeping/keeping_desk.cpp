@@ -1,11 +1,11 @@
 #include "ui/keeping/keeping_desk.h"
+#include "ui/files/file_pick.h"
 
 #include "core/journal/unforeseen.h"
 #include "ui/keeping/keeping_view.h"
 #include "ui/keys/places.h"
 #include "ui/words/journal_words.h"
 
-#include <QFileDialog>
 #include <QTimer>
 #include <atomic>
 #include <thread>
@@ -114,7 +114,7 @@ private:
             } catch (const JournalError& trouble) {
                 if (trouble.trouble() != JournalTrouble::damaged)
                     throw;
-                health.findings.push_back(JournalFinding::said(journalWords(trouble).toStdString()));
+                health.findings.push_back(asWritten(journalWords(trouble).toStdString()));
             }
             return [this, health] { found(health); };
         });
@@ -128,7 +128,7 @@ private:
     }
     void chooseFolder() {
         const auto folder =
-            QFileDialog::getExistingDirectory(page_, Desk::tr("Where back-ups go"), shell_.choices().backupFolder);
+            pickFolder(page_, shell_.dress(), Desk::tr("Where back-ups go"), shell_.choices().backupFolder);
         if (folder.isEmpty())
             return;
         auto choices = shell_.choices();
@@ -175,8 +175,7 @@ private:
         show();
     }
     void chooseBackup() {
-        const auto place = QFileDialog::getOpenFileName(page_, Desk::tr("Which back-up"), state_.folder,
-                                                        Desk::tr("Back-ups (*.journal)"));
+        const auto place = pickFile(page_, shell_.dress(), Desk::tr("Which back-up"), state_.folder, {"journal"});
         if (place.isEmpty())
             return;
         try {

@@ -60,7 +60,13 @@ enum class Action {
     tonight,
     sugar,
     account,
-    tells
+    tells,
+    start,
+    rehearsal,
+    nightAlarms,
+    nightEntries,
+    whatPays,
+    forecastKept
 };
 
 // Where an action stands on the screen: on a card, in the bar beside the sentence, in the row under the board, at the

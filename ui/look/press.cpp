@@ -3,6 +3,7 @@
 #include <QFontMetrics>
 #include <QPainter>
 #include <algorithm>
+#include <cstdint>
 
 namespace panside {
 
@@ -78,6 +79,40 @@ bool Press::isWhole() const {
     const QSize room = wordPlace().size();
     const QFont least = dress_.letters(mm::smallWords);
     return text().isEmpty() || fits(least, text(), room) || fits(least, text(), room, 2);
+}
+
+int Press::leastWidth() const {
+    const QFontMetrics metrics{dress_.letters(mm::smallWords)};
+    int word = metrics.horizontalAdvance(text());
+    for (qsizetype at = text().indexOf(u' '); at >= 0; at = text().indexOf(u' ', at + 1))
+        word = std::min(
+            word, std::max(metrics.horizontalAdvance(text().left(at)), metrics.horizontalAdvance(text().mid(at + 1))));
+    const QFontMetrics cap{dress_.letters(mm::smallWords, true)};
+    const int edges =
+        key_.isEmpty() ? 2 * dress_.px(1.8) : 2 * dress_.px(1) + dress_.px(0.5) + cap.horizontalAdvance(key_) + 1;
+    return std::max(word + 2 + edges + tickWidth(), dress_.px(mm::target));
+}
+
+void layInRow(const std::vector<Press*>& keys, const QRect& place, int gap) {
+    std::int64_t least = 0, wanted = 0;
+    for (const Press* key : keys) {
+        least += std::min(key->leastWidth(), key->sizeHint().width());
+        wanted += key->sizeHint().width();
+    }
+    int at = place.left(), rest = place.width() - gap * (static_cast<int>(keys.size()) - 1);
+    // By what they want where that is there (or where not even the least is); else the least, and of the rest by what
+    // is wanted beyond it.
+    const bool spare = rest >= wanted || rest < least;
+    std::int64_t left = spare ? rest : rest - least, share = spare ? wanted : wanted - least;
+    for (Press* key : keys) {
+        const int hint = key->sizeHint().width(), base = spare ? 0 : std::min(key->leastWidth(), hint);
+        const std::int64_t more = left * (hint - base) / std::max<std::int64_t>(1, share);
+        const int wide = base + static_cast<int>(more);
+        key->setGeometry(at, place.top(), wide, place.height());
+        at += wide + gap;
+        left -= more;
+        share -= hint - base;
+    }
 }
 
 QColor Press::wordInk() const {

@@ -5,6 +5,7 @@
 #include "ui/look/key_shape.h"
 
 #include <QAbstractButton>
+#include <vector>
 
 namespace panside {
 
@@ -22,6 +23,8 @@ public:
     QSize minimumSizeHint() const override;
     // Does the word stand on it whole, in letters of 3 mm at least?
     bool isWhole() const;
+    // The narrowest on which it does: in one line, or in two where the word has a gap.
+    int leastWidth() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -40,5 +43,9 @@ private:
     QString key_;
     KeyShape shape_ = KeyShape::plain;
 };
+
+// Keys side by side, as wide as their words need; where the row is too short for that, none gives up more than its word
+// can spare.
+void layInRow(const std::vector<Press*>& keys, const QRect& place, int gap);
 
 } // namespace panside

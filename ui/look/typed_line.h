@@ -18,7 +18,6 @@ public:
     void takeNumbers(bool withMinus);
     // What is typed cannot be meant: the edge says so until it is changed.
     void setDoubted(bool doubted);
-    bool isDoubted() const { return doubted_; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 

@@ -139,7 +139,13 @@ QString spanText(Duration span) {
     const long long minutes = (whole + 30) / 60;
     if (minutes < 90)
         return QString::number(minutes) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "min"));
-    return hoursText(minutes);
+    const long long hours = (minutes + 30) / 60;
+    if (hours < 48)
+        return hoursText(minutes);
+    const QString days = QString::number(hours / 24) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "d"));
+    if (hours >= 240 || hours % 24 == 0)
+        return days;
+    return days + joint + QString::number(hours % 24) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "h"));
 }
 
 QString leftText(Duration left) {

@@ -35,7 +35,7 @@ QString symbolOf(Unit unit);
 
 // How the console writes time, so that 1:30 is read in one way only. No span has a colon: hours carry their h, minutes
 // their min. A colon is a time of the day, "01:30" (WallClock). Every span goes through these.
-// A span of time: "40 s", "12 min", "1 h 45".
+// A span of time: "40 s", "12 min", "1 h 45"; from two days on "3 d 4 h", from ten on "271 d".
 QString spanText(Duration span);
 // Whole minutes as hours: "0 h 50", "1 h 45".
 QString hoursText(long long minutes);

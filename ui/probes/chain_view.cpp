@@ -54,6 +54,9 @@ void ChainView::display(const std::vector<ChainRow>& rows) {
     if (rows == rows_)
         return;
     sentence_->setText(chainSentence(rows));
+    setAccessibleName(sentence_->text());
+    for (auto* scroll : findChildren<QScrollArea*>())
+        scroll->setAccessibleName(sentence_->text());
     if (rows.size() != cells_.size()) {
         qDeleteAll(table_->findChildren<QWidget*>(QString{}, Qt::FindDirectChildrenOnly));
         delete table_->layout();

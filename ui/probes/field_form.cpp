@@ -95,7 +95,7 @@ public:
     Answering(FieldRule field, const QString& answer, Units units)
         : field_{std::move(field)}, answer_{answer}, units_{units} {}
 
-    std::variant<FieldRule, QString> take(FieldPart part) {
+    std::variant<FieldRule, QString> given(FieldPart part) {
         set(part);
         if (!wrong_.isEmpty())
             return wrong_;
@@ -198,7 +198,7 @@ std::vector<FieldFormRow> fieldForm(const PortRule& port, const FieldRule& field
 }
 
 std::variant<FieldRule, QString> withAnswer(FieldRule field, FieldPart part, const QString& answer, Units units) {
-    return Answering{std::move(field), answer, units}.take(part);
+    return Answering{std::move(field), answer, units}.given(part);
 }
 
 } // namespace panside

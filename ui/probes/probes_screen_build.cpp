@@ -69,6 +69,7 @@ void ProbesScreen::build() {
     column->addWidget(lines_);
     buildQuestion(column);
     scroll_ = new QScrollArea;
+    scroll_->setAccessibleName(accessibleName()); // it takes the keys that roll it
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setWidgetResizable(true);
     fields_ = new QWidget;

@@ -145,7 +145,12 @@ const std::vector<SumRow>& sumRows() {
             {"light", WORD("Lit at"), Asks::clock, true},
             {"cold", WORD("Cold by"), Asks::clock, true},
             {"concentrate", WORD("Concentrate"), Asks::sugar, true},
-            {"keep", WORD("Sap to keep back"), Asks::volume, true}}}}}};
+            {"keep", WORD("Sap to keep back"), Asks::volume, true}}}}},
+        {"run",
+         {{"",
+           {{"night", WORD("Coldest of the night"), Asks::temperature},
+            {"day", WORD("Warmest of the day"), Asks::temperature},
+            {"taps", WORD("How many taps"), Asks::index, true}}}}}};
     return rows;
 }
 

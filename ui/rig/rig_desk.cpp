@@ -1,6 +1,7 @@
 #include "ui/rig/rig_desk.h"
 
 #include "ui/rig/rig_screen.h"
+#include "ui/words/said.h"
 
 namespace panside {
 namespace {
@@ -34,10 +35,8 @@ private:
             screen_->say(*wrong);
             return;
         }
-        if (session().openShift() || !session().boil().facts().empty())
-            session().enter(std::get<Fact>(fact));
-        else
-            session().carry(std::get<Set>(std::get<Fact>(fact).what));
+        if (const auto refused = session().set(std::get<Fact>(fact)))
+            return screen_->say(said(refused->why, "Session"));
         open();
     }
 

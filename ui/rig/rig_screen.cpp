@@ -1,5 +1,6 @@
 #include "ui/rig/rig_screen.h"
 
+#include "core/boil/vocabulary.h"
 #include "ui/look/press.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
@@ -40,6 +41,7 @@ void RigScreen::build() {
     inside_ = new QWidget;
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
+    column->setContentsMargins(0, 0, 0, 0); // the page has its own
     auto* title = new QLabel{tr("The rig and the day's choices")};
     title->setFont(dress_.letters(mm::words * 1.25, true));
     column->addWidget(title);
@@ -95,7 +97,8 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     label->setFont(dress_.letters(mm::smallWords));
     label->setWordWrap(true);
     auto* edit = new TypedLine;
-    edit->takeNumbers(true);
+    if (!isWords(row.key))
+        edit->takeNumbers(true);
     edit->setText(row.answer);
     edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(row.key)));
     edit->setAccessibleName(row.label);

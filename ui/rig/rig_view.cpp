@@ -3,13 +3,13 @@
 #include "core/boil/settings.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
+#include "core/ledger/lot_code.h"
 #include "ui/words/fault_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <cmath>
 #include <fmt/format.h>
-#include <ranges>
 
 namespace panside {
 namespace {
@@ -39,10 +39,36 @@ QString withUnit(Setting key, double si, Unit unit) {
     return numberText(key, si, unit) + QChar{0x00a0} + symbolOf(unit);
 }
 
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+QString sourceOf(const PlaceLaw& law) {
+    const QString text = utf8(law.density.text);
+    return law.density.quoted ? tr(QT_TRANSLATE_NOOP("Rig", "by %1 (read only as quoted)")).arg(text)
+                              : tr(QT_TRANSLATE_NOOP("Rig", "by %1")).arg(text);
+}
+
+QString ofTheLaw(Setting key, const PlaceLaw& law) {
+    const auto brix = key == Setting::legal_minimum ? std::optional{law.least()} : law.most();
+    const QString at = figure(law.statedAt(), law.country == Country::canada ? Units::metric : Units::us, 0).text();
+    return brix ? tr(QT_TRANSLATE_NOOP("Rig", "%1 in %2, at %3"))
+                      .arg(withUnit(key, brix->si(), Unit::brix), utf8(law.name), at)
+                : tr(QT_TRANSLATE_NOOP("Rig", "none is known of %1")).arg(utf8(law.name));
+}
+
 } // namespace
 
-QString settingUsual(Setting key, Units units) {
+QString settingUsual(Setting key, Units units, const PlaceLaw* law) {
     switch (key) {
+    case Setting::legal_minimum:
+    case Setting::too_heavy:
+        if (law)
+            return ofTheLaw(key, *law);
+        break;
+    case Setting::place:
+        return law ? sourceOf(*law) : tr(QT_TRANSLATE_NOOP("Rig", "a state or a province; US or Canada until then"));
+    case Setting::lot_scheme:
+        return tr(QT_TRANSLATE_NOOP("Rig", "usually %1; {yyyy} {mm} {dd}: its day, {v}: the vessel, {n}: counted"))
+            .arg(utf8(usualLotScheme));
     case Setting::fire_interval:
         return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 480, Unit::min));
     case Setting::burn_out:
@@ -52,6 +78,10 @@ QString settingUsual(Setting key, Units units) {
     case Setting::stack_limit:
         return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then"))
             .arg(withUnit(key, 873.15, settingUnit(key, units)));
+    case Setting::overflow_rim:
+        return tr(QT_TRANSLATE_NOOP("Rig", "15 min before it runs over"));
+    case Setting::overflow_calls:
+        return tr(QT_TRANSLATE_NOOP("Rig", "nobody is named"));
     default:
         break;
     }
@@ -61,6 +91,8 @@ QString settingUsual(Setting key, Units units) {
 }
 
 Unit settingUnit(Setting key, Units units) {
+    if (isWords(key))
+        return Unit::none;
     // The filter's gauge is in psi, the barometer in inches of mercury.
     if (key == Setting::filter_limit && units == Units::us)
         return Unit::psi;
@@ -72,28 +104,48 @@ Unit settingUnit(Setting key, Units units) {
     return unitOf(dimension, units);
 }
 
+RigRow rigRow(Setting key, const std::vector<Set>& inForce, Units units, const PlaceLaw* law) {
+    RigRow row{.key = key,
+               .label = settingName(key),
+               .answer = {},
+               .unit = settingUnit(key, units),
+               .usual = settingUsual(key, units, law)};
+    for (const Set& set : inForce)
+        if (set.key == key)
+            row.answer = isWords(key) ? utf8(set.text) : numberText(key, set.si, row.unit);
+    return row;
+}
+
 std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) {
+    Settings inForce;
+    for (const Boil::Entry& entry : facts)
+        if (const auto* set = std::get_if<Set>(&entry.fact.what))
+            inForce.put(*set);
     std::vector<RigRow> rows;
-    for (const SettingRow& setting : allSettings() | std::views::filter([](const SettingRow& row) {
-                                         return !isOfTheHouse(row.key) && !isLearned(row.key);
-                                     }))
-        rows.push_back({.key = setting.key,
-                        .label = settingName(setting.key),
-                        .answer = {},
-                        .unit = settingUnit(setting.key, units),
-                        .usual = settingUsual(setting.key, units)});
+    for (const bool house : {false, true})
+        for (const SettingRow& setting : allSettings())
+            if (isOfTheHouse(setting.key) == house && !isLearned(setting.key))
+                rows.push_back(rigRow(setting.key, {}, units, inForce.law()));
     for (const Boil::Entry& entry : facts)
         if (const auto* set = std::get_if<Set>(&entry.fact.what))
             for (RigRow& row : rows)
                 if (row.key == set->key)
-                    row.answer = numberText(row.key, set->si, row.unit);
+                    row.answer = isWords(row.key) ? utf8(set->text) : numberText(row.key, set->si, row.unit);
     return rows;
 }
 
 std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed, Instant now) {
+    const std::string key{rowOf(row.key).name};
+    const auto asFact = [&](const std::string& value, Unit its) -> std::variant<Fact, QString> {
+        auto made = factOf({}, "set", value, nameOf(its), "key=" + key, now);
+        if (const auto* fault = std::get_if<Fault>(&made))
+            return faultWords(*fault, row.label);
+        return std::get<Fact>(std::move(made));
+    };
+    if (isWords(row.key))
+        return asFact(typed.trimmed().toStdString(), Unit::none);
     QString number = typed.trimmed();
     number.replace(u',', u'.').replace(u'\u2212', u'-');
-    const std::string key{rowOf(row.key).name};
     std::string written = number.toStdString();
     Unit unit = row.unit;
     // The log has these in one unit only.
@@ -105,10 +157,7 @@ std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed,
     }
     if (isStep(row.key))
         unit = Unit::K;
-    auto made = factOf({}, "set", written, nameOf(unit), "key=" + key, now);
-    if (const auto* fault = std::get_if<Fault>(&made))
-        return faultWords(*fault, row.label);
-    return std::get<Fact>(std::move(made));
+    return asFact(written, unit);
 }
 
 } // namespace panside

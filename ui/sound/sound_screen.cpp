@@ -92,6 +92,9 @@ void SoundScreen::build() {
     spoken_ = press({}, QStringLiteral("W"), "spoken");
     connect(spoken_, &Press::clicked, this, &SoundScreen::turnSpoken);
     column->addWidget(spoken_);
+    still_ = press({}, QStringLiteral("B"), "still");
+    connect(still_, &Press::clicked, this, &SoundScreen::turnStill);
+    column->addWidget(still_);
     column->addStretch();
     refresh();
 }
@@ -107,6 +110,8 @@ void SoundScreen::refresh() {
                                    : tr("Alarms are not spoken"),
                  QStringLiteral("W"));
     spoken_->setEnabled(canSpeak_);
+    still_->say(choices_.still ? tr("The frame of an alarm stands still") : tr("The frame of an alarm flashes"),
+                QStringLiteral("B"));
 }
 
 void SoundScreen::louder(int steps) {
@@ -119,6 +124,12 @@ void SoundScreen::turnSpoken() {
     if (!canSpeak_)
         return;
     choices_.spoken = !choices_.spoken;
+    refresh();
+    emit chosen(choices_);
+}
+
+void SoundScreen::turnStill() {
+    choices_.still = !choices_.still;
     refresh();
     emit chosen(choices_);
 }
@@ -146,6 +157,9 @@ void SoundScreen::keyPressEvent(QKeyEvent* event) {
         break;
     case Qt::Key_W:
         turnSpoken();
+        break;
+    case Qt::Key_B:
+        turnStill();
         break;
     default:
         QWidget::keyPressEvent(event);

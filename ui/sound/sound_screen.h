@@ -34,6 +34,7 @@ private:
     void refresh();
     void louder(int steps);
     void turnSpoken();
+    void turnStill();
     Press* press(const QString& word, const QString& key, const char* name);
 
     Dress dress_;
@@ -41,7 +42,7 @@ private:
     bool canBeHeard_ = false, canSpeak_ = false;
     QWidget* inside_ = nullptr;
     QLabel *device_ = nullptr, *volume_ = nullptr;
-    Press* spoken_ = nullptr;
+    Press *spoken_ = nullptr, *still_ = nullptr;
 };
 
 } // namespace panside

@@ -54,7 +54,6 @@ void Voice::tellDue(const Picture& picture) {
     fireDue_ = fire;
     if (!isNew || about_)
         return;
-    ++dueTones_;
     sound(Priority::low, softly);
 }
 

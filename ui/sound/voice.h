@@ -29,7 +29,6 @@ public:
     int calls() const { return calls_; } // since the alarm was raised
 
     // A call that is due is no alarm: one soft tone when it comes, never again.
-    int dueTones() const { return dueTones_; }
 
     // What there is to call about: the highest alarm not yet seen; nullptr for none.
     static const AlarmPicture* urgent(const Picture& picture);
@@ -53,7 +52,7 @@ private:
     bool spoken_ = false;
     std::optional<Priority> about_;
     double volume_ = 1;
-    int calls_ = 0, dueTones_ = 0;
+    int calls_ = 0;
     bool drawDue_ = false, fireDue_ = false;
 };
 

@@ -97,6 +97,7 @@ TypedLine* TankScreen::field(const QString& name, const QString& label, const QS
                              QHBoxLayout* row, bool wide) {
     auto* before = new QLabel{label};
     before->setFont(dress_.letters(mm::smallWords));
+    before->setWordWrap(true); // a long name takes two lines beside its field
     auto* edit = new TypedLine;
     if (!wide)
         edit->takeNumbers(false);

@@ -12,7 +12,10 @@ QString tr(const char* text) { return QCoreApplication::translate("AlarmWords", 
 
 // Probes are named by what they read: a person thinks "the stack probe", not a channel.
 QString probe(const AlarmPicture& alarm) {
-    return alarm.series ? readingName(*alarm.series) : tr(QT_TRANSLATE_NOOP("AlarmWords", "a probe"));
+    QString names = alarm.series ? readingName(*alarm.series) : tr(QT_TRANSLATE_NOOP("AlarmWords", "a probe"));
+    for (const Series series : alarm.also)
+        names += QStringLiteral(", ") + readingName(series);
+    return names;
 }
 
 QString scorchLine(const AlarmPicture& alarm) {
@@ -26,6 +29,26 @@ QString scorchLine(const AlarmPicture& alarm) {
 QString sapLine(const AlarmPicture& alarm) {
     return alarm.left ? tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap for %1 more")).arg(spanText(*alarm.left))
                       : tr(QT_TRANSLATE_NOOP("AlarmWords", "Sap is running short"));
+}
+
+// Which tank and whom it calls are among its grounds.
+QString named(const AlarmPicture& alarm, GroundKind kind) {
+    for (const Ground& ground : alarm.why)
+        if (const auto* name = std::get_if<std::string>(&ground.seen); name && ground.kind == kind)
+            return QString::fromStdString(*name);
+    return {};
+}
+
+QString overflowLine(const AlarmPicture& alarm) {
+    QString tank = named(alarm, GroundKind::tankNamed);
+    if (tank.isEmpty())
+        tank = tr(QT_TRANSLATE_NOOP("AlarmWords", "The feed tank"));
+    const bool soon = !alarm.left || *alarm.left < Duration{60};
+    const QString line =
+        soon ? tr(QT_TRANSLATE_NOOP("AlarmWords", "%1: full to the rim")).arg(tank)
+             : tr(QT_TRANSLATE_NOOP("AlarmWords", "%1: runs over in %2")).arg(tank, spanText(*alarm.left));
+    const QString whom = named(alarm, GroundKind::callsFor);
+    return whom.isEmpty() ? line : tr(QT_TRANSLATE_NOOP("AlarmWords", "%1. Call %2")).arg(line, whom);
 }
 
 // Steps are parted by an upright stroke, so that a translation may have fewer commas or more.
@@ -80,6 +103,8 @@ QString stepsOf(const AlarmPicture& alarm, bool drawing) {
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "bring sap|or stop firing while it still covers the pans"));
     case Alarm::last_load:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "keep the sap that is left to cover the pans"));
+    case Alarm::tank_overflow:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "shut it off or pump it on|dip it where the book is wrong"));
     case Alarm::probe_stuck:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "trust the hydrometer|look at the probe and its box"));
     case Alarm::reading_implausible:
@@ -116,6 +141,8 @@ QString alarmName(Alarm alarm) {
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "sap low"));
     case Alarm::last_load:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "last load"));
+    case Alarm::tank_overflow:
+        return tr(QT_TRANSLATE_NOOP("AlarmWords", "tank runs over"));
     case Alarm::probe_stuck:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "probe stuck"));
     case Alarm::reading_implausible:
@@ -150,6 +177,8 @@ QString alarmLine(const AlarmPicture& alarm) {
         return sapLine(alarm);
     case Alarm::last_load:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "The next load should be the last"));
+    case Alarm::tank_overflow:
+        return overflowLine(alarm);
     case Alarm::probe_stuck:
         return tr(QT_TRANSLATE_NOOP("AlarmWords", "Not moving: %1")).arg(probe(alarm));
     case Alarm::reading_implausible:

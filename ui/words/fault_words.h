@@ -7,5 +7,7 @@
 namespace panside {
 
 QString faultWords(const Fault& fault, const QString& file);
+QString faultWords(const Fault& fault);      // without the place
+QString wantedWords(const Sentence& wanted); // what may stand there
 
 } // namespace panside

@@ -2,6 +2,7 @@
 
 #include "ui/words/alarm_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 
@@ -13,6 +14,7 @@ QString tr(const char* text) { return QCoreApplication::translate("Why", text); 
 // The only pressure that an alarm goes by is the press gauge's.
 QString figureWords(const GroundFigure& seen, Units units) {
     return std::visit(Overloaded{[](std::monostate) { return QString{}; }, [](Duration span) { return spanText(span); },
+                                 [](const std::string& name) { return QString::fromStdString(name); },
                                  [&](Pressure pressure) { return gaugeFigure(pressure, units).text(); },
                                  [&](const auto& other) { return figure(other, units).text(); }},
                       seen);
@@ -54,11 +56,10 @@ QString shownName(Shown shown) {
 } // namespace
 
 QString groundWords(const Ground& ground, Units units) {
-    const std::string text{groundSentence(ground.kind)};
-    return QCoreApplication::translate("GroundWords", text.c_str())
-        .replace(QLatin1String("%1"), figureWords(ground.seen, units))
-        .replace(QLatin1String("%2"), figureWords(ground.limit, units))
-        .replace(QLatin1String("%3"), ground.series ? readingName(*ground.series) : QString{});
+    return said(groundSentence(ground.kind).text,
+                {figureWords(ground.seen, units), figureWords(ground.limit, units),
+                 ground.series ? readingName(*ground.series) : QString{}},
+                "GroundWords");
 }
 
 QString whyPage(const Picture& picture, Units units) {

@@ -6,9 +6,8 @@
 
 namespace panside {
 
-QString journalWords(JournalTrouble trouble, const QString& place, const QString& given);
 QString journalWords(const JournalError& error);
 // What the journal says beside it: which shift, which process, what a check found.
-QString foundWords(const JournalFinding& found);
+QString foundWords(const Sentence& found);
 
 } // namespace panside

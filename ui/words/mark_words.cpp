@@ -56,6 +56,11 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw was entered twice and counts once: %1.")).arg(name);
     case MarkKind::noVessel:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw without a vessel: where to?"));
+    case MarkKind::pressureWithoutRun:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "The filter gauge showed %1 while no run went on (%2): was its "
+                                                 "beginning not told, or the pressure not let off?"))
+            .arg(gaugeFigure(Pressure::kilopascal(amount), units).text(),
+                 mark.before ? moment(*mark.before) : QString{});
     case MarkKind::noVolume:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Nobody said how much went through this run."));
     case MarkKind::thinner:

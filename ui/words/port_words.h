@@ -11,6 +11,5 @@ QString portSentence(const PortStatus& status);
 QString pollWords(const PollCounts& polls);
 QString pollFaultWords(PollFault fault, int exception); // "illegal data address (exception 2)"
 QString noReadingWords(NoReading why);
-QString refusalWords(Refusal refusal);
 
 } // namespace panside

@@ -1,8 +1,8 @@
 #include "ui/words/reading_words.h"
 
+#include "core/boil/vocabulary.h"
 #include "ui/keys/actions.h"
 #include "ui/keys/places.h"
-#include "ui/look/units.h"
 
 #include <QCoreApplication>
 
@@ -39,6 +39,11 @@ QString readingName(Series series) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "filter press"));
     }
     return {};
+}
+
+// The filter's gauge is read in psi, the barometer in inches of mercury.
+Unit readingUnit(Series series, Units units) {
+    return series == Series::filter_pressure && units == Units::us ? Unit::psi : unitOf(rowOf(series).dimension, units);
 }
 
 QString trustWord(Trust trust) {
@@ -125,6 +130,8 @@ QString reasonWords(const Why& why) {
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "may never get there"));
     case Reason::nearWater:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water"));
+    case Reason::noSapRunsIn:
+        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no sap runs in"));
     case Reason::moreThanBoils:
         return tr(QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?"));
     case Reason::overfull:

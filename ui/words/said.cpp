@@ -22,6 +22,8 @@ QString said(const Sentence& sentence, const char* context) {
         const QString last = parts.takeLast();
         parts = {parts.join(QStringLiteral(", ")) + QCoreApplication::translate("Words", " or ") + last};
     }
+    for (const Sentence& inner : sentence.inner)
+        parts << said(inner, context);
     return said(sentence.text, parts, context);
 }
 

@@ -53,6 +53,16 @@ QString settingName(Setting key) {
         return tr(QT_TRANSLATE_NOOP("Rig", "stack, at most"));
     case Setting::learned_hottest_stack:
         return tr(QT_TRANSLATE_NOOP("Rig", "hottest the stack has run"));
+    case Setting::learned_pans_sugar:
+        return tr(QT_TRANSLATE_NOOP("Rig", "sugar left in the pans"));
+    case Setting::overflow_rim:
+        return tr(QT_TRANSLATE_NOOP("Rig", "a tank calls when so much is left"));
+    case Setting::overflow_calls:
+        return tr(QT_TRANSLATE_NOOP("Rig", "whom it calls"));
+    case Setting::learned_cycle:
+        return tr(QT_TRANSLATE_NOOP("Rig", "from one draw to the next, as shifts before went"));
+    case Setting::learned_brix:
+        return tr(QT_TRANSLATE_NOOP("Rig", "a Brix at the draw-off takes, as shifts before went"));
     }
     return {};
 }

@@ -180,7 +180,7 @@ Picture burningOut() {
 
 void fillTrace(ShiftTrace& trace) {
     const auto say = [&](double at, What what, const char* by = "") {
-        trace.take(Fact{evening(at), std::move(what), by});
+        trace.add(Fact{evening(at), std::move(what), by});
     };
     double rise = -0.3, fromDraw = 0, sinceFired = 0;
     say(0, Lit{});
@@ -227,12 +227,12 @@ void fillTrace(ShiftTrace& trace) {
         const bool silent = t > 4000 && t < 4300;
         const bool stuck = t > 9000 && t < 9200;
         if (!silent)
-            trace.take(RisePoint{evening(t), static_cast<float>(rise + noise), stuck ? Trust::doubtful : Trust::good,
-                                 t == 4300});
+            trace.add(RisePoint{evening(t), static_cast<float>(rise + noise), stuck ? Trust::doubtful : Trust::good,
+                                t == 4300});
         const double flue = Temperature::fahrenheit(560 + 230 * heat + 8 * noise / 0.03).kelvin();
         say(t, Reading{Series::stack, flue, Unit::degF, ""});
         if (t > 1800 && t % 60 == 0)
-            trace.take(
+            trace.add(
                 SteamPoint{evening(t), static_cast<float>(VolumeFlow::gallonPerHour(48 + 20 * heat).si()), false});
     }
 }

@@ -1,94 +1,26 @@
 // The window as a whole, on a journal of its own, by real keys and touches.
-#include "ui/console/console.h"
+#include "tests/ui/console/at_work.h"
 
 #include "core/boil/shift_log.h"
-#include "core/journal/journal.h"
-#include "core/probe/probe_watch.h"
-#include "core/shift/keeper.h"
 #include "core/shift/rehearsal_feed.h"
+#include "core/shift/rehearsal_house.h"
 #include "ui/board/board.h"
 #include "ui/console/screens.h"
-#include "ui/entry/entry_sheet.h"
 #include "ui/entry/water_sheet.h"
 #include "ui/frame/foot.h"
 #include "ui/frame/frame_view.h"
 #include "ui/frame/key_map.h"
 #include "ui/frame/sentence_bar.h"
+#include "ui/ledger/house.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/page/keyed_page.h"
 
-#include <QApplication>
 #include <QDir>
 #include <QLabel>
-#include <QTemporaryDir>
-#include <QTest>
-#include <gtest/gtest.h>
 
 namespace panside {
 namespace {
-
-Choices plainChoices() {
-    Choices choices;
-    choices.cautioned = true;
-    return choices;
-}
-
-struct ConsoleAtWork : testing::Test {
-    QTemporaryDir folder;
-    std::unique_ptr<Session> session;
-    std::unique_ptr<ProbeWatch> watch;
-    std::unique_ptr<Console> console;
-
-    ConsoleAtWork() {
-        qputenv("XDG_CONFIG_HOME", folder.path().toUtf8());
-        qputenv("XDG_DATA_HOME", folder.path().toUtf8());
-        const auto place = std::filesystem::path{folder.filePath(QStringLiteral("own.journal")).toStdString()};
-        session = std::make_unique<Session>(keeperIn(Journal::open(place)));
-        watch = std::make_unique<ProbeWatch>([this] { return session->now(); });
-        console = std::make_unique<Console>(
-            Console::Behind{.session = *session,
-                            .journal = place,
-                            .probeFile = std::filesystem::path{folder.filePath(QStringLiteral("p.toml")).toStdString()},
-                            .probes = watch.get(),
-                            .notice = {},
-                            .advance = {},
-                            .entered = {},
-                            .isOver = {},
-                            .again = {}},
-            plainChoices());
-        console->resize(1366, 768);
-        console->show();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(console.get()));
-    }
-    ~ConsoleAtWork() override {
-        console.reset();
-        QCoreApplication::removePostedEvents(nullptr);
-        QLocale::setDefault(QLocale::c());
-    }
-    // As the keyboard does it: to the window, which knows who has the focus.
-    void key(int code, Qt::KeyboardModifiers held = Qt::NoModifier) {
-        QTest::keyClick(console->windowHandle(), static_cast<Qt::Key>(code), held);
-        QApplication::processEvents();
-    }
-    void say(What what) {
-        session->enter(Fact{session->now(), std::move(what)});
-        console->refreshSoon();
-        QTest::qWait(60);
-    }
-    template <class Kind>
-    int count() const {
-        int found = 0;
-        for (const auto& entry : session->boil().facts())
-            found += std::holds_alternative<Kind>(entry.fact.what);
-        return found;
-    }
-    template <class Found>
-    Found* find(const char* name) {
-        return console->findChild<Found*>(QString::fromLatin1(name));
-    }
-    EntrySheet& sheet() { return *find<EntrySheet>("entrySheet"); }
-};
 
 TEST_F(ConsoleAtWork, AfterEveryKeyALoadIsStillKept) {
     say(Lit{});
@@ -278,31 +210,66 @@ struct ConsoleInRehearsal : testing::Test {
 };
 
 TEST_F(ConsoleInRehearsal, EndsWithItsShiftSaysSoAndOffersAnother) {
-    RehearsalFeed feed{4, 1};
-    bool over = false;
-    int again = 0;
-    Console console{{.session = feed.session(),
-                     .journal = {},
-                     .probeFile = {},
-                     .notice = {},
-                     .advance = {},
-                     .entered = {},
-                     .isOver = [&] { return over; },
-                     .again = [&](bool) { ++again, over = false; }},
-                    plainChoices()};
+    RehearsalFeed feed{4, 20000}; // an evening in a second and a half
+    Console console{
+        {.session = feed.session(), .journal = {}, .probeFile = {}, .notice = {}, .advance = {}, .rehearsal = &feed},
+        plainChoices()};
     console.resize(1366, 768);
     console.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&console));
     EXPECT_FALSE(feed.session().lastEntered()) << "the made-up crew's entries are not the person's to take back";
     EXPECT_EQ(console.frame().page(), &console.board());
-    over = true;
-    auto* page = console.findChild<KeyedPage*>(QStringLiteral("rehearsalOver"));
-    EXPECT_TRUE(QTest::qWaitFor([&] { return console.frame().page() == page; }, 5000));
+    auto* page = console.findChild<KeyedPage*>(QStringLiteral("rehearsal"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return console.frame().page() == page; }, 30000));
     EXPECT_TRUE(page->words().contains(QStringLiteral("The rehearsal is over")));
+    const auto seed = feed.seed();
     QTest::keyClick(console.windowHandle(), Qt::Key_N);
     QApplication::processEvents();
-    EXPECT_EQ(again, 1);
+    EXPECT_EQ(feed.seed(), seed + 1);
     EXPECT_EQ(console.frame().page(), &console.board());
+}
+
+// A newcomer learns all of it on a made-up house: each screen opens, on nights and a book that nobody keeps.
+TEST_F(ConsoleInRehearsal, IsAWholeSugarhouseAndKeepsNothing) {
+    std::filesystem::path left;
+    {
+        RehearsalFeed feed{4, 1, std::make_unique<RehearsalHouse>(4)};
+        left = feed.house()->folder();
+        ProbeWatch watch{[&] { return feed.session().now(); }};
+        Choices choices = plainChoices();
+        choices.backupFolder = QStringLiteral("/their/own");
+        Console console{{.session = feed.session(),
+                         .journal = feed.house()->journal(),
+                         .probeFile = feed.house()->folder() / "probe.toml",
+                         .probes = &watch,
+                         .notice = {},
+                         .advance = {},
+                         .rehearsal = &feed},
+                        choices};
+        console.resize(1366, 768);
+        console.show();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&console));
+        for (const ScreenRow& row : allScreens()) {
+            console.act(row.screen);
+            EXPECT_FALSE(console.frame().foot().said().contains(QStringLiteral("nothing behind this key"))) << row.word;
+        }
+        console.house().wait();
+        ASSERT_TRUE(console.house().ledger());
+        EXPECT_GT(console.house().ledger()->ledger().vessels().size(), 3u);
+        EXPECT_GT(Journal::open(feed.house()->journal(), Journal::Access::read).shifts().size(), 3u);
+        EXPECT_NE(console.choices().backupFolder, "/their/own") << "made-up nights do not go among their own";
+        // The crew's part is taken, and another evening begins on the house as it was.
+        console.act(Action::rehearsal);
+        QTest::keyClick(console.windowHandle(), Qt::Key_T);
+        EXPECT_TRUE(feed.isCrewAway());
+        QTest::keyClick(console.windowHandle(), Qt::Key_L);
+        QApplication::processEvents();
+        EXPECT_TRUE(feed.isLesson());
+        EXPECT_FALSE(feed.isCrewAway());
+        EXPECT_FALSE(feed.session().journalTrouble());
+        EXPECT_TRUE(feed.session().openShift());
+    }
+    EXPECT_FALSE(std::filesystem::exists(left));
 }
 
 } // namespace

@@ -15,7 +15,7 @@
 namespace panside {
 namespace {
 
-const QSize screens[] = {{1024, 600}, {1366, 768}, {1920, 1080}, {2560, 1440}};
+const QSize screenSizes[] = {{1024, 600}, {1366, 768}, {1920, 1080}, {2560, 1440}};
 
 // Where everything lies that is always there.
 std::map<QString, QRect> places(const FrameView& frame) {
@@ -29,7 +29,7 @@ std::map<QString, QRect> places(const FrameView& frame) {
 }
 
 TEST(Frame, NothingMovesWhenAnAlarmComesIsSeenOrIsOver) {
-    for (const QSize& size : screens) {
+    for (const QSize& size : screenSizes) {
         Framed framed{size};
         framed.show(scenes::calm());
         framed.frame.show();
@@ -52,7 +52,7 @@ TEST(Frame, NothingMovesWhenAnAlarmComesIsSeenOrIsOver) {
 }
 
 TEST(Frame, EveryTargetIsTwelveMillimetresAndNothingIsOutsideOrOverAnother) {
-    for (const QSize& size : screens)
+    for (const QSize& size : screenSizes)
         for (const Picture& picture : {scenes::calm(), scenes::drawing(), scenes::scorching(), scenes::fresh()}) {
             Framed framed{size};
             framed.show(picture);
@@ -76,7 +76,7 @@ TEST(Frame, EveryTargetIsTwelveMillimetresAndNothingIsOutsideOrOverAnother) {
 }
 
 TEST(Frame, EveryWordStandsWholeOnItsKey) {
-    for (const QSize& size : screens) {
+    for (const QSize& size : screenSizes) {
         Framed framed{size};
         framed.show(scenes::calm());
         framed.frame.show();
@@ -89,7 +89,7 @@ TEST(Frame, EveryWordStandsWholeOnItsKey) {
 }
 
 TEST(Frame, ASheetLiesNeverOnTheSentenceAndOnALaptopNeverOnTheCards) {
-    for (const QSize& size : screens) {
+    for (const QSize& size : screenSizes) {
         Framed framed{size};
         const QRect sheet = framed.frame.sheetPlace();
         EXPECT_FALSE(sheet.intersects(framed.frame.bar().geometry())) << size.width();
@@ -115,6 +115,18 @@ TEST(Frame, TheOuterEdgeShowsAnAlarmNobodyHasSeen) {
         framed.show(picture);
         EXPECT_EQ(framed.frame.grab().toImage().pixelColor(1, 1), inksOf(Look::day).ground);
     }
+}
+
+TEST(Frame, MovesNothingWhereAPersonWantsItStill) {
+    Framed framed;
+    framed.frame.setStill(true);
+    framed.show(scenes::scorching());
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_TRUE(framed.frame.isLit());
+        QTest::qWait(300);
+    }
+    framed.show(scenes::calm());
+    EXPECT_FALSE(framed.frame.isLit());
 }
 
 TEST(Frame, WhatHasJustComeUnderTheFingerTakesNoTouch) {

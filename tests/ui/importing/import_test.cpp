@@ -46,7 +46,7 @@ TEST(ImportWords, SayWhatCameInAndWhatWasRefusedAndWhy) {
         << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("good.csv: added as shift Sat 14 Mar 2026, 18:05: 4411 facts")));
     EXPECT_TRUE(words.contains(QStringLiteral("Cells without a reading, left out: 2.")));
-    EXPECT_TRUE(words.contains(QStringLiteral("line 3: value “hot” is not a number."))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("line 3: value \"hot\" is not a number."))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("and 3 more")));
     EXPECT_TRUE(words.contains(QStringLiteral("two shifts in one log. One ends Sat 14 Mar 2026, 23:00")));
     EXPECT_TRUE(words.contains(QStringLiteral("say with M what its columns are")));
@@ -125,7 +125,7 @@ TEST_F(Mapping, AWrongFormOfTimeOrZoneIsSaidAtOnce) {
     choose(box("is1"), roleWord({ColumnRole::Kind::reading, Series::syrup_pan}));
     while (box("timeForm")->currentIndex() > 0)
         pressOn(box("timeForm"), Qt::Key_Up);
-    EXPECT_TRUE(answer().startsWith(QStringLiteral("not yet: line 2: “14.03.2026 18:00:00” cannot be read")))
+    EXPECT_TRUE(answer().startsWith(QStringLiteral("not yet: line 2: column 1=\"14.03.2026 18:00:00\" cannot be read")))
         << answer().toStdString();
     screen_.findChild<QLineEdit*>(QStringLiteral("mapZone"))->setText(QStringLiteral("Sugarhouse"));
     EXPECT_TRUE(answer().contains(QStringLiteral("is not a time zone"))) << answer().toStdString();

@@ -41,7 +41,7 @@ TEST(Keeping, OffersToSaveWhatCanBeReadOnlyOfADamagedJournal) {
     KeepingState state;
     state.health = JournalHealth{};
     EXPECT_FALSE(namesOf(keepingKeys(state)).contains(QStringLiteral("salvage")));
-    state.health->findings.push_back({JournalFinding::Kind::readings, "2026-03-14T18:00:00Z"});
+    state.health->findings.push_back(readingsOf("2026-03-14T18:00:00Z"));
     EXPECT_TRUE(namesOf(keepingKeys(state)).contains(QStringLiteral("salvage")));
     EXPECT_TRUE(keepingWords(state).contains(QStringLiteral("readings of the shift")));
 }

@@ -114,6 +114,10 @@ TEST(Units, SaySpansAsPeopleDo) {
     EXPECT_EQ(spanText(Duration{40}), QString::fromUtf8("40\u00a0s"));
     EXPECT_EQ(spanText(Duration{720}), QString::fromUtf8("12\u00a0min"));
     EXPECT_EQ(spanText(Duration{6300}), QString::fromUtf8("1\u00a0h\u00a045"));
+    EXPECT_EQ(spanText(Duration{47 * 3600}), QString::fromUtf8("47\u00a0h\u00a000"));
+    EXPECT_EQ(spanText(Duration{76 * 3600}), QString::fromUtf8("3\u00a0d\u00a04\u00a0h"));
+    EXPECT_EQ(spanText(Duration{72 * 3600}), QString::fromUtf8("3\u00a0d"));
+    EXPECT_EQ(spanText(Duration{6515 * 3600}), QString::fromUtf8("271\u00a0d"));
     EXPECT_EQ(leftText(Duration{239}), QString::fromUtf8("3\u00a0min")) << "what is left is not rounded up";
     EXPECT_EQ(leftText(Duration{119}), "under 2 min");
     EXPECT_EQ(leftText(Duration{6300}), QString::fromUtf8("1\u00a0h\u00a045"));

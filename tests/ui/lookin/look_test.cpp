@@ -179,15 +179,9 @@ protected:
         choices.cautioned = true;
         choices.lookIn.address = QStringLiteral("127.0.0.1");
         choices.lookIn.port = 0;
-        console_ = std::make_unique<Console>(Console::Behind{.session = *session_,
-                                                             .journal = place,
-                                                             .probeFile = {},
-                                                             .notice = {},
-                                                             .advance = {},
-                                                             .entered = {},
-                                                             .isOver = {},
-                                                             .again = {}},
-                                             choices);
+        console_ = std::make_unique<Console>(
+            Console::Behind{.session = *session_, .journal = place, .probeFile = {}, .notice = {}, .advance = {}},
+            choices);
         console_->resize(1366, 768);
         console_->show();
         EXPECT_TRUE(QTest::qWaitForWindowActive(console_.get()));

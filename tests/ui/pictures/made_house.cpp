@@ -12,6 +12,8 @@
 #include <QApplication>
 #include <QFile>
 #include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 #include <map>
 #include <sstream>
@@ -75,10 +77,7 @@ MadeHouse::MadeHouse(MadeOf made, const char* now, const QSize& size, Look look,
                         .probeFile = std::filesystem::path{folder_.filePath(QStringLiteral("p.toml")).toStdString()},
                         .probes = watch_.get(),
                         .notice = {},
-                        .advance = {},
-                        .entered = {},
-                        .isOver = {},
-                        .again = {}},
+                        .advance = {}},
         choices);
     console_->resize(size);
     console_->show();
@@ -95,6 +94,8 @@ void MadeHouse::openPastNight() {
     const QString before = told->text();
     if (!QTest::qWaitFor([&] { return told->text() != before; }, patience))
         qFatal("the story of a past night does not come");
+    for (auto* page : console_->findChildren<QScrollArea*>()) // back to its chart
+        page->verticalScrollBar()->setValue(0);
 }
 
 } // namespace panside

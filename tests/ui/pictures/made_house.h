@@ -28,8 +28,9 @@ private:
     std::unique_ptr<Console> console_;
 };
 
-// After the last entry of all; and an afternoon of its season, with sap in the tanks.
+// After the last entry of all; afternoons of its season, with sap in the tanks, and with syrup in the drums.
 inline constexpr const char* afterTheSeason = "2027-09-01T20:30:00Z";
-inline constexpr const char* anAfternoon = "2027-03-04T16:30:00Z";
+inline constexpr const char* withSap = "2027-03-04T16:30:00Z";
+inline constexpr const char* withSyrup = "2027-03-20T16:30:00Z";
 
 } // namespace panside

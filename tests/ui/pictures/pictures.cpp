@@ -40,9 +40,9 @@ void pastNight(Units units, const std::function<void(QWidget&)>& use) {
     use(house.console());
 }
 
-auto screenOf(Action action) {
-    return [action](Units units, const std::function<void(QWidget&)>& use) {
-        MadeHouse house{MadeOf::house, anAfternoon, screen, Look::day, units};
+auto screenOf(Action action, const char* now) {
+    return [action, now](Units units, const std::function<void(QWidget&)>& use) {
+        MadeHouse house{MadeOf::house, now, screen, Look::day, units};
         house.console().act(action);
         house.console().house().wait();
         QApplication::processEvents();
@@ -62,8 +62,8 @@ std::vector<PictureOf> allPictures() {
     return {{QStringLiteral("board_day"), boardOf(Look::day, scenes::calm)},
             {QStringLiteral("alarm_night"), boardOf(Look::night, scenes::scorching)},
             {QStringLiteral("past_night"), pastNight},
-            {QStringLiteral("sap"), screenOf(Action::tanks)},
-            {QStringLiteral("vessels"), screenOf(Action::vessels)}};
+            {QStringLiteral("sap"), screenOf(Action::tanks, withSap)},
+            {QStringLiteral("vessels"), screenOf(Action::vessels, withSyrup)}};
 }
 
 QString picturePath(const PictureOf& picture, bool french) {

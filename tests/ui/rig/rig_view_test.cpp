@@ -51,6 +51,35 @@ TEST(RigView, EverySettingHasWordsAndAUnitItsRowTakes) {
         }
 }
 
+TEST(RigView, TheHousesChoicesStandUnderTheRigsWithTheLawOfThePlace) {
+    const RigRow place = rowFor(Setting::place);
+    EXPECT_TRUE(place.answer.isEmpty());
+    const auto made = settingFact(place, QStringLiteral("vermont"), rigNow);
+    ASSERT_TRUE(std::holds_alternative<Fact>(made));
+    const std::vector<Boil::Entry> facts{{1, std::get<Fact>(made)}};
+    EXPECT_EQ(rowFor(Setting::place, facts).answer, QStringLiteral("vermont"));
+    // 36 degrees Baume, 66.9 Brix at 60 degF; at most 68.9 (Vermont's regulation of 2015, as quoted).
+    EXPECT_TRUE(rowFor(Setting::place, facts).usual.contains(QStringLiteral("2015")));
+    EXPECT_TRUE(rowFor(Setting::place, facts).usual.contains(QStringLiteral("read only as quoted")));
+    EXPECT_TRUE(rowFor(Setting::legal_minimum, facts).usual.startsWith(QStringLiteral("66.9")));
+    EXPECT_TRUE(rowFor(Setting::too_heavy, facts).usual.startsWith(QStringLiteral("68.9")));
+    const auto wrong = settingFact(place, QStringLiteral("Vermnt"), rigNow);
+    ASSERT_TRUE(std::holds_alternative<QString>(wrong));
+    EXPECT_TRUE(std::get<QString>(wrong).contains(QStringLiteral("Vermont"))) << std::get<QString>(wrong).toStdString();
+}
+
+TEST(RigView, LotCodesCappingAndKeepingAreSetThere) {
+    const auto set = [](Setting key, const char* typed) {
+        return std::get<Set>(std::get<Fact>(settingFact(rowFor(key), QString::fromLatin1(typed), rigNow)).what);
+    };
+    EXPECT_EQ(set(Setting::lot_scheme, "{yy}-{v}-{n}").text, "{yy}-{v}-{n}");
+    EXPECT_NEAR(set(Setting::capped_least, "185").si, Temperature::fahrenheit(185).kelvin(), 1e-9);
+    EXPECT_NEAR(set(Setting::kept_for, "3").si, 3 * 31557600.0, 1);
+    EXPECT_TRUE(rowFor(Setting::capped_least).usual.contains(QStringLiteral("180")));
+    EXPECT_TRUE(
+        std::holds_alternative<QString>(settingFact(rowFor(Setting::capped_least), QStringLiteral("20"), rigNow)));
+}
+
 TEST(Rig, ErrorsAreInThePersonsUnitsAndKeptAsTheLogHasThem) {
     // A step of 0.9 °F is 0.5 K; 1 inHg is 3386.389 Pa (NIST SP 811, appendix B).
     for (const RigRow& row : rigRows({}, Units::us)) {

@@ -54,5 +54,13 @@ TEST_F(Sound, WithoutAVoiceOrALoudspeakerItSaysSoAndCannotBeChosen) {
     EXPECT_TRUE(chosen[0].spoken);
 }
 
+TEST_F(Sound, TheFrameOfAnAlarmCanBeMadeToStandStill) {
+    QTest::keyClick(&screen, Qt::Key_B);
+    ASSERT_EQ(chosen.size(), 1U);
+    EXPECT_TRUE(chosen[0].still);
+    QTest::mouseClick(screen.findChild<Press*>(QStringLiteral("still")), Qt::LeftButton);
+    EXPECT_FALSE(chosen[1].still);
+}
+
 } // namespace
 } // namespace panside

@@ -1,0 +1,107 @@
+#include "ui/rehearsal/rehearsal_words.h"
+
+#include "ui/words/fact_words.h"
+
+#include <QCoreApplication>
+#include <ranges>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Rehearsal", text); }
+
+bool isDeed(const Fact& fact) {
+    return !std::holds_alternative<Reading>(fact.what) && !std::holds_alternative<AlarmSeen>(fact.what) &&
+           !std::holds_alternative<ClockStep>(fact.what) && !std::holds_alternative<Set>(fact.what);
+}
+
+QString troubleWords(Trouble trouble) {
+    switch (trouble) {
+    case Trouble::probeOut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the pan probe went out"));
+    case Trouble::feedShut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the feed was shut: a bucket of sap (S) frees the float"));
+    case Trouble::forgottenLoads:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew forgot loads"));
+    case Trouble::foam:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the probe stood in foam"));
+    case Trouble::frontPassing:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "a front passed: the mark moved with the weather"));
+    case Trouble::nobodyDraws:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew no longer drew: the whole pan turns to syrup"));
+    }
+    return {};
+}
+
+QString list(const QStringList& rows) {
+    return QStringLiteral("<ul><li>") + rows.join(QStringLiteral("</li><li>")) + QStringLiteral("</li></ul>");
+}
+
+QStringList scoreRows(const LessonScore& score, Units units) {
+    QStringList rows{
+        QCoreApplication::translate("Rehearsal", "%n draws", nullptr, score.draws),
+        tr(QT_TRANSLATE_NOOP("Rehearsal", "missed, the pan far over its mark: %1")).arg(score.missed),
+        tr(QT_TRANSLATE_NOOP("Rehearsal", "late by more than a minute: %1")).arg(score.late),
+        tr(QT_TRANSLATE_NOOP("Rehearsal", "too early, false: %1")).arg(score.tooEarly),
+        tr(QT_TRANSLATE_NOOP("Rehearsal", "alarms that nobody saw for two minutes: %1")).arg(score.alarmsMissed)};
+    if (score.meanDensity && score.furthest)
+        rows << tr(QT_TRANSLATE_NOOP("Rehearsal", "density: %1 on average, the worst draw %2 off"))
+                    .arg(figure(*score.meanDensity).text(),
+                         QLocale{}.toString(*score.furthest, 'f', 1) + QChar{0x00a0} + symbolOf(Unit::brix));
+    if (score.woodALitre) {
+        const Figure wood = figure(Mass::kilogram(100 * *score.woodALitre), units);
+        rows << tr(QT_TRANSLATE_NOOP("Rehearsal", "wood: %1 for each %2 of water boiled off"))
+                    .arg(wood.text(), figure(Volume::litre(100), units).text());
+    }
+    return rows;
+}
+
+} // namespace
+
+QStringList lastDone(const std::vector<Boil::Entry>& facts, int most, Units units, const WallClock& clock) {
+    QStringList done;
+    for (const auto& [id, fact] : facts | std::views::reverse) {
+        if (done.size() >= most)
+            break;
+        if (isDeed(fact))
+            done << factWords(fact, units) + QStringLiteral(", ") + clock.hourAndMinute(fact.at);
+    }
+    return done;
+}
+
+QString rehearsalWords(const RehearsalTold& told, Units units) {
+    const bool lesson = !told.troubles.empty();
+    QString words = QStringLiteral("<h2>") +
+                    (told.over ? tr(QT_TRANSLATE_NOOP("Rehearsal", "The rehearsal is over."))
+                     : lesson  ? tr(QT_TRANSLATE_NOOP("Rehearsal", "A lesson: things go wrong"))
+                               : tr(QT_TRANSLATE_NOOP("Rehearsal", "A made-up boil"))) +
+                    QStringLiteral("</h2><p>") +
+                    tr(QT_TRANSLATE_NOOP("Rehearsal", "Pans, fire, weather, crew and all the nights before are made "
+                                                      "up (evening %1). Nothing of it is kept."))
+                        .arg(told.seed) +
+                    QStringLiteral("</p><p>") +
+                    (told.crewAway ? tr(QT_TRANSLATE_NOOP("Rehearsal", "You are the crew: fire, draw, check, stop."))
+                                   : tr(QT_TRANSLATE_NOOP("Rehearsal", "The made-up crew fires and draws. What you do "
+                                                                       "is done in the pan as well."))) +
+                    QStringLiteral("</p>");
+    if (told.over && lesson) {
+        QStringList met;
+        for (const Trouble trouble : told.troubles)
+            met << troubleWords(trouble);
+        words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "What went wrong:")) + list(met) +
+                 QStringLiteral("</p>");
+    } else if (lesson) {
+        words +=
+            QStringLiteral("<p>") +
+            tr(QT_TRANSLATE_NOOP("Rehearsal", "It lasts an hour and a half. What goes wrong is said at the end.")) +
+            QStringLiteral("</p>");
+    }
+    words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "Since you came:")) +
+             list(scoreRows(told.score, units)) + QStringLiteral("</p>");
+    if (!told.over && !told.done.isEmpty())
+        words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "Done last:")) + list(told.done) +
+                 QStringLiteral("</p>");
+    return words;
+}
+
+} // namespace panside

@@ -1,0 +1,209 @@
+#include "ui/start/start_screen.h"
+
+#include "ui/ledger/action_keys.h"
+#include "ui/look/pad.h"
+#include "ui/look/press.h"
+#include "ui/look/refocus.h"
+#include "ui/look/typed_line.h"
+#include "ui/start/place_pick.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <algorithm>
+
+namespace panside {
+
+StartScreen::StartScreen(QWidget* parent) : QWidget{parent} {
+    setObjectName(QStringLiteral("start"));
+    setAutoFillBackground(true);
+    setFocusPolicy(Qt::TabFocus); // a press on the pad leaves the field that has the keys
+    new QVBoxLayout{this};
+}
+
+void StartScreen::display(const StartView& view, Units units, const Dress& dress) {
+    if (inside_ && view == view_ && units == units_ && dress == dress_)
+        return;
+    const bool same = view.question == view_.question;
+    const Focused focused = same ? focusedIn(inside_) : Focused{};
+    view_ = view;
+    units_ = units;
+    dress_ = dress;
+    setPalette(paletteOf(dress.look));
+    build();
+    if (!focused.name.isEmpty())
+        refocus(*inside_, focused);
+}
+
+void StartScreen::build() {
+    if (inside_) { // a key in it may be what asked for this
+        inside_->setParent(nullptr);
+        inside_->hide(); // the layout's late call would show what was replaced at once: a window of its own
+        inside_->deleteLater();
+    }
+    choices_.clear();
+    lines_.clear();
+    place_ = nullptr;
+    inside_ = new QWidget;
+    layout()->addWidget(inside_);
+    auto* column = new QVBoxLayout{inside_};
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* head = new QHBoxLayout;
+    auto* title = new QLabel{view_.title};
+    title->setObjectName(QStringLiteral("title"));
+    title->setFont(dress_.letters(mm::act, true));
+    title->setWordWrap(true);
+    auto* count = new QLabel{
+        tr("%1 of %2").arg(static_cast<int>(view_.question) + 1).arg(static_cast<int>(startQuestions().size()))};
+    count->setFont(dress_.letters(mm::words));
+    count->setForegroundRole(QPalette::PlaceholderText);
+    head->addWidget(title, 1);
+    head->addWidget(count);
+    column->addLayout(head);
+    auto* why = new QLabel{view_.why};
+    why->setFont(dress_.letters(mm::words));
+    why->setWordWrap(true);
+    column->addWidget(why);
+    QWidget* answer = nullptr;
+    if (view_.question == StartQuestion::place) {
+        answer = place_ = new PlacePick{view_.place, units_, dress_};
+        connect(place_, &PlacePick::picked, this, &StartScreen::accept);
+        column->addWidget(answer, 1);
+    } else {
+        answer = view_.fields.empty() ? choiceKeys() : fieldsAndPad();
+        column->addWidget(answer);
+        column->addStretch();
+    }
+    said_ = new QLabel;
+    said_->setObjectName(QStringLiteral("said"));
+    said_->setFont(dress_.letters(mm::words));
+    said_->setWordWrap(true);
+    column->addWidget(said_);
+    keys_ = new ActionKeys;
+    keys_->wear(dress_);
+    keys_->display(
+        {{Qt::Key_PageUp, QStringLiteral("startBack"), tr("Back"), false, view_.question != startQuestions().front()},
+         {Qt::Key_PageDown, QStringLiteral("startSkip"), tr("Leave it out")},
+         {Qt::Key_Return, QStringLiteral("startOn"), tr("Go on"), true},
+         wayToBoard()});
+    connect(keys_, &ActionKeys::pressed, this, &StartScreen::act);
+    column->addWidget(keys_);
+    setFocusProxy(answer);
+    inside_->show();
+    if (isVisible())
+        answer->setFocus();
+}
+
+QWidget* StartScreen::choiceKeys() {
+    auto* place = new QWidget;
+    auto* row = new QHBoxLayout{place};
+    row->setContentsMargins(0, 0, 0, 0);
+    for (int i = 0; i < view_.choices.size(); ++i) {
+        auto* choice = new Press;
+        choice->wear(dress_);
+        choice->say(view_.choices[i], {});
+        choice->setObjectName(QStringLiteral("startChoice_%1").arg(i));
+        choice->setFocusPolicy(Qt::StrongFocus);
+        choice->setCheckable(true);
+        choice->setChecked(i == view_.chosen);
+        choice->setMinimumHeight(dress_.px(1.5 * mm::target));
+        connect(choice, &Press::clicked, this, [this, i] { emit chose(i); });
+        row->addWidget(choice, 1);
+        choices_.push_back(choice);
+        if (i == view_.chosen)
+            place->setFocusProxy(choice);
+    }
+    return place;
+}
+
+QWidget* StartScreen::fieldsAndPad() {
+    auto* place = new QWidget;
+    auto* row = new QHBoxLayout{place};
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* grid = new QGridLayout;
+    for (const RigRow& field : view_.fields) {
+        auto* label = new QLabel{field.label};
+        label->setFont(dress_.letters(mm::words));
+        auto* edit = new TypedLine;
+        edit->takeNumbers(field.key == Setting::elevation);
+        edit->setText(field.answer);
+        edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(field.key)));
+        edit->setAccessibleName(field.label);
+        edit->wear(dress_, mm::act);
+        edit->setUnit(symbolOf(field.unit));
+        edit->setMinimumHeight(dress_.px(1.3 * mm::target));
+        label->setBuddy(edit);
+        const int line = static_cast<int>(lines_.size());
+        grid->addWidget(label, line, 0);
+        grid->addWidget(edit, line, 1);
+        lines_.push_back(edit);
+    }
+    grid->setRowStretch(static_cast<int>(lines_.size()), 1);
+    row->addLayout(grid, 1);
+    auto* pad = new Pad{dress_};
+    connect(pad, &Pad::typed, this, [this](const QString& face) {
+        auto* line = qobject_cast<TypedLine*>(focusWidget());
+        Pad::type(line ? *line : *lines_.front(), face);
+    });
+    connect(pad, &Pad::next, this, &StartScreen::accept);
+    row->addWidget(pad);
+    place->setFocusProxy(lines_.front());
+    return place;
+}
+
+void StartScreen::refuse(const QString& words, std::size_t field) {
+    said_->setText(words);
+    if (field < lines_.size()) {
+        lines_[field]->setDoubted(true);
+        lines_[field]->setFocus();
+        lines_[field]->selectAll();
+    }
+}
+
+// Enter goes from field to field, and from the last one on.
+void StartScreen::accept() {
+    const auto here = std::find(lines_.begin(), lines_.end(), focusWidget());
+    if (here != lines_.end() && here + 1 != lines_.end()) {
+        (*(here + 1))->setFocus(Qt::TabFocusReason);
+        return;
+    }
+    if (place_) {
+        if (place_->isUnknown()) // what is nearest stands there
+            return;
+        return place_->chosen() ? emit picked(*place_->chosen()) : emit wentOn();
+    }
+    if (!lines_.empty()) {
+        QStringList answers;
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            const QString text = lines_[i]->text().trimmed();
+            answers << (text == view_.fields[i].answer ? QString{} : text);
+        }
+        emit typed(answers);
+        return;
+    }
+    const auto focused = std::find(choices_.begin(), choices_.end(), focusWidget());
+    emit chose(focused == choices_.end() ? view_.chosen : static_cast<int>(focused - choices_.begin()));
+}
+
+void StartScreen::act(int key) {
+    switch (key) {
+    case Qt::Key_Escape:
+        emit left();
+        break;
+    case Qt::Key_PageUp:
+        emit wentBack();
+        break;
+    case Qt::Key_PageDown:
+        emit wentOn();
+        break;
+    default:
+        accept();
+    }
+}
+
+void StartScreen::keyPressEvent(QKeyEvent* event) {
+    if (!keys_ || !keys_->answer(*event))
+        QWidget::keyPressEvent(event);
+}
+
+} // namespace panside

@@ -1,0 +1,146 @@
+#include "ui/start/start_view.h"
+
+#include "ui/words/place_words.h"
+
+#include <QCollator>
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+
+namespace panside {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Start", text); }
+
+struct Asked {
+    StartQuestion question;
+    const char *title, *why;
+};
+constexpr std::array<Asked, 6> asked{{
+    {StartQuestion::language, QT_TRANSLATE_NOOP("Start", "Which language?"),
+     QT_TRANSLATE_NOOP("Start", "Each of these questions can be left out, and answered later on the rig's pages.")},
+    {StartQuestion::units, QT_TRANSLATE_NOOP("Start", "In which units do you boil?"),
+     QT_TRANSLATE_NOOP("Start", "All that is typed and shown is in these. Nothing that was kept changes with them.")},
+    {StartQuestion::place, QT_TRANSLATE_NOOP("Start", "Where is the syrup sold?"),
+     QT_TRANSLATE_NOOP("Start", "Its law says how dense syrup must be. What is known of it here is advice: the "
+                                "inspector decides.")},
+    {StartQuestion::height, QT_TRANSLATE_NOOP("Start", "How high above the sea is the sugarhouse?"),
+     QT_TRANSLATE_NOOP("Start", "Water boils cooler the higher one is, and syrup with it. Without it only a water "
+                                "check or a barometer tells how hot.")},
+    {StartQuestion::pans, QT_TRANSLATE_NOOP("Start", "How large are the pans?"),
+     QT_TRANSLATE_NOOP("Start", "Length times width of each. Without them nothing can say how fast you boil, or how "
+                                "much sap must be kept back.")},
+    {StartQuestion::source, QT_TRANSLATE_NOOP("Start", "Who reads the syrup pan?"),
+     QT_TRANSLATE_NOOP("Start", "A probe on a wire is read each second. By hand you type what a thermometer shows: "
+                                "every few minutes at first, oftener near the draw.")},
+}};
+
+constexpr bool asksInOrder() {
+    for (std::size_t i = 0; i < asked.size(); ++i)
+        if (static_cast<std::size_t>(asked[i].question) != i)
+            return false;
+    return true;
+}
+static_assert(asksInOrder());
+
+constexpr std::array<Setting, 1> heights{Setting::elevation};
+constexpr std::array<Setting, 2> pans{Setting::syrup_pan_area, Setting::flue_pan_area};
+
+bool wasSet(const StartGround& ground, Setting key) {
+    return std::any_of(ground.settings.begin(), ground.settings.end(), [&](const Set& set) { return set.key == key; });
+}
+
+std::vector<RigRow> rowsOf(std::span<const Setting> keys, const StartGround& ground) {
+    std::vector<RigRow> rows;
+    for (const Setting key : keys)
+        rows.push_back(rigRow(key, ground.settings, ground.units));
+    return rows;
+}
+
+// Letters without their marks: "Québec" is found by "que".
+QString plain(const QString& text) {
+    QString letters;
+    for (const QChar letter : text.normalized(QString::NormalizationForm_D))
+        if (letter.category() != QChar::Mark_NonSpacing)
+            letters += letter.toLower();
+    return letters.trimmed();
+}
+
+} // namespace
+
+std::span<const StartQuestion> startQuestions() {
+    static constexpr StartQuestion all[] = {StartQuestion::language, StartQuestion::units, StartQuestion::place,
+                                            StartQuestion::height,   StartQuestion::pans,  StartQuestion::source};
+    return all;
+}
+
+StartView startView(StartQuestion question, const StartGround& ground) {
+    const Asked& words = asked[static_cast<std::size_t>(question)];
+    StartView view{.question = question, .title = tr(words.title), .why = tr(words.why), .fields = {}};
+    switch (question) {
+    case StartQuestion::language:
+        view.choices = {QStringLiteral("English"), QStringLiteral("Français")};
+        view.chosen = ground.language == QLatin1String("fr") ? 1 : 0;
+        break;
+    case StartQuestion::units:
+        view.choices = {tr(QT_TRANSLATE_NOOP("Start", "°F, gallons, feet, pounds")),
+                        tr(QT_TRANSLATE_NOOP("Start", "°C, liters, meters, kilograms"))};
+        view.chosen = ground.units == Units::us ? 0 : 1;
+        break;
+    case StartQuestion::place:
+        for (const Set& set : ground.settings)
+            if (set.key == Setting::place)
+                view.place = static_cast<std::size_t>(set.si);
+        break;
+    case StartQuestion::height:
+        view.fields = rowsOf(heights, ground);
+        break;
+    case StartQuestion::pans:
+        view.fields = rowsOf(pans, ground);
+        break;
+    case StartQuestion::source:
+        view.choices = {tr(QT_TRANSLATE_NOOP("Start", "I do, and type it in")),
+                        tr(QT_TRANSLATE_NOOP("Start", "A probe: find its wire"))};
+        view.chosen = ground.probe ? 1 : 0;
+        break;
+    }
+    return view;
+}
+
+QString leftOut(const StartGround& ground) {
+    QStringList missing;
+    if (!wasSet(ground, Setting::place))
+        missing << tr(QT_TRANSLATE_NOOP("Start", "the place"));
+    if (!wasSet(ground, Setting::elevation))
+        missing << tr(QT_TRANSLATE_NOOP("Start", "the height"));
+    if (std::any_of(pans.begin(), pans.end(), [&](Setting key) { return !wasSet(ground, key); }))
+        missing << tr(QT_TRANSLATE_NOOP("Start", "the pans"));
+    return missing.join(QStringLiteral(", "));
+}
+
+std::vector<std::size_t> placesLike(const QString& typed, Units units) {
+    const auto places = allPlaces();
+    const QString begins = plain(typed);
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const QString name = plain(placeName(places[i]));
+        if (name.startsWith(begins) || name.contains(u' ' + begins) || name.contains(u'-' + begins))
+            found.push_back(i);
+    }
+    const Country home = units == Units::us ? Country::unitedStates : Country::canada;
+    const QCollator order;
+    const auto before = [&](std::size_t a, std::size_t b) {
+        const bool homeA = places[a].country == home, homeB = places[b].country == home;
+        if (homeA != homeB)
+            return homeA;
+        const bool startsA = plain(placeName(places[a])).startsWith(begins),
+                   startsB = plain(placeName(places[b])).startsWith(begins);
+        if (startsA != startsB)
+            return startsA;
+        return order.compare(placeName(places[a]), placeName(places[b])) < 0;
+    };
+    std::sort(found.begin(), found.end(), before);
+    return found;
+}
+
+} // namespace panside
