@@ -199,7 +199,8 @@ private:
                             "A season is named by its spring: 2026 is July 2025 to June 2026.\n"
                             "  panside report --journal season.db --lots\n"
                             "  panside report --journal season.db --book --out inspector.pdf\n"
-                            "  panside report --journal season.db --recall 27-073 --out recall.xlsx");
+                            "  panside report --journal season.db --recall 27-073 --out recall.xlsx\n"
+                            "  panside report --journal season.db --route --out route.pdf");
         command->add_option("--journal", report_.journal, "The journal")->required();
         auto* shift = command->add_option("--shift", report_.shift, "Which shift");
         command->add_option("--out", report_.out, "Write it to this file: .pdf, .csv or .xlsx");
@@ -220,7 +221,12 @@ private:
         auto* recall = command->add_option("--recall", report_.recall, "A mock recall of this lot")
                            ->excludes(lots)
                            ->excludes(book);
-        for (auto* one : {lots, book, recall})
+        auto* route =
+            command->add_flag("--route", report_.route, "A sheet for the crew that gathers: stop by stop, .pdf")
+                ->excludes(lots)
+                ->excludes(book)
+                ->excludes(recall);
+        for (auto* one : {lots, book, recall, route})
             one->excludes(shift)->excludes("--season");
         command->add_option("--language", report_.language, "en or fr, of .pdf and .xlsx; otherwise as in the console")
             ->check(CLI::IsMember({"en", "fr"}));

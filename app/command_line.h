@@ -60,10 +60,10 @@ struct ExportRequest {
 struct ReportRequest {
     std::string journal, shift, out;
     bool season = false;
-    bool lots = false, book = false; // of the ledger
-    std::string recall = {};         // a lot; empty: none
-    std::optional<int> year;         // of the season; none: all
-    std::string language, units;     // as of the console
+    bool lots = false, book = false, route = false; // of the ledger
+    std::string recall = {};                        // a lot; empty: none
+    std::optional<int> year;                        // of the season; none: all
+    std::string language, units;                    // as of the console
 };
 struct TraceRequest {
     std::string name, journal;

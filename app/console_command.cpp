@@ -52,12 +52,13 @@ Choices choicesFor(const ConsoleRequest& request) {
 }
 
 // The shift of the journal, taken up again or, where another console writes, only shown.
-struct Kept {
+struct ConsoleShift {
     std::filesystem::path place;
     std::optional<Session> session;
     std::optional<Journal> watched;
     std::optional<JournalError> trouble; // it could not be opened at the start
     std::optional<Instant> latest;       // the journal's last fact
+    bool hasNothing() const { return !latest && !watched && !trouble && session->settings().empty(); }
     static Instant wallClock() {
         return std::chrono::floor<std::chrono::microseconds>(std::chrono::system_clock::now());
     }
@@ -97,8 +98,8 @@ struct Kept {
 private:
     static QString moment(Instant at) { return WallClock{}.at(at).toString(QStringLiteral("yyyy-MM-dd HH:mm")); }
 };
-Kept openSound(const std::filesystem::path& place) {
-    Kept kept;
+ConsoleShift openSound(const std::filesystem::path& place) {
+    ConsoleShift kept;
     kept.place = place;
     auto journal = Journal::open(place);
     kept.latest = journal.latest();
@@ -117,11 +118,11 @@ Kept openSound(const std::filesystem::path& place) {
 // The fire burns all the same: the console comes up whatever is wrong with the journal, holds the night in memory, and
 // tries again by itself. What can be read of it is gone on from; on the keeping page a back-up can be put back, or what
 // can be read be saved.
-Kept openKept(const std::filesystem::path& place) {
+ConsoleShift openShiftIn(const std::filesystem::path& place) {
     try {
         return openSound(place);
     } catch (...) {
-        Kept kept;
+        ConsoleShift kept;
         kept.place = place;
         kept.trouble = thrownAt(place);
         auto taken = takeUpWaiting(place, *kept.trouble);
@@ -131,16 +132,26 @@ Kept openKept(const std::filesystem::path& place) {
     }
 }
 
+// A house with a past, where a disk takes it; else the boil alone.
+std::unique_ptr<RehearsalHouse> madeUpHouse(std::uint64_t seed) {
+    try {
+        return std::make_unique<RehearsalHouse>(seed);
+    } catch (const std::exception&) {
+        return nullptr;
+    }
+}
+
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
     const auto feed = loading.get();
+    const RehearsalHouse* house = feed->house();
+    ProbeWatch watch{[&feed] { return feed->session().now(); }}; // its readings are shown, and not boiled by
     Console console{{.session = feed->session(),
-                     .journal = {},
-                     .probeFile = {},
-                     .notice = [] { return Console::tr("Rehearsal: a made-up boil. Nothing of it is kept."); },
-                     .advance = [&] { feed->advance(); },
-                     .entered = [&](const std::vector<Fact>& facts) { feed->perform(facts); },
-                     .isOver = [&] { return feed->isOver(); },
-                     .again = [&](bool same) { feed->again(same); }},
+                     .journal = house ? house->journal() : std::filesystem::path{},
+                     .probeFile = house ? house->folder() / "probe.toml" : std::filesystem::path{},
+                     .probes = house ? &watch : nullptr,
+                     .notice = {},
+                     .advance = {},
+                     .rehearsal = feed.get()},
                     choicesFor(request)};
     console.showMaximized();
     return QApplication::exec();
@@ -157,8 +168,8 @@ std::optional<ProbeFile> probeFor(const std::string& asked, const std::filesyste
     return std::nullopt;
 }
 
-int runKept(const ConsoleRequest& request, const std::filesystem::path& journal, std::future<Kept> loading,
-            std::ostream& err) {
+int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& journal, std::future<ConsoleShift> loading,
+                 std::ostream& err) {
     const std::filesystem::path probePlace =
         request.probe.empty() ? usualProbeFile() : std::filesystem::path{request.probe};
     const auto probe = probeFor(request.probe, probePlace, err);
@@ -188,9 +199,7 @@ int runKept(const ConsoleRequest& request, const std::filesystem::path& journal,
                      .probes = &watch,
                      .notice = [&kept] { return kept.notice(); },
                      .advance = look,
-                     .entered = {},
-                     .isOver = {},
-                     .again = {}},
+                     .isNew = kept.hasNothing()},
                     choicesFor(request)};
     QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
         session.read(fact);
@@ -217,14 +226,15 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
         // The shift is read on another core while Qt sets itself up.
         const std::filesystem::path journal =
             request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
-        std::future<Kept> kept;
+        std::future<ConsoleShift> kept;
         std::future<std::unique_ptr<RehearsalFeed>> rehearsal;
         if (request.rehearsal)
             rehearsal = std::async(std::launch::async, [&] {
-                return std::make_unique<RehearsalFeed>(request.seed.value_or(usualSeed), request.speed);
+                const auto seed = request.seed.value_or(usualSeed);
+                return std::make_unique<RehearsalFeed>(seed, request.speed, madeUpHouse(seed));
             });
         else
-            kept = std::async(std::launch::async, [&] { return openKept(journal); });
+            kept = std::async(std::launch::async, [&] { return openShiftIn(journal); });
         int argc = 1;
         char name[] = "panside";
         char* argv[] = {name, nullptr};
@@ -235,7 +245,7 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
         QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside")));
         const EndSignal end;
         return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
-                                 : runKept(request, journal, std::move(kept), err);
+                                 : runOnJournal(request, journal, std::move(kept), err);
     } catch (const JournalError& trouble) {
         err << trouble.what() << '\n';
         return statusOf(trouble.trouble());

@@ -4,9 +4,11 @@
 #include "core/journal/shift_summary.h"
 #include "core/shift/house_ledger.h"
 #include "core/shift/season_book.h"
+#include "core/shift/shift_clock.h"
 #include "ui/frame/choices.h"
 #include "ui/report/ledger_paper.h"
 #include "ui/report/shift_report.h"
+#include "ui/sap/route_view.h"
 #include "ui/season/season_report.h"
 
 #include <QApplication>
@@ -134,6 +136,17 @@ int reportLedger(Journal& journal, const ReportRequest& request, Form form, std:
     return status::done;
 }
 
+int reportRoute(Journal& journal, const ReportRequest& request, Form form, std::ostream& err) {
+    if (form != Form::pdf) {
+        err << "--route is a page to write on: name a file that ends in .pdf with --out.\n";
+        return status::wrongUsage;
+    }
+    const HouseLedger house{&journal};
+    const Letters letters{request};
+    routeAsPdf(routeOf(house.ledger()), ShiftClock{}.now(), letters.units(), request.out);
+    return status::done;
+}
+
 } // namespace
 
 int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream& err) {
@@ -144,6 +157,8 @@ int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream&
     }
     try {
         auto journal = Journal::open(request.journal, Journal::Access::read);
+        if (request.route)
+            return reportRoute(journal, request, *form, err);
         if (request.lots || request.book || !request.recall.empty())
             return reportLedger(journal, request, *form, out, err);
         return request.season ? reportSeason(journal, request, *form, out, err)

@@ -92,13 +92,15 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         const EndSignal end;
         std::signal(SIGPIPE, SIG_IGN); // a reader that went away is seen when writing
 
-        Session session =
-            sessionOn(request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal}, err);
+        const auto place = request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
+        Session session = sessionOn(place, err);
         give(session, request.settings, err);
         std::optional<TendLook> look;
         if (serve && !look.emplace(*serve).open(err))
             return status::machineFailed;
         Tending tending{session, std::move(probe), out, err};
+        House house{session, place};
+        tending.hear(house);
         WhyLines why{err};
         tending.tell([&](const Picture& picture) {
             if (look)

@@ -3,6 +3,7 @@
 #include "app/commands.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <ostream>
@@ -42,11 +43,17 @@ void Tending::start() {
     waitForTheSecond();
 }
 
+void Tending::hear(House& house) {
+    house_ = &house;
+    connect(house_, &House::changed, this, [this] { session_.knows(house_->ledger()); });
+    house_->ask();
+}
+
 void Tending::readInput() {
     std::array<char, 1 << 16> piece;
     const auto count = read(STDIN_FILENO, piece.data(), piece.size());
     if (count > 0) {
-        enter(typed_.take({piece.data(), static_cast<std::size_t>(count)}, session_.now()));
+        enter(typed_.feed({piece.data(), static_cast<std::size_t>(count)}, session_.now()));
     } else if (count == 0 || (errno != EAGAIN && errno != EINTR)) {
         enter(typed_.end(session_.now()));
         inputEnded();
@@ -68,7 +75,10 @@ void Tending::enter(std::vector<TypedRows::Row> rows) {
         err_.flush();
         return;
     }
+    const bool fills = std::any_of(facts.begin(), facts.end(), fillsTanks);
     const auto answers = session_.enter(std::move(facts));
+    if (house_ && fills)
+        house_->ask();
     for (std::size_t i = 0; i < answers.size(); ++i)
         if (const auto* refused = std::get_if<Session::Refused>(&answers[i]))
             err_ << source << ':' << lines[i] << ": " << english(refused->why) << '\n';
@@ -80,6 +90,8 @@ void Tending::inputEnded() {
     if (probe_)
         return;
     second_.stop();
+    if (house_)
+        house_->wait();
     const auto& facts = session_.boil().facts();
     const auto last = facts.empty() ? session_.now() : facts.back().fact.at;
     say(std::chrono::ceil<std::chrono::seconds>(last));

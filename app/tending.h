@@ -2,6 +2,7 @@
 #include "core/probe/probe_source.h"
 #include "core/shift/session.h"
 #include "core/shift/typed_rows.h"
+#include "ui/ledger/house.h"
 
 #include <QObject>
 #include <QSocketNotifier>
@@ -21,6 +22,8 @@ public:
     void start();
     // Who else is told each picture that goes out.
     void tell(std::function<void(const Picture&)> other) { other_ = std::move(other); }
+    // By its ledger the tanks that no gauge reads call; it is read at the start and whenever a row may change them.
+    void hear(House& house);
     // 0, or what went wrong with the output.
     int exitStatus() const { return exitStatus_; }
 
@@ -34,6 +37,7 @@ private:
     void sayState(const PortStatus& status);
 
     Session& session_;
+    House* house_ = nullptr;
     std::function<void(const Picture&)> other_;
     std::ostream& out_;
     std::ostream& err_;

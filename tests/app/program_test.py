@@ -242,10 +242,10 @@ class BadInput(Place):
                          "2027-03-14T21:17:00Z,fired,30,gal,\n2027-03-14T21:18:00Z,set,120,percent,key=wood_moisture\n"
                          "2027-03-14T21:19:00Z,tank_level,2000000,gal,\n")
         told = self.run_it("check", log, status=1).stdout
-        for line in (":3:28: value 900 cannot be: it must be 0 to 881.85 lb. Was 90 lb meant?",
-                     ":4:34: moisture 120 cannot be: it must be 0 to 80 percent. Was 12 percent meant?",
+        for line in (":3:28: value 900 cannot be: it must be 0 to 881.85 lb. Did you mean 90 lb?",
+                     ":4:34: moisture 120 cannot be: it must be 0 to 80 percent. Did you mean 12 percent?",
                      ':5:31: unit "gal" cannot stand here. Write kg or lb.',
-                     ":6:26: value 120 cannot be: it must be 0 to 80 percent. Was 12 percent meant?",
+                     ":6:26: value 120 cannot be: it must be 0 to 80 percent. Did you mean 12 percent?",
                      ":7:33: tank_level 2000000 cannot be true; kept, and not believed."):
             self.assertIn("wood.csv" + line, told)
 
