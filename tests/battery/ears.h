@@ -38,11 +38,11 @@ private:
     explicit Ears(Truth truth) : truth_{std::move(truth)} {}
     panside::SerialPort::Wiring wiring() {
         return {.now = [] { return panside::Instant{}; },
-                .take = [this](const panside::Fact& fact) { take(std::get<panside::Reading>(fact.what)); },
+                .deliver = [this](const panside::Fact& fact) { add(std::get<panside::Reading>(fact.what)); },
                 .changed = [] {},
                 .heard = {}};
     }
-    void take(const panside::Reading& reading) {
+    void add(const panside::Reading& reading) {
         ++readings_;
         const double celsius = reading.si - 273.15;
         for (const double is : truth_[reading.series])

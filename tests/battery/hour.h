@@ -62,7 +62,7 @@ inline std::string holds(const std::filesystem::path& place, const std::vector<s
     using namespace panside;
     const Journal journal = Journal::open(place);
     if (const auto health = fullCheck(journal); !health.sound())
-        return "not sound: " + sentence(health.findings.front());
+        return "not sound: " + english(health.findings.front());
     const auto there = rowsOf(journal);
     if (there.size() < least)
         return std::to_string(there.size()) + " rows there, " + std::to_string(least) + " acknowledged";

@@ -71,7 +71,7 @@ void tend(const fs::path& place, SharedPage& shared, int ready, std::uint64_t di
 std::string keptOf(const fs::path& place, const SharedPage& shared, ShiftId& shift, bool brief) {
     const Journal journal = Journal::open(place);
     if (const auto health = fullCheck(journal); !health.sound())
-        return "not sound: " + sentence(health.findings.front());
+        return "not sound: " + english(health.findings.front());
     const auto open = journal.openShift();
     if (!open || (shift != ShiftId{} && open->id != shift))
         return "the open shift was not taken up";
@@ -134,7 +134,7 @@ std::string killedInMigration(const Case& c) {
     }
     const Journal journal = Journal::open(place);
     if (const auto health = fullCheck(journal); !health.sound())
-        return "not sound: " + sentence(health.findings.front());
+        return "not sound: " + english(health.findings.front());
     return rowsOf(journal) == older.rows() ? "" : "other rows than before";
 }
 

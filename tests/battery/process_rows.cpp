@@ -45,7 +45,7 @@ void besides(Journal journal, const fs::path& folder, int which, int number) {
 std::string keptHere(const fs::path& place, std::size_t acknowledged) {
     const Journal journal = Journal::open(place);
     if (const auto health = fullCheck(journal); !health.sound())
-        return "not sound: " + sentence(health.findings.front());
+        return "not sound: " + english(health.findings.front());
     const auto open = journal.openShift();
     const auto there = open ? journal.facts(open->id).size() : 0;
     if (there < acknowledged || there > acknowledged + 1)
@@ -133,7 +133,7 @@ void lookAtSpoilt(const fs::path& place, const Spoilable& before) {
     }
     const Journal copy = Journal::open(saved, Journal::Access::read);
     if (const auto health = fullCheck(copy); !health.sound())
-        throw std::runtime_error{"the salvage is not sound: " + sentence(health.findings.front())};
+        throw std::runtime_error{"the salvage is not sound: " + english(health.findings.front())};
     for (const auto& row : rowsOf(copy))
         if (!before.rows.contains(row))
             throw std::runtime_error{"the salvage holds what nobody wrote: " + row};

@@ -62,13 +62,13 @@ struct OurBoard {
         board.wear({});
         for (int series = 2; series < 5; ++series) {
             auto other = std::make_shared<ShiftTrace>();
-            other->take(Fact{second(0), Lit{}});
+            other->add(Fact{second(0), Lit{}});
             for (int i = 0; i < seconds12h; ++i)
-                other->take(RisePoint{second(i), static_cast<float>(value(series, i)), Trust::good, false});
+                other->add(RisePoint{second(i), static_cast<float>(value(series, i)), Trust::good, false});
             under.push_back({other, QStringLiteral("another night")});
         }
         board.chart().layUnder(under);
-        board.chart().trace().take(Fact{second(0), Lit{}});
+        board.chart().trace().add(Fact{second(0), Lit{}});
         for (; t < seconds12h; ++t)
             step();
         board.display(pictureAt(t));
@@ -79,16 +79,16 @@ struct OurBoard {
     }
     void step() {
         ShiftTrace& trace = board.chart().trace();
-        trace.take(RisePoint{second(t), static_cast<float>(value(0, t)), Trust::good, false});
-        trace.take(Fact{second(t), Reading{Series::stack, 500 + 40 * value(1, t), Unit::degC, ""}});
+        trace.add(RisePoint{second(t), static_cast<float>(value(0, t)), Trust::good, false});
+        trace.add(Fact{second(t), Reading{Series::stack, 500 + 40 * value(1, t), Unit::degC, ""}});
         if (t % 60 == 0)
-            trace.take(SteamPoint{second(t), static_cast<float>(pictureAt(t).evaporation->si()), false});
+            trace.add(SteamPoint{second(t), static_cast<float>(pictureAt(t).evaporation->si()), false});
     }
     void newSecond() {
         ++t;
         step();
         board.display(pictureAt(t));
-        board.chart().repaint();       // at once: the 25 redraws a second are for the live console
+        board.chart().redraw();        // at once: the 25 redraws a second are for the live console
         QApplication::processEvents(); // the cards that changed
     }
 };

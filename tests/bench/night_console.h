@@ -20,16 +20,10 @@ struct NightConsole {
             fact.at += later;
         session.follow(std::move(facts));
         choices.cautioned = true;
-        console = std::make_unique<Console>(Console::Behind{.session = session,
-                                                            .journal = {},
-                                                            .probeFile = {},
-                                                            .probes = {},
-                                                            .notice = {},
-                                                            .advance = {},
-                                                            .entered = {},
-                                                            .isOver = {},
-                                                            .again = {}},
-                                            choices);
+        console = std::make_unique<Console>(
+            Console::Behind{
+                .session = session, .journal = {}, .probeFile = {}, .probes = {}, .notice = {}, .advance = {}},
+            choices);
         console->resize(screen);
         console->show();
     }

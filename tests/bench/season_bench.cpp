@@ -73,7 +73,7 @@ void accountOfANight(benchmark::State& state) {
     for ([[maybe_unused]] auto _ : state) {
         ShiftAccountant accountant;
         for (const Fact& fact : facts)
-            accountant.take(fact);
+            accountant.add(fact);
         benchmark::DoNotOptimize(accountant.account());
     }
 }

@@ -17,7 +17,7 @@ namespace {
 using namespace panside;
 
 constexpr double tooLong = 200; // milliseconds that nothing may take
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef PANSIDE_SANITIZED
 constexpr double slower = 5; // the sanitizers make it so much slower, roughly
 #else
 constexpr double slower = 1;

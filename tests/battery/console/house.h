@@ -40,10 +40,7 @@ struct House {
                                                             .probeFile = folder / "probe.toml",
                                                             .probes = watch.get(),
                                                             .notice = {},
-                                                            .advance = {},
-                                                            .entered = {},
-                                                            .isOver = {},
-                                                            .again = {}},
+                                                            .advance = {}},
                                             choices);
         QObject::connect(&probe, &QTimer::timeout, console.get(), [this] { read(); });
         probe.start(100);

@@ -88,10 +88,7 @@ std::string soaked(const Case& c) {
                          .probeFile = c.folder / "probe.toml",
                          .probes = &watch,
                          .notice = {},
-                         .advance = {},
-                         .entered = {},
-                         .isOver = {},
-                         .again = {}},
+                         .advance = {}},
                         choices};
         console.resize(1366, 768);
         console.show();
