@@ -125,7 +125,8 @@ void Check::compare(const SealPlace& place, const SealSum& sealed, const SealSum
     const Part part = place.second;
     const std::int64_t named = wrong_.contains(place) ? wrong_.at(place) : 0;
     const auto missing = sealed.rows - there.rows;
-    const std::string name = nameOf(shift), rows = std::to_string(std::abs(missing));
+    const std::string name = shift == ofNoShift ? std::string{} : nameOf(shift),
+                      rows = std::to_string(std::abs(missing));
     const auto tell = [&](Sentence ofShift, Sentence ofNone) {
         findings_.push_back(std::move(shift == ofNoShift ? ofNone : ofShift));
     };
