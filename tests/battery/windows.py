@@ -3,6 +3,7 @@ place, and nothing that a person saw kept is lost. A row of tests/battery/run, w
     windows.py PANSIDE COUNT SEED
 Each window has a screen of its own (Xvfb), and real keys (xdotool). Ends with one line of counts.
 """
+import datetime
 import os
 import pathlib
 import random
@@ -59,6 +60,9 @@ class Windows(program_test.Window):
         return False
 
     def play(self, dice):
+        # A shift goes on: a journal that has nothing would be met with the first questions.
+        lit = datetime.datetime.now(datetime.timezone.utc) - datetime.timedelta(minutes=1)
+        self.run_it("tend", "--journal", "j.db", stdin=f"{lit:%Y-%m-%dT%H:%M:%SZ},lit,,,\n")
         writer = self.window()
         assert self.is_kept(writer, 20), "the first keeps nothing"
         for _ in range(2):
