@@ -1,6 +1,7 @@
 #include "app/command_line.h"
 
 #include "app/version.h"
+#include "core/boil/log_limits.h"
 
 #include <CLI/CLI.hpp>
 
@@ -214,7 +215,7 @@ private:
                 },
                 "The season instead of a shift: its year, or all seasons without one")
             ->expected(0, 1)
-            ->check(CLI::Range(1900, 9999) | CLI::IsMember({""}))
+            ->check(CLI::Range(firstYear, lastYear) | CLI::IsMember({""}))
             ->excludes(shift);
         auto* lots = command->add_flag("--lots", report_.lots, "Every lot: sizes, counts, grade, what was found");
         auto* book = command->add_flag("--book", report_.book, "The inspector's book")->excludes(lots);

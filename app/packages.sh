@@ -28,7 +28,8 @@ testPackages=(
 need() {
     local missing=() package
     for package in "$@"; do
-        dpkg -s "$package" 2>/dev/null | grep -q '^Status: install ok installed' || missing+=("$package")
+        # Of a package that is here for two machines `dpkg -s` says nothing without its machine's name.
+        dpkg-query -W -f '${db:Status-Status}\n' "$package" 2>/dev/null | grep -qx installed || missing+=("$package")
     done
     [ ${#missing[@]} -eq 0 ] && return
     local asRoot=()
