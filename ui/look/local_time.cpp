@@ -5,7 +5,7 @@
 namespace panside {
 
 std::vector<Instant> momentsShown(QDate date, QTime time, const QTimeZone& zone) {
-    const QDateTime asIfUtc{date, time, Qt::UTC};
+    const QDateTime asIfUtc{date, time, QTimeZone::utc()};
     std::vector<Instant> moments;
     // The offsets in force a day before and a day after are all that can be in question.
     for (const int day : {-1, 1}) {

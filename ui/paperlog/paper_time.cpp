@@ -14,7 +14,7 @@ std::optional<std::pair<QDate, QTime>> inWindow(const PaperTime& time, const QDa
     const int window = time.half ? 12 : 24;
     for (int day = 0; day <= 1; ++day)
         for (const int hour : {time.half ? time.hour % 12 : time.hour, time.hour % 12 + 12}) {
-            const QDateTime meant{from.date().addDays(day), QTime{hour, time.minute}, Qt::UTC};
+            const QDateTime meant{from.date().addDays(day), QTime{hour, time.minute}, QTimeZone::utc()};
             if (meant >= from && meant < from.addSecs(window * 3600))
                 return std::pair{meant.date(), meant.time()};
             if (!time.half)
@@ -56,7 +56,7 @@ std::variant<Instant, PaperTimeSlip> paperMoment(const PaperTime& time, QDate da
     if (above) {
         const auto millis = std::chrono::floor<std::chrono::milliseconds>(*above).time_since_epoch().count();
         QDateTime shown = QDateTime::fromMSecsSinceEpoch(millis, zone);
-        const QDateTime from = QDateTime{shown.date(), shown.time(), Qt::UTC}.addSecs(time.half ? -7200 : -6 * 3600);
+        const QDateTime from = QDateTime{shown.date(), shown.time(), QTimeZone::utc()}.addSecs(time.half ? -7200 : -6 * 3600);
         if (const auto meant = inWindow(time, from)) {
             date = meant->first;
             clock = meant->second;

@@ -3,7 +3,6 @@
 #include "ui/words/fact_words.h"
 
 #include <QCoreApplication>
-#include <ranges>
 
 namespace panside {
 namespace {
@@ -60,12 +59,9 @@ QStringList scoreRows(const LessonScore& score, Units units) {
 
 QStringList lastDone(const std::vector<Boil::Entry>& facts, int most, Units units, const WallClock& clock) {
     QStringList done;
-    for (const auto& [id, fact] : facts | std::views::reverse) {
-        if (done.size() >= most)
-            break;
-        if (isDeed(fact))
+    for (auto entry = facts.rbegin(); entry != facts.rend() && done.size() < most; ++entry)
+        if (const Fact& fact = entry->fact; isDeed(fact))
             done << factWords(fact, units) + QStringLiteral(", ") + clock.hourAndMinute(fact.at);
-    }
     return done;
 }
 

@@ -1,5 +1,6 @@
 #include "ui/words/zone_named.h"
 
+#include <QTimeZone>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -10,7 +11,7 @@ TEST(ZoneNamed, KnowsTheMachinesOwnAndThoseThatAPersonWrites) {
         EXPECT_TRUE(zoneNamed(QString::fromLatin1(name))) << name;
     EXPECT_TRUE(zoneNamed(QString::fromLatin1(QTimeZone::systemTimeZoneId())));
     // In July New York is four hours behind UTC.
-    EXPECT_EQ(zoneNamed(QStringLiteral("US/Eastern"))->offsetFromUtc(QDateTime{{2026, 7, 1}, {12, 0}, Qt::UTC}),
+    EXPECT_EQ(zoneNamed(QStringLiteral("US/Eastern"))->offsetFromUtc(QDateTime{{2026, 7, 1}, {12, 0}, QTimeZone::utc()}),
               -14400);
 }
 
