@@ -56,7 +56,8 @@ std::variant<Instant, PaperTimeSlip> paperMoment(const PaperTime& time, QDate da
     if (above) {
         const auto millis = std::chrono::floor<std::chrono::milliseconds>(*above).time_since_epoch().count();
         QDateTime shown = QDateTime::fromMSecsSinceEpoch(millis, zone);
-        const QDateTime from = QDateTime{shown.date(), shown.time(), QTimeZone::utc()}.addSecs(time.half ? -7200 : -6 * 3600);
+        const QDateTime from =
+            QDateTime{shown.date(), shown.time(), QTimeZone::utc()}.addSecs(time.half ? -7200 : -6 * 3600);
         if (const auto meant = inWindow(time, from)) {
             date = meant->first;
             clock = meant->second;

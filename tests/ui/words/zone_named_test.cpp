@@ -11,8 +11,9 @@ TEST(ZoneNamed, KnowsTheMachinesOwnAndThoseThatAPersonWrites) {
         EXPECT_TRUE(zoneNamed(QString::fromLatin1(name))) << name;
     EXPECT_TRUE(zoneNamed(QString::fromLatin1(QTimeZone::systemTimeZoneId())));
     // In July New York is four hours behind UTC.
-    EXPECT_EQ(zoneNamed(QStringLiteral("US/Eastern"))->offsetFromUtc(QDateTime{{2026, 7, 1}, {12, 0}, QTimeZone::utc()}),
-              -14400);
+    EXPECT_EQ(
+        zoneNamed(QStringLiteral("US/Eastern"))->offsetFromUtc(QDateTime{{2026, 7, 1}, {12, 0}, QTimeZone::utc()}),
+        -14400);
 }
 
 TEST(ZoneNamed, TakesNoMadeUpWordForOne) {
