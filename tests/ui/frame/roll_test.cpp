@@ -1,3 +1,4 @@
+#include "tests/ui/frame/in_front.h"
 #include "ui/frame/roll.h"
 
 #include <QLineEdit>
@@ -40,7 +41,7 @@ TEST(Roll, SqueezesNothingAndKeepsTheFocusInSight) {
     for (const QLineEdit* field : fields->all)
         EXPECT_GE(field->height(), 45);
     EXPECT_FALSE(inSight(roll, *fields->all.back()));
-    QApplication::setActiveWindow(&roll);
+    EXPECT_TRUE(inFront(roll));
     fields->all.back()->setFocus();
     EXPECT_TRUE(QTest::qWaitFor([&] { return inSight(roll, *fields->all.back()); }));
     QTest::keyClick(fields, Qt::Key_PageUp);

@@ -1,6 +1,7 @@
 #include "ui/ledger/book_form.h"
 
 #include "core/boil/shift_log.h"
+#include "tests/ui/frame/in_front.h"
 #include "ui/ledger/book_sheet.h"
 #include "ui/ledger/ledger_table.h"
 #include "ui/look/press.h"
@@ -145,7 +146,7 @@ protected:
     }
     void open(Deed deed) {
         sheet_.open(bookForm(deed, contextOf()), Units::us, WallClock{}, [this](const Fact&) { return odd_; });
-        QApplication::setActiveWindow(&sheet_);
+        EXPECT_TRUE(inFront(sheet_));
     }
     TypedLine& line(const char* name) { return *sheet_.findChild<TypedLine*>(QString::fromLatin1(name)); }
     Press& press(const char* name) { return *sheet_.findChild<Press*>(QString::fromLatin1(name)); }

@@ -1,6 +1,7 @@
 #include "ui/paperlog/paper_screen.h"
 
 #include "core/boil/shift_log.h"
+#include "tests/ui/frame/in_front.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -75,8 +76,7 @@ struct Typing {
         screen.setUnits(Units::us);
         screen.setDay(paperNight.date, paperNight.zone);
         screen.resize(1366, 700);
-        screen.show();
-        QApplication::setActiveWindow(&screen);
+        EXPECT_TRUE(inFront(screen));
         table->setFocus();
         table->setCurrentCell(0, 0);
     }

@@ -2,6 +2,7 @@
 #include "ui/probes/probes_screen.h"
 
 #include "../../core/probe/pty.h"
+#include "tests/ui/frame/in_front.h"
 #include "ui/look/press.h"
 
 #include <QApplication>
@@ -61,8 +62,7 @@ struct Screen : testing::Test {
         QObject::connect(&screen, &ProbesScreen::tryWanted, [this](const ProbeFile& file) { read(file); });
         QObject::connect(&screen, &ProbesScreen::saveWanted, [this](const ProbeFile& file) { saved = file; });
         QObject::connect(&screen, &ProbesScreen::left, [this] { ++left; });
-        screen.show();
-        QApplication::setActiveWindow(&screen);
+        EXPECT_TRUE(inFront(screen));
         screen.open({}, {{.device = cable.path(), .stable = {}, .description = "box", .maker = {}, .serial = {}}});
         press("port_" + cable.path());
     }

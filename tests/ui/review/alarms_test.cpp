@@ -1,5 +1,6 @@
 // The alarms of a shift in its review: the words, the table by keys, the lanes on the chart.
 #include "core/boil/shift_log.h"
+#include "tests/ui/frame/in_front.h"
 #include "ui/review/alarms_pane.h"
 #include "ui/review/review_screen.h"
 #include "ui/words/alarm_words.h"
@@ -92,8 +93,7 @@ protected:
             boil.add(t + 10, {dusk + Duration{t * 1.0}, Reading{Series::stack, 673, Unit::degC, {}}});
         screen.wear({Measure{96}, Look::day});
         screen.resize(1366, 768);
-        screen.show();
-        QApplication::setActiveWindow(&screen);
+        EXPECT_TRUE(inFront(screen));
         screen.display({{.shift = dusk, .cells = {QStringLiteral("a night")}, .open = false}}, Units::us);
         screen.showShift(dusk, boil.fold(), QStringLiteral("a night"), Units::us);
         table = screen.findChild<QTableWidget*>(QStringLiteral("alarmList"));

@@ -1,5 +1,6 @@
 #include "ui/tank/tank_form.h"
 
+#include "tests/ui/frame/in_front.h"
 #include "ui/tank/tank_screen.h"
 
 #include <QLabel>
@@ -147,8 +148,7 @@ TEST(TankScreen, TabGoesOnWhereSomethingWasKept) {
         screen.display(yard, Units::us, {Measure{}, Look::day});
     });
     screen.display({}, Units::us, {Measure{}, Look::day});
-    screen.show();
-    QApplication::setActiveWindow(&screen);
+    EXPECT_TRUE(inFront(screen));
     screen.findChild<QLineEdit*>(QStringLiteral("pile0"))->setFocus();
     for (const char* words : {"16", "4", "18", "240"}) {
         ASSERT_TRUE(QApplication::focusWidget());
@@ -161,8 +161,7 @@ TEST(TankScreen, TabGoesOnWhereSomethingWasKept) {
 TEST(TankScreen, AnotherLightLeavesWhatIsHalfTyped) {
     TankScreen screen;
     screen.display({}, Units::us, {Measure{}, Look::day});
-    screen.show();
-    QApplication::setActiveWindow(&screen);
+    EXPECT_TRUE(inFront(screen));
     screen.findChild<QLineEdit*>(QStringLiteral("price"))->setFocus();
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("26"));
     screen.display({}, Units::us, {Measure{}, Look::night});
