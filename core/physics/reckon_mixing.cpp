@@ -43,7 +43,7 @@ Outcome reckonSap(Reader& in) {
         return Refusal{false, "sap", in.text("sap"), {say("sap of less than 0.2 °Brix is as good as water.")}};
     const auto rule = ruleOf86(*sap);
     const auto revised = revisedRule(*sap, *syrup);
-    std::vector<Sentence> sum{say("The sugar in a litre of %1 °Brix syrup is that in %2 litres of %3 °Brix sap.",
+    std::vector<Sentence> sum{say("The sugar in a liter of %1 °Brix syrup is that in %2 liters of %3 °Brix sap.",
                                   {number(syrup->degrees(), 2), number(*ratio, 2), number(sap->degrees(), 2)})};
     if (rule)
         sum.push_back(

@@ -35,7 +35,7 @@ Outcome reckonFill(Reader& in) {
     const double hot = sugarDensity(*sugar, labelledAt)->si() / sugarDensity(*sugar, Temperature::celsius(85))->si();
     return Answer{
         .figures = {{"kg", kg, "Weight of the content", sayFill(kg)}},
-        .sum = {say("A litre of %1 °Brix weighs %2 kg at %3 °C.",
+        .sum = {say("A liter of %1 °Brix weighs %2 kg at %3 °C.",
                     {number(sugar->degrees(), 2), number(sugarDensity(*sugar, *at)->si() / 1e3, 4),
                      number(at->celsius(), 1)}),
                 say("The same content fills %1 percent more at 85 °C: a container that is brim-full of hot syrup is so "

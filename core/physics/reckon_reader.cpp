@@ -50,7 +50,7 @@ std::vector<Sentence> whyNoAmount(std::string_view text, Span span, std::string_
                                       {example_, namesOfUnitsLike(like)})};
         for (const Unit unit : unitsLike(like))
             if (inside(*value, unit, span)) {
-                why.push_back(say("Was %1%2 meant?", {plain(*value), std::string{nameOf(unit)}}));
+                why.push_back(say("Did you mean %1%2?", {plain(*value), std::string{nameOf(unit)}}));
                 break;
             }
         return why;
@@ -148,7 +148,7 @@ std::optional<double> Reader::siOf(std::string_view name, std::string_view text,
                                    endIn(written->unit, span.high, span.unit), std::string{nameOf(written->unit)}})};
     for (const Unit other : unitsLike(span.unit))
         if (other != written->unit && inside(written->number, other, span)) {
-            why.push_back(say("Was %1%2 meant?", {plain(written->number), std::string{nameOf(other)}}));
+            why.push_back(say("Did you mean %1%2?", {plain(written->number), std::string{nameOf(other)}}));
             break;
         }
     refuse(name, text, std::move(why));

@@ -29,10 +29,11 @@ Outcome reckonConcentrate(Reader& in) {
     if (in.refused())
         return in.refusal();
     if (!(sap->degrees() > 0) || *to < *sap)
-        return Refusal{false,
-                       "to",
-                       in.text("to"),
-                       {say("concentrate must be sweeter than the sap. Are the two the right way round?")}};
+        return Refusal{false, "to", in.text("to"),
+                       *sap > sweetestSap && sap->degrees() / 10 < to->degrees()
+                           ? std::vector<Sentence>{say("concentrate must be sweeter than the sap."), meantInstead(*sap)}
+                           : std::vector<Sentence>{
+                                 say("concentrate must be sweeter than the sap. Are the two the right way round?")}};
     const Portion in20{Volume::ofSi(*volume), *sap};
     const Volume water = boilOffToReach(*to, in20).value_or(Volume{});
     const Volume concentrate =
@@ -44,7 +45,7 @@ Outcome reckonConcentrate(Reader& in) {
     const auto before = sapPerSyrup(*sap, syrup), after = *to < syrup ? sapPerSyrup(*to, syrup) : std::nullopt;
     if (before && after && *before > 1)
         sum.push_back(
-            say("For a litre of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the "
+            say("For a liter of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the "
                 "boil and of the wood is saved.",
                 {number(*after - 1, 1), number(*before - 1, 1), number((1 - (*after - 1) / (*before - 1)) * 100, 0)}));
     return Answer{.figures = {{"concentrateL", concentrate.litre(), "Concentrate", sayVolume(concentrate)},
@@ -69,11 +70,6 @@ Outcome reckonSapScale(Reader& in) {
             "reading",
             in.text("reading"),
             {say("at that temperature it would be less than no sugar. Is the temperature that of the sap?")}};
-    constexpr Brix sweetest = Brix::degrees(12); // of any tree, and of most membranes (trade practice)
-    std::vector<Sentence> doubt;
-    if (*reading > sweetest)
-        doubt.push_back(say("No tree gives sap of %1 °Brix: was %2 meant?",
-                            {number(reading->degrees(), 1), number(reading->degrees() / 10, 1)}));
     Answer answer{
         .figures = {{"brix", sugar->degrees(), "Sugar of the sap", saySugar(*sugar)}},
         .sum = {say("The scale was made for %1 °C; the sap is at %2 °C.",
@@ -83,7 +79,8 @@ Outcome reckonSapScale(Reader& in) {
                            "to 0.2 °Brix near 20 °C."),
         .source = "Float balance; ICUMSA SPS-4 (1998); glass of ISO 1768:1975",
         .caution = aboutSugar};
-    answer.sum.insert(answer.sum.end(), doubt.begin(), doubt.end());
+    if (*reading > sweetestSap)
+        answer.sum.push_back(meantInstead(*reading));
     return answer;
 }
 

@@ -40,14 +40,14 @@ Outcome reckonDensity(Reader& in) {
     const double perLitre = density.kilogramPerCubicMetre() / 1000;
     const Mass gallon = density * Volume::gallon(1);
     return Answer{
-        .figures = {{"kgPerM3", density.kilogramPerCubicMetre(), "A litre weighs", say("%1 kg", {number(perLitre, 4)})},
+        .figures = {{"kgPerM3", density.kilogramPerCubicMetre(), "A liter weighs", say("%1 kg", {number(perLitre, 4)})},
                     {"", std::nullopt, "A gallon weighs", say("%1 lb", {number(gallon.pound(), 3)})}},
-        .sum = {say("Water at %1 °C weighs %2 kg a litre; %3 °Brix of sugar in it brings that to %4.",
+        .sum = {say("Water at %1 °C weighs %2 kg a liter; %3 °Brix of sugar in it brings that to %4.",
                     {number(temperature->celsius(), 1),
                      number(waterDensity(*temperature)->kilogramPerCubicMetre() / 1000, 4), number(sugar->degrees(), 2),
                      number(perLitre, 4)})},
         .uncertainty =
-            say("One standard uncertainty is %1 kg in 1000 litres.", {number(uncertainty.kilogramPerCubicMetre(), 2)}),
+            say("One standard uncertainty is %1 kg in 1000 liters.", {number(uncertainty.kilogramPerCubicMetre(), 2)}),
         .source = "ICUMSA SPS-4 (1998)",
         .caution = pureSugar};
 }

@@ -2,6 +2,7 @@
 #include "core/physics/reckon_tonight.h"
 
 #include "core/physics/reckon_kinds.h"
+#include "core/physics/sap.h"
 
 #include <algorithm>
 #include <charconv>
@@ -136,10 +137,15 @@ void sayGround(const Tonight& rig, const TonightPlan& plan, std::vector<Sentence
         sum.push_back(say(
             "By the rate given, %1 L/h of water, and half an hour to warm up; no night of this rig was learned from.",
             {number(rate->p50.litrePerHour(), 0)}));
+    const std::string sap = number(plan.sap.litre(), 0), sugar = number(plan.sugar.kilogram(), 1),
+                      water = number(plan.water.litre(), 0);
     sum.push_back(
-        say("%1 L are on hand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.",
-            {number(plan.sap.litre(), 0), number(plan.sugar.kilogram(), 1), number(plan.keepBack.litre(), 0),
-             number(plan.water.litre(), 0)}));
+        plan.keepKnown
+            ? say("%1 L are on hand with %2 kg of sugar. %3 L are kept back to cover the pans; %4 L of water must go.",
+                  {sap, sugar, number(plan.keepBack.litre(), 0), water})
+            : say("%1 L are on hand with %2 kg of sugar; %3 L of water must go. Nothing is kept back, as nothing is "
+                  "known of the pans: say how much covers them while the fire burns out, and stop that much sooner.",
+                  {sap, sugar, water}));
 }
 
 void sayClock(const Asked& asked, const TonightPlan& plan, std::vector<Sentence>& sum) {
@@ -154,6 +160,51 @@ void sayClock(const Asked& asked, const TonightPlan& plan, std::vector<Sentence>
         sum.push_back(say("All of it, cold by %1: light by %2 (nine nights in ten), by %3 (five in ten).",
                           {clockAt(*asked.cold), clockAt(*asked.cold - minutesOf(plan.cold.p90)),
                            clockAt(*asked.cold - minutesOf(plan.cold.p50))}));
+}
+
+// How much of it may be started, to be cold by then.
+void addMayStart(const Asked& asked, const Tonight& rig, std::span<const SapStanding> stands, Answer& answer,
+                 std::vector<Sentence>& sum) {
+    if (!asked.light || !asked.cold)
+        return;
+    const int between = ((*asked.cold - *asked.light) % 1440 + 1440) % 1440;
+    if (const auto may = rig.mayStart(stands, Duration{between * 60.0})) {
+        answer.figures.push_back({"mayStartL", may->surely.litre(), "May be started", sayVolume(may->surely)});
+        answer.figures.push_back(
+            {"mayStartLikelyL", may->likely.litre(), "In five nights of ten", sayVolume(may->likely)});
+        sum.push_back(may->all ? say("Lit at %1, all of it may be started and the fire is cold by %2 (nine nights "
+                                     "in ten).",
+                                     {clockAt(*asked.light), clockAt(*asked.cold)})
+                               : say("Lit at %1 and cold by %2: start %3 L of it (nine nights in ten), %4 L (five "
+                                     "in ten). Leave the coldest and the youngest.",
+                                     {clockAt(*asked.light), clockAt(*asked.cold), number(may->surely.litre(), 0),
+                                      number(may->likely.litre(), 0)}));
+    }
+}
+
+void addConcentrated(Brix to, const Tonight& rig, const TonightPlan& plan, std::span<const SapStanding> stands,
+                     Answer& answer, std::vector<Sentence>& sum) {
+    const auto thick = concentratedTo(stands, to);
+    const auto other = rig.plan(thick);
+    Volume left;
+    for (const SapStanding& one : thick)
+        left += one.volume;
+    const double out = (plan.sap - left).litre();
+    answer.figures.push_back({"concentrateL", left.litre(), "Through the concentrator", sayVolume(left)});
+    answer.figures.push_back(
+        {"savesS", other ? std::optional{(plan.lastLoad.p50 - other->lastLoad.p50).count()} : std::nullopt, "It saves",
+         other ? say("%1 h", {hoursAs(plan.lastLoad.p50 - other->lastLoad.p50)}) : say("all of the boil")});
+    answer.figures.push_back(
+        {"savesCords",
+         other && other->cords && plan.cords ? std::optional{plan.cords->p50 - other->cords->p50} : std::nullopt,
+         "And of wood",
+         other && other->cords && plan.cords ? say("%1 cord", {number(plan.cords->p50 - other->cords->p50, 2)})
+                                             : say("not known")});
+    sum.push_back(
+        other ? say("Concentrated to %1 °Brix first: %2 L of water less to boil off, last load after %3 h "
+                    "instead of %4 h. Concentrate spoils sooner than sap.",
+                    {number(to.degrees(), 1), number(out, 0), hoursAs(other->lastLoad.p50), hoursAs(plan.lastLoad.p50)})
+              : say("Concentrated to %1 °Brix, no more is left than covers the pans.", {number(to.degrees(), 1)}));
 }
 
 } // namespace
@@ -216,6 +267,9 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
         return lacking(rig.lack(stands), rig);
     std::vector<Sentence> sum;
     sayGround(rig, *plan, sum);
+    for (const SapStanding& one : stands)
+        if (one.sugar > sweetestConcentrate)
+            sum.push_back(meantInstead(one.sugar));
     sayClock(asked, *plan, sum);
     Answer answer{.figures = {{"lastLoadS", {}, "To the last load", sayHours(plan->lastLoad)},
                               {"coldS", {}, "To a cold fire", sayHours(plan->cold)},
@@ -224,7 +278,8 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
                               {"sapL", plan->sap.litre(), "Sap on hand", sayVolume(plan->sap)},
                               {"sugarKg", plan->sugar.kilogram(), "Sugar in it", sayMass(plan->sugar)},
                               {"waterL", plan->water.litre(), "Water to boil off", sayVolume(plan->water)},
-                              {"keepBackL", plan->keepBack.litre(), "Sap to keep back", sayVolume(plan->keepBack)},
+                              {"keepBackL", plan->keepKnown ? std::optional{plan->keepBack.litre()} : std::nullopt,
+                               "Sap to keep back", plan->keepKnown ? sayVolume(plan->keepBack) : say("not known")},
                               {"nights", static_cast<double>(plan->nights), "Nights learned from",
                                say("%1", {std::to_string(plan->nights)})}},
                   .sum = {},
@@ -237,47 +292,13 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
     answer.figures[1].range = inSeconds(plan->cold);
     answer.figures[2].range = Likely<double>{plan->syrup.p10.litre(), plan->syrup.p50.litre(), plan->syrup.p90.litre()};
     answer.figures[3].range = plan->cords;
-    if (asked.light && asked.cold) {
-        const int between = ((*asked.cold - *asked.light) % 1440 + 1440) % 1440;
-        if (const auto may = rig.mayStart(stands, Duration{between * 60.0})) {
-            answer.figures.push_back({"mayStartL", may->surely.litre(), "May be started", sayVolume(may->surely)});
-            answer.figures.push_back(
-                {"mayStartLikelyL", may->likely.litre(), "In five nights of ten", sayVolume(may->likely)});
-            sum.push_back(may->all ? say("Lit at %1, all of it may be started and the fire is cold by %2 (nine nights "
-                                         "in ten).",
-                                         {clockAt(*asked.light), clockAt(*asked.cold)})
-                                   : say("Lit at %1 and cold by %2: start %3 L of it (nine nights in ten), %4 L (five "
-                                         "in ten). Leave the coldest and the youngest.",
-                                         {clockAt(*asked.light), clockAt(*asked.cold), number(may->surely.litre(), 0),
-                                          number(may->likely.litre(), 0)}));
-        }
+    if (plan->firstDraw) {
+        answer.figures.push_back({"firstDrawS", {}, "To the first draw", sayHours(*plan->firstDraw)});
+        answer.figures.back().range = inSeconds(*plan->firstDraw);
     }
-    if (asked.concentrate) {
-        const auto thick = concentratedTo(stands, *asked.concentrate);
-        const auto other = rig.plan(thick);
-        Volume left;
-        for (const SapStanding& one : thick)
-            left += one.volume;
-        const double out = (plan->sap - left).litre();
-        answer.figures.push_back({"concentrateL", left.litre(), "Through the concentrator", sayVolume(left)});
-        answer.figures.push_back(
-            {"savesS", other ? std::optional{(plan->lastLoad.p50 - other->lastLoad.p50).count()} : std::nullopt,
-             "It saves",
-             other ? say("%1 h", {hoursAs(plan->lastLoad.p50 - other->lastLoad.p50)}) : say("all of the boil")});
-        answer.figures.push_back(
-            {"savesCords",
-             other && other->cords && plan->cords ? std::optional{plan->cords->p50 - other->cords->p50} : std::nullopt,
-             "And of wood",
-             other && other->cords && plan->cords ? say("%1 cord", {number(plan->cords->p50 - other->cords->p50, 2)})
-                                                  : say("not known")});
-        sum.push_back(other
-                          ? say("Concentrated to %1 °Brix first: %2 L of water less to boil off, last load after %3 h "
-                                "instead of %4 h. Concentrate spoils sooner than sap.",
-                                {number(asked.concentrate->degrees(), 1), number(out, 0), hoursAs(other->lastLoad.p50),
-                                 hoursAs(plan->lastLoad.p50)})
-                          : say("Concentrated to %1 °Brix, no more is left than covers the pans.",
-                                {number(asked.concentrate->degrees(), 1)}));
-    }
+    addMayStart(asked, rig, stands, answer, sum);
+    if (asked.concentrate)
+        addConcentrated(*asked.concentrate, rig, *plan, stands, answer, sum);
     answer.sum = std::move(sum);
     return answer;
 }

@@ -57,4 +57,9 @@ Sentence sayVolume(Volume v) {
 Sentence sayMass(Mass m) { return say("%1 kg (%2 lb)", {number(m.kilogram(), 0), number(m.pound(), 0)}); }
 Sentence saySugar(Brix b) { return say("%1 °Brix", {number(b.degrees(), 2)}); }
 
+Sentence meantInstead(Brix sap) {
+    return say("No tree gives sap of %1 °Brix. Did you mean %2?",
+               {number(sap.degrees(), 1), number(sap.degrees() / 10, 1)});
+}
+
 } // namespace panside::sums

@@ -27,4 +27,6 @@ Sentence sayVolume(Volume v); // under a gallon in quarts, pints or cups, and un
 Sentence sayMass(Mass m);
 Sentence saySugar(Brix b);
 
+Sentence meantInstead(Brix sap); // a point that was missed: 22 for 2.2
+
 } // namespace panside::sums

@@ -6,6 +6,10 @@
 
 namespace panside {
 
+// No tree gives sweeter sap, hardly a membrane sweeter concentrate (trade practice: 1 to 5, rarely more, and 8 to 20):
+// what is read over it is asked about, and never refused.
+inline constexpr Brix sweetestSap = Brix::degrees(12), sweetestConcentrate = Brix::degrees(20);
+
 // Volumes of sap for one volume of syrup, both at 20 degC.
 // Range      sap 0.2 brix or more, thinner than the syrup; syrup to 75 brix
 // Outside    nullopt

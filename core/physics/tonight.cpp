@@ -16,6 +16,9 @@ constexpr double tenth = 1.2816;
 // Of the sugar that goes in: what comes out as syrup, how well readings agree at best, one night about another.
 constexpr double usualShare = 0.97, surestSyrup = 0.03, usualSyrupScatter = 0.15, usualWeight = 3;
 constexpr double usualCordScatter = 0.06; // of the wood an hour
+// Of the sugar that the pans hold at a first draw, and of the hours to it, in logarithms (our judgement).
+constexpr double usualReadyScatter = 0.1, usualFirstScatter = 0.25;
+constexpr double readyTooUnsure = 0.4; // nights that differ by more tell nothing of the next
 
 double weigh(Brix sugar) {
     return sugarDensity(Brix::ofSi(std::clamp(sugar.si(), 0.0, 0.75)), Temperature::celsius(20))->si();
@@ -137,15 +140,15 @@ Likely<double> Tonight::hours(double water) const {
     return {quantile(0.1), quantile(0.5), quantile(0.9)};
 }
 
-Volume Tonight::keepBack() const {
+std::optional<Volume> Tonight::keepBack() const {
     std::vector<double> kept;
     for (const NightBoiled& night : used_)
         if (night.kept && *night.kept < night.sap) // a night that was broken off tells nothing
             kept.push_back(night.kept->litre());
     if (kept.size() < 2 && basis_.keepBack)
-        return *basis_.keepBack;
+        return basis_.keepBack;
     if (kept.empty())
-        return {};
+        return std::nullopt;
     std::nth_element(kept.begin(), kept.begin() + static_cast<std::ptrdiff_t>(kept.size() / 2), kept.end());
     return Volume::litre(kept[kept.size() / 2]);
 }
@@ -187,6 +190,42 @@ Likely<Volume> Tonight::syrupOf(double sugar, double sugarSd) const {
     return {litres(middle - tenth * sd), litres(middle), litres(middle + tenth * sd)};
 }
 
+// The sap that brings what is lacking, boiled off at this rig's rate.
+double Tonight::hoursToReady(double before, double ready, double sapSugar) const {
+    const double sap = std::max(0.0, ready - before) / sapSugar; // kg, near enough litres
+    double hours = 0;
+    for (const Belief& one : beliefs_)
+        hours += one.weight * (one.warmUp + one.perLitre * sap);
+    return std::max(0.1, hours);
+}
+
+std::optional<Likely<Duration>> Tonight::firstDraw(double sapSugar) const {
+    if (!basis_.sweetInPans || sapSugar <= 0)
+        return std::nullopt;
+    std::vector<double> ready, ratios;
+    for (const NightBoiled& night : used_)
+        if (night.firstDraw && night.sugarReady && night.sugarBefore && night.sugar.si() > 0) {
+            ready.push_back(night.sugarReady->si());
+            const double its = night.sugar.si() / (night.sap.litre());
+            ratios.push_back(std::log(hoursOf(*night.firstDraw) /
+                                      hoursToReady(night.sugarBefore->si(), night.sugarReady->si(), its)));
+        }
+    if (ready.size() < 2)
+        return std::nullopt;
+    const Spread held = spreadOf(ready, ready.front(), usualReadyScatter * ready.front(), 0);
+    const Spread late = spreadOf(ratios, 0, usualFirstScatter, 1);
+    if (held.sd > readyTooUnsure * held.mean)
+        return std::nullopt;
+    const auto hours = [&](double more) {
+        return hoursToReady(basis_.sweetInPans->si(), held.mean + more * held.sd, sapSugar) * std::exp(late.mean);
+    };
+    const double middle = hours(0);
+    const double under = std::hypot(middle - hours(-tenth), middle * (1 - std::exp(-tenth * late.sd)));
+    const double over = std::hypot(hours(tenth) - middle, middle * (std::exp(tenth * late.sd) - 1));
+    const auto span = [](double h) { return Duration{std::max(0.1, h) * 3600}; };
+    return Likely<Duration>{span(middle - under), span(middle), span(middle + over)};
+}
+
 std::optional<Likely<double>> Tonight::cordsOf(const Likely<double>& hours) const {
     std::vector<double> perHour;
     for (const NightBoiled& night : used_)
@@ -213,7 +252,7 @@ TonightLack Tonight::lack(std::span<const SapStanding> stands) const {
         return TonightLack::noSap;
     if (beliefs_.empty())
         return TonightLack::noNight;
-    return litres <= keepBack().litre() ? TonightLack::allKeptBack : TonightLack::none;
+    return litres <= keepBack().value_or(Volume{}).litre() ? TonightLack::allKeptBack : TonightLack::none;
 }
 
 std::optional<TonightPlan> Tonight::plan(std::span<const SapStanding> stands) const {
@@ -227,8 +266,10 @@ std::optional<TonightPlan> Tonight::plan(std::span<const SapStanding> stands) co
         variance += one.volume.si() * weigh(one.sugar) * one.sugarSd.si();
     }
     plan.sugar = Mass::ofSi(sugar);
-    plan.keepBack = keepBack();
-    plan.keepLearned = !basis_.keepBack || plan.keepBack != *basis_.keepBack;
+    const auto keep = keepBack();
+    plan.keepBack = keep.value_or(Volume{});
+    plan.keepKnown = keep.has_value();
+    plan.keepLearned = keep && keep != basis_.keepBack;
     const double boiled = (plan.sap - plan.keepBack).litre();
     const double water = boiled - syrupLitres(sugar * boiled / plan.sap.litre(), basis_.syrup);
     plan.water = Volume::litre(std::max(0.0, water));
@@ -241,6 +282,7 @@ std::optional<TonightPlan> Tonight::plan(std::span<const SapStanding> stands) co
     plan.cold = {span(std::max(0.0, fired.p50 + burn - apart(fired.p10))), span(fired.p50 + burn),
                  span(fired.p50 + burn + apart(fired.p90))};
     plan.syrup = syrupOf(sugar, variance);
+    plan.firstDraw = firstDraw(sugar / plan.sap.litre());
     plan.cords = cordsOf(fired);
     plan.nights = nights();
     plan.rateSaid = used_.empty();
@@ -266,7 +308,7 @@ std::optional<Tonight::MayStart> Tonight::mayStart(std::span<const SapStanding> 
     const auto most = [&](bool surely) {
         if (fits(1, surely))
             return 1.0;
-        double low = std::min(1.0, keepBack().litre() / all * (1 + 1e-9)), high = 1;
+        double low = std::min(1.0, keepBack().value_or(Volume{}).litre() / all * (1 + 1e-9)), high = 1;
         if (!fits(low + 1e-6, surely))
             return 0.0;
         for (int i = 0; i < 40; ++i) {

@@ -18,14 +18,16 @@ struct Likely {
 
 // A night that is over: from lighting to the last load.
 struct NightBoiled {
-    Duration fired;                       // from lighting to the last load
-    Volume sap;                           // that left the tank in that time, at 20 degC
-    Mass sugar;                           // in that sap
-    std::optional<Volume> kept = {};      // sap that stood in the tank at the last load
-    std::optional<double> cords = {};     // full ones, of the whole night
-    std::optional<Mass> sugarIn = {};     // of all the sap of the night, that which filled the pans up too
-    std::optional<Mass> sugarDrawn = {};  // as syrup; none: not all draws were measured
-    std::optional<Mass> sugarInPans = {}; // at its end
+    Duration fired;                         // from lighting to the last load
+    Volume sap;                             // that left the tank in that time, at 20 degC
+    Mass sugar;                             // in that sap
+    std::optional<Volume> kept = {};        // sap that stood in the tank at the last load
+    std::optional<double> cords = {};       // full ones, of the whole night
+    std::optional<Mass> sugarIn = {};       // of all the sap of the night, that which filled the pans up too
+    std::optional<Mass> sugarDrawn = {};    // as syrup; none: not all draws were measured
+    std::optional<Mass> sugarInPans = {};   // at its end
+    std::optional<Duration> firstDraw = {}; // from lighting to the end of the first draw
+    std::optional<Mass> sugarBefore = {}, sugarReady = {}; // in the pans, when it was lit and at that draw
 };
 
 // What is known before the fire is lit.
@@ -36,7 +38,8 @@ struct TonightBasis {
     Duration burnOut = std::chrono::minutes{45}; // from the last load to a cold fire
     bool burnOutLearned = false;
     Brix syrup = Brix::degrees(66.9);
-    bool pansEmpty = false; // drained since the last night: they must be filled with sweet first
+    bool pansEmpty = false;               // drained since the last night: they must be filled with sweet first
+    std::optional<Mass> sweetInPans = {}; // what the nights before left in them; none: not known
 };
 
 // Sap or concentrate that stands somewhere.
@@ -52,14 +55,16 @@ struct TonightPlan {
     Volume sap;
     Mass sugar;
     Volume water;    // to be boiled off until the last load
-    Volume keepBack; // of the sap, to cover the pans while the fire burns out
+    Volume keepBack; // of the sap, to cover the pans while the fire burns out; nothing where it is not known
+    bool keepKnown = false;
     bool keepLearned = false;
     Likely<Duration> lastLoad; // from lighting
     Likely<Duration> cold;     // from lighting to a cold fire
     Likely<Volume> syrup;
-    std::optional<Likely<double>> cords; // none: no night knows its wood
-    int nights = 0;                      // that it rests on
-    bool rateSaid = false;               // it rests on a rate that somebody said
+    std::optional<Likely<Duration>> firstDraw; // from lighting; none: not two nights tell what the pans hold by then
+    std::optional<Likely<double>> cords;       // none: no night knows its wood
+    int nights = 0;                            // that it rests on
+    bool rateSaid = false;                     // it rests on a rate that somebody said
 };
 
 class Tonight {
@@ -96,9 +101,12 @@ private:
     };
     void learn();
     Likely<double> hours(double water) const;
-    Volume keepBack() const;
+    std::optional<Volume> keepBack() const; // none: nothing is known of the pans
     Likely<Volume> syrupOf(double sugar, double sugarSd) const;
     std::optional<Likely<double>> cordsOf(const Likely<double>& hours) const;
+    // By a mass balance of sugar: the gradient stands when the pans hold what they held at the first draws before.
+    std::optional<Likely<Duration>> firstDraw(double sapSugar) const;
+    double hoursToReady(double before, double ready, double sapSugar) const;
 
     TonightBasis basis_;
     std::vector<NightBoiled> used_;

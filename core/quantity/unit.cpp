@@ -1,6 +1,7 @@
 #include "core/quantity/unit.h"
 
 #include "core/quantity/conversion.h"
+#include "core/quantity/enum_count.h"
 #include "core/quantity/quantity.h"
 
 #include <array>
@@ -62,6 +63,7 @@ constexpr bool tableIsInOrder() {
             return false;
     return true;
 }
+static_assert(hasCount<Unit, unitCount>());
 static_assert(tableIsInOrder());
 
 } // namespace

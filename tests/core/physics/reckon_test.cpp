@@ -125,16 +125,16 @@ TEST(Reckon, CountsTheFire) {
 }
 
 TEST(Reckon, NamesTheLikelySlip) {
-    EXPECT_THAT(refusal("boiling", {"pressure", "29.9kPa"}), HasSubstr("Was 29.9inHg meant?"));
-    EXPECT_THAT(refusal("boiling", {"pressure", "987kPa"}), HasSubstr("Was 987hPa meant?"));
+    EXPECT_THAT(refusal("boiling", {"pressure", "29.9kPa"}), HasSubstr("Did you mean 29.9inHg?"));
+    EXPECT_THAT(refusal("boiling", {"pressure", "987kPa"}), HasSubstr("Did you mean 987hPa?"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7"}), HasSubstr("the number has no unit"));
-    EXPECT_THAT(refusal("boiling", {"pressure", "29.9"}), HasSubstr("Was 29.9inHg meant?"));
+    EXPECT_THAT(refusal("boiling", {"pressure", "29.9"}), HasSubstr("Did you mean 29.9inHg?"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98,7kPa"}), HasSubstr("a point, not a comma"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7kpa"}), HasSubstr("there is no unit kpa"));
     EXPECT_THAT(refusal("boiling", {"pressure", "98.7degC"}), HasSubstr("a unit of something else"));
     EXPECT_THAT(refusal("boiling", {"pressure", ""}), HasSubstr("nothing stands there"));
     EXPECT_THAT(refusal("cup", {"reading", "59brix", "temp", "200degC", "cal", "60degF"}),
-                HasSubstr("Was 200degF meant?"));
+                HasSubstr("Did you mean 200degF?"));
     EXPECT_THAT(refusal("cup", {"reading", "70brix", "temp", "211degF", "cal", "60degF"}), HasSubstr("more than 75"));
     EXPECT_THAT(refusal("cup", {"reading", "75brix", "temp", "16degC", "cal", "60degF"}), HasSubstr("more than 75"));
     EXPECT_THAT(refusal("target", {"pressure", "98.7kPa", "rise", "219degF"}), HasSubstr("what the thermometer reads"));
@@ -279,8 +279,8 @@ TEST(Reckon, AsksWhetherSapOfTwentyTwoIsMeant) {
             std::get<Answer>(reckon("sapscale", {{"reading", reading}, {"temp", "60degF"}, {"cal", "38degF"}})).sum;
         return english(sum.back());
     };
-    EXPECT_THAT(said("22brix"), HasSubstr("was 2.2 meant?"));
-    EXPECT_THAT(said("8brix"), Not(HasSubstr("meant?")));
+    EXPECT_THAT(said("22brix"), HasSubstr("Did you mean 2.2?"));
+    EXPECT_THAT(said("8brix"), Not(HasSubstr("Did you mean")));
 }
 
 TEST(Reckon, SaysSmallAmountsInCupsPintsAndQuarts) {

@@ -74,6 +74,17 @@ TEST(Tonight, SaysWhatItLacks) {
     EXPECT_FALSE(Tonight{rig({})}.mayStart(some, hours{8}));
 }
 
+// Where nothing is known of the pans nothing is said to cover them.
+TEST(Tonight, DoesNotCallNothingKeptBackEnough) {
+    const SapStanding stands[] = {sap(1000)};
+    TonightBasis basis;
+    basis.rate = VolumeFlow::litrePerHour(200);
+    const auto plan = Tonight{basis}.plan(stands).value();
+    EXPECT_FALSE(plan.keepKnown || plan.keepLearned);
+    basis.keepBack = Volume::litre(100);
+    EXPECT_TRUE(Tonight{basis}.plan(stands)->keepKnown);
+}
+
 // Pans that were drained must be filled with sweet first: what they usually hold does not come out.
 TEST(Tonight, GivesLessSyrupWhereThePansMustBeFilledFirst) {
     auto nights = std::vector{night(1000), night(1000), night(1000)};
@@ -170,6 +181,8 @@ TEST(ReckonTonight, RefusesWithTheLikelySlip) {
     EXPECT_THAT(with("cold", "13pm"), HasSubstr("no time of day"));
     EXPECT_THAT(with("density", "2brix"), HasSubstr("not sap"));
     EXPECT_THAT(with("keep", "900gal"), HasSubstr("Do not light"));
+    EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal@22brix"}, {"rate", "60gal/h"}})), HasSubstr("mean 2.2?"));
+    EXPECT_THAT(with("light", "16:00"), HasSubstr("Nothing is kept back"));
     EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal@22brix"}, {"rate", "60"}})), HasSubstr("no unit"));
     EXPECT_THAT(words(reckon("tonight", {{"stand", "0gal@2brix"}, {"rate", "60gal/h"}})), HasSubstr("there is no sap"));
     EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal"}, {"rate", "60gal/h"}})), HasSubstr("@ between them"));
