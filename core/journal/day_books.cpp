@@ -79,7 +79,7 @@ std::vector<Boil::Entry> bookFacts(const Journal& journal, std::optional<int> ye
     for (const Shift& book : journal.books()) {
         if (year && yearOf(book.id) != *year)
             continue;
-        for (auto& entry : journal.facts(book.id))
+        for (auto entry : journal.facts(book.id))
             all.push_back(std::move(entry));
     }
     std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.fact.at < b.fact.at; });

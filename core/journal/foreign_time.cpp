@@ -1,6 +1,7 @@
 #include "core/journal/foreign_time.h"
 
 #include "core/boil/shift_log.h"
+#include "core/quantity/enum_count.h"
 
 #include <array>
 #include <charconv>
@@ -9,6 +10,8 @@
 
 namespace panside {
 namespace {
+
+static_assert(hasCount<TimeForm, timeFormCount>());
 
 // Reads from the front of a text; what does not fit leaves `good` false.
 struct TimeReader {

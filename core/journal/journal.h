@@ -59,7 +59,7 @@ public:
     // noSuchShift.
     Shift shiftNamed(std::string_view name) const;
     // A shift's facts by time, equal times in the order they came; withdrawn ones left out.
-    std::vector<Boil::Entry> facts(ShiftId shift) const;
+    Facts facts(ShiftId shift) const;
     // The same without the probe's plain readings, however many they are: what was done, said, set and typed in.
     std::vector<Boil::Entry> deeds(ShiftId shift) const;
     struct Withdrawn {

@@ -130,10 +130,10 @@ void Journal::visit(ShiftId shift, const std::function<bool(FactId, const Fact&)
     });
 }
 
-std::vector<Boil::Entry> Journal::facts(ShiftId shift) const {
-    std::vector<Boil::Entry> facts;
+Facts Journal::facts(ShiftId shift) const {
+    Facts facts;
     visit(shift, [&](FactId id, const Fact& fact) {
-        facts.push_back({id, fact});
+        facts.add(id, fact);
         return true;
     });
     return facts;

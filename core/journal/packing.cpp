@@ -265,14 +265,6 @@ bool walk(const Header& header, Bytes& rest, Sink&& sink) {
     return !channels.broken() && !times.broken() && !ids.broken() && bytes.empty();
 }
 
-std::uint32_t channelIndex(std::vector<Channel>& channels, const Channel& wanted) {
-    for (std::uint32_t i = 0; i < channels.size(); ++i)
-        if (channels[i] == wanted)
-            return i;
-    channels.push_back(wanted);
-    return static_cast<std::uint32_t>(channels.size()) - 1;
-}
-
 Track& trackOf(std::vector<Track>& tracks, const Channel& wanted) {
     for (Track& track : tracks)
         if (track.channel == wanted)
@@ -281,15 +273,6 @@ Track& trackOf(std::vector<Track>& tracks, const Channel& wanted) {
 }
 
 } // namespace
-
-std::uint32_t channelIndex(std::vector<Channel>& channels, const Reading& reading) {
-    for (std::uint32_t i = 0; i < channels.size(); ++i)
-        if (channels[i].series == reading.series && channels[i].unit == reading.unit &&
-            channels[i].probe == reading.probe)
-            return i;
-    channels.push_back({reading.series, reading.unit, reading.probe});
-    return static_cast<std::uint32_t>(channels.size()) - 1;
-}
 
 std::string packed(const std::vector<Channel>& channels, const std::vector<Sample>& samples) {
     Header header{samples.size(), channels, scalesOf(channels, samples), tickOf(samples), 0, samples.front().id};
@@ -350,7 +333,7 @@ bool unpack(std::string_view bytes, Unpacked& into) {
     const auto samplesBefore = into.samples.size();
     std::vector<std::uint32_t> index;
     for (const Channel& channel : header->channels)
-        index.push_back(channelIndex(into.channels, channel));
+        index.push_back(channelIndex(into.channels, {channel.series, 0, channel.unit, channel.probe}));
     const bool whole = walk(*header, block, [&](std::uint32_t channel, Instant at, FactId id, double si) {
         into.samples.push_back({id, at, si, index[channel]});
     });

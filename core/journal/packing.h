@@ -9,7 +9,7 @@
 //   block = version, count, channels, first time, first id, exceptions (channel, time, id), values
 //
 // The layout is kept on disk: never change it; a new one gets a new version number.
-#include "core/boil/boil.h"
+#include "core/boil/facts.h"
 
 #include <cstdint>
 #include <string>
@@ -18,23 +18,12 @@
 
 namespace panside {
 
-// Where readings come from: a series, the unit its numbers are written in, and the probe.
-struct Channel {
-    Series series;
-    Unit unit;
-    std::string probe;
-    bool operator==(const Channel&) const = default;
-};
-
 struct Sample {
     FactId id;
     Instant at;
     double si;
     std::uint32_t channel; // index into the channels
 };
-
-// Channels are few: a linear search is the fastest.
-std::uint32_t channelIndex(std::vector<Channel>& channels, const Reading& reading);
 
 // `samples` must not be empty; their channels are indexes into `channels`.
 std::string packed(const std::vector<Channel>& channels, const std::vector<Sample>& samples);

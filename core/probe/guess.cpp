@@ -40,6 +40,8 @@ std::optional<Series> byName(std::string_view name) {
     std::string lower;
     for (const char c : name)
         lower += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    if (const auto named = seriesNamed(lower)) // as the log calls it
+        return named;
     for (const auto& word : telling)
         if (lower.find(word.part) != std::string::npos)
             return word.series;

@@ -1,12 +1,15 @@
 #include "core/probe/line_fields.h"
 
 #include "core/probe/json_line.h"
+#include "core/quantity/enum_count.h"
 #include "core/quantity/unit.h"
 
 #include <algorithm>
 
 namespace panside {
 namespace {
+
+static_assert(hasCount<Refusal, refusalCount>());
 
 constexpr std::string_view encodingNames[] = {"columns", "pairs", "json"};
 

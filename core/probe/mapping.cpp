@@ -3,12 +3,15 @@
 #include "core/boil/log_limits.h"
 #include "core/boil/vocabulary.h"
 #include "core/physics/platinum.h"
+#include "core/quantity/enum_count.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace panside {
 namespace {
+
+static_assert(hasCount<NoReading, noReadingCount>());
 
 std::size_t columnIn(std::string_view is) {
     const auto number = numberIn(is);

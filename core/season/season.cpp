@@ -1,5 +1,7 @@
 #include "core/season/season.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -40,6 +42,7 @@ constexpr bool rowsAreInOrder() {
             return false;
     return true;
 }
+static_assert(hasCount<SeasonFigure, seasonFigureCount>());
 static_assert(rowsAreInOrder());
 
 template <class Quantity>

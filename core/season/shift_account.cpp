@@ -173,7 +173,7 @@ void ShiftAccountant::Inside::burn() {
         account.woods[load.wood] += *load.mass;
         account.cords += cordsOf(load).value_or(0);
         if (load.moistureSaid) {
-            moist += load.moisture * load.mass->kilogram();
+            moist += load.moisture.share * load.mass->kilogram();
             known += load.mass->kilogram();
         }
     }

@@ -1,5 +1,6 @@
 #include "core/season/tuning.h"
 
+#include "core/quantity/enum_count.h"
 #include "core/season/entanglement.h"
 #include "core/season/night_table.h"
 #include "core/season/shrinkage.h"
@@ -24,6 +25,7 @@ constexpr std::array<CauseRow, causeCount> causes{{
     {Cause::species, 1, 0.10, 0.15, true},
     {Cause::hand, 1, 0.06, 0.06, false},
 }};
+static_assert(hasCount<Cause, causeCount>());
 
 constexpr double familyDoubt = 0.05;  // of one false claim among all
 constexpr double shownDoubt = 0.05;   // 95 % intervals

@@ -4,7 +4,8 @@
 //
 // The logarithm of the outcome is regressed on what was done (shrinkage.h). Nothing is claimed that could as well be
 // luck: a claim must hold for all effects that are judged at once (Bonferroni), at 95 %. Causes that went together on
-// these nights are judged together only. An effect is what went together with the cause, not a proof of what it does.
+// these nights are judged together only. Plain numbers: columns of one regression. An effect is what went together with
+// the cause, not a proof of what it does.
 #include "core/season/season.h"
 
 #include <string>

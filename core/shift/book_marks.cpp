@@ -1,11 +1,34 @@
 #include "core/shift/book_marks.h"
 
 #include "core/boil/day_vocabulary.h"
+#include "core/journal/day_books.h"
+#include "core/ledger/touched.h"
 #include "core/shift/house_ledger.h"
 
 #include <algorithm>
+#include <fmt/format.h>
+#include <set>
 
 namespace panside {
+
+namespace {
+
+// Which row of the file a row of the house is, or is told again by: one that stands in the journal too counts once.
+std::optional<std::size_t> rowOfFile(const ReadLog& book, const HouseLedger& house, std::size_t row) {
+    if (const auto mine = house.moreOf(row))
+        return mine;
+    const Fact& kept = *house.rows()[row].fact;
+    if (!std::holds_alternative<DayRow>(kept.what))
+        return std::nullopt;
+    auto at = std::lower_bound(book.facts.begin(), book.facts.end(), kept.at,
+                               [](const Fact& fact, Instant t) { return fact.at < t; });
+    for (; at != book.facts.end() && at->at == kept.at; ++at)
+        if (at->what == kept.what)
+            return static_cast<std::size_t>(at - book.facts.begin());
+    return std::nullopt;
+}
+
+} // namespace
 
 BookJudged judgedBook(const ReadLog& book, const Journal* journal) {
     BookJudged judged;
@@ -18,11 +41,40 @@ BookJudged judgedBook(const ReadLog& book, const Journal* journal) {
         return judged;
     const HouseLedger house{journal, book.facts};
     for (const LedgerMark& mark : house.ledger().marks())
-        if (const auto which = house.moreOf(mark.row))
+        if (const auto which = rowOfFile(book, house, mark.row))
             judged.marks.push_back({book.lines[*which], sentence(mark)});
     std::stable_sort(judged.marks.begin(), judged.marks.end(),
                      [](const LineMark& a, const LineMark& b) { return a.line < b.line; });
     return judged;
+}
+
+std::vector<std::string> newlyMarked(const HouseLedger& before, const HouseLedger& after) {
+    std::vector<std::string> says;
+    for (const TouchedLot& lot : lotsChanged(before.ledger(), after.ledger()))
+        says.push_back(sentence(lot));
+    std::set<Instant> rows;
+    for (const LedgerRow& row : before.rows())
+        rows.insert(row.fact->at);
+    const auto marksOf = [](const HouseLedger& house) {
+        std::vector<std::pair<Instant, std::string>> all;
+        for (const LedgerMark& mark : house.ledger().marks())
+            all.emplace_back(house.rows()[mark.row].fact->at, sentence(mark));
+        return all;
+    };
+    const auto was = marksOf(before);
+    const std::set<std::pair<Instant, std::string>> known(was.begin(), was.end());
+    for (const auto& mark : marksOf(after))
+        if (rows.contains(mark.first) && !known.contains(mark))
+            says.push_back(fmt::format("the row of {}: {}", textOf(mark.first), mark.second));
+    return says;
+}
+
+bool anyPacked(const Journal& journal) {
+    const auto book = bookFacts(journal);
+    return std::any_of(book.begin(), book.end(), [](const Boil::Entry& entry) {
+        const auto* row = std::get_if<DayRow>(&entry.fact.what);
+        return row && row->deed == Deed::packed;
+    });
 }
 
 bool beginsAsBook(std::string_view text) {

@@ -172,7 +172,7 @@ std::chrono::year_month_day localDate(Instant at) {
     return std::chrono::year{local.tm_year + 1900} / (local.tm_mon + 1) / local.tm_mday;
 }
 
-HouseShift houseShift(ShiftId id, const std::vector<Boil::Entry>& facts) {
+HouseShift houseShift(ShiftId id, const Facts& facts) {
     ShiftReader reader{id};
     for (const auto& [number, fact] : facts)
         reader.add(number, fact);

@@ -20,7 +20,7 @@ struct HouseShift {
     std::vector<std::pair<Instant, DrawDensity>> densities; // by when the draw was closed
     std::vector<std::pair<Instant, CheckApart>> checks;     // hydrometer against physics
 };
-HouseShift houseShift(ShiftId id, const std::vector<Boil::Entry>& facts);
+HouseShift houseShift(ShiftId id, const Facts& facts);
 
 // Holds the facts that its ledger points to.
 class HouseLedger {

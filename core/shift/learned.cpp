@@ -24,9 +24,9 @@ std::optional<Set> burnOutLearned(const State& state) {
 std::optional<Set> hottestStackLearned(const State& state) {
     const auto seen = state.trends.hottestStack();
     const auto before = state.settings.learnedHottestStack();
-    if (!seen || (before && *seen < before->kelvin() + 1))
+    if (!seen || (before && seen->kelvin() < before->kelvin() + 1))
         return std::nullopt;
-    return Set{Setting::learned_hottest_stack, std::round(*seen), Unit::degC};
+    return Set{Setting::learned_hottest_stack, std::round(seen->kelvin()), Unit::degC};
 }
 
 // The draws' rhythm: one night counts half, for the next has other sap and other wood. Less than a twentieth is no

@@ -41,7 +41,6 @@ Session RehearsalFeed::tonight() const {
 void RehearsalFeed::begin(RehearsalUnderWay underWay) {
     troubles_ = std::move(underWay.troubles);
     crewAway_ = false;
-    missed_.clear();
     session_.follow(std::move(underWay.past));
     // The crew has seen what there was; the person begins with a clear board.
     std::vector<Fact> seen;
@@ -49,10 +48,27 @@ void RehearsalFeed::begin(RehearsalUnderWay underWay) {
         seen.push_back({session_.now(), AlarmSeen{std::string{nameOf(alarm.alarm)}}});
     session_.follow(std::move(seen));
     began_ = session_.now();
+    befallen_ = 0;
+    beginCounting();
+}
+
+void RehearsalFeed::beginCounting() {
+    countsFrom_ = session_.now();
+    rehearsal_.beginLesson();
+    missed_.clear();
+}
+
+void RehearsalFeed::throwIn(Trouble trouble) {
+    advance();                 // up to now, what was to come before
+    thrown_.resize(befallen_); // what is still to come of the time before gives way
+    thrown_.push_back({trouble, secondsBetween(began_, session_.now())});
+    advance();
 }
 
 void RehearsalFeed::again(Evening evening) {
-    const bool lesson = evening == Evening::lesson || (evening == Evening::same && isLesson());
+    const bool lesson = evening == Evening::lesson || (evening == Evening::same && isLesson() && thrown_.empty());
+    if (evening != Evening::same)
+        thrown_.clear();
     seed_ += evening == Evening::same ? 0 : 1;
     auto next = panside::underWay(seed_, lesson);
     if (house_) {
@@ -65,11 +81,19 @@ void RehearsalFeed::again(Evening evening) {
 }
 
 bool RehearsalFeed::isOver() {
-    return rehearsal_.ended() || (isLesson() && secondsBetween(began_, session_.now()) > lessonLasts.count());
+    return rehearsal_.ended() || (isLesson() && secondsBetween(countsFrom_, session_.now()) > lessonLasts.count());
 }
 
 void RehearsalFeed::advance() {
     const auto now = session_.now();
+    for (; befallen_ < thrown_.size() && secondsBetween(began_, now) >= thrown_[befallen_].after; ++befallen_) {
+        const Thrown& next = thrown_[befallen_];
+        session_.follow(rehearsal_.advance(began_ + Duration{next.after}));
+        if (!isLesson())
+            beginCounting();
+        rehearsal_.befall(next.trouble);
+        troubles_.push_back(next.trouble);
+    }
     if (now <= rehearsal_.now() || isOver())
         return;
     session_.follow(rehearsal_.advance(now));

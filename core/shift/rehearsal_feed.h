@@ -26,6 +26,8 @@ public:
     void again(Evening evening);
     std::uint64_t seed() const { return seed_; }
     bool isLesson() const { return !troubles_.empty(); }
+    // A teacher has this happen now. The first makes a lesson of the evening, which counts from here on.
+    void throwIn(Trouble trouble);
     const std::vector<Trouble>& troubles() const { return troubles_; }
     // What came of it since the person came.
     LessonScore score() const;
@@ -39,6 +41,7 @@ public:
 private:
     RehearsalFeed(RehearsalUnderWay underWay, std::uint64_t seed, double speed, std::unique_ptr<RehearsalHouse> house);
     void begin(RehearsalUnderWay underWay);
+    void beginCounting();
     Session tonight() const;
     std::uint64_t seed_;
     double speed_;
@@ -46,7 +49,13 @@ private:
     Session session_;
     Rehearsal rehearsal_;
     std::vector<Trouble> troubles_;
-    Instant began_{};
+    struct Thrown {
+        Trouble trouble;
+        double after; // seconds since the evening was taken over
+    };
+    std::vector<Thrown> thrown_;     // by a teacher, this time or the time before: the same again has them again
+    std::size_t befallen_ = 0;       // of those
+    Instant began_{}, countsFrom_{}; // taken over; a lesson's beginning
     bool crewAway_ = false;
     std::set<std::pair<Alarm, Instant>> missed_;
 };

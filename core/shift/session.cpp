@@ -45,24 +45,24 @@ bool canBeTakenBack(const Fact& fact) {
 Session::Session(std::unique_ptr<Keeper> keeper, ShiftClock clock)
     : keeper_{std::move(keeper)}, clock_{std::move(clock)} {}
 
-void Session::resume(std::vector<Boil::Entry> facts) {
+void Session::resume(Facts facts) {
     if (facts.empty() || !openShift())
         return;
     shift_ = openShift();
-    const auto first = facts.front().fact.at;
-    auto last = first;
+    const Instant first = facts.at(0), last = facts.at(facts.size() - 1);
     Duration steps{0};
-    // Undo walks back in the order of entry, which is that of the journal's numbers.
-    std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
-    for (auto& [id, fact] : facts) {
-        last = std::max(last, fact.at);
+    Fact scratch{};
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        const Fact& fact = facts.fact(i, scratch);
         if (const auto* step = std::get_if<ClockStep>(&fact.what))
             steps += step->by;
         const bool carriedOver = std::holds_alternative<Set>(fact.what) && fact.at == first;
         if (canBeTakenBack(fact) && !carriedOver)
-            entered_.push_back({id, fact});
-        boil_.add(id, std::move(fact));
+            entered_.push_back({facts[i].id, fact});
     }
+    // Undo walks back in the order of entry, which is that of the journal's numbers.
+    std::sort(entered_.begin(), entered_.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    boil_.begin(std::move(facts));
     ++told_;
     const auto setBack = clock_.resume(last, steps);
     if (now() - last >= forgottenAfter) {
@@ -79,7 +79,7 @@ void Session::resume(std::vector<Boil::Entry> facts) {
     }
 }
 
-void Session::watch(const std::vector<Boil::Entry>& facts, const std::string& why) {
+void Session::watch(const Facts& facts, const std::string& why) {
     onlyWatches_ = asWritten(why);
     ++told_;
     std::set<FactId> there;
@@ -395,9 +395,9 @@ void Session::deny(ShiftId shift, const Fact& noticed) {
 }
 
 std::optional<Fact> Session::factOf(ShiftId shift, FactId id) const {
-    const auto in = [id](const std::vector<Boil::Entry>& facts) {
-        const auto found = std::find_if(facts.rbegin(), facts.rend(), [id](const auto& one) { return one.id == id; });
-        return found == facts.rend() ? std::nullopt : std::optional{found->fact};
+    const auto in = [id](const Facts& facts) {
+        const auto place = facts.placeOf(id);
+        return place ? std::optional{facts[*place].fact} : std::nullopt;
     };
     if (shift == shift_)
         return in(boil_.facts());
@@ -428,7 +428,7 @@ void Session::letGo() {
     onlyWatches_ = say("The journal is being restored.");
 }
 
-void Session::takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts) {
+void Session::takeUp(std::unique_ptr<Keeper> keeper, Facts facts) {
     keeper_ = std::move(keeper);
     onlyWatches_.reset();
     clock_.startAtWall();

@@ -23,11 +23,11 @@ public:
 
     // The journal's open shift, before anything else. It is taken up again, and what lies between its last fact and now
     // stays a gap; but after half a day without a fact it is closed instead, and the next fact begins another.
-    void resume(std::vector<Boil::Entry> facts);
+    void resume(Facts facts);
 
     // Another program writes this journal: its shift is only shown, and `why` is said to whoever enters something.
     // Again with the facts as they are now, whenever they may have changed.
-    void watch(const std::vector<Boil::Entry>& facts, const std::string& why);
+    void watch(const Facts& facts, const std::string& why);
 
     Instant now() { return clock_.now(); }
     const ShiftClock& clock() const { return clock_; }
@@ -92,7 +92,7 @@ public:
 
     // Lets go of the journal, so that another can be put in its place: from here on nothing is kept, until takeUp().
     void letGo();
-    void takeUp(std::unique_ptr<Keeper> keeper, std::vector<Boil::Entry> facts);
+    void takeUp(std::unique_ptr<Keeper> keeper, Facts facts);
     // All of the shift that is going on is in memory only, since the journal could not be opened: letGo() holds it, and
     // takeUp() keeps it in the journal that it is given.
     bool holdsItsShift() const;

@@ -6,12 +6,12 @@ namespace panside {
 
 TakenUpWaiting takeUpWaiting(const std::filesystem::path& place, const JournalError& why) {
     Standing standing;
-    std::vector<Boil::Entry> facts;
+    Facts facts;
     std::optional<Instant> latest;
     troubleIn(place, [&] {
         const auto journal = Journal::open(place, Journal::Access::read);
         const auto shift = journal.openShift();
-        facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        facts = shift ? journal.facts(shift->id) : Facts{};
         standing = journal.standing();
         latest = journal.latest();
     });

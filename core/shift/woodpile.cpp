@@ -28,8 +28,9 @@ double CordsOfShift::of(const Boil& boil) {
         taken_ = 0;
     }
     rewritten_ = boil.rewritten();
+    Fact scratch{};
     for (; taken_ < facts.size(); ++taken_)
-        sum_.add(facts[taken_].fact);
+        sum_.add(facts.fact(taken_, scratch));
     return sum_.cords();
 }
 

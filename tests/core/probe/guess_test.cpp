@@ -1,5 +1,7 @@
 #include "core/probe/guess.h"
 
+#include "core/boil/vocabulary.h"
+
 #include <gmock/gmock.h>
 
 namespace panside {
@@ -24,6 +26,12 @@ TEST(Guess, ANameThatTellsCountsFirst) {
     EXPECT_EQ(guessedUnit(around("syrup", 214, 1)), Unit::degF);
     EXPECT_EQ(guessedUnit(around("baro", 98.7, 0)), Unit::kPa);
     EXPECT_EQ(guessedUnit(around("stack", 300, 40)), Unit::none); // may be either
+}
+
+// A new reading is known by its own name, whatever else it may be called.
+TEST(Guess, EveryReadingIsKnownByItsNameInTheLog) {
+    for (const ReadingRow& row : allReadings())
+        EXPECT_EQ(guessed({std::string{row.name}, {1}}), row.series) << row.name;
 }
 
 TEST(Guess, NumbersTellWhereNamesDoNot) {

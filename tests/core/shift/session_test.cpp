@@ -362,9 +362,9 @@ TEST_F(SessionTest, TakesUpAnOpenShift) {
     const auto now = Instant{std::chrono::microseconds{wallUs}};
     disk.shifts.emplace_back();
     auto s = session(openSince(now - 900s, 10));
-    s.resume({{7, {now - 900s, Lit{}}},
-              {8, {now - 800s, Reading{Series::syrup_pan, 372, Unit::degC, "pan box"}}},
-              {9, {now - 700s, Fired{}}}});
+    s.resume(std::vector<Boil::Entry>{{7, {now - 900s, Lit{}}},
+                                      {8, {now - 800s, Reading{Series::syrup_pan, 372, Unit::degC, "pan box"}}},
+                                      {9, {now - 700s, Fired{}}}});
     EXPECT_TRUE(s.openShift());
     EXPECT_EQ(s.now(), now);
     EXPECT_EQ(s.boil().facts().size(), 3U);
@@ -377,7 +377,7 @@ TEST_F(SessionTest, TakesUpAnOpenShift) {
 TEST_F(SessionTest, LeavesAShiftThatWasForgottenAndBeginsAnother) {
     const auto now = Instant{std::chrono::microseconds{wallUs}};
     auto s = session(openSince(now - 20h, 2));
-    s.resume({{1, {now - 20h, Lit{}}}});
+    s.resume(std::vector<Boil::Entry>{{1, {now - 20h, Lit{}}}});
     EXPECT_FALSE(s.openShift());
     s.enter(Fact{s.now(), Lit{}});
     EXPECT_EQ(disk.shifts.size(), 1U);
@@ -432,8 +432,8 @@ TEST_F(SessionTest, ThinsAProbeThatTalksTooMuch) {
 TEST_F(SessionTest, OnlyShowsAShiftThatAnotherWrites) {
     const auto now = Instant{std::chrono::microseconds{wallUs}};
     auto s = session();
-    s.watch({{1, {now - 60s, Lit{}}}, {2, {now - 50s, Fired{}}}}, "Another console writes.");
-    s.watch({{1, {now - 60s, Lit{}}}, {4, {now - 10s, Fired{}}}}, "Another console writes.");
+    s.watch(std::vector<Boil::Entry>{{1, {now - 60s, Lit{}}}, {2, {now - 50s, Fired{}}}}, "Another console writes.");
+    s.watch(std::vector<Boil::Entry>{{1, {now - 60s, Lit{}}}, {4, {now - 10s, Fired{}}}}, "Another console writes.");
     ASSERT_EQ(s.boil().facts().size(), 2U);
     EXPECT_EQ(s.boil().facts()[1].id, 4);
     EXPECT_EQ(english(std::get<Session::Refused>(s.enter(Fact{now, Fired{}})).why), "Another console writes.");

@@ -38,7 +38,7 @@ protected:
         journal->close();
         return shift;
     }
-    const Fired load{Said<Mass>{Mass::kilogram(100), Unit::kg}, "red oak", 0.2, ""};
+    const Fired load{Said<Mass>{Mass::kilogram(100), Unit::kg}, "red oak", WetBasis::percent(20), ""};
     const double each = cordsOf(weighed(100, "red oak")).value();
     std::optional<Journal> journal;
 
