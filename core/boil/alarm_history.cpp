@@ -102,11 +102,12 @@ AlarmHistory AlarmRecorder::history(const State& state, std::optional<Instant> u
     return history;
 }
 
-AlarmHistory alarmHistory(const std::vector<Boil::Entry>& facts, std::optional<Instant> until) {
+AlarmHistory alarmHistory(const Facts& facts, std::optional<Instant> until) {
     State state;
     AlarmRecorder recorder;
-    for (const auto& [id, fact] : facts)
-        recorder.absorb(state, fact);
+    Fact scratch{};
+    for (std::size_t i = 0; i < facts.size(); ++i)
+        recorder.absorb(state, facts.fact(i, scratch));
     return recorder.history(state, until);
 }
 

@@ -59,6 +59,6 @@ private:
     Instant last_{};
 };
 
-AlarmHistory alarmHistory(const std::vector<Boil::Entry>& facts, std::optional<Instant> until = {});
+AlarmHistory alarmHistory(const Facts& facts, std::optional<Instant> until = {});
 
 } // namespace panside

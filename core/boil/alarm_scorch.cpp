@@ -72,12 +72,12 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     auto usual = state.trends.usualLevel(series);
     if (series == Series::pan_level)
         if (const auto depth = state.settings.runningDepth())
-            usual = depth->metre();
+            usual = *depth;
     const double left = level - asGoodAsDry;
     if (left <= 0)
         return state.sensors.boiling(state, now) || standing ? Left{0.0} : std::nullopt;
     const double share = starved ? 0.95 : state.course.drawing() ? 0.65 : 0.8;
-    const bool low = usual && level < share * *usual;
+    const bool low = usual && level < share * usual->metre();
     // Once called, a low pan is over when it rises, not when a draw has just begun the line anew.
     if (low && !falls && standing && (starved || line->span < 30 || line->slope < 2 * line->slopeSd))
         return soon;
@@ -86,7 +86,7 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     // A starved pan is drawn down faster than it boils down, if they go on drawing.
     const double lasts = left / -line->slope / (starved ? 1.5 : 1);
     // Between two draws a shallow pan only seems to have time: the next draw may take half of what is left.
-    const bool shallow = level < 0.5 * *usual || (starved && standing);
+    const bool shallow = level < 0.5 * usual->metre() || (starved && standing);
     return shallow ? std::min(lasts, soon) : lasts;
 }
 
@@ -101,7 +101,7 @@ Left dryByFeed(const State& state, Instant now) {
     const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
     if (depth && flue && syrup)
         lasts = std::max(0.0, depth->metre() - asGoodAsDry) * (flue->squareMetre() + syrup->squareMetre()) /
-                (1.25 * inflow->usual);
+                (1.25 * inflow->usual.si());
     return std::max(0.0, lasts - secondsBetween(inflow->stoodSince, now));
 }
 
@@ -119,7 +119,8 @@ Weather::Boiling assumedBoiling(const State& state) {
             waterBoilingPoint(high).value_or(Temperature::celsius(101)),
             TemperatureDifference::kelvin(1),
             {},
-            high};
+            high,
+            boilingRise(state.settings.targetDensity(), high)};
 }
 
 // A line through half a minute takes a load that catches, or a reading that comes out of spray, for a pan that runs
@@ -147,10 +148,10 @@ Left tooDense(const State& state, Instant now, bool standing) {
     if (standing && sensor.reason(now) == Reason::inSteamOrFoam)
         if (const Probe* probe = sensor.active(now); secondsBetween(probe->reasonSince(now), now) < foamOver)
             return soon;
-    const Weather::Boiling water = state.weather.boiling(now).value_or(assumedBoiling(state));
-    const auto mark = boilingRise(state.settings.targetDensity(), water.forModel);
+    const auto known = state.weather.boiling(now);
+    const Weather::Boiling water = known ? *known : assumedBoiling(state);
     const double rise = pan->si - state.mark.offset(now).kelvin() - water.waterBoils.kelvin();
-    if (!mark || rise < mark->kelvin())
+    if (!water.targetRise || rise < water.targetRise->kelvin())
         return std::nullopt;
     const auto limit = boilingRise(Brix::degrees(75), water.forModel); // no target is over that
     if (!limit)
@@ -163,17 +164,18 @@ Left tooDense(const State& state, Instant now, bool standing) {
         return 0.0;
     // So close under it, and so far over any draw, a climb need not be quick: the next load may bring it.
     const double room = limit->kelvin() - rise;
-    if (room <= 0.5 && rise > mark->kelvin() + 0.5)
+    if (room <= 0.5 && rise > water.targetRise->kelvin() + 0.5)
         return line && line->slope > 0 ? std::min(soon, room / line->slope) : soon;
-    if (!line || rise < mark->kelvin() + 0.2)
+    if (!line || rise < water.targetRise->kelvin() + 0.2)
         return std::nullopt;
     const double left = room / std::max(line->slope, 1e-5);
     // Once it has run away it is over when it falls or all but stands, not when a lull between two loads slows it.
     if (standing)
         return line->slope > -line->slopeSd && left < 1500 ? Left{std::min(left, soon)} : std::nullopt;
     // A reading that comes back out of foam or spray climbs too, but only to where it was before.
+    const auto before = state.trends.panHighBefore();
     if (line->span < 45 || (!state.climb.rate(now) && line->span < 120) || line->slope < 4 * line->slopeSd ||
-        pan->si < state.trends.panHighBefore() + 0.03)
+        (before && pan->si < before->kelvin() + 0.03))
         return std::nullopt;
     return std::max(left, laggardly(state, rise, limit->kelvin(), now));
 }
@@ -193,10 +195,10 @@ std::optional<Ground> deepPan(const State& state, Instant now) {
     const Sensor& sensor = state.sensors.of(Series::pan_level);
     const auto level = sensor.value(now);
     const auto depth = state.settings.runningDepth();
-    const auto usual = depth ? std::optional{depth->metre()} : state.trends.usualLevel(Series::pan_level);
-    if (!level || !usual || sensor.trust(now) != Trust::good || level->si < 0.7 * *usual)
+    const auto usual = depth ? depth : state.trends.usualLevel(Series::pan_level);
+    if (!level || !usual || sensor.trust(now) != Trust::good || level->si < 0.7 * usual->metre())
         return std::nullopt;
-    return Ground{GroundKind::levelHolds, Length::metre(level->si), Length::metre(*usual), Series::pan_level};
+    return Ground{GroundKind::levelHolds, Length::metre(level->si), *usual, Series::pan_level};
 }
 
 } // namespace

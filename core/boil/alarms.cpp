@@ -18,9 +18,12 @@ struct RiseAgainst {
 std::optional<RiseAgainst> riseAgainst(const State& state, Brix density, Instant now) {
     const auto pan = state.sensors.of(Series::syrup_pan).value(now);
     const auto water = state.weather.boiling(now);
-    if (!pan || !water || state.sensors.of(Series::syrup_pan).trust(now) != Trust::good)
+    const Probe* probe = state.sensors.of(Series::syrup_pan).active(now);
+    const bool leapt = probe && probe->leap(); // it may be true, and is no reason to be silent
+    if (!pan || !water || (state.sensors.of(Series::syrup_pan).trust(now) != Trust::good && !leapt))
         return std::nullopt;
-    const auto mark = boilingRise(density, water->forModel);
+    const auto mark =
+        density == state.settings.targetDensity() ? water->targetRise : boilingRise(density, water->forModel);
     if (!mark)
         return std::nullopt;
     return RiseAgainst{pan->si - state.mark.offset(now).kelvin() - water->waterBoils.kelvin(), mark->kelvin()};
@@ -46,7 +49,7 @@ Condition aboveTarget(const State& state, Series, Instant now, bool standing) {
     // An automatic valve lets the pan stand over the target as it always does.
     constexpr double beyond = 0.1;
     const double usual = std::min(state.ownDraw.opensAt().value_or(-beyond) + beyond, std::max(0.0, 3 * room));
-    const double doubt = surely * std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty.kelvin());
+    const double doubt = surely * std::hypot(state.mark.offsetSd(now).kelvin(), water->uncertainty().kelvin());
     Condition condition{over > std::max(0.0, usual) - (standing ? riseDeadband : 0) && !state.ownDraw.hangs(now)};
     condition.doubtful = condition.holds && over < std::min(doubt, room);
     condition.grounds.add({GroundKind::overTarget, TemperatureDifference::kelvin(against->rise),
@@ -94,7 +97,7 @@ Condition stackHot(const State& state, Series, Instant now, bool standing) {
     if (const auto set = state.settings.stackLimit()) {
         ground = {GroundKind::stackOverSet, ground.seen, *set};
     } else if (hottest || before) {
-        const double seen = std::max(hottest.value_or(0), before ? before->kelvin() : 0);
+        const double seen = std::max(hottest ? hottest->kelvin() : 0, before ? before->kelvin() : 0);
         ground = {GroundKind::stackOverSeen, ground.seen, std::max(Temperature::kelvin(seen + margin), least)};
     }
     Condition condition{stack->si > std::get<Temperature>(ground.limit).kelvin() - (standing ? deadband : 0)};

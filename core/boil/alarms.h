@@ -24,6 +24,7 @@ struct AlarmRow {
     Alarm alarm;
     std::string_view name;
     Priority priority;
+    // Seconds, plain: a table that is read like one.
     double delay;          // seconds it must hold before it stands
     double doubtfulDelay;  // seconds where it holds within the doubt of what it is judged by
     double release;        // seconds it must not hold before it is gone

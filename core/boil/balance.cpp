@@ -26,15 +26,11 @@ void Balance::absorb(const State& state, const Fact& fact) {
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         takeReading(state, *reading, fact.at);
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
-        const double litre = sap->volume.value.litre();
-        sapIn_ += litre;
+        sapIn_ += sap->volume.value.litre();
+        feedSugar_.came(*sap, stoodBefore(state, *sap, fact.at), fact.at);
         sapCameAt_ = fact.at;
         tank_.came(sap->volume.value);
         roseAt_.reset();
-        if (const auto sugar = sapSugar(*sap)) {
-            sugarKnown_ += litre;
-            sugarMass_ += litre * sugar->massFraction();
-        }
         if (sap->temperature)
             sapTemperature_ = sap->temperature->value;
     } else if (RepeatedDraw::counts(told)) {
@@ -55,6 +51,17 @@ void Balance::absorb(const State& state, const Fact& fact) {
         feed_.forget();
         lowest_.reset();
     }
+}
+
+// What was in the tank before a load; where it was told only when it had run in, the gauge shows it already.
+Volume Balance::stoodBefore(const State& state, const SapIn& sap, Instant at) const {
+    const auto level = state.sensors.of(Series::tank_level).value(at);
+    if (!level)
+        return {};
+    const Volume stands = Volume::ofSi(level->si);
+    if (!roseAt_ || !lowest_ || secondsBetween(*roseAt_, at) > sapRunsIn)
+        return stands;
+    return std::min(stands, std::max(Volume::litre(*lowest_), stands - sap.volume.value));
 }
 
 // A tank that stands higher than it stood, and nobody entered sap: a truck takes a while to empty.
@@ -114,6 +121,11 @@ void Balance::noteEvaporation(const State& state, Instant now) {
     if (rate && passed < 900) {
         boiledOff_ += rate->steam.litrePerHour * passed / 3600;
         boiledOffFor_ += passed;
+        if (const auto sap = feedSugar_.tank()) {
+            const double litre = rate->steam.litrePerHour * passed / 3600;
+            sweetBoiled_ += litre;
+            boiledSugar_ += litre * sap->massFraction();
+        }
     }
     minutes_[static_cast<std::size_t>(minuteCount_++) % minutes_.size()] = {
         now, rate ? std::optional{static_cast<float>(rate->steam.litrePerHour)} : std::nullopt};
@@ -128,9 +140,8 @@ std::optional<Balance::Noted> Balance::lastMinute() const {
                  last.litrePerHour ? std::optional{VolumeFlow::litrePerHour(*last.litrePerHour)} : std::nullopt};
 }
 
-double Balance::syrupShare(const State& state) const {
-    const Brix sap = sugarKnown_ > 0 ? Brix::massFraction(sugarMass_ / sugarKnown_) : usualSap;
-    const auto ratio = sapPerSyrup(sap, state.settings.targetDensity());
+double Balance::syrupShare(const State& state, std::optional<Brix> sap) {
+    const auto ratio = sapPerSyrup(sap.value_or(usualSap), state.settings.targetDensity());
     return ratio ? 1 / *ratio : 0;
 }
 
@@ -168,7 +179,7 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
         // A draw is replaced by sap at once; a pail is read to a few percent.
         return missing || hours <= 0 ? std::nullopt : std::optional{Rate{litre / hours, 0.03 * litre / hours + 0.5}};
     }
-    if (sugarKnown_ <= 0 || drawCount_ < 4)
+    if (!feedSugar_.tank() || drawCount_ < 4)
         return std::nullopt;
     const int reach = std::min<int>(drawCount_, 8);
     const Instant from = draws_[static_cast<std::size_t>(drawCount_ - reach) % drawsKept].at;
@@ -183,8 +194,8 @@ Flows Balance::flows(const State& state, const Use& use, Instant now) const {
     Flows flows{.sap = {},
                 .syrup = syrupDrawn(use, now),
                 .steam = steamByHeat(state, now),
-                .syrupShare = syrupShare(state),
-                .shareSd = sugarKnown_ > 0 ? 0.3 : 0.6};
+                .syrupShare = syrupShare(state, feedSugar_.pans(now)),
+                .shareSd = feedSugar_.tank() ? 0.3 : 0.6};
     if (use.rate)
         flows.sap = Rate{use.rate->litrePerHour, std::hypot(use.rate->sd, balanceError * use.rate->litrePerHour)};
     // Draws that were not all measured are taken at their share in the long run; without a tank they say all.
@@ -245,8 +256,9 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
                                                           ? Reason::tankRises
                                                       : measured ? Reason::tooShort
                                                                  : Reason::noTankLevel});
-    showEnd(state, now, sapUse(now, Outflow::longestWindow).rate, rate ? std::optional{rate->steam} : std::nullopt,
-            picture);
+    const auto longest = sapUse(now, Outflow::longestWindow).rate;
+    showEnd(state, now, longest, rate ? std::optional{rate->steam} : std::nullopt, picture);
+    showAllSyrup(state, now, longest, picture);
     showEfficiency(state, now, picture);
     showHeat(state, now, picture);
     showYield(state, now, picture);
@@ -283,15 +295,19 @@ void Balance::showWays(const State& state, const Flows& known, const std::option
         if (std::abs(apart) > 2 * std::hypot(known.sap->sd, known.steam->sd))
             fuel.doubt = apart > 0 ? Disagreement::tankSaysMore : Disagreement::tankSaysLess;
     }
-    if (fuel.doubt != Disagreement::none || !known.sap || drawCount_ < 6 || unmeasured_ > 0 || sugarKnown_ <= 0)
+    if (fuel.doubt != Disagreement::none || !known.sap || drawCount_ < 6 || unmeasured_ > 0 || !feedSugar_.tank())
         return;
     // Sugar in against sugar out, over a stretch of several draws; what it takes to sweeten the pans comes first.
     const auto longer = sapUse(now, Outflow::longestWindow);
     const auto syrup = syrupDrawn(longer, now);
-    if (!longer.rate || !syrup || secondsBetween(longer.tankFrom.value_or(now), now) < 2 * 3600)
+    const Instant from = longer.tankFrom.value_or(now);
+    if (!longer.rate || !syrup || secondsBetween(from, now) < 2 * 3600)
         return;
-    const double expected = share * longer.rate->litrePerHour;
-    const double off = (syrup->litrePerHour - expected) / (0.2 * expected + syrup->sd);
+    // How fast sweeter sap comes through the flue pan differs from rig to rig.
+    const Brix came = *feedSugar_.pansBetween(from, now);
+    const double expected = syrupShare(state, came) * longer.rate->litrePerHour;
+    const double unsure = 0.2 + std::abs(*feedSugar_.tank() / came - 1);
+    const double off = (syrup->litrePerHour - expected) / (unsure * expected + syrup->sd);
     if (std::abs(off) > 2)
         fuel.doubt = off > 0 ? Disagreement::drawsSayMore : Disagreement::drawsSayLess;
 }

@@ -1,5 +1,6 @@
 #pragma once
 #include "core/boil/fact.h"
+#include "core/boil/feed_sugar.h"
 #include "core/boil/outflow.h"
 #include "core/boil/picture.h"
 #include "core/boil/reconcile.h"
@@ -31,6 +32,7 @@ public:
         std::optional<VolumeFlow> steam;
     };
     std::optional<Noted> lastMinute() const;
+    const FeedSugar& feedSugar() const { return feedSugar_; }
 
 private:
     using Rate = Rated;
@@ -74,8 +76,10 @@ private:
     void showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
                  Picture& picture) const;
     void showEfficiency(const State& state, Instant now, Picture& picture) const;
-    // Of the sap that flows in, the share that leaves as syrup in the long run.
-    double syrupShare(const State& state) const;
+    // Of sap that flows in, the share that leaves as syrup in the long run; of the usual sap where none was told.
+    static double syrupShare(const State& state, std::optional<Brix> sap);
+    Volume stoodBefore(const State& state, const SapIn& sap, Instant at) const;
+    void showAllSyrup(const State& state, Instant now, std::optional<Rate> use, Picture& picture) const;
 
     Outflow tank_;
     Outflow feed_;   // the feed meter, summed up
@@ -87,8 +91,7 @@ private:
     double syrupOut_ = 0; // litres
     int unmeasured_ = 0;  // draws without a volume
     RepeatedDraw repeatedDraw_;
-    double sugarKnown_ = 0; // litres of sap of known sugar
-    double sugarMass_ = 0;  // their sugar fraction times litres
+    FeedSugar feedSugar_;
     std::optional<Temperature> sapTemperature_;
     std::optional<Instant> sapCameAt_, roseAt_; // roseAt_: with no sap entered
     std::optional<double> lowest_;              // litres in the tank since then
@@ -108,6 +111,8 @@ private:
     int minuteCount_ = 0;
     std::optional<Instant> notedAt_;
     double boiledOff_ = 0;    // litres, summed while the rate was known
+    double sweetBoiled_ = 0;  // of them, those of sap of known sugar
+    double boiledSugar_ = 0;  // their sugar fraction times litres
     double boiledOffFor_ = 0; // seconds of it
 };
 

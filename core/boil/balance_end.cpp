@@ -1,4 +1,5 @@
 // The end of the boil: how long the sap lasts, when the last load goes in, and what to watch after it.
+#include "core/boil/all_syrup.h"
 #include "core/boil/balance.h"
 #include "core/boil/state.h"
 #include "core/physics/sap.h"
@@ -30,7 +31,7 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
                       Picture& picture) const {
     const auto level = state.sensors.of(Series::tank_level).value(now);
     if (!use && rate)
-        use = Rate{rate->litrePerHour / (1 - syrupShare(state)), rate->sd};
+        use = Rate{rate->litrePerHour / (1 - syrupShare(state, feedSugar_.pans(now))), rate->sd};
     if (!level || !use || use->litrePerHour <= 1) {
         const Reason reason = !level                                          ? Reason::noTankLevel
                               : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
@@ -43,6 +44,12 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     // A level read a while ago has gone on falling since.
     const double hoursAgo = secondsBetween(level->at, now) / 3600;
     const double litre = std::max(Volume::ofSi(level->si).litre() - use->litrePerHour * hoursAgo, 0.0);
+    // Sweeter sap gives more syrup for the same steam, and so much more of it runs in.
+    const Brix past = feedSugar_.pansBetween(now + Duration{-Outflow::longestWindow}, now).value_or(Brix{});
+    const Duration half{std::min(litre / use->litrePerHour * 1800, Outflow::longestWindow)};
+    const auto coming = feedSugar_.pans(now + half);
+    if (coming && *coming != past)
+        use->litrePerHour *= (1 - syrupShare(state, past)) / (1 - syrupShare(state, coming));
     picture.sapLeft = Duration{litre / use->litrePerHour * 3600};
     picture.fuel.tank = Volume::litre(litre);
 
@@ -54,7 +61,7 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
         return;
     }
     // What boils off is taken over as long as the use: a crew's half hour is no measure of the one to come.
-    const double steam = use->litrePerHour * (1 - syrupShare(state));
+    const double steam = use->litrePerHour * (1 - syrupShare(state, coming));
     const EndBasis basis{.tank = Volume::litre(litre),
                          .use = VolumeFlow::litrePerHour(use->litrePerHour),
                          .useSd = VolumeFlow::litrePerHour(std::hypot(use->sd, unevenFiring * use->litrePerHour)),
@@ -72,6 +79,21 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     }
     picture.lastLoad = plan->lastLoad;
     picture.fuel.end = basis;
+}
+
+// From what the syrup pan holds at a running depth, and the sugar that comes in.
+void Balance::showAllSyrup(const State& state, Instant now, std::optional<Rate> use, Picture& picture) const {
+    const auto sap = feedSugar_.pans(now), coming = feedSugar_.pans(now + std::chrono::minutes{20});
+    const auto syrup = state.settings.syrupPanArea();
+    const auto depth = state.settings.runningDepth();
+    if (use && sap && syrup && depth && state.course.firing())
+        picture.fuel.allSyrup = untilAllSyrup({.flue = state.settings.fluePanArea().value_or(Area{}),
+                                               .syrup = *syrup,
+                                               .depth = *depth,
+                                               .feed = VolumeFlow::litrePerHour(use->litrePerHour),
+                                               .now = *sap,
+                                               .coming = *coming,
+                                               .wanted = state.settings.targetDensity()});
 }
 
 // What covers the pans needs no tank: only what boils off, however that is known.

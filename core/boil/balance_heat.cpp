@@ -32,7 +32,7 @@ std::optional<Loss> stackLoss(const State& state, Instant now) {
         return std::nullopt;
     const auto air = state.sensors.of(Series::air).value(now);
     const Temperature outside = air ? Temperature::kelvin(air->si) : usualFeed;
-    const WetBasis moisture{std::min(state.settings.woodMoisture(), 0.60)};
+    const WetBasis moisture = std::min(state.settings.woodMoisture(), WetBasis::percent(60));
     const auto share = flueLoss(woods().front(), moisture, *stack, outside, 1.0);
     const auto sd = flueLossUncertainty(woods().front(), moisture, *stack, outside, 1.0, 0.5);
     return share && sd ? std::optional{Loss{*share, *sd}} : std::nullopt;
@@ -123,10 +123,10 @@ void Balance::showHeat(const State& state, Instant now, Picture& picture) const 
 
 void Balance::showYield(const State& state, Instant now, Picture& picture) const {
     FuelPicture& fuel = picture.fuel;
-    if (fuel.tank && sugarKnown_ > 0)
-        fuel.syrupExpected = syrupShare(state) * *fuel.tank;
+    if (const auto sap = feedSugar_.tank(); fuel.tank && sap)
+        fuel.syrupExpected = syrupShare(state, sap) * *fuel.tank;
     fuel.sugar = sugarAccount(state, now);
-    const auto cord = cordMass(woods().front(), WetBasis{std::min(state.settings.woodMoisture(), 0.60)});
+    const auto cord = cordMass(woods().front(), std::min(state.settings.woodMoisture(), WetBasis::percent(60)));
     const auto all = state.fire.burntInAll(state, now);
     if (cord && all)
         fuel.cords = all->wood / *cord;
@@ -139,12 +139,12 @@ void Balance::showYield(const State& state, Instant now, Picture& picture) const
 // What boiled off and what was drawn came as sap. The minutes in which the rate was not known are taken at its mean,
 // if they were few.
 std::optional<SugarAccount> Balance::sugarAccount(const State& state, Instant now) const {
-    if (sugarKnown_ <= 0 || unmeasured_ > 0 || !boilingSince_ || boiledOffFor_ < 1800)
+    if (sweetBoiled_ <= 0 || unmeasured_ > 0 || !boilingSince_ || boiledOffFor_ < 1800)
         return std::nullopt;
     const double boiling = secondsBetween(*boilingSince_, state.course.shutdownAt.value_or(now));
     if (boiledOffFor_ < fewestKnown * boiling)
         return std::nullopt;
-    const Brix sap = Brix::massFraction(sugarMass_ / sugarKnown_), syrup = state.settings.targetDensity();
+    const Brix sap = Brix::massFraction(boiledSugar_ / sweetBoiled_), syrup = state.settings.targetDensity();
     const auto water = waterDensity(cold), thick = sugarDensity(syrup, cold);
     if (!water || !thick)
         return std::nullopt;

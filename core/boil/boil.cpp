@@ -20,7 +20,7 @@ struct Boil::Inside {
         std::size_t steams = 0;
         State state;
     };
-    std::vector<Entry> facts;
+    Facts facts;
     std::vector<Checkpoint> checkpoints = std::vector<Checkpoint>(1); // the first is the state before any fact
     State state;
     std::size_t folded = 0; // facts that `state` holds
@@ -35,7 +35,6 @@ struct Boil::Inside {
     void fold(const Fact& fact);
     // What follows the first `count` facts is to be folded again.
     void backTo(std::size_t count);
-    std::vector<Entry>::iterator find(FactId id);
 };
 
 void Boil::Inside::fold(const Fact& fact) {
@@ -58,48 +57,29 @@ void Boil::Inside::backTo(std::size_t count) {
     traces.steam.resize(checkpoints.back().steams);
 }
 
-// What is withdrawn was mostly entered just now.
-std::vector<Boil::Entry>::iterator Boil::Inside::find(FactId id) {
-    const auto entry = std::find_if(facts.rbegin(), facts.rend(), [id](const Entry& one) { return one.id == id; });
-    return entry == facts.rend() ? facts.end() : std::prev(entry.base());
-}
-
 Boil::Boil() : inside_{std::make_unique<Inside>()} {}
 Boil::Boil(Alarms alarms) : Boil{} { inside_->alarms = alarms; }
 Boil::~Boil() = default;
 Boil::Boil(Boil&&) noexcept = default;
 Boil& Boil::operator=(Boil&&) noexcept = default;
 
-void Boil::reserve(std::size_t facts) { inside_->facts.reserve(facts); }
+void Boil::begin(Facts facts) { inside_->facts = std::move(facts); }
 
-void Boil::add(FactId id, Fact fact) {
-    auto& facts = inside_->facts;
-    // Those of equal times stand in the order of their ids, so that it does not matter in which order they were added.
-    const auto later = [](const Entry& a, const Entry& b) {
-        return a.fact.at != b.fact.at ? a.fact.at < b.fact.at : a.id < b.id;
-    };
-    Entry entry{id, std::move(fact)};
-    if (facts.empty() || !later(entry, facts.back())) {
-        facts.push_back(std::move(entry));
-    } else {
-        const auto place = std::upper_bound(facts.begin(), facts.end(), entry, later);
-        inside_->backTo(static_cast<std::size_t>(place - facts.begin()));
-        facts.insert(place, std::move(entry));
-    }
-}
+void Boil::add(FactId id, Fact fact) { inside_->backTo(inside_->facts.add(id, std::move(fact))); }
 
 bool Boil::withdraw(FactId id) {
-    const auto entry = inside_->find(id);
-    if (entry == inside_->facts.end())
-        return false;
-    inside_->backTo(static_cast<std::size_t>(entry - inside_->facts.begin()));
-    inside_->facts.erase(entry);
-    return true;
+    const auto place = inside_->facts.placeOf(id);
+    if (place) {
+        inside_->backTo(*place);
+        inside_->facts.erase(*place);
+    }
+    return place.has_value();
 }
 
 Boil& Boil::fold() {
+    Fact scratch{};
     while (inside_->folded < inside_->facts.size())
-        inside_->fold(inside_->facts[inside_->folded].fact);
+        inside_->fold(inside_->facts.fact(inside_->folded, scratch));
     return *this;
 }
 
@@ -110,28 +90,26 @@ Picture Boil::pictureAt(Instant now) const {
     if (inside.folded == 0 || inside.state.now <= now)
         return picture(inside.state, now);
     // A moment of the past: from the kept state before it.
-    const auto end =
-        std::upper_bound(inside.facts.begin(), inside.facts.begin() + static_cast<std::ptrdiff_t>(inside.folded), now,
-                         [](Instant time, const Entry& one) { return time < one.fact.at; });
-    const auto count = static_cast<std::size_t>(end - inside.facts.begin());
+    const std::size_t count = std::min(inside.facts.upTo(now), inside.folded);
     auto from = inside.checkpoints.rbegin();
     while (from->folded > count)
         ++from;
     State state = from->state;
+    Fact scratch{};
     for (std::size_t i = from->folded; i < count; ++i)
-        inside.foldInto(state, inside.facts[i].fact);
+        inside.foldInto(state, inside.facts.fact(i, scratch));
     return picture(state, now);
 }
 
 std::optional<Fact> Boil::noticed() const { return inside_->state.fire.loads().noticed(); }
 
-const std::vector<Boil::Entry>& Boil::facts() const { return inside_->facts; }
+const Facts& Boil::facts() const { return inside_->facts; }
 
 const std::vector<RisePoint>& Boil::rise() const { return inside_->traces.rise; }
 const std::vector<SteamPoint>& Boil::steam() const { return inside_->traces.steam; }
 
 std::optional<Instant> Boil::started() const {
-    return inside_->facts.empty() ? std::nullopt : std::optional{inside_->facts.front().fact.at};
+    return inside_->facts.empty() ? std::nullopt : std::optional{inside_->facts.at(0)};
 }
 
 std::uint64_t Boil::rewritten() const { return inside_->rewritten; }

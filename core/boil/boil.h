@@ -1,6 +1,6 @@
 #pragma once
 // One shift as it stands: its facts, and the fold over them. A plain value: no clock, no file, no thread.
-#include "core/boil/fact.h"
+#include "core/boil/facts.h"
 #include "core/boil/picture.h"
 
 #include <cstdint>
@@ -12,9 +12,6 @@ namespace panside {
 struct State;                                     // core/boil/state.h
 State apply(State state, const Fact& fact);       // facts in the order of their times
 Picture picture(const State& state, Instant now); // now is not before the last fact
-
-// Names a fact within its shift: the journal's own number, or any that the caller keeps unique.
-using FactId = std::int64_t;
 
 // What a chart draws of the past, kept as facts arrive: one entry a believed pan reading.
 struct RisePoint {
@@ -42,7 +39,8 @@ public:
     Boil(Boil&&) noexcept;
     Boil& operator=(Boil&&) noexcept;
 
-    void reserve(std::size_t facts); // so many are to come
+    // All the facts of a shift, for one that has none yet.
+    void begin(Facts facts);
     // Takes its place in time: a late one makes the fold run again from a kept earlier state.
     void add(FactId id, Fact fact);
     // As if it had never been entered. Unknown ids are left alone; true if there was one.
@@ -58,11 +56,8 @@ public:
     // whoever keeps facts. Added, it changes no picture.
     std::optional<Fact> noticed() const;
 
-    struct Entry {
-        FactId id;
-        Fact fact;
-    };
-    const std::vector<Entry>& facts() const;    // by time
+    using Entry = FactEntry;
+    const Facts& facts() const;                 // by time
     const std::vector<RisePoint>& rise() const; // by time, for the chart
     const std::vector<SteamPoint>& steam() const;
     std::optional<Instant> started() const; // the first fact's time

@@ -9,8 +9,9 @@ namespace panside {
 namespace {
 
 constexpr double meanOver = 10, fewestSeconds = 50, longestGap = 90, beginsOver = 25; // seconds
-constexpr double settles = 20;   // after a draw the probe still shows what is gone
-constexpr double underMark = 20; // brix: what lies further below is foam, or thickens by other rules
+constexpr std::size_t fewestPoints = 6; // read each minute, a line through two of them is noise
+constexpr double settles = 20;          // after a draw the probe still shows what is gone
+constexpr double underMark = 20;        // brix: what lies further below is foam, or thickens by other rules
 
 constexpr double drawnThin = 120;   // seconds after a draw in which thin sap is what the draw has brought,
 constexpr double pouredIn = 35;     // but not if it lies so many brix under the mark
@@ -127,7 +128,7 @@ void Climb::add(double brix, Instant at) {
     points_[0] = {at, high};
     count_ = std::min(count_ + 1, size);
     const double over = secondsBetween(points_[count_ - 1].at, at);
-    if (over < fewestSeconds)
+    if (over < fewestSeconds || count_ < fewestPoints)
         return;
     // Out of foam it comes up at first and then stands; what thickens goes on.
     const Point& half = points_[count_ / 2];
@@ -169,7 +170,7 @@ void Climb::judge(Instant at) {
 }
 
 std::optional<double> Climb::rate(Instant now) const {
-    if (count_ < 2 || secondsBetween(points_[count_ - 1].at, points_[0].at) < fewestSeconds ||
+    if (count_ < fewestPoints || secondsBetween(points_[count_ - 1].at, points_[0].at) < fewestSeconds ||
         secondsBetween(points_[0].at, now) > longestGap)
         return std::nullopt;
     return rate_;

@@ -2,7 +2,7 @@
 // How fast the sugar at the draw-off climbs between two draws, against how fast this pan climbs when all is well. With
 // steady sap a section of the pan thickens by its share of the steam over what stands in it: by brix a second in
 // inverse proportion to the depth. So a pan that climbs twice as fast as it ever did under the same fire has lost half
-// of its depth, whoever goes on drawing from it.
+// of its depth, whoever goes on drawing from it. Plain numbers: no type names a brix a second.
 #include "core/boil/fact.h"
 
 #include <array>

@@ -9,9 +9,8 @@ namespace panside {
 std::optional<double> cordsOf(const Load& load) {
     if (!load.mass)
         return std::nullopt;
-    constexpr double wettest = 0.6; // of what is known of wood
-    const auto cord =
-        cordMass(woodNamed(load.wood).value_or(woods().front()), WetBasis{std::min(load.moisture, wettest)});
+    constexpr WetBasis wettest = WetBasis::percent(60); // of what is known of wood
+    const auto cord = cordMass(woodNamed(load.wood).value_or(woods().front()), std::min(load.moisture, wettest));
     return cord ? std::optional{*load.mass / *cord} : std::nullopt;
 }
 

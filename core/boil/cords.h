@@ -5,8 +5,8 @@
 
 namespace panside {
 
-// Full cords (128 cubic feet stacked) in one load by its mass; nullopt where that is not known. Wood that nobody named
-// is reckoned as mixed hardwood.
+// Full cords (128 cubic feet stacked: a number of them, since no volume of wood is one) in one load by its mass;
+// nullopt where that is not known. Wood that nobody named is reckoned as mixed hardwood.
 std::optional<double> cordsOf(const Load& load);
 
 // Sums up the weighed loads after a moment, of facts in the order of their times (those that LoadsOfShift asks for);

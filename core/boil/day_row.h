@@ -83,7 +83,7 @@ enum class Key : std::uint8_t {
 };
 inline constexpr std::size_t keyCount = 42;
 
-// An amount with the unit it was written in.
+// An amount with the unit it was written in, which says its dimension.
 struct DayAmount {
     double si;
     Unit unit;
@@ -93,7 +93,7 @@ struct DayAmount {
 struct DayPair {
     Key key;
     std::string text; // as typed
-    double si = 0;    // of a key that is a number
+    double si = 0;    // of a key that is a number: of the dimension that keyOf() says
     bool operator==(const DayPair&) const = default;
 };
 

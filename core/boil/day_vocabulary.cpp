@@ -1,5 +1,7 @@
 #include "core/boil/day_vocabulary.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <algorithm>
 #include <array>
 #include <numeric>
@@ -137,6 +139,8 @@ constexpr bool tablesAreInOrder() {
             return false;
     return true;
 }
+static_assert(hasCount<Deed, deedCount>());
+static_assert(hasCount<Key, keyCount>());
 static_assert(tablesAreInOrder());
 
 bool isTrade(Deed deed) {

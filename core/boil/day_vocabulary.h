@@ -40,7 +40,7 @@ struct DayKeyRow {
     DayText text;
     std::string_view choices; // words with | between
     Unit unit;                // whose dimension an amount has
-    double lowest, highest;   // SI
+    double lowest, highest;   // SI of that dimension
     std::string_view example;
 };
 // What a key means in a row: `of` of a packed row is glass or tin, of a tested one a vessel.

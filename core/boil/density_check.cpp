@@ -1,5 +1,6 @@
 #include "core/boil/density_check.h"
 
+#include "core/boil/square.h"
 #include "core/physics/baume.h"
 #include "core/physics/hydrometer.h"
 #include "core/physics/refraction.h"
@@ -26,7 +27,7 @@ std::optional<CheckedSugar> byHydrometer(Brix shown, Temperature cup, Temperatur
     const auto error = hydrometerUncertainty(shown, cup, scale, TemperatureDifference::kelvin(cupKelvin));
     if (!sugar || !error)
         return std::nullopt;
-    const double rest = std::sqrt(std::max(0.0, std::pow(error->degrees(), 2) - glassBrix * glassBrix));
+    const double rest = std::sqrt(std::max(0.0, std::pow(error->degrees(), 2) - square(glassError.degrees())));
     return CheckedSugar{*sugar, Brix::degrees(std::hypot(rest, readingBrix))};
 }
 

@@ -7,8 +7,8 @@
 
 namespace panside {
 
-// Brix, one standard deviation: what one hydrometer is off by in every check; MarkBelief learns it apart.
-inline constexpr double glassBrix = 0.15;
+// One standard deviation: what one hydrometer is off by in every check; MarkBelief learns it apart.
+inline constexpr Brix glassError = Brix::degrees(0.15);
 
 struct CheckedSugar {
     Brix sugar;

@@ -2,7 +2,6 @@
 
 #include "core/boil/calls.h"
 #include "core/boil/state.h"
-#include "core/physics/sugar.h"
 
 #include <algorithm>
 
@@ -38,13 +37,13 @@ void DrawCall::absorb(const State& state, const Fact& fact) {
     const Sensor& sensor = state.sensors.of(Series::syrup_pan);
     const auto pan = sensor.value(fact.at);
     const auto water = state.weather.boiling(fact.at);
-    const auto target = water ? boilingRise(state.settings.targetDensity(), water->forModel) : std::nullopt;
-    if (!pan || pan->at != fact.at || !target || sensor.trust(fact.at) != Trust::good || state.course.drawing()) {
+    if (!pan || pan->at != fact.at || !water || !water->targetRise || sensor.trust(fact.at) != Trust::good ||
+        state.course.drawing()) {
         if (!pan || sensor.trust(fact.at) != Trust::good)
             over_.reset();
         return;
     }
-    const double mark = water->waterBoils.kelvin() + target->kelvin() + state.mark.offset(fact.at).kelvin();
+    const double mark = water->waterBoils.kelvin() + water->targetRise->kelvin() + state.mark.offset(fact.at).kelvin();
     const double over = atDrawOff(state, *pan) - mark;
     if (over < (over_ ? -lull : 0)) {
         over_.reset();

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace panside {
 namespace {
@@ -20,12 +21,34 @@ constexpr double firstRate = 0.35 / 60, firstRateSd = 0.25 / 60, leastRate = 0.0
 constexpr double otherNights = 0.3; // of the rate, from one night to another on one rig
 constexpr double horizon = 4 * 3600;
 
-// Variance of the integral of a rate that comes and goes with a time constant; `left` is exp(-seconds / constant).
-double wandered(double variance, double constant, double seconds, double left) {
-    return variance * (2 * constant * seconds - square(constant) * (3 - 4 * left + square(left)));
+// Of the integral of a rate that comes and goes with a time constant: its variance over the rate's; `left` is
+// exp(-seconds / constant).
+double wandered(double constant, double seconds, double left) {
+    return 2 * constant * seconds - square(constant) * (3 - 4 * left + square(left));
 }
 
 } // namespace
+
+// A time to come, with what hangs on it alone.
+struct DrawEnd::Span {
+    double seconds, flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
+    double flickers = wandered(flickerSeconds, seconds, flickerLeft), leans = wandered(leanSeconds, seconds, leanLeft);
+    // What each part of the state adds to the sugar by then.
+    Vector by(double heatSeconds) const {
+        return {1, flickerSeconds * (1 - flickerLeft), leanSeconds * (1 - leanLeft), seconds, heatSeconds};
+    }
+};
+
+// Those at which a draw is looked for, up to the horizon: worked out once.
+const std::vector<DrawEnd::Span>& DrawEnd::spans() {
+    static const std::vector<Span> all = [] {
+        std::vector<Span> made{{0}};
+        for (double next = 30; next <= horizon; next += std::max(30.0, 0.4 * next))
+            made.push_back({next});
+        return made;
+    }();
+    return all;
+}
 
 double DrawEnd::scale() const { return std::max(mean_[3], leastRate); }
 
@@ -70,8 +93,8 @@ void DrawEnd::noise(Matrix& variance, double seconds) const {
     const double flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
     const double withFlicker = flicker * flickerSeconds * square(1 - flickerLeft);
     const double withLean = lean * leanSeconds * square(1 - leanLeft), withUsual = walk * seconds * seconds / 2;
-    variance[0][0] += square(sugarWalk) * seconds + wandered(flicker, flickerSeconds, seconds, flickerLeft) +
-                      wandered(lean, leanSeconds, seconds, leanLeft) + walk * seconds * seconds * seconds / 3;
+    variance[0][0] += square(sugarWalk) * seconds + flicker * wandered(flickerSeconds, seconds, flickerLeft) +
+                      lean * wandered(leanSeconds, seconds, leanLeft) + walk * seconds * seconds * seconds / 3;
     variance[0][1] += withFlicker;
     variance[1][0] += withFlicker;
     variance[0][2] += withLean;
@@ -139,44 +162,44 @@ void DrawEnd::read(Instant at, double sugar, double variance) {
     mean_[4] = std::max(mean_[4], 0.0);
 }
 
-DrawEnd::Reach DrawEnd::reach(double seconds, double heatSeconds) const {
-    const double flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
-    const Vector by = {1, flickerSeconds * (1 - flickerLeft), leanSeconds * (1 - leanLeft), seconds, heatSeconds};
-    Reach reach{0, 0};
+double DrawEnd::spread(const Span& span, const Vector& by) const {
+    const double seconds = span.seconds;
+    double variance = 0;
     for (std::size_t i = 0; i < size; ++i) {
         double with = by[i] * variance_[i][i] / 2;
         for (std::size_t j = 0; j < i; ++j)
             with += by[j] * variance_[i][j];
-        reach.mean += by[i] * mean_[i];
-        reach.variance += 2 * by[i] * with;
+        variance += 2 * by[i] * with;
     }
-    reach.variance += square(sugarWalk) * seconds +
-                      wandered(square(flickerSd * scale()), flickerSeconds, seconds, flickerLeft) +
-                      wandered(square(leanSd * scale()), leanSeconds, seconds, leanLeft) +
-                      square(usualWalk * scale()) / 3600 * seconds * seconds * seconds / 3;
-    return reach;
+    variance += square(sugarWalk) * seconds + square(flickerSd * scale()) * span.flickers +
+                square(leanSd * scale()) * span.leans +
+                square(usualWalk * scale()) / 3600 * seconds * seconds * seconds / 3;
+    return variance;
 }
 
 std::optional<double> DrawEnd::until(double mark, double markVariance, double deviate, const HeatAhead& heat) const {
-    const auto over = [&](double seconds) {
-        const Reach there = reach(seconds, heat(seconds));
-        return there.mean - deviate * std::sqrt(std::max(0.0, there.variance) + markVariance) - mark;
+    const auto over = [&](const Span& span) {
+        const Vector by = span.by(heat(span.seconds));
+        const double mean = std::inner_product(by.begin(), by.end(), mean_.begin(), 0.0);
+        return deviate == 0 ? mean - mark
+                            : mean - deviate * std::sqrt(std::max(0.0, spread(span, by)) + markVariance) - mark;
     };
-    double low = 0, high = 30, atLow = over(0), atHigh = over(high);
-    if (atLow >= 0)
+    auto span = spans().begin();
+    double low = 0, high = 0, atLow = 0, atHigh = over(*span);
+    if (atHigh >= 0)
         return 0;
     while (atHigh < 0) {
         low = high;
         atLow = atHigh;
-        high += std::max(30.0, 0.4 * high);
-        if (high > horizon)
+        if (++span == spans().end())
             return std::nullopt;
-        atHigh = over(high);
+        high = span->seconds;
+        atHigh = over(*span);
     }
     // Regula falsi with halving of the end that stays (Illinois).
     for (int i = 0; i < 20 && high - low > 0.5; ++i) {
         const double next = low + (high - low) * atLow / (atLow - atHigh);
-        const double there = over(next);
+        const double there = over(Span{next});
         if (std::abs(there) < 1e-4)
             return next;
         if (there < 0) {

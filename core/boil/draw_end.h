@@ -7,12 +7,14 @@
 //   lean    rate that stays for half an hour (depth, sugar of what follows, hands at the fire)
 //   usual   rate that this shift's pan has on the whole
 //   answer  how much of the rate goes with the fire's heat
-// with d sugar/dt = usual + lean + flicker + answer * excess heat.
+// with d sugar/dt = usual + lean + flicker + answer * excess heat. Plain numbers, in brix and seconds: one vector and
+// one matrix hold several units and their products.
 #include "core/boil/fire_heat.h"
 #include "core/quantity/quantity.h"
 
 #include <array>
 #include <optional>
+#include <vector>
 
 namespace panside {
 
@@ -49,10 +51,9 @@ private:
     static constexpr std::size_t size = 5;
     using Vector = std::array<double, size>;
     using Matrix = std::array<Vector, size>;
-    struct Reach {
-        double mean, variance;
-    };
-    Reach reach(double seconds, double heatSeconds) const;
+    struct Span;
+    static const std::vector<Span>& spans();
+    double spread(const Span& span, const Vector& by) const; // variance of the sugar then
     double scale() const;
     void noise(Matrix& variance, double seconds) const;
 

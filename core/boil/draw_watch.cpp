@@ -1,7 +1,6 @@
 #include "core/boil/draw_watch.h"
 
 #include "core/boil/state.h"
-#include "core/physics/sugar.h"
 
 #include <algorithm>
 
@@ -49,7 +48,7 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
         return false;
     const auto pan = sensor.value(fact.at);
     const auto water = state.weather.boiling(fact.at);
-    const auto mark = water ? boilingRise(state.settings.targetDensity(), water->forModel) : std::nullopt;
+    const auto mark = water ? water->targetRise : std::nullopt;
     if (!pan || !mark || pan->at != fact.at || sensor.trust(fact.at) != Trust::good)
         return false;
     const double rise = pan->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin();

@@ -3,6 +3,7 @@
 // that a shift log holds. Values are SI, typed; the unit they were written in stays beside them, so that a log comes
 // back to its owner as it was written.
 #include "core/boil/day_row.h"
+#include "core/physics/wood.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/unit.h"
 
@@ -60,10 +61,10 @@ struct Lit {
 };
 struct Fired {
     std::optional<Said<Mass>> load;
-    std::string wood;               // species as written
-    std::optional<double> moisture; // fraction, wet basis
-    std::string fire;               // which, if there are several
-    bool inferred = false;          // the console noticed it; nobody pressed
+    std::string wood; // species as written
+    std::optional<WetBasis> moisture;
+    std::string fire;      // which, if there are several
+    bool inferred = false; // the console noticed it; nobody pressed
     bool operator==(const Fired&) const = default;
 };
 struct DrawOpened {
@@ -77,7 +78,7 @@ struct DrawClosed {
 };
 enum class Instrument : std::uint8_t { hydrometer, refractometer };
 struct DensityCheck {
-    double reading; // as read, in `unit`: degrees Brix, or degrees Baumé (modulus 145)
+    double reading; // as read, in `unit`: degrees Brix, or degrees Baumé (modulus 145), which no one type holds
     Unit unit;      // Unit::brix or Unit::baume
     Instrument with = Instrument::hydrometer;
     std::optional<Said<Temperature>> cup;   // temperature of the sample
@@ -169,7 +170,7 @@ inline constexpr std::size_t settingCount = 27;
 
 struct Set {
     Setting key;
-    double si;
+    double si; // of the setting's own dimension (the table in vocabulary.h)
     Unit unit;
     std::string text = {}; // of a setting that is words
     bool operator==(const Set&) const = default;

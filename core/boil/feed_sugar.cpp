@@ -1,7 +1,6 @@
 #include "core/boil/feed_sugar.h"
 
 #include "core/boil/sap_sugar.h"
-#include "core/boil/state.h"
 
 #include <cmath>
 
@@ -14,27 +13,41 @@ constexpr double passesIn = 4 * 3600;
 
 } // namespace
 
-// Mixed with what stands in the tank by its gauge; where nobody reads it, the feed is taken to have been switched.
-void FeedSugar::absorb(const State& state, const SapIn& sap, Instant at) {
+void FeedSugar::came(const SapIn& sap, Volume stood, Instant at) {
     const auto sugar = sapSugar(sap);
     if (!sugar || sugar->massFraction() <= 0)
         return;
-    const auto level = state.sensors.of(Series::tank_level).value(at);
-    const double stood = level ? Volume::ofSi(level->si).litre() : 0, came = sap.volume.value.litre();
-    if (tank_ <= 0)
-        tank_ = flue_ = sugar->massFraction();
-    else if (stood + came > 0)
-        tank_ = (stood * tank_ + came * sugar->massFraction()) / (stood + came);
+    const double before = stood.litre(), more = sap.volume.value.litre();
+    if (tank_ <= 0) {
+        tank_ = pans_ = sugar->massFraction();
+    } else if (before + more > 0) {
+        pans_ = pans(at)->massFraction();
+        tank_ = (before * tank_ + more * sugar->massFraction()) / (before + more);
+    }
+    at_ = at;
 }
 
-double FeedSugar::growth(Instant now) {
-    const double passed = at_ ? secondsBetween(*at_, now) : 0;
-    at_ = now;
-    if (flue_ <= 0 || passed <= 0 || tank_ == flue_)
-        return 1;
-    const double before = flue_;
-    flue_ = tank_ + (flue_ - tank_) * std::exp(-passed / passesIn);
-    return flue_ / before;
+std::optional<Brix> FeedSugar::tank() const {
+    return tank_ > 0 ? std::optional{Brix::massFraction(tank_)} : std::nullopt;
+}
+
+std::optional<Brix> FeedSugar::pans(Instant at) const {
+    if (tank_ <= 0)
+        return std::nullopt;
+    const double passed = std::max(0.0, secondsBetween(at_, at));
+    return Brix::massFraction(tank_ + (pans_ - tank_) * std::exp(-passed / passesIn));
+}
+
+std::optional<Brix> FeedSugar::pansBetween(Instant from, Instant to) const {
+    if (tank_ <= 0)
+        return std::nullopt;
+    const Instant since = std::min(std::max(from, at_), to);
+    const double all = secondsBetween(from, to), after = secondsBetween(since, to);
+    if (all <= 0)
+        return pans(to);
+    const double passed = std::max(0.0, secondsBetween(at_, since));
+    const double apart = (pans_ - tank_) * (std::exp(-passed / passesIn) - std::exp(-(passed + after) / passesIn));
+    return Brix::massFraction((pans_ * (all - after) + tank_ * after + apart * passesIn) / all);
 }
 
 } // namespace panside

@@ -69,7 +69,7 @@ void Fire::begun(const State& state, const Load& load, const std::optional<Durat
     cycleOf(load) = Cycle{};
     if (load.fire == loads_.stackFire())
         putOff_ = Duration{0};
-    heatPerKilogram_ += (load.lowerHeat - heatPerKilogram_) / load.number;
+    heatPerKilogram_ += (load.lowerHeat.si() - heatPerKilogram_) / load.number;
     learnIntervals();
     const Duration after = intervalAfter(state, load);
     if (!before || std::chrono::abs(after - *before) < worthSaying || state.settings.fireInterval())
@@ -240,7 +240,7 @@ std::optional<Fire::Burnt> Fire::burnt(const State& state, Instant from, Instant
             return std::nullopt;
         const double burnt = mass->kilogram() * (end - begin) / length;
         sum.wood += Mass::kilogram(burnt);
-        sum.lowerHeat += Energy::joule(burnt * load->lowerHeat);
+        sum.lowerHeat += load->lowerHeat * Mass::kilogram(burnt);
     }
     return sum;
 }

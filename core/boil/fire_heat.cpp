@@ -58,22 +58,22 @@ void FireHeat::fired(Instant at) {
 
 double FireHeat::excess() const { return known() ? std::clamp(pan_ - 1, -1.0, 1.0) : 0; }
 
-double FireHeat::overdue(Instant now) const {
-    return last_ && !stopped_ ? secondsBetween(*last_, now) - interval_ : -interval_;
+Duration FireHeat::overdue(Instant now) const {
+    return Duration{last_ && !stopped_ ? secondsBetween(*last_, now) - interval_ : -interval_};
 }
 
-FireHeat::Ahead FireHeat::ahead(double delay) const {
+FireHeat::Ahead FireHeat::ahead(Duration delay) const {
     Ahead sum{};
     if (!known()) {
         // Nothing is known of its loads; once nobody fires any more, it goes out as coals do.
         for (std::size_t i = 0; stopped_ && i < steps; ++i) {
-            const double seconds = step * static_cast<double>(i);
-            sum[i] = coalSeconds * (1 - std::exp(-seconds / coalSeconds)) - seconds;
+            const double after = step * static_cast<double>(i);
+            sum[i] = coalSeconds * (1 - std::exp(-after / coalSeconds)) - after;
         }
         return sum;
     }
     FireHeat then = *this;
-    double next = delay, total = 0;
+    double next = seconds(delay), total = 0;
     for (std::size_t i = 0; i < steps; ++i) {
         sum[i] = total;
         if (!stopped_ && static_cast<double>(i) * step >= next) {

@@ -17,16 +17,17 @@ public:
     void light() { stopped_ = false; }
 
     bool known() const { return loads_ >= 3; }
-    double excess() const;                        // now; 0 while not known
-    double interval() const { return interval_; } // seconds between loads, learned; 480 until then
-    double overdue(Instant now) const;            // seconds; negative before the next is due
+    double excess() const;                                    // now; 0 while not known
+    Duration interval() const { return Duration{interval_}; } // between loads, learned; 8 min until then
+    Duration overdue(Instant now) const;                      // negative before the next is due
 
-    // The integral of the excess over what is to come, in seconds, at steps of `step`; the next load goes in after
-    // `delay` seconds and those after it by the interval, or none at all once firing has stopped.
+    // The integral of the excess over what is to come, in seconds, at steps of `step` seconds (plain numbers: the
+    // forecast's equations hold sugar and seconds in one vector); the next load goes in after `delay` and those after
+    // it by the interval, or none at all once firing has stopped.
     static constexpr double step = 30;
     static constexpr std::size_t steps = 60;
     using Ahead = std::array<double, steps>;
-    Ahead ahead(double delay) const;
+    Ahead ahead(Duration delay) const;
     bool stopped() const { return stopped_; }
 
 private:

@@ -79,7 +79,6 @@ void DrawForecast::absorb(const State& state, const Fact& fact) {
                    [&](const Set& set) { expect(state, set); },
                    [&](const DrawOpened&) { open(state, fact.at); },
                    [&](const DrawClosed&) { close(state, fact.at); },
-                   [&](const SapIn& sap) { feed_.absorb(state, sap, fact.at); },
                    [&](const PanSwapped&) {
                        if (end_.started())
                            end_.start(fact.at, end_.sugar(), 8);
@@ -220,7 +219,7 @@ void DrawForecast::happened(Instant seen, double ago) {
 
 void DrawForecast::watchMark(const State& state, Instant at, double rise, double unread) {
     const auto water = state.weather.boiling(at);
-    const auto target = boilingRise(state.settings.targetDensity(), water->forModel);
+    const auto target = water->targetRise;
     if (!target)
         return;
     if (openAt_) {
@@ -267,10 +266,12 @@ void DrawForecast::readPan(const State& state, Instant at) {
         return;
     readAt_ = at;
     // Sweeter sap thickens as much faster: what was learned of this pan goes on.
-    if (const double growth = feed_.growth(at); growth != 1) {
-        end_.hasten(growth);
-        waits_.hasten(growth);
+    const auto fed = state.balance.feedSugar().pans(at);
+    if (fed && fed_ && *fed != *fed_) {
+        end_.hasten(*fed / *fed_);
+        waits_.hasten(*fed / *fed_);
     }
+    fed_ = fed;
     watchMark(state, at, rise, spacing);
     if (openAt_ || ((!slow || unkeyed_.falls) && drawnUnkeyed(state, at, sugar->degrees(), *water)))
         return;
@@ -358,9 +359,9 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
     FireHeat fire = fire_;
     fire.passTo(now);
     // The crew fires when the load is due; one that is overdue may be forgotten for as long again and more.
-    const double late = fire.overdue(now), beside = excess(now, fire) - fire.excess();
+    const double late = seconds(fire.overdue(now)), beside = excess(now, fire) - fire.excess();
     const auto heat = [&](double whenDue, double whenLate) {
-        HeatAhead ahead{fire.ahead(late > 0 ? whenLate : -late + whenDue), beside};
+        HeatAhead ahead{fire.ahead(Duration{late > 0 ? whenLate : -late + whenDue}), beside};
         // With no fire at all nothing boils, however little of the rate went with the fire while it burned.
         if (fire.stopped()) {
             ahead.after = -1;
@@ -372,7 +373,7 @@ std::optional<Quantiles> DrawForecast::byPan(const State& state, Instant now) co
     const HeatAhead inTime = heat(0, 0);
     const auto p10 = end.until(wanted, markVariance, -tenth, inTime);
     const auto p50 = end.until(wanted, markVariance, 0, late > 0 ? heat(0, 20 + 0.5 * late) : inTime);
-    const auto p90 = end.until(wanted, markVariance, tenth, heat(0.15 * fire.interval(), 60 + 1.5 * late));
+    const auto p90 = end.until(wanted, markVariance, tenth, heat(0.15 * seconds(fire.interval()), 60 + 1.5 * late));
     if (!p10 || !p50)
         return std::nullopt;
     Quantiles q{*p10, *p50, p90};
@@ -409,8 +410,9 @@ std::optional<DrawForecast::Expected> DrawForecast::expected(Instant at, Pressur
     // this mean and this spread.
     constexpr double upperMean = 0.798, upperSd = 0.603;
     if (openAt_)
-        return Expected{rise->kelvin() + offset_ + upperMean * sd, upperSd * sd};
-    return Expected{rise->kelvin() + offset_, sd};
+        return Expected{TemperatureDifference::kelvin(rise->kelvin() + offset_ + upperMean * sd),
+                        TemperatureDifference::kelvin(upperSd * sd)};
+    return Expected{TemperatureDifference::kelvin(rise->kelvin() + offset_), TemperatureDifference::kelvin(sd)};
 }
 
 std::optional<Quantiles> DrawForecast::byWaits(Instant now) const {
@@ -428,7 +430,7 @@ DrawGrounds DrawForecast::grounds(Instant now, const Quantiles& pan) const {
 
 // A load so late that it may have been forgotten for good.
 bool DrawForecast::mayNeverCome(Instant now) const {
-    return fire_.stopped() || fire_.overdue(now) > 2 * fire_.interval() + 300;
+    return fire_.stopped() || fire_.overdue(now) > 2 * fire_.interval() + Duration{300};
 }
 
 // How far the mark itself is uncertain widens the range last of all: what was learned of the waits was learned from
@@ -438,7 +440,7 @@ Quantiles DrawForecast::shown(const State& state, Instant now, const Quantiles& 
     if (mayNeverCome(now))
         q.p90.reset();
     const auto water = state.weather.boiling(now);
-    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water ? water->uncertainty.kelvin() : 0);
+    const double kelvin = std::hypot(state.mark.offsetSd(now).kelvin(), water ? water->uncertainty().kelvin() : 0);
     const double tenth = 1.2816 * kelvin / markSlope_ / end_.usualRate();
     q.p10 = std::max(0.0, q.p50 - std::hypot(q.p50 - q.p10, tenth));
     if (q.p90)

@@ -1,7 +1,6 @@
 #pragma once
 #include "core/boil/draw_end.h"
 #include "core/boil/fact.h"
-#include "core/boil/feed_sugar.h"
 #include "core/boil/fire_heat.h"
 #include "core/boil/forecast_record.h"
 #include "core/boil/past_waits.h"
@@ -29,10 +28,10 @@ public:
     // followed, and when what is read is not what was expected.
     std::optional<Brix> sugar(Instant now) const;
 
-    // What the probe would have shown at a time that nobody read it, kelvin over water's boiling point, and how sure
-    // that is; nullopt before the last reading or the last draw shut, and well into a draw.
+    // What the probe would have shown at a time that nobody read it, over water's boiling point, and how sure that is;
+    // nullopt before the last reading or the last draw shut, and well into a draw.
     struct Expected {
-        double kelvin, sd;
+        TemperatureDifference rise, sd;
     };
     std::optional<Expected> expected(Instant at, Pressure pressure) const;
 
@@ -75,7 +74,7 @@ private:
 
     DrawEnd end_;
     FireHeat fire_;
-    FeedSugar feed_;
+    std::optional<Brix> fed_; // the sap whose sugar reached the syrup pan, at the last reading
     Stack stack_;
     // A draw that nobody keyed: the reading was at the mark and falls as it does when syrup is drawn.
     struct Unkeyed {

@@ -1,6 +1,6 @@
 #pragma once
 // What was foretold in this cycle and how it came out: the record by which the forecast weighs its grounds, corrects
-// itself, and is scored.
+// itself, and is scored. Plain numbers, in seconds: what is learned is learned of their logarithms.
 #include "core/boil/past_waits.h"
 #include "core/boil/picture.h"
 

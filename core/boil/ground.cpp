@@ -1,11 +1,14 @@
 #include "core/boil/ground.h"
 
 #include "core/boil/vocabulary.h"
+#include "core/quantity/enum_count.h"
 
 #include <fmt/format.h>
 
 namespace panside {
 namespace {
+
+static_assert(hasCount<GroundKind, groundCount>());
 
 std::string spanWords(Duration span) {
     const double s = seconds(span);

@@ -1,6 +1,7 @@
 #pragma once
 // Has a probe frozen? A true reading never stands still to its last digit for long: how long it may depends on its
-// steps, and where they are coarse on how long it held before.
+// steps, and where they are coarse on how long it held before. What is shown is a plain number, as the probe wrote it:
+// its last digit is of that unit and no other.
 #include "core/quantity/quantity.h"
 
 #include <array>

@@ -1,5 +1,7 @@
 #include "core/boil/law_rules.h"
 
+#include "core/physics/baume.h"
+
 #include <cmath>
 
 namespace panside {
@@ -39,17 +41,25 @@ std::optional<ChartReading> leastReading(const PlaceLaw& place, Temperature cup)
     return place.leastBaume ? vermontChart(cup) : std::nullopt; // Vermont's is the only one known
 }
 
-bool isLegalByChart(const DensityCheck& check, const PlaceLaw& law) {
-    constexpr double scaleWithin = 1, printedBaume = 0.025, printedBrix = 0.05; // degF; half a printed step
+std::optional<Brix> sugarByChart(const DensityCheck& check, const PlaceLaw& law) {
+    constexpr double scaleWithin = 1; // degF
     const Temperature made = Temperature::fahrenheit(60);
     if (check.with != Instrument::hydrometer || !check.cup ||
         (check.scale && std::abs(check.scale->value.fahrenheit() - made.fahrenheit()) > scaleWithin))
-        return false;
+        return std::nullopt;
     const auto least = leastReading(law, check.cup->value);
     if (!least)
-        return false;
-    return check.unit == Unit::baume ? check.reading >= least->baume - printedBaume
-                                     : check.reading >= least->brix - printedBrix;
+        return std::nullopt;
+    if (check.unit != Unit::baume)
+        return law.least + Brix::degrees(check.reading - least->brix);
+    const auto shown = sugarOfBaume({check.reading}, made), asked = sugarOfBaume({least->baume}, made);
+    return shown && asked ? std::optional{law.least + (*shown - *asked)} : std::nullopt;
+}
+
+bool isLegalByChart(const DensityCheck& check, const PlaceLaw& law) {
+    constexpr double halfStep = 0.05; // Brix: of the paper scale, as it is printed
+    const auto sugar = sugarByChart(check, law);
+    return sugar && sugar->degrees() >= law.least.degrees() - halfStep;
 }
 
 } // namespace panside

@@ -20,8 +20,10 @@ std::optional<LawRule> keepingRule(const PlaceLaw& place);
 
 // What a hydrometer must show at least in a cup of a temperature, where the law has a chart of its own.
 std::optional<ChartReading> leastReading(const PlaceLaw& place, Temperature cup);
-// Does the glass read what the law's own chart asks of it there? Then it is legal, whatever the float balance makes of
-// it. False where the law has no chart, the cup's heat was not noted, or the scale is not the chart's.
+// The sugar that the law's own chart reads off a glass, whatever the float balance makes of it; far from the least the
+// scales' own slope. nullopt where the law has no chart, the cup's heat was not noted, or the scale is not the chart's.
+std::optional<Brix> sugarByChart(const DensityCheck& check, const PlaceLaw& law);
+// Does the glass read what the chart asks of it there? Then it is legal. False where sugarByChart says nothing.
 bool isLegalByChart(const DensityCheck& check, const PlaceLaw& law);
 
 } // namespace panside

@@ -14,10 +14,9 @@ constexpr double noticedAndPressed = 250, noticedAgain = 130, bounced = 45;
 constexpr double probeGone = 40; // seconds without a reading: another stack probe is followed
 
 // A wood that is not known by name is taken for mixed hardwood.
-double lowerHeatOf(const std::string& name, double moisture) {
+SpecificEnergy lowerHeatOf(const std::string& name, WetBasis moisture) {
     const Wood wood = woodNamed(name).value_or(woods().front());
-    const auto heat = lowerHeat(wood, WetBasis{moisture});
-    return heat ? heat->si() : 0;
+    return lowerHeat(wood, moisture).value_or(SpecificEnergy{});
 }
 
 } // namespace

@@ -25,9 +25,9 @@ struct Load {
     Instant at{};
     std::optional<Mass> mass{}; // as weighed, or as set for every load at that time
     std::string wood, fire, by;
-    double moisture = 0.2;            // fraction, wet basis
+    WetBasis moisture = WetBasis::percent(20);
     bool moistureSaid = false;        // by the load or by a setting
-    double lowerHeat = 0;             // J/kg, as fired
+    SpecificEnergy lowerHeat{};       // as fired
     bool inferred = false;            // nobody pressed: the stack showed it
     bool weighed = false;             // the load itself, not as every load is
     bool told = false;                // some fact tells of it that counts at once

@@ -69,11 +69,11 @@ Sentence patternOf(const Fault& fault) {
     case Slip::wordUnknown:
         return say("%1=\"%2\" is none of the words for it (%3); kept as it stands.");
     case Slip::placeUnknown:
-        return say("there is no place \"%2\". Write a state or province in English, or US or Canada. Was %3 meant?");
+        return say("there is no place \"%2\". Write a state or province in English, or US or Canada. Did you mean %3?");
     case Slip::intoItself:
         return say("%1=\"%2\" is the vessel it comes from. Name two vessels.");
     case Slip::vesselUnknown:
-        return wanted ? say("%1=\"%2\" is a vessel nobody named. Was \"%3\" meant? Name it in a vessel row.")
+        return wanted ? say("%1=\"%2\" is a vessel nobody named. Did you mean \"%3\"? If not, name it in a vessel row.")
                       : say("%1=\"%2\" is a vessel nobody named. Name it in a vessel row.");
     case Slip::codeTwice:
         return say("lot \"%2\" is a code twice: it stands for another vessel or another day. The next free code is "

@@ -164,7 +164,8 @@ What RowReader::fired() {
     Fired fired;
     fired.load = said<Mass>(value({{Unit::kg, Unit::lb}, 0, 400}, false));
     fired.wood = text("wood");
-    fired.moisture = plainOrIn("moisture", Unit::percent, 0, 0.80);
+    if (const auto moisture = plainOrIn("moisture", Unit::percent, 0, 0.80))
+        fired.moisture = WetBasis{*moisture};
     fired.fire = text("fire");
     if (const auto inferred = detail_.use("inferred")) {
         fired.inferred = *inferred == "yes";

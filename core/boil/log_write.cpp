@@ -72,7 +72,7 @@ Fields fieldsOf(const What& what) {
                        row.putSaid(fired.load);
                        row.pair("wood", fired.wood);
                        if (fired.moisture)
-                           row.pair("moisture", numberFor(*fired.moisture, Unit::percent));
+                           row.pair("moisture", numberFor(fired.moisture->share, Unit::percent));
                        row.pair("fire", fired.fire);
                        row.pair("inferred", fired.inferred ? "yes" : "");
                    },

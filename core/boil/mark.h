@@ -7,6 +7,8 @@
 #include "core/boil/picture.h"
 #include "core/boil/repeated_check.h"
 
+#include <array>
+
 namespace panside {
 
 struct State;
@@ -39,14 +41,20 @@ private:
     std::optional<Read> readAt(const State& state, Instant taken, Pressure pressure) const;
     std::optional<Read> readBefore(const State& state, Instant at, Pressure pressure) const;
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
+    CheckRemark slipOf(const State& state, const DensityCheck& check, double kelvin, double variance,
+                       double surprise) const;
+    bool isDisbelieved(const State& state, const DensityCheck& check, const Read& read, double seen, double variance);
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
     void watchHeight(const State& state, Instant at);
     void creep(Instant at);
+    void followLeap(const State& state, const Fact& fact);
+    void lean(double off, double sd);
 
     MarkBelief belief_;
-    PanTrace trace_; // rise on the probe's own scale
+    PanTrace trace_;                                   // rise on the probe's own scale
+    std::array<std::optional<Instant>, 4> openings_{}; // of draws, the latest first
     MarkCreep creep_;
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
     Untold untold_;
@@ -55,8 +63,12 @@ private:
     std::optional<Instant> learntAt_;
     int checks_ = 0, questioned_ = 0;
     std::optional<Instant> lastAged_, creptAt_;
-    std::optional<double> doubted_; // what the last questioned check said, K
-    bool otherHeight_ = false;      // the pressure that it rests on is one that no weather makes here
+    std::optional<double> doubted_;  // what the last questioned check said, K
+    double slip_ = 0;                // half of what the last check is off, if it was read on another scale; K
+    double lean_ = 0;                // to which side the last checks lay off what was believed, standard deviations
+    std::optional<Instant> leaptAt_; // the probe stands doubted since then, by a leap
+    std::optional<MarkBelief> beforeLeap_; // and this was believed
+    bool otherHeight_ = false;             // the pressure that it rests on is one that no weather makes here
 };
 
 } // namespace panside

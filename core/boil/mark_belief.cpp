@@ -20,6 +20,19 @@ constexpr double doubtSd = 0.3;
 
 } // namespace
 
+MarkBelief::Weights MarkBelief::ofCheck(bool onWaterCheck, Part glass) {
+    Weights weights{};
+    weights[onWaterCheck ? pan : total] = 1;
+    weights[glass] = 1;
+    return weights;
+}
+
+bool MarkBelief::bearsOut(double before, double now, double expected) {
+    constexpr double same = 0.2; // kelvin
+    const double off = now - expected, was = before - expected;
+    return off * was > 0 && std::abs(off - was) <= std::max(same, std::min(std::abs(off), std::abs(was)) / 2);
+}
+
 MarkBelief::MarkBelief() { start(0, 0.3); }
 
 void MarkBelief::start(double offset, double sd) {
@@ -71,8 +84,12 @@ MarkBelief::Weights MarkBelief::covariance(const Weights& of) const {
 }
 
 double MarkBelief::surprise(const Weights& of, double seen, double variance) const {
+    return std::abs(off(of, seen)) / spread(of, variance);
+}
+
+double MarkBelief::spread(const Weights& of, double variance) const {
     const Weights with = covariance(of);
-    return std::abs(seen - expected(of)) / std::sqrt(std::inner_product(of.begin(), of.end(), with.begin(), variance));
+    return std::sqrt(std::inner_product(of.begin(), of.end(), with.begin(), variance));
 }
 
 void MarkBelief::learn(const Weights& of, double seen, double variance) {
@@ -87,6 +104,8 @@ void MarkBelief::learn(const Weights& of, double seen, double variance) {
 }
 
 void MarkBelief::doubt() { widen(doubtSd); }
+
+void MarkBelief::doubtProbe() { variance_[total][total] += square(doubtSd); }
 
 void MarkBelief::widen(double sd) {
     variance_[total][total] += square(sd);

@@ -5,7 +5,7 @@
 //   hydrometer  what the house's hydrometer is always off by, seen as a reading; refractometer the same
 // A density check shows total plus glass (pan plus glass where boiling water is known from a check with the probe
 // itself), a water check shows total less pan. So a check never teaches more than its glass is good for, and a pan that
-// is swapped takes its own part along and no more.
+// is swapped takes its own part along and no more. Plain numbers, in kelvin: one vector and one matrix of variances.
 #include <array>
 
 namespace panside {
@@ -14,6 +14,12 @@ class MarkBelief {
 public:
     enum Part : std::size_t { total, pan, hydrometer, refractometer };
     using Weights = std::array<double, 4>;
+
+    static constexpr double outlier = 3.5; // standard deviations off: questioned
+    // What a density check shows, read by one of the glasses.
+    static Weights ofCheck(bool onWaterCheck, Part glass);
+    // Of two that are questioned: off to the same side by nearly as much they bear each other out.
+    static bool bearsOut(double before, double now, double expected);
 
     MarkBelief();
     // A probe known so well before, in this pan.
@@ -30,9 +36,12 @@ public:
     // How many standard deviations an observation of weights' sum lies off; by how many kelvin.
     double surprise(const Weights& of, double seen, double variance) const;
     double off(const Weights& of, double seen) const { return seen - expected(of); }
+    double spread(const Weights& of, double variance) const; // standard deviation of what will be seen
     void learn(const Weights& of, double seen, double variance);
     // The belief was wrong, and is to follow what comes.
     void doubt();
+    // The probe alone: boiling water says so, and nothing of the pan.
+    void doubtProbe();
     // It may be off by so many kelvin more than was thought, one standard deviation.
     void widen(double sd);
 

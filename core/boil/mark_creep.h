@@ -1,20 +1,25 @@
 #pragma once
 #include "core/quantity/quantity.h"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 
 namespace panside {
 
-// How far the mark has climbed since this pan's first checks. Niter grows under the syrup and insulates: the probe
-// comes to read more over the same syrup, and the pan beneath scorches.
+// How far and how fast the mark has climbed since this pan's first checks. Niter grows under the syrup and insulates:
+// the probe comes to read more over the same syrup, and the pan beneath scorches. A lead that takes water, or an ageing
+// thermocouple, creeps faster still.
 class MarkCreep {
 public:
-    // What a believed hydrometer check said the probe reads too high, kelvin.
-    void addSample(double seen) {
+    // What a believed hydrometer check said the probe reads too high, and how sure that is; kelvin.
+    void addSample(Instant at, double seen, double sd) {
         if (count_ < few)
             first_ += seen / few;
-        last_[static_cast<std::size_t>(count_) % few] = seen;
+        if (count_ == 0)
+            begun_ = at;
+        last_[static_cast<std::size_t>(count_) % kept] = {secondsBetween(begun_, at) / 3600, seen, sd};
         ++count_;
     }
     // Another pan, or another way to know where water boils.
@@ -26,17 +31,50 @@ public:
         if (count_ < 2 * few)
             return std::nullopt;
         double by = -first_;
-        for (const double seen : last_)
-            by += seen / few;
+        for (int i = count_ - few; i < count_; ++i)
+            by += last_[static_cast<std::size_t>(i) % kept].seen / few;
         constexpr double surely = 0.25; // kelvin
         return by >= surely ? std::optional{TemperatureDifference::kelvin(by)} : std::nullopt;
     }
+    // Kelvin an hour, up or down, by a line through the last checks; nullopt where that may be their scatter (three
+    // standard deviations of a careful check's, or of their own about the line).
+    std::optional<double> perHour() const {
+        const int n = std::min(count_, static_cast<int>(kept));
+        if (n < fewest)
+            return std::nullopt;
+        double t = 0, x = 0, variance = 0;
+        for (int i = 0; i < n; ++i) {
+            t += last_[static_cast<std::size_t>(i)].hours / n;
+            x += last_[static_cast<std::size_t>(i)].seen / n;
+            variance += last_[static_cast<std::size_t>(i)].sd * last_[static_cast<std::size_t>(i)].sd / n;
+        }
+        double tt = 0, tx = 0, xx = 0;
+        for (int i = 0; i < n; ++i) {
+            const double hours = last_[static_cast<std::size_t>(i)].hours - t;
+            const double seen = last_[static_cast<std::size_t>(i)].seen - x;
+            tt += hours * hours;
+            tx += hours * seen;
+            xx += seen * seen;
+        }
+        if (tt <= 0)
+            return std::nullopt;
+        constexpr double surely = 3; // standard deviations
+        const double rest = std::sqrt(std::max(0.0, xx - tx * tx / tt) / (n - 2));
+        const double rate = tx / tt;
+        return std::abs(rate) > surely * std::max(std::sqrt(variance), rest) / std::sqrt(tt) ? std::optional{rate}
+                                                                                             : std::nullopt;
+    }
 
 private:
-    static constexpr int few = 3;
+    static constexpr int few = 3, fewest = 5;
+    static constexpr std::size_t kept = 8;
+    struct Sample {
+        double hours = 0, seen = 0, sd = 0; // since the first; kelvin
+    };
     int count_ = 0;
     double first_ = 0;
-    std::array<double, few> last_{};
+    Instant begun_{};
+    std::array<Sample, kept> last_{};
 };
 
 } // namespace panside

@@ -10,6 +10,7 @@ namespace panside {
 // How fast a level falls, from its readings of the last while in bins of two minutes (longer where they come seldom). A
 // rise is sap coming in, and so is what was entered: the gaps in which it happened tell nothing of the outflow and are
 // left out. Where a tank is dipped so seldom that every gap has its sap, what was entered is reckoned in instead.
+// Its rates are plain numbers, litres an hour: they and their variances go on into least squares.
 class Outflow {
 public:
     struct Rate {

@@ -1,7 +1,6 @@
 #include "core/boil/own_draw.h"
 
 #include "core/boil/state.h"
-#include "core/physics/sugar.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,7 +28,7 @@ void OwnDraw::absorb(const State& state, const Fact& fact) {
     const Sensor& sensor = state.sensors.of(Series::syrup_pan);
     const auto pan = sensor.value(fact.at);
     const auto water = state.weather.boiling(fact.at);
-    const auto mark = water ? boilingRise(state.settings.targetDensity(), water->forModel) : std::nullopt;
+    const auto mark = water ? water->targetRise : std::nullopt;
     if (!pan || !mark || pan->at != fact.at)
         return;
     if (sensor.trust(fact.at) != Trust::good || state.course.drawing() || !state.course.firing()) {

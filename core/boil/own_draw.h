@@ -14,8 +14,8 @@ public:
     // After the mark has taken the fact.
     void absorb(const State& state, const Fact& fact);
 
-    // How far over the target, in kelvin, the pan stood when it last was drawn by itself: the highest of three such
-    // draws in a row with none keyed. nullopt: it is not drawn so.
+    // How far over the target, in kelvin (a plain number, of a running mean), the pan stood when it last was drawn by
+    // itself: the highest of three such draws in a row with none keyed. nullopt: it is not drawn so.
     std::optional<double> opensAt() const;
     // No draw was ever keyed, and a boiling pan has stood still near the mark for so long that it must be drawn from.
     bool hangs(Instant now) const;

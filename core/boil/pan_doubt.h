@@ -2,7 +2,8 @@
 // Can what a probe reads be in a pan? What boiled a minute ago over a burning fire does not stand far under boiling
 // water: cold sap that was let in warms again within minutes, and a pan whose fire goes out cools slowly. What does
 // neither is a probe on the bench, a wet lead or a meter that was switched to the other unit, and the doubt stands
-// until the reading is again what a pan can be. Nor does a pan that was never seen to boil stand cold over a fire.
+// until the reading is again what a pan can be. Plain numbers, in kelvin: the same number is also looked at as one of
+// the other unit. Nor does a pan that was never seen to boil stand cold over a fire.
 #include "core/quantity/quantity.h"
 
 #include <cstdint>

@@ -9,6 +9,8 @@ namespace {
 constexpr double spacing = 10, furthest = 300, before = 60, after = 10;
 constexpr double turnedBefore = 25; // s: so long after the turn what came before it is another line
 constexpr double falls = 0.3;       // K: so far off the line it is another liquid
+constexpr double bentOver = PanTrace::bendsOver.count(), bentAfter = 12, bentFewest = 5; // s; s; means
+constexpr double breaks = 0.25; // K that one of them may lie off
 
 } // namespace
 
@@ -50,9 +52,50 @@ std::optional<double> PanTrace::at(Instant time) const {
     return before.kelvin + share * (after.kelvin - before.kelvin);
 }
 
+// While hands draw, the reading bends: it was climbing, and thins as what stands behind flows in. What was read on both
+// sides of that time tells how; nullopt where too little was, or where it did not bend but break: then it is another
+// liquid on the other side.
+std::optional<double> PanTrace::bent(double when) const {
+    double sums[5] = {}, x[3] = {}; // of powers of the time off; of those times the reading
+    double first = bentOver, last = -bentOver;
+    const auto each = [&](const auto& take) {
+        for (std::size_t back = 0; back < count_ && mean(back).seconds >= when - bentOver; ++back)
+            if (const double off = mean(back).seconds - when; off <= bentOver)
+                take(off, double{mean(back).kelvin});
+    };
+    each([&](double off, double kelvin) {
+        first = std::min(first, off);
+        last = std::max(last, off);
+        double power = 1;
+        for (int i = 0; i < 5; ++i, power *= off / bentOver) {
+            sums[i] += power;
+            if (i < 3)
+                x[i] += power * kelvin;
+        }
+    });
+    if (sums[0] < bentFewest || last < bentAfter || first > -bentAfter)
+        return std::nullopt;
+    const auto& [n, t, tt, ttt, tttt] = sums;
+    const double whole = n * (tt * tttt - ttt * ttt) - t * (t * tttt - tt * ttt) + tt * (t * ttt - tt * tt);
+    const double now =
+        (x[0] * (tt * tttt - ttt * ttt) + x[1] * (tt * ttt - t * tttt) + x[2] * (t * ttt - tt * tt)) / whole;
+    const double slope =
+        (x[0] * (tt * ttt - t * tttt) + x[1] * (n * tttt - tt * tt) + x[2] * (t * tt - n * ttt)) / whole;
+    const double bend = (x[0] * (t * ttt - tt * tt) + x[1] * (t * tt - n * ttt) + x[2] * (n * tt - t * t)) / whole;
+    double furthestOff = 0;
+    each([&](double off, double kelvin) {
+        const double u = off / bentOver;
+        furthestOff = std::max(furthestOff, std::abs(kelvin - now - slope * u - bend * u * u));
+    });
+    return furthestOff < breaks ? std::optional{now} : std::nullopt;
+}
+
 std::optional<double> PanTrace::smooth(Instant time, std::optional<Instant> turned) const {
     const double when = start_ ? secondsBetween(*start_, time) : 0;
     const double turn = turned ? secondsBetween(*turned, time) : before;
+    if (turn > turnedBefore)
+        if (const auto through = bent(when))
+            return through;
     const double from = turn > turnedBefore ? std::min(before, turn) : before;
     struct Line {
         double n = 0, t = 0, x = 0, tt = 0, tx = 0;

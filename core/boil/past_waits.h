@@ -1,6 +1,6 @@
 #pragma once
 // What the last waits of this shift say of the one that lasts: a lognormal with slow forgetting, given how long it has
-// lasted already. It looks at no thermometer.
+// lasted already. It looks at no thermometer. Plain numbers, in seconds: sums of their logarithms.
 #include <array>
 #include <optional>
 

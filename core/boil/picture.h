@@ -76,7 +76,7 @@ enum class Shown : std::uint8_t {
 struct Why {
     std::variant<Shown, Series> of; // a figure, or a reading
     Reason reason;
-    double amount = 0; // seconds, where the reason has a length
+    double amount = 0; // seconds, where the reason has a length; GCC 12 doubts a Duration in the variant of ToldGround
     bool operator==(const Why&) const = default;
 };
 std::string_view nameOf(Shown figure); // as in the output
@@ -209,7 +209,8 @@ struct FuelPicture {
     std::optional<HeatAccount> hour, shift;
     std::optional<Volume> tank;          // sap left now
     std::optional<Volume> syrupExpected; // from the sap left in the tank
-    std::optional<double> syrupPerCord;  // litres a full cord, of the wood burnt so far
+    std::optional<Duration> allSyrup;    // if nobody draws: until the syrup pan is syrup from end to end
+    std::optional<double> syrupPerCord;  // litres a full cord, of the wood burnt so far; a cord has no type (cords.h)
     std::optional<double> cordPerHour;
     std::optional<double> cords;       // full ones, burnt so far
     std::optional<SugarAccount> sugar; // of the sap of known sugar and the draws that were measured
@@ -247,8 +248,10 @@ enum class CheckFate : std::uint8_t {
 // What makes a check worth less than it seems.
 enum class CheckRemark : std::uint8_t {
     none,
-    hotPrism,   // a refractometer further from 20 degC than its correction is known
-    cupNotTaken // the glass stood in a cup whose heat nobody noted
+    hotPrism,    // a refractometer further from 20 degC than its correction is known
+    cupNotTaken, // the glass stood in a cup whose heat nobody noted
+    inBaume,     // it fits the pan if its figure is one of the Baumé scale
+    hotScale     // it fits if the glass is made for a hot cup, or the cup's heat is taken out already
 };
 struct CheckPicture {
     Instant at{};

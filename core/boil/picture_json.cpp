@@ -28,6 +28,8 @@ public:
             out_.append("null");
             return;
         }
+        if (quick(*value, decimals))
+            return;
         std::array<char, 340> buffer; // filled as far as it is used
         char* end =
             std::to_chars(buffer.data(), buffer.data() + buffer.size(), *value, std::chars_format::fixed, decimals).ptr;
@@ -58,10 +60,6 @@ public:
         number(range->p90 ? std::optional{seconds(*range->p90)} : std::nullopt, 1);
         out_ += '}';
     }
-    void text(std::string_view name, std::string_view value) {
-        field(name);
-        string(value);
-    }
     // Only names and our own words come here; what JSON wants escaped is escaped all the same.
     void string(std::string_view value) {
         constexpr std::string_view hex = "0123456789abcdef";
@@ -85,7 +83,42 @@ public:
     }
     void raw(std::string_view value) { out_.append(value); }
 
+    // One of our names: nothing in it wants escaping.
+    void name(std::string_view value) {
+        out_ += '"';
+        out_.append(value);
+        out_ += '"';
+    }
+
 private:
+    // The same digits by whole numbers, several times as fast. The product is off by less than one part in 2^52: where
+    // it lies nearer to a tie than that, it is left to the slow way.
+    bool quick(double value, int decimals) {
+        constexpr std::array<std::uint64_t, 5> powers{1, 10, 100, 1000, 10000};
+        const std::uint64_t one = powers[static_cast<std::size_t>(decimals)];
+        const double size = std::abs(value) * static_cast<double>(one);
+        if (size >= 1e15)
+            return false;
+        const double below = std::floor(size), over = size - below;
+        if (std::abs(over - 0.5) <= size * 0x1p-52)
+            return false;
+        const std::uint64_t rounded = static_cast<std::uint64_t>(below) + (over > 0.5 ? 1 : 0);
+        std::array<char, 24> buffer; // filled as far as it is used
+        char* end = buffer.data();
+        if (value < 0 && rounded > 0)
+            *end++ = '-';
+        end = std::to_chars(end, buffer.data() + buffer.size(), rounded / one).ptr;
+        std::uint64_t rest = rounded % one;
+        if (rest > 0)
+            *end++ = '.';
+        for (std::uint64_t place = one / 10; rest > 0; place /= 10) {
+            *end++ = static_cast<char>('0' + rest / place);
+            rest %= place;
+        }
+        out_.append(buffer.data(), end);
+        return true;
+    }
+
     std::string& out_;
     bool first_ = true;
 };
@@ -111,7 +144,7 @@ void appendAlarms(Line& line, const Picture& picture) {
             continue;
         said |= bit;
         line.raw(comma);
-        line.string(nameOf(alarm.alarm));
+        line.name(nameOf(alarm.alarm));
         comma = ",";
     }
     line.raw("]");
@@ -128,7 +161,7 @@ void appendAlarmWhy(Line& line, const Picture& picture) {
             continue;
         said |= bit;
         line.raw(comma);
-        line.string(nameOf(alarm.alarm));
+        line.name(nameOf(alarm.alarm));
         line.raw(":[");
         comma = {};
         for (const AlarmPicture& other : picture.alarms) // of each probe that it is about
@@ -153,9 +186,9 @@ void appendTrust(Line& line, const Picture& picture) {
         if (!reading)
             continue;
         line.raw(comma);
-        line.string(row.name);
+        line.name(row.name);
         line.raw(":");
-        line.string(nameOf(reading->trust));
+        line.name(nameOf(reading->trust));
         comma = ",";
     }
     line.raw("}");
@@ -172,7 +205,7 @@ void appendWhy(Line& line, const Picture& picture) {
         if (said)
             continue;
         line.raw(comma);
-        line.string(std::visit(
+        line.name(std::visit(
             Overloaded{[](Shown figure) { return nameOf(figure); }, [](Series series) { return rowOf(series).name; }},
             why->of));
         line.raw(":");
@@ -186,7 +219,8 @@ void appendWhy(Line& line, const Picture& picture) {
 
 void appendJson(std::string& out, const Picture& picture) {
     Line line{out};
-    line.text("t", textOf(picture.at));
+    line.field("t");
+    line.name(textOf(picture.at));
     line.number("pressureKPa", picture.pressure ? std::optional{picture.pressure->kilopascal()} : std::nullopt, 4);
     line.number("waterBoilsC", celsius(picture.waterBoils), 4);
     line.number("syrupPanC", celsius(picture.syrupPan), 4);

@@ -8,15 +8,16 @@
 namespace panside {
 namespace {
 
-constexpr double f60 = 15.5556; // 60 degF
+constexpr Brix solids = Brix::degrees(66.0), heaviest = Brix::degrees(68.9), heavier = Brix::degrees(66.9);
+constexpr Temperature c20 = Temperature::celsius(20), f60 = Temperature::fahrenheit(60);
 constexpr Source usRule{"21 CFR 168.140 (66 percent solids) and 7 CFR 52.5961 to .5966, 2015 (at most 68.9)", true};
 constexpr Source canadaRule{"Canadian Grade Compendium, volume 7, in force December 2016", true};
 
 constexpr PlaceLaw us(std::string_view name) {
-    return {name, Country::unitedStates, 66.0, 68.9, 20, {}, usRule, name == "US"};
+    return {name, Country::unitedStates, solids, heaviest, c20, {}, usRule, name == "US"};
 }
 constexpr PlaceLaw canada(std::string_view name) {
-    return {name, Country::canada, 66.0, 68.9, 20, {}, canadaRule, name == "Canada"};
+    return {name, Country::canada, solids, heaviest, c20, {}, canadaRule, name == "Canada"};
 }
 
 constexpr std::array places{
@@ -42,9 +43,9 @@ constexpr std::array places{
     us("Louisiana"),
     PlaceLaw{"Maine",
              Country::unitedStates,
-             66.0,
-             68.9,
-             20,
+             solids,
+             heaviest,
+             c20,
              {},
              {"Maine Revised Statutes, title 7, section 892-A, 2007 and 2013", true},
              true},
@@ -59,9 +60,9 @@ constexpr std::array places{
     us("Nevada"),
     PlaceLaw{"New Hampshire",
              Country::unitedStates,
-             66.9,
-             68.9,
-             20,
+             heavier,
+             heaviest,
+             c20,
              {},
              {"named on pages of Cornell University Extension, 2022; the most is the federal one", true},
              true},
@@ -69,9 +70,9 @@ constexpr std::array places{
     us("New Mexico"),
     PlaceLaw{"New York",
              Country::unitedStates,
-             66.0,
-             68.9,
-             20,
+             solids,
+             heaviest,
+             c20,
              {},
              {"New York codes, title 1, part 270.1, about 2015", true},
              true},
@@ -89,8 +90,8 @@ constexpr std::array places{
     us("Utah"),
     PlaceLaw{"Vermont",
              Country::unitedStates,
-             66.9,
-             68.9,
+             heavier,
+             heaviest,
              f60,
              36.0,
              {"Vermont maple regulation: 36 degrees Baume or 66.9 Brix at 60 degF by its own chart, 2015", true},

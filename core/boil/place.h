@@ -20,16 +20,12 @@ struct Source {
 struct PlaceLaw {
     std::string_view name; // in English
     Country country;
-    double leastBrix;                 // by mass
-    std::optional<double> mostBrix;   // none known
-    double statedAtCelsius;           // the temperature the density is stated at
-    std::optional<double> leastBaume; // where the law has a chart of its own, which decides
+    Brix least;                       // of the sugar, by mass
+    std::optional<Brix> most;         // none: none is known
+    Temperature statedAt;             // the temperature the density is stated at
+    std::optional<double> leastBaume; // degrees on one paper scale, where the law has a chart of its own, which decides
     Source density;
     bool ownDensity; // a rule of its own; otherwise the federal one
-
-    Temperature statedAt() const { return Temperature::celsius(statedAtCelsius); }
-    Brix least() const { return Brix::degrees(leastBrix); }
-    std::optional<Brix> most() const { return mostBrix ? std::optional{Brix::degrees(*mostBrix)} : std::nullopt; }
 };
 
 // Every state, the District of Columbia, every province and territory; `US` and `Canada` for the federal rule alone.
@@ -55,7 +51,7 @@ struct LotRule {
 LotRule lotRule(const PlaceLaw& place);
 // Lead in syrup that is spoken of as too much.
 struct LeadLimit {
-    double partsPerBillion;
+    double partsPerBillion; // by mass
     Source source;
 };
 LeadLimit leadLimit(const PlaceLaw& place);

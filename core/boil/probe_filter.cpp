@@ -10,6 +10,13 @@ namespace panside {
 namespace {
 
 constexpr double shortestSilence = 10, implausibleFor = 5;
+// What stands at a probe in its pocket changes within its lag, of seconds at the least (common practice, no source):
+// the greater part of a kelvin and more, from one second to the next, is none of the pan's doing. After a freeze, as
+// syrup is drawn and soon after, or with hands at the pan, it may be; and so it may in a log that no boil has written.
+constexpr double leastLeap = 1.2, leapsWithin = 3, shareAtOnce = 0.7, overBoiling = 0.8; // K, s, K
+constexpr double frozenFor = 60, knownFor = 1800;                                        // s
+constexpr double leastStir = 0.015, coldPan = 5;                                         // K
+constexpr double slowly = 20;                                                            // seconds between samples
 
 // How a reading behaves: below which step nothing is called a spike, how fast it may move on its own (SI/s), how
 // quickly its slope can bend (SI/s2), and after how many seconds what was typed in is doubtful. Sizes are common
@@ -58,7 +65,7 @@ bool wrongUnitLikely(const ReadingRow& row, double si, Unit unit) {
 } // namespace
 
 Probe::Probe(std::string name, Series series)
-    : name_{std::move(name)}, typedHoldsFor_{mannerOf(series).typedHoldsFor} {}
+    : name_{std::move(name)}, byHand_{name_ == "hand"}, typedHoldsFor_{mannerOf(series).typedHoldsFor} {}
 
 Instant Probe::silentAt() const {
     // One sample tells no spacing: what was written down once may never have been a probe.
@@ -84,9 +91,12 @@ void Probe::countGap(Instant at) {
 
 void Probe::addSample(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around) {
     const bool gap = last_ && !byHand() && at >= silentAt();
+    if (!last_)
+        first_ = at;
     countGap(at);
     const bool hasDigits =
         row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
+    held_ = static_cast<float>(secondsBetween(digit_.unchangedSince(), at));
     if (hasDigits && !byHand())
         digit_.addSample(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
     otherHeightSince_ = around.otherHeight ? std::optional{otherHeightSince_.value_or(at)} : std::nullopt;
@@ -107,16 +117,23 @@ void Probe::addSample(const ReadingRow& row, double si, Unit unit, Instant at, c
     const Manner manner = mannerOf(row.series);
     const double dt = secondsBetween(believedAt_, at);
     const double gate = std::max(manner.smallestSpike, 6 * noise()) + manner.moves * dt;
-    const bool spike = std::abs(si - (x_ + v_ * std::min(dt, 60.0))) > gate;
+    const double onward = v_ * std::min(dt, 60.0);
+    const double off = si - (x_ + onward);
+    // What climbs to the boil stops there: read each minute, that is neither noise nor a spike, and no slope carries
+    // on.
+    const bool bends = dt > slowly && std::abs(off) > manner.smallestSpike && (si - x_) * off < 0;
+    const bool spike = !bends && std::abs(off) > gate;
     spikes_ += ((spike ? 1.0F : 0.0F) - spikes_) / 20;
     if (jumping_ ? spikes_ < 0.1F : spikes_ > 0.35F) {
         jumping_ = !jumping_;
         jumpingSince_ = at;
     }
     if (spike)
-        pend(row, si, at, gate);
+        pend(row, si, at, gate, around);
+    else if (bends)
+        start(row, si, (si - x_) / dt, at);
     else
-        follow(row, si, at);
+        follow(row, si, at, around);
     watchSteam(row, at, around);
     watchPan(row, unit, at, around);
 }
@@ -170,6 +187,11 @@ void Probe::watchSteam(const ReadingRow& row, Instant at, const Around& around) 
 }
 
 void Probe::seenByHand() {
+    if (leap_) {
+        leap_.reset();
+        implausibleSince_.reset();
+        refusal_ = Reason::none;
+    }
     touchingSince_.reset();
     steamSince_.reset();
     highest_ = 0;
@@ -187,11 +209,13 @@ void Probe::refuse(Reason reason, double si, Instant at) {
 }
 
 // A sample that does not fit: a spike if the next ones go back, a new level if they stay for five seconds.
-void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
+void Probe::pend(const ReadingRow& row, double si, Instant at, double gate, const Around& around) {
     if (pendings_ > 0 && std::abs(si - pending_[(pendings_ - 1) % pendCount].si) > 2 * gate)
         pendings_ = 0;
-    if (pendings_ == 0)
+    if (pendings_ == 0) {
         pendingSince_ = at;
+        pendedFirst_ = held_ > frozenFor ? x_ : si;
+    }
     if (pendings_ == pendCount) {
         std::rotate(pending_.begin(), pending_.begin() + 1, pending_.end());
         --pendings_;
@@ -212,13 +236,32 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate) {
         si > high_ + 1.2 && si > highest_ + 0.8 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;
-    }
+    } else
+        watchLeap(row, si, around);
     const Sample first = pending_[0];
     const double over = secondsBetween(first.at, at);
     const double slope = over > 0 ? (si - first.si) / over : 0;
     if (implausibleSince_)
         settledAt_ = at;
     start(row, si, row.fastest > 0 ? std::clamp(slope, -row.fastest, row.fastest) : 0, at);
+}
+
+void Probe::watchLeap(const ReadingRow& row, double si, const Around& around) {
+    if (row.series != Series::syrup_pan || !around.waterBoils || touchingSince_)
+        return;
+    const double by = si - x_;
+    const bool isAtOnce = std::abs(pendedFirst_ - x_) >= shareAtOnce * std::abs(by) &&
+                          secondsBetween(believedAt_, pendingSince_) <= leapsWithin;
+    const bool isKnown = secondsBetween(first_, pendingSince_) > knownFor && noise() > leastStir;
+    if (leap_ && by * leap_->by < 0 && std::abs(by + leap_->by) < std::abs(leap_->by) / 2)
+        leap_.reset();
+    else if (std::abs(by) >= leastLeap && isAtOnce && isKnown && !around.handsAtPan && !steamSince_ &&
+             std::min(x_, si) > *around.waterBoils + overBoiling)
+        leap_ = Leap{pendingSince_, leap_ ? leap_->by + by : by};
+    else
+        return;
+    implausibleSince_ = leap_ ? leap_->at : pendingSince_;
+    refusal_ = Reason::tooFast;
 }
 
 void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
@@ -237,9 +280,11 @@ void Probe::start(const ReadingRow& row, double si, double slope, Instant at) {
 // An alpha-beta filter whose gains follow from the noise seen, the spacing and how quickly a slope can bend (the
 // steady-state gains of Kalata, IEEE Trans. AES-20, 1984): slow samples pass nearly as they are, quick ones are
 // smoothed.
-void Probe::follow(const ReadingRow& row, double si, Instant at) {
+void Probe::follow(const ReadingRow& row, double si, Instant at, const Around& around) {
     pendings_ = 0;
-    if (implausibleSince_ && secondsBetween(settledAt_, at) >= 30) {
+    if (leap_ && around.waterBoils && x_ < *around.waterBoils - coldPan)
+        leap_.reset(); // another boil
+    if (implausibleSince_ && !leap_ && secondsBetween(settledAt_, at) >= 30) {
         implausibleSince_.reset();
         refusal_ = Reason::none;
     }

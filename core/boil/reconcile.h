@@ -4,7 +4,7 @@
 
 namespace panside {
 
-// A figure with its standard uncertainty, litres an hour.
+// A figure with its standard uncertainty, litres an hour: plain numbers of a normal matrix.
 struct Rated {
     double litrePerHour;
     double sd;

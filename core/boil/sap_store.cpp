@@ -31,8 +31,10 @@ void SapStore::absorb(const State& state, const Fact& fact) {
         return;
     if (levelCount_ > 0 && secondsBetween(levels_[(levelCount_ - 1) % levelsKept].at, fact.at) < levelEvery)
         return;
-    if (const auto level = state.sensors.of(Series::tank_level).value(fact.at); level && level->at == fact.at)
+    if (const auto level = state.sensors.of(Series::tank_level).value(fact.at); level && level->at == fact.at) {
         levels_[levelCount_++ % levelsKept] = {fact.at, Volume::ofSi(level->si).litre()};
+        judge();
+    }
 }
 
 // What came last is thought to be in it whole, and before it so much as is left: a tank is drawn from below, and
@@ -62,14 +64,17 @@ std::size_t SapStore::within(double seconds) const {
     return n;
 }
 
+void SapStore::judge() {
+    const std::size_t lately = within(fillWindow), dips = within(dipWindow);
+    filling_ = lately >= fillReadings ? rising(lately) : rising(std::min(fillReadings, dips));
+    if (!filling_ && lately >= fillReadings)
+        filling_ = rising(within(pumpWindow));
+    const auto line = slope(lately >= fillReadings ? lately : dips);
+    falls_ = line && line->perSecond * line->span < -fillRise && line->perSecond < -fillSurely * line->error;
+}
+
 std::optional<double> SapStore::filling(Instant now) const {
-    if (levelCount_ == 0 || secondsBetween(level(0).at, now) > fillStale)
-        return std::nullopt;
-    if (const std::size_t n = within(fillWindow); n >= fillReadings) {
-        const auto steady = rising(n);
-        return steady ? steady : rising(within(pumpWindow));
-    }
-    return rising(std::min(fillReadings, within(dipWindow)));
+    return levelCount_ > 0 && secondsBetween(level(0).at, now) <= fillStale ? filling_ : std::nullopt;
 }
 
 std::optional<SapStore::Slope> SapStore::slope(std::size_t n) const {
@@ -137,10 +142,7 @@ std::optional<SapStore::Rim> SapStore::rim(const State& state, Instant now) cons
     Rim rim{*holds - Volume::ofSi(level->si) - Volume::litre(risen)};
     if (rate)
         rim.filling = VolumeFlow::litrePerHour(*rate * 3600);
-    const std::size_t lately = within(fillWindow);
-    const auto line =
-        rate || levelCount_ == 0 ? std::nullopt : slope(lately >= fillReadings ? lately : within(dipWindow));
-    rim.falls = line && line->perSecond * line->span < -fillRise && line->perSecond < -fillSurely * line->error;
+    rim.falls = !rate && falls_;
     return rim;
 }
 

@@ -37,7 +37,8 @@ private:
     static constexpr std::size_t cameKept = 16, levelsKept = 32;
 
     void showAge(double litre, Instant now, SapPicture& store) const;
-    // Litres a second; nullopt where it does not surely fill.
+    // By the levels as they stand: litres a second, nullopt where it does not surely fill; and whether it surely falls.
+    void judge();
     std::optional<double> filling(Instant now) const;
     // By the last so many levels.
     std::optional<double> rising(std::size_t n) const;
@@ -52,6 +53,8 @@ private:
     std::array<Came, cameKept> came_{};
     std::array<Level, levelsKept> levels_{};
     std::size_t cameCount_ = 0, levelCount_ = 0;
+    std::optional<double> filling_;
+    bool falls_ = false;
 };
 
 } // namespace panside

@@ -15,7 +15,8 @@ std::optional<Brix> sapSugar(const SapIn& sap) {
 }
 
 std::optional<Brix> sapSugar(const DayRow& row) {
-    return sapSugar(row.brix(), row.temperature(), row.temperature(Key::cal));
+    const bool floats = row.text(Key::with) != "refractometer"; // a prism has no scale of its own heat
+    return floats ? sapSugar(row.brix(), row.temperature(), row.temperature(Key::cal)) : row.brix();
 }
 
 } // namespace panside

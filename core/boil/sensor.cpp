@@ -126,7 +126,7 @@ PanDoubt::Around Sensors::aroundPan(const State& state, const Probe& probe, Seri
     if (const auto water = state.weather.boiling(at)) {
         const bool syrup = series == Series::syrup_pan;
         const double offset = syrup ? state.mark.offset(at).kelvin() : 0;
-        const double sd = std::hypot(water->uncertainty.kelvin(), syrup ? state.mark.offsetSd(at).kelvin() : 0.3);
+        const double sd = std::hypot(water->uncertainty().kelvin(), syrup ? state.mark.offsetSd(at).kelvin() : 0.3);
         around.boils = water->waterBoils.kelvin() + offset;
         around.margin = std::clamp(surely * sd, least, most);
     } else {
@@ -146,8 +146,10 @@ PanDoubt::Around Sensors::aroundPan(const State& state, const Probe& probe, Seri
 
 void Sensors::absorb(const State& state, const Fact& fact) {
     if (std::holds_alternative<PanSwapped>(fact.what) || std::holds_alternative<DensityCheck>(fact.what))
-        for (Probe& probe : sensors_[static_cast<std::size_t>(Series::syrup_pan)].probes_)
+        for (Probe& probe : sensors_[static_cast<std::size_t>(Series::syrup_pan)].probes_) {
+            handsAt_ = fact.at;
             probe.seenByHand();
+        }
     const auto* reading = std::get_if<Reading>(&fact.what);
     if (!reading)
         return;
@@ -156,6 +158,9 @@ void Sensors::absorb(const State& state, const Fact& fact) {
     Probe::Around around;
     around.boiling = boiling(state, fact.at);
     around.drawing = state.course.drawing();
+    constexpr double justNow = 120; // seconds
+    const auto lately = [&](const auto& then) { return then && secondsBetween(*then, fact.at) < justNow; };
+    around.handsAtPan = around.drawing || lately(state.course.closedAt) || lately(handsAt_);
     around.firing = !state.course.shutdownAt;
     if (reading->series == Series::syrup_pan)
         if (const auto water = state.weather.boiling(fact.at))

@@ -13,7 +13,8 @@ namespace panside {
 
 struct State;
 
-// One probe as it comes in: freed of spikes and noise, and how far it can be believed.
+// One probe as it comes in: freed of spikes and noise, and how far it can be believed. Its numbers are plain, SI of the
+// dimension of its series: one filter serves them all.
 class Probe {
 public:
     Probe(std::string name, Series series);
@@ -23,6 +24,7 @@ public:
         bool boiling = false;
         bool othersMove = false; // other thermometers have moved since this one last did
         bool drawing = false, firing = false;
+        bool handsAtPan = false;          // syrup is drawn or was just now, or hands were at the pan
         std::optional<double> waterBoils; // kelvin, on this probe's scale
         PanDoubt::Around pan;             // of a pan's probe
         bool otherHeight = false;         // no weather makes this pressure at the height that is set
@@ -32,12 +34,19 @@ public:
     void seenByHand();
 
     const std::string& name() const { return name_; }
-    bool byHand() const { return name_ == "hand"; }
+    bool byHand() const { return byHand_; }
     std::optional<Instant> last() const { return last_; }
     double spacing() const { return spacing_; } // seconds between its samples, usually; 0: not known yet
     Instant silentAt() const;                   // when it will have been silent for too long
     bool silent(Instant now) const { return !byHand() && last_ && now >= silentAt(); }
     bool stuck() const { return digit_.stuck(); }
+    // In the pan it came to stand so much higher (or lower) from one sample to the next, as no liquid does: another
+    // probe, plug or lead. Until it leaps back, or hands were at the pan.
+    struct Leap {
+        Instant at;
+        double by; // SI
+    };
+    const std::optional<Leap>& leap() const { return leap_; }
     // Silences so long that it was put by, and came back. A press gauge is read while somebody presses.
     static constexpr double putBy = 900; // seconds
     std::uint32_t pauses() const { return pauses_; }
@@ -66,9 +75,10 @@ private:
     void watchSteam(const ReadingRow& row, Instant at, const Around& around);
     void watchPan(const ReadingRow& row, Unit unit, Instant at, const Around& around);
     void refuse(Reason reason, double si, Instant at);
-    void pend(const ReadingRow& row, double si, Instant at, double gate);
+    void pend(const ReadingRow& row, double si, Instant at, double gate, const Around& around);
+    void watchLeap(const ReadingRow& row, double si, const Around& around);
     void start(const ReadingRow& row, double si, double slope, Instant at);
-    void follow(const ReadingRow& row, double si, Instant at);
+    void follow(const ReadingRow& row, double si, Instant at, const Around& around);
 
     struct Sample {
         double si = 0;
@@ -77,6 +87,7 @@ private:
     static constexpr std::size_t gapCount = 5, pendCount = 4;
 
     std::string name_;
+    bool byHand_;
     double typedHoldsFor_; // seconds
     std::optional<Instant> last_, implausibleSince_;
     std::array<float, gapCount> gaps_{};
@@ -92,6 +103,10 @@ private:
     // samples that do not fit, waiting to be borne out or forgotten
     std::array<Sample, pendCount> pending_{};
     std::uint8_t pendings_ = 0;
+    double pendedFirst_ = 0;
+    float held_ = 0; // seconds that it had shown the same to the last digit, before this sample
+    std::optional<Leap> leap_;
+    Instant first_{};
     Instant pendingSince_{};
     Reason refusal_ = Reason::none;
     Instant settledAt_{}; // after a jump that no pan can make: believed again from here on
@@ -152,6 +167,7 @@ private:
     PanDoubt::Fire fire(const State& state, double boils, Instant at) const;
 
     std::array<Sensor, seriesCount> sensors_;
+    std::optional<Instant> handsAt_; // at the syrup pan: a check, another pan
 };
 
 } // namespace panside

@@ -14,9 +14,9 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::target_density:
         return 0.669;
     case Setting::legal_minimum:
-        return law() ? law()->least().si() : 0.660;
+        return law() ? law()->least.si() : 0.660;
     case Setting::too_heavy:
-        return law() && law()->most() ? law()->most()->si() : 0.689;
+        return law() && law()->most ? law()->most->si() : 0.689;
     case Setting::wood_moisture:
         return 0.20;
     case Setting::pressure_offset:

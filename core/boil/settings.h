@@ -14,7 +14,7 @@ public:
         if (set.key == Setting::overflow_calls)
             overflowCalls_ = set.text;
     }
-    // SI, if it was set or has a default.
+    // SI of the setting's own dimension, if it was set or has a default; the accessors give it its type.
     std::optional<double> si(Setting key) const;
     bool wasSet(Setting key) const { return si_[static_cast<std::size_t>(key)].has_value(); }
 
@@ -27,7 +27,7 @@ public:
     Pressure pressureOffset() const { return Pressure::ofSi(*si(Setting::pressure_offset)); }
     TemperatureDifference probeOffset() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset)); }
     TemperatureDifference probeOffsetSd() const { return TemperatureDifference::ofSi(*si(Setting::probe_offset_sd)); }
-    double woodMoisture() const { return *si(Setting::wood_moisture); } // fraction, wet basis
+    WetBasis woodMoisture() const { return WetBasis{*si(Setting::wood_moisture)}; }
     std::optional<Length> elevation() const { return as<Length>(Setting::elevation); }
     std::optional<Area> fluePanArea() const { return as<Area>(Setting::flue_pan_area); }
     std::optional<Area> syrupPanArea() const { return as<Area>(Setting::syrup_pan_area); }

@@ -75,21 +75,21 @@ std::optional<Trend::Line> Trends::of(Series series, Instant now, double after) 
     return line;
 }
 
-std::optional<double> Trends::usualLevel(Series series) const {
+std::optional<Length> Trends::usualLevel(Series series) const {
     const std::size_t index = series == Series::pan_level ? 0 : 1;
-    return usualFor_[index] > 600 ? std::optional{usual_[index]} : std::nullopt;
+    return usualFor_[index] > 600 ? std::optional{Length::metre(usual_[index])} : std::nullopt;
 }
 
 std::optional<Trends::Inflow> Trends::inflow() const {
     if (feedFor_ < 600 || feedUsual_ <= 0)
         return std::nullopt;
-    return Inflow{feedUsual_, stoodSince_};
+    return Inflow{VolumeFlow::ofSi(feedUsual_), stoodSince_};
 }
 
-std::optional<double> Trends::hottestStack() const {
+std::optional<Temperature> Trends::hottestStack() const {
     if (!stackFrom_ || secondsBetween(*stackFrom_, stackAt_) < 3600)
         return std::nullopt;
-    return hottest_;
+    return Temperature::kelvin(hottest_);
 }
 
 void Trends::standsOrRuns(bool stands, Instant since) {
@@ -181,7 +181,10 @@ bool Trends::overfull(Instant now) const {
     return overfullFrom_ && secondsBetween(*overfullFrom_, now) >= lasts;
 }
 
-double Trends::panHighBefore() const { return *std::max_element(panHighs_.begin() + 1, panHighs_.end()); }
+std::optional<Temperature> Trends::panHighBefore() const {
+    const double highest = *std::max_element(panHighs_.begin() + 1, panHighs_.end());
+    return highest > 0 ? std::optional{Temperature::kelvin(highest)} : std::nullopt;
+}
 
 void Trends::absorb(const State& state, const Fact& fact) {
     const auto* reading = std::get_if<Reading>(&fact.what);

@@ -1,5 +1,6 @@
 #pragma once
-// Straight lines through the latest readings: how fast something really moves, and how surely.
+// Straight lines through the latest readings: how fast something really moves, and how surely. Plain numbers where the
+// same line serves every series: SI of its dimension.
 #include "core/boil/fact.h"
 
 #include <array>
@@ -42,21 +43,21 @@ public:
     static constexpr double patience = 60;
     std::optional<Trend::Line> of(Series series, Instant now, double after = patience) const;
     // What the level usually is, from the shift so far; the set running depth is for the caller to prefer.
-    std::optional<double> usualLevel(Series series) const;
-    // Sap running in, cubic metre a second, over the last minutes; from feed_flow, else from the tank. nullopt: not
+    std::optional<Length> usualLevel(Series series) const;
+    // Sap running in, over the last minutes; from feed_flow, else from the tank. nullopt: not
     // known.
     struct Inflow {
-        double usual;       // over the last half hour
+        VolumeFlow usual;   // over the last half hour
         Instant stoodSince; // since when next to nothing runs in; Instant::max(): it runs
     };
     std::optional<Inflow> inflow() const;
     // The hottest that the stack ran for half a minute, up to ten or twenty minutes ago, once it has been watched for
     // an hour.
-    std::optional<double> hottestStack() const;
+    std::optional<Temperature> hottestStack() const;
     // The syrup pan stands far over its running depth, and has for minutes while it boils: more runs in than boils off.
     bool overfull(Instant now) const;
-    // The highest that the syrup pan read in the last minutes, the last half minute left out; kelvin, 0 for none.
-    double panHighBefore() const;
+    // The highest that the syrup pan read in the last minutes, the last half minute left out.
+    std::optional<Temperature> panHighBefore() const;
 
 private:
     void takeFeed(double flow, Instant at);

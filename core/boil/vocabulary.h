@@ -15,7 +15,7 @@ struct ReadingRow {
     std::string_view name;
     Dimension dimension;
     Unit exported;          // the unit an export or a new probe line is written in
-    double lowest, highest; // SI
+    double lowest, highest; // SI of the row's dimension
     double fastest;         // SI a second, the quickest change that is believed for 5 s on end; 0: any
 };
 const ReadingRow& rowOf(Series series);
@@ -30,7 +30,7 @@ struct SettingRow {
     std::string_view name;
     Dimension dimension;
     Unit exported;
-    double lowest, highest; // SI
+    double lowest, highest; // SI of the row's dimension
 };
 const SettingRow& rowOf(Setting key);
 std::span<const SettingRow> allSettings();

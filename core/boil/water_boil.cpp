@@ -88,13 +88,13 @@ WaterVerdict judgeAlone(double at) {
 
 } // namespace
 
-std::vector<WaterSample> waterSamples(std::span<const Boil::Entry> facts, const std::string& probe, Instant since) {
+std::vector<WaterSample> waterSamples(const Facts& facts, const std::string& probe, Instant since) {
     std::vector<WaterSample> samples;
-    for (auto entry = facts.rbegin(); entry != facts.rend() && entry->fact.at >= since; ++entry)
-        if (const auto* reading = std::get_if<Reading>(&entry->fact.what))
+    Fact scratch{};
+    for (std::size_t i = facts.before(since); i < facts.size(); ++i)
+        if (const auto* reading = std::get_if<Reading>(&facts.fact(i, scratch).what))
             if (reading->series == Series::syrup_pan && reading->probe == probe)
-                samples.push_back({entry->fact.at, reading->temperature()});
-    std::ranges::reverse(samples);
+                samples.push_back({facts.at(i), reading->temperature()});
     return samples;
 }
 
@@ -106,14 +106,14 @@ WaterLook lookAtWater(std::span<const WaterSample> samples, Instant now, const s
     const WaterLine line = lineThrough(last);
     look.at = Temperature::kelvin(line.mean);
     look.scatter = TemperatureDifference::kelvin(line.scatter);
-    look.kelvinPerMinute = line.slope * 60;
+    look.eachMinute = TemperatureDifference::kelvin(line.slope * 60);
     look.watched = Duration{std::min(waterWatch.count(), secondsBetween(last.front().at, now))};
     if (expected)
         look.off = *look.at - expected->at;
     // A watch that begins with a reading 2 s late is a whole one.
     if (last.size() < fewest || look.watched.count() < 0.9 * waterWatch.count())
         return look;
-    if (std::abs(look.kelvinPerMinute) > still && std::abs(line.slope) * waterWatch.count() > 1.5 * line.scatter)
+    if (std::abs(look.eachMinute.kelvin()) > still && std::abs(line.slope) * waterWatch.count() > 1.5 * line.scatter)
         look.verdict = WaterVerdict::stillWarming;
     else if (line.scatter > std::max(rolling, 0.55 * digit(last)))
         look.verdict = WaterVerdict::restless;

@@ -14,7 +14,7 @@ namespace panside {
 enum class WaterVerdict : std::uint8_t {
     nothingRead,  // no reading of this probe since it began
     watching,     // too short to say
-    stillWarming, // or cooling: `kelvinPerMinute` has the sign
+    stillWarming, // or cooling: `eachMinute` has the sign
     restless,     // scatters too much for a rolling boil around the whole probe
     fits,
     notBoiling,   // stands still, far under the boiling point
@@ -27,7 +27,7 @@ struct WaterLook {
     WaterVerdict verdict = WaterVerdict::nothingRead;
     std::optional<Temperature> at = {}; // what is read, the middle of the last readings, on the probe's own scale
     TemperatureDifference scatter{};    // standard deviation about their line
-    double kelvinPerMinute = 0;         // slope of that line
+    TemperatureDifference eachMinute{}; // slope of that line
     Duration watched{0};                // of the waterWatch that it needs
     std::optional<TemperatureDifference> off = {}; // at, less what was to be expected of this probe
     bool settled() const { return verdict >= WaterVerdict::fits; }
@@ -50,8 +50,8 @@ struct WaterSample {
     Instant at;
     Temperature read;
 };
-// The readings of one probe from `since` on, oldest first; from the end, so that a long shift costs nothing.
-std::vector<WaterSample> waterSamples(std::span<const Boil::Entry> facts, const std::string& probe, Instant since);
+// The readings of one probe from `since` on, oldest first; a long shift before it costs nothing.
+std::vector<WaterSample> waterSamples(const Facts& facts, const std::string& probe, Instant since);
 
 WaterLook lookAtWater(std::span<const WaterSample> samples, Instant now, const std::optional<ExpectedBoil>& expected);
 

@@ -4,10 +4,12 @@
 #include "core/boil/state.h"
 #include "core/boil/water_boil.h"
 #include "core/physics/air.h"
+#include "core/physics/sugar.h"
 #include "core/physics/water.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -22,9 +24,9 @@ constexpr double leap = 2, sameAgain = 0.5;
 // is worth beside a look at boiling water.
 constexpr double probeWrong = 0.3, doubtedKelvin = 1;
 
-double aged(const Weather::Boiling& boiling, Instant now) {
-    const double hours = std::max(0.0, secondsBetween(boiling.from, now)) / 3600;
-    return std::hypot(boiling.uncertainty.kelvin(), kelvinPerHour * hours);
+Weather::Boiling aged(Weather::Boiling boiling, Instant now) {
+    boiling.age = Duration{std::max(0.0, secondsBetween(boiling.from, now))};
+    return boiling;
 }
 
 // By how much the boiling point moves with a pressure.
@@ -33,24 +35,36 @@ double kelvinFor(Pressure pressure, Pressure step) {
     return a && b ? (*b - *a).kelvin() : 0;
 }
 
-std::optional<Weather::Boiling> boilingAt(Pressure pressure, Pressure uncertainty, Instant from) {
+std::optional<Weather::Boiling> boilingAt(const State& state, Pressure pressure, Pressure uncertainty, Instant from) {
     const auto boils = waterBoilingPoint(pressure);
     if (!boils)
         return std::nullopt;
-    return Weather::Boiling{pressure, *boils, TemperatureDifference::kelvin(kelvinFor(pressure, uncertainty)), from,
-                            pressure};
+    return Weather::Boiling{pressure, *boils,   TemperatureDifference::kelvin(kelvinFor(pressure, uncertainty)),
+                            from,     pressure, boilingRise(state.settings.targetDensity(), pressure)};
 }
 
 } // namespace
+
+TemperatureDifference Weather::Boiling::uncertainty() const {
+    return TemperatureDifference::kelvin(std::hypot(given.kelvin(), kelvinPerHour * (age.count() / 3600)));
+}
 
 void Weather::takeBarometer(const State& state, Instant at) {
     const auto read = state.sensors.of(Series::pressure).value(at);
     if (!read)
         return;
     const Pressure pressure = Pressure::pascal(read->si) - state.settings.pressureOffset();
-    if (auto boiling = boilingAt(pressure, Pressure::pascal(barometerPascal), read->at))
+    const auto boiling = boilingAt(state, pressure, Pressure::pascal(barometerPascal), read->at);
+    if (!boiling)
+        return;
+    // What it said before it was in doubt holds on, and ages.
+    const Sensor& sensor = state.sensors.of(Series::pressure);
+    if (sensor.reason(at) == Reason::otherHeight) {
+        suspect_ = boiling;
+    } else if (sensor.trust(at) == Trust::good || !barometer_) {
         barometer_ = boiling;
-    barometerDoubted_ = state.sensors.of(Series::pressure).reason(at) == Reason::otherHeight;
+        suspect_.reset();
+    }
 }
 
 void Weather::takeReport(const State& state) {
@@ -64,13 +78,15 @@ void Weather::takeReport(const State& state) {
     const auto station = stationFromSeaLevel(*reported_, *elevation, air);
     const auto uncertainty = stationFromSeaLevelUncertainty(*reported_, *elevation, air);
     if (station && uncertainty)
-        report_ = boilingAt(*station, *uncertainty, reportedAt_);
+        report_ = boilingAt(state, *station, *uncertainty, reportedAt_);
     reportDoubted_ = looksUnreduced(*reported_, *elevation, doubtedFrom);
 }
 
 // The height made known after the check.
 void Weather::takeHeight(const State& state) {
     const auto elevation = state.settings.elevation();
+    if (elevation && barometer_ && looksReduced(*barometer_->pressure, *elevation, doubtedFrom))
+        suspect_ = std::exchange(barometer_, std::nullopt);
     const auto band = elevation ? boilingBand(*elevation) : std::nullopt;
     if (!band || !check_ || checkBorneOut_)
         return;
@@ -89,7 +105,7 @@ void Weather::takeCheck(const State& state, const WaterCheck& check, Instant at)
     // Water that did not boil, a probe in the steam or on the metal: one look may be wrong, two that agree are not.
     const auto known = boiling(at);
     const bool leaps =
-        known && std::abs((boiled - known->waterBoils).kelvin()) > std::max(leap, 3 * known->uncertainty.kelvin());
+        known && std::abs((boiled - known->waterBoils).kelvin()) > std::max(leap, 3 * known->uncertainty().kelvin());
     const bool again = doubted_ && std::abs((boiled - *doubted_).kelvin()) <= sameAgain;
     // Of two looks that nothing else bears out, either may be the slip: then the last one counts.
     const bool alone = known && !known->pressure && !checkBorneOut_;
@@ -106,7 +122,14 @@ void Weather::takeCheck(const State& state, const WaterCheck& check, Instant at)
     checkBorneOut_ = again || (known && !leaps);
     // A probe may read further off than any weather goes; the rise over it is that of weather all the same.
     if (const auto pressure = saturationPressure(std::clamp(boiled, coldestBoil, hottestBoil)))
-        check_ = Boiling{std::nullopt, boiled, TemperatureDifference::kelvin(checkKelvin), at, *pressure};
+        check_ = Boiling{std::nullopt, boiled,    TemperatureDifference::kelvin(checkKelvin),
+                         at,           *pressure, boilingRise(state.settings.targetDensity(), *pressure)};
+}
+
+void Weather::takeTarget(const State& state) {
+    for (auto* source : {&barometer_, &report_, &check_, &suspect_})
+        if (*source)
+            (*source)->targetRise = boilingRise(state.settings.targetDensity(), (*source)->forModel);
 }
 
 void Weather::absorb(const State& state, const Fact& fact) {
@@ -132,6 +155,8 @@ void Weather::absorb(const State& state, const Fact& fact) {
         }
         if (set->key == Setting::pressure_offset)
             takeBarometer(state, fact.at);
+        if (set->key == Setting::target_density)
+            takeTarget(state);
     } else {
         return;
     }
@@ -142,17 +167,19 @@ void Weather::absorb(const State& state, const Fact& fact) {
 
 std::optional<Weather::Boiling> Weather::boiling(Instant now) const {
     const std::optional<Boiling>* best = nullptr;
-    const auto worth = [&](const std::optional<Boiling>& source) {
-        const bool doubted = (&source == &barometer_ && barometerDoubted_) || (&source == &report_ && reportDoubted_);
-        return aged(*source, now) + (doubted ? doubtedKelvin : 0);
+    const auto isDoubted = [&](const std::optional<Boiling>& source) {
+        return &source == &suspect_ || (&source == &report_ && reportDoubted_);
     };
-    for (const auto* source : {&barometer_, &report_, &check_})
+    const auto worth = [&](const std::optional<Boiling>& source) {
+        return aged(*source, now).uncertainty().kelvin() + (isDoubted(source) ? doubtedKelvin : 0);
+    };
+    for (const auto* source : {&barometer_, &report_, &check_, &suspect_})
         if (*source && (!best || worth(*source) < worth(*best)))
             best = source;
     if (!best)
         return std::nullopt;
-    Boiling boiling = **best;
-    boiling.uncertainty = TemperatureDifference::kelvin(aged(boiling, now));
+    Boiling boiling = aged(**best, now);
+    boiling.doubted = isDoubted(*best);
     return boiling;
 }
 

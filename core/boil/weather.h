@@ -18,9 +18,13 @@ public:
     struct Boiling {
         std::optional<Pressure> pressure; // none when it rests on a water check
         Temperature waterBoils;
-        TemperatureDifference uncertainty; // standard, grown with age
-        Instant from;                      // when what it rests on was read
-        Pressure forModel;                 // the pressure at which water boils so: for the rise model
+        TemperatureDifference given;                     // standard uncertainty when it was read
+        Instant from;                                    // when that was
+        Pressure forModel;                               // the pressure at which water boils so: for the rise model
+        std::optional<TemperatureDifference> targetRise; // of the density wanted, which all ask for
+        Duration age{0};
+        bool doubted = false;                      // no weather makes that pressure at this height
+        TemperatureDifference uncertainty() const; // standard, grown with age
     };
     // nullopt where there is neither barometer nor water check; `why` says which reason.
     std::optional<Boiling> boiling(Instant now) const;
@@ -36,13 +40,16 @@ private:
 
     RepeatedWaterCheck repeated_;
     bool newCheck_ = false;
-    // A source's word, its uncertainty as it was when given.
+    void takeTarget(const State& state);
+
+    // A source's word.
     std::optional<Boiling> barometer_, report_, check_;
+    std::optional<Boiling> suspect_;   // what a barometer says now that no weather makes at this height
     std::optional<Pressure> reported_; // at sea level, as the report gave it
     Instant reportedAt_{};
-    bool checkBorneOut_ = false;                            // by another check or by the weather
-    bool barometerDoubted_ = false, reportDoubted_ = false; // no weather makes them at this height
-    std::optional<Temperature> doubted_;                    // what a check said that could not be believed yet
+    bool checkBorneOut_ = false;         // by another check or by the weather
+    bool reportDoubted_ = false;         // no weather makes it at this height
+    std::optional<Temperature> doubted_; // what a check said that could not be believed yet
     Reason why_ = Reason::noPressure;
 };
 

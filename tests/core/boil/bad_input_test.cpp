@@ -150,7 +150,7 @@ TEST(Hindsight, ScoresEachDrawAndKeepsTheFansAsTheyStood) {
 TEST(PanTrace, IsFreedOfNoiseByTheLineThroughTheMinuteAndTenSeconds) {
     const auto traced = [](double last) {
         PanTrace trace;
-        for (int i = 0; i < 30; ++i)
+        for (int i = 0; i < 22; ++i)
             trace.add(noon + Duration{10.0 * i}, 100 + 0.01 * i + (i % 2 ? 0.05 : -0.05) + (i > 20 ? last : 0));
         return trace;
     };
@@ -162,6 +162,16 @@ TEST(PanTrace, IsFreedOfNoiseByTheLineThroughTheMinuteAndTenSeconds) {
     EXPECT_FALSE(trace.smooth(noon + Duration{900}));
     // A draw has turned it: only the six up to then, which weigh 22, 16, 10, 4, -2 and -8 of 42.
     EXPECT_NEAR(traced(-0.5).smooth(noon + Duration{200}).value(), 100.2 - 0.0214, 0.001);
+}
+
+// As a draw is opened the climb bends over into a fall: with what came after, the bend is followed.
+TEST(PanTrace, FollowsABendOnceItIsReadOnBothSides) {
+    PanTrace trace;
+    const auto read = [](double t) { return 103 + 0.004 * t - 0.0001 * t * t; };
+    for (int i = -20; i <= 20; ++i)
+        trace.add(noon + Duration{200 + 10.0 * i}, read(10.0 * i));
+    EXPECT_NEAR(trace.smooth(noon + Duration{200}).value(), read(0), 0.001);
+    EXPECT_NEAR(trace.smooth(noon + Duration{215}).value(), read(15), 0.001);
 }
 
 } // namespace

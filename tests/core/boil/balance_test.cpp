@@ -121,6 +121,21 @@ TEST(Balance, SugarComesInAndGoesOutAndStaysInThePans) {
     EXPECT_NEAR(sugar->inPans().kilogram(), sugar->in.kilogram() - sugar->out.kilogram(), 1e-9);
 }
 
+// A sap hydrometer made for 38 degF that reads 2.3 at 60 degF means 2.5 (extension practice).
+TEST(Balance, TheSapHydrometersScaleIsTakenIntoSugarAndSyrup) {
+    const auto saidOf = [](const char* sap) {
+        Rows rows = boil(200, 7200);
+        rows.add(0, sap);
+        return rows.at(7200).fuel;
+    };
+    const auto read = saidOf("sap_in,1500,L,brix=2.3;temp=60degF;cal=38degF"), meant = saidOf("sap_in,1500,L,brix=2.5"),
+               plain = saidOf("sap_in,1500,L,brix=2.3;temp=60degF");
+    ASSERT_TRUE(read.sugar && meant.sugar && plain.sugar && read.syrupExpected && meant.syrupExpected);
+    EXPECT_NEAR(read.sugar->in / meant.sugar->in, 1, 0.01);
+    EXPECT_NEAR(*read.syrupExpected / *meant.syrupExpected, 1, 0.01);
+    EXPECT_LT(plain.sugar->in / meant.sugar->in, 0.96);
+}
+
 TEST(Balance, SugarIsNotAccountedForWhereADrawHasNoMeasure) {
     Rows rows = boil(200, 7200);
     rows.add(5000, "draw_open,,,").add(5060, "draw_close,,,");

@@ -111,8 +111,8 @@ TEST(Place, SetsTheLegalDensitiesUntilTheyAreSet) {
     EXPECT_EQ(settings.law()->leastBaume, 36.0);
     settings.put({Setting::legal_minimum, 0.67, Unit::brix});
     EXPECT_NEAR(settings.legalMinimum().degrees(), 67, 1e-9);
-    EXPECT_THAT(firstFault("set,Vermnt,,key=place"), HasSubstr("Was Vermont meant"));
-    EXPECT_EQ(allPlaces()[*placeNamed("Ontario")].least(), Brix::degrees(66));
+    EXPECT_THAT(firstFault("set,Vermnt,,key=place"), HasSubstr("Did you mean Vermont?"));
+    EXPECT_EQ(allPlaces()[*placeNamed("Ontario")].least, Brix::degrees(66));
 }
 
 TEST(Place, SettingsOfTheHouseComeBack) {

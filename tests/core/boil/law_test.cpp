@@ -27,9 +27,9 @@ std::string rulesOf(const char* name) {
 
 // 21 CFR 168.140: not less than 66 percent by weight; 7 CFR 52.5961 to .5966 (2015): at most 68.9, at 68 degF.
 TEST(Law, TheFederalRuleOfTheUnitedStates) {
-    EXPECT_EQ(lawOf("US").leastBrix, 66.0);
-    EXPECT_EQ(lawOf("US").mostBrix, 68.9);
-    EXPECT_EQ(lawOf("US").statedAtCelsius, 20);
+    EXPECT_EQ(lawOf("US").least, Brix::degrees(66.0));
+    EXPECT_EQ(lawOf("US").most, Brix::degrees(68.9));
+    EXPECT_EQ(lawOf("US").statedAt, Temperature::celsius(20));
     EXPECT_THAT(rulesOf("US"), HasSubstr("5 gallons and more [7 CFR 52.5961 to .5966, 2015]q"));
     EXPECT_THAT(rulesOf("US"), HasSubstr("68 °F (20 °C) [NIST Handbook 133]q"));
 }
@@ -37,8 +37,8 @@ TEST(Law, TheFederalRuleOfTheUnitedStates) {
 // Canadian Grade Compendium, volume 7: 66 to 68.9 at 20 degC; inspectors: packed at 82 to 85 degC, 90 percent full.
 TEST(Law, CanadaOntarioAndQuebec) {
     for (const char* name : {"Canada", "Ontario", "Quebec", "québec"}) {
-        EXPECT_EQ(lawOf(name).leastBrix, 66.0) << name;
-        EXPECT_EQ(lawOf(name).mostBrix, 68.9) << name;
+        EXPECT_EQ(lawOf(name).least, Brix::degrees(66.0)) << name;
+        EXPECT_EQ(lawOf(name).most, Brix::degrees(68.9)) << name;
         EXPECT_THAT(rulesOf(name), HasSubstr("90 percent")) << name;
     }
     EXPECT_THAT(rulesOf("Canada"), HasSubstr("82 to 85 °C"));
@@ -60,7 +60,7 @@ TEST(Law, OhioWisconsinAndLead) {
     EXPECT_THAT(rulesOf("Wisconsin"), HasSubstr("ATCP 87"));
     EXPECT_THAT(rulesOf("Maine"), testing::Not(HasSubstr("90 percent")));
     EXPECT_EQ(leadLimit(lawOf("Ohio")).partsPerBillion, 250);
-    EXPECT_EQ(lawOf("New Hampshire").leastBrix, 66.9);
+    EXPECT_EQ(lawOf("New Hampshire").least, Brix::degrees(66.9));
 }
 
 TEST(Law, EveryFigureSaysThatItWasReadOnlyAsQuoted) {

@@ -5,6 +5,8 @@
 #include "tests/core/boil/logs.h"
 
 #include <cmath>
+#include <cstdlib>
+#include <cstring>
 
 namespace panside {
 namespace {
@@ -146,6 +148,66 @@ TEST(Mark, TwoThatAgreeAreNoSlip) {
     const Picture picture = rows.at(2400);
     EXPECT_EQ(picture.questionedChecks, 1);
     EXPECT_GT(picture.target.value().celsius(), 104.3);
+}
+
+// A glass read on another scale says the same each time: that bears out the scale, and not the probe.
+TEST(Mark, AScaleThatIsMistakenEachTimeIsNamedAndMovesNothing) {
+    const auto after = [](const char* row) {
+        Rows rows = standing(104.0, 3000);
+        for (const int at : {300, 1200, 2100})
+            rows.add(at, fmt::format("density_check,{:.1f},brix,{}", std::atof(row) + at / 1e4, std::strchr(row, 't')));
+        return rows.at(3000);
+    };
+    const Picture alone = standing(104.0, 3000).at(3000);
+    const Picture baume = after("36.0 temp=20degC;cal=20degC");
+    EXPECT_EQ(baume.check->remark, CheckRemark::inBaume);
+    EXPECT_EQ(baume.questionedChecks, 3);
+    EXPECT_NEAR(baume.target->celsius(), alone.target->celsius(), 0.01);
+    // Made for hot syrup, and the cup's heat is taken out a second time: or is the probe 1.7 K off? Nobody knows.
+    const Picture hot = after("66.9 temp=93degC;cal=60degF");
+    EXPECT_EQ(hot.check->remark, CheckRemark::hotScale);
+    EXPECT_NEAR(hot.target->celsius(), alone.target->celsius(), 0.01);
+    EXPECT_GT(hot.targetUncertainty->kelvin(), 0.5);
+}
+
+// IEC 60584-1 lets a thermocouple of class 2 read 2.5 K off.
+TEST(Mark, AProbeThatWouldBeFurtherOffThanAnyIsNotBelieved) {
+    Rows rows = standing(100.6, 3000); // the flue pan's, on the syrup pan's line
+    for (const int at : {300, 1200, 2100})
+        rows.add(at, fmt::format("density_check,{:.1f},brix,{}", 66.9 + at / 1e4, coldCup));
+    EXPECT_EQ(rows.at(3000).checks, 0);
+    EXPECT_GT(rows.at(3000).target->celsius(), 103.2);
+}
+
+// A lead that takes water reads 0.2 K more each hour; the cup says the same each time.
+TEST(Mark, FollowsALeadThatCreepsAndOwnsWhatIsLeft) {
+    for (const double perHour : {0.2, -0.2, 0.5}) {
+        Rows rows;
+        rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+        const auto high = [perHour](double t) { return perHour * t / 3600; };
+        for (int t = 0; t <= 5 * 3600; t += 5) {
+            rows.read(t, "syrup_pan", 103.8 + high(t) + 0.01 * (t / 5 % 3 - 1), "degC");
+            if (t % 1800 == 0)
+                rows.read(t, "pressure", 100.0, "kPa");
+            if (t % 1200 == 600)
+                rows.add(t, fmt::format("density_check,{:.2f},brix,{}", 66.9 + 0.2 * (t / 1200 % 3 - 1), coldCup));
+        }
+        for (int t = 3 * 3600; t <= 5 * 3600; t += 600) {
+            const Picture picture = rows.at(t);
+            const double off = picture.target->celsius() - 103.8 - high(t);
+            EXPECT_LT(std::abs(off), 0.15) << perHour << " at " << t;
+            EXPECT_LT(std::abs(off), 2 * picture.targetUncertainty->kelvin()) << perHour << " at " << t;
+        }
+    }
+}
+
+TEST(Mark, WaterChecksThatKeepToOneSideAreBelieved) {
+    Rows rows = standing(104, 4 * 3600);
+    for (int i = 0; i < 6; ++i)
+        rows.add(600 + 2400 * i, fmt::format("water_check,{:.2f},degC,", waterAt100kPa + 0.25 * i));
+    for (int t = 300; t < 4 * 3600; t += 300)
+        rows.read(t, "pressure", 100.0, "kPa");
+    EXPECT_NEAR(rows.at(4 * 3600).probeOffset.kelvin(), 1.25, 0.4);
 }
 
 TEST(Mark, ACheckEnteredTwiceCountsOnce) {

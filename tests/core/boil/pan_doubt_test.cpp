@@ -82,6 +82,89 @@ TEST_F(APanThatBoiled, NamesTheOtherUnit) {
     EXPECT_TRUE(stands(log.picture(), Alarm::reading_implausible));
 }
 
+// Another lead, plug or probe: 1.5 K from one second to the next, as no liquid does. The cup tells where it stands.
+TEST_F(APanThatBoiled, DoubtsAProbeThatLeapsUntilACheckTells) {
+    for (const double by : {-1.5, 1.5}) {
+        BoilLog leapt = log;
+        leapt.hold(64, 900);
+        from = leapt.now;
+        leapt.probeHigh = by;
+        leapt.hold(64, 1200);
+        for (int t = 10; t <= 1200; t += 60)
+            EXPECT_EQ(leapt.rows.at(from + t).reading(Series::syrup_pan)->reason, Reason::tooFast) << by << ' ' << t;
+        EXPECT_TRUE(stands(leapt.picture(), Alarm::reading_implausible));
+        EXPECT_GT(leapt.picture().targetUncertainty->kelvin(), 1);
+        leapt.rows.add(leapt.now, "density_check,64,brix,temp=20degC;cal=20degC");
+        leapt.hold(64, 300);
+        const Picture told = leapt.picture();
+        EXPECT_EQ(told.reading(Series::syrup_pan)->trust, Trust::good) << by;
+        EXPECT_NEAR(told.probeOffset.kelvin(), by, 0.2);
+        EXPECT_NEAR(told.brix->degrees(), 64, 1);
+        EXPECT_FALSE(stands(told, Alarm::reading_implausible));
+    }
+}
+
+TEST_F(APanThatBoiled, BelievesAProbeThatLeapsBack) {
+    log.hold(64, 900);
+    const double before = log.picture().targetUncertainty->kelvin();
+    log.probeHigh = -1.5;
+    log.hold(64, 600);
+    EXPECT_EQ(reason(), Reason::tooFast);
+    log.probeHigh = 0;
+    log.hold(64, 120);
+    EXPECT_EQ(log.picture().reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_NEAR(log.picture().targetUncertainty->kelvin(), before, 0.01);
+}
+
+// Thin sap that is drawn forward, however fast, comes with the probe's lag; and a freeze ends with a step.
+TEST_F(APanThatBoiled, TakesWhatAPanCanDoForNoLeap) {
+    log.hold(64, 900);
+    BoilLog thin = log;
+    from = log.now;
+    thin.lag = 6;
+    thin.hold(58, 600);
+    thin.hold(64, 600);
+    BoilLog frozen = log;
+    for (int t = 0; t < 120; ++t)
+        frozen.rows.read(frozen.now++, "syrup_pan", log.boils(64), "degC");
+    frozen.climb(69, 69.5, 300);
+    for (const BoilLog* one : {&thin, &frozen})
+        EXPECT_EQ(one->picture().reading(Series::syrup_pan)->trust, Trust::good);
+    EXPECT_NE(thin.rows.at(from + 20).reading(Series::syrup_pan)->reason, Reason::tooFast);
+}
+
+// Read each minute it climbs by ten kelvin from one to the next, and stops at the boil.
+TEST(ReadEachMinute, APanThatComesToTheBoilDoesNotShootOverIt) {
+    test::Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 101.325, "kPa");
+    double most = 0;
+    for (int t = 0; t < 3600; t += 60) {
+        const double pan = std::min(101.0 + t / 6e4, 10 + t / 6.0);
+        rows.read(t, "syrup_pan", pan + noise(t, 0.05), "degC");
+        if (const auto seen = rows.at(t).syrupPan)
+            most = std::max(most, seen->celsius());
+    }
+    EXPECT_LT(most, 101.3);
+    EXPECT_EQ(stood(rows, Alarm::scorch_risk).first, -1);
+}
+
+// Each minute one reading of a restless boil: two of them make no climb.
+TEST(ReadEachMinute, ARestlessBoilIsNoPanThatRunsEmpty) {
+    BoilLog boil;
+    test::Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 101.325, "kPa");
+    for (int t = 0; t < 4 * 3600; t += 60) {
+        const int into = t % 960;
+        const double brix = into < 120 ? 67 - 3.5 * into / 120 : 63.5 + 3.5 * (into - 120) / 840;
+        if (into == 0 && t > 0)
+            rows.add(t, "draw_open,,,");
+        if (into == 120 && t > 960)
+            rows.add(t, "draw_close,3,L,");
+        rows.read(t, "syrup_pan", boil.boils(brix) + noise(t, 0.15), "degC");
+    }
+    EXPECT_EQ(stood(rows, Alarm::scorch_risk).first, -1);
+}
+
 // Real causes. Cold sap let into the pan: it is in no doubt for long, and no alarm.
 TEST_F(APanThatBoiled, TakesColdSapLetInForWhatItIs) {
     for (int t = 0; t < 240; ++t)

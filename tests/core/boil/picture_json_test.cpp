@@ -2,7 +2,10 @@
 
 #include "tests/core/boil/logs.h"
 
+#include <cmath>
+#include <cstdio>
 #include <nlohmann/json.hpp>
+#include <random>
 
 namespace panside {
 namespace {
@@ -83,6 +86,40 @@ TEST(PictureJson, JournalTroubleIsPutInItsPlace) {
     insertAlarm(picture, {Alarm::journal_trouble, Priority::high, AlarmState::unseen, test::noon + Duration{5}});
     insertAlarm(picture, {Alarm::pan_low, Priority::high, AlarmState::goneUnseen, test::noon});
     EXPECT_EQ(lineOf(picture)["alarms"], (std::vector<std::string>{"journal_trouble", "sap_low"}));
+}
+
+// Against the C library, which rounds exactly (C17, 7.21.6.1: a decimal string correctly rounded by the current
+// direction), ties and their neighbours too.
+TEST(PictureJson, NumbersAreRoundedExactlyAndLoseTheirLastZeros) {
+    const auto written = [](double value) {
+        Picture picture;
+        picture.efficiency = value;
+        std::string line;
+        appendJson(line, picture);
+        const auto from = line.find("\"efficiency\":") + 13;
+        return line.substr(from, line.find(',', from) - from);
+    };
+    const auto exact = [](double value) {
+        char text[400];
+        std::snprintf(text, sizeof text, "%.4f", value);
+        std::string all{text};
+        while (all.back() == '0')
+            all.pop_back();
+        if (all.back() == '.')
+            all.pop_back();
+        return all == "-0" ? std::string{"0"} : all;
+    };
+    std::mt19937_64 dice{5};
+    std::vector<double> values{0,    -0.0,    0.00005, -0.00005, 0.03125, 0.09375, -0.15625, 1e-300, 0.99995,
+                               1e10, 9.99e14, 2e15,    1e300,    123.4,   -7,      0.0001,   0.0502};
+    for (int i = 0; i < 20000; ++i) {
+        const double size = std::pow(10.0, static_cast<double>(dice() % 24) - 8);
+        const double value = size * (static_cast<double>(dice() >> 11U) * 0x1p-52 - 1);
+        values.push_back(value);
+        values.push_back((std::floor(value * 1e4) + 0.5) / 1e4); // as near to a tie as a double comes
+    }
+    for (const double value : values)
+        ASSERT_EQ(written(value), exact(value)) << value;
 }
 
 TEST(PictureJson, NoNumberIsEverNotANumber) {

@@ -84,6 +84,18 @@ TEST(HeightAndWater, APressureOfAnotherHeightIsInDoubtAndWidensTheTarget) {
     EXPECT_EQ(lit("sea_level_pressure", 101.3).reading(Series::sea_level_pressure)->trust, Trust::good);
 }
 
+// The box begins to give its pressure reduced to sea level: what it said until then holds on, and ages.
+TEST(HeightAndWater, WhatABarometerSaidBeforeItWasOfAnotherHeightHoldsOn) {
+    Rows rows;
+    rows.add(0, "set,1000,ft,key=elevation").add(0, "lit,,,");
+    for (int t = 0; t < 7200; t += 10)
+        rows.read(t, "pressure", t < 3600 ? 97.7 : 101.3, "kPa").read(t, "syrup_pan", 102.5 + noise(t, 0.05), "degC");
+    const Picture before = rows.at(3500), after = rows.at(7200);
+    EXPECT_EQ(after.reading(Series::pressure)->trust, Trust::doubtful);
+    EXPECT_NEAR(after.target->celsius(), before.target->celsius(), 0.05);
+    EXPECT_LT(after.targetUncertainty->kelvin(), before.targetUncertainty->kelvin() + 0.1);
+}
+
 // 300 L/h leave the tank; what comes in is entered between two dips.
 Rows dipped(double every, const std::function<double(int)>& sapInGap) {
     Rows rows;

@@ -39,7 +39,7 @@ TEST(WaterBoil, WaitsUntilTheReadingHasStoodStillLongEnough) {
 TEST(WaterBoil, SaysThatTheWaterIsStillWarmingAndHowFast) {
     const auto look = watching(60, [](double t) { return 60 + 5 * t / 60; });
     EXPECT_EQ(look.verdict, WaterVerdict::stillWarming);
-    EXPECT_NEAR(look.kelvinPerMinute, 5, 0.2);
+    EXPECT_NEAR(look.eachMinute.kelvin(), 5, 0.2);
     // The last degrees creep; they are not taken for a boil either.
     EXPECT_EQ(watching(60, [](double t) { return 99 + 0.3 * t / 60; }).verdict, WaterVerdict::stillWarming);
 }
