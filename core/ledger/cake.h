@@ -2,7 +2,8 @@
 // A filter press: when its gauge will stand at the limit. Only the cake's resistance is modelled, for a pump that gives
 // a steady flow: the cake grows with what goes through, and the pressure with the cake. What packs under pressure, or
 // blinds the papers with fine sand, climbs steeper than a line; by how much each run shows itself, and the runs before
-// it with the same aid and papers. A bypass that opens, or an air pump whose flow falls instead, ends the forecast.
+// it with the same aid and papers. What goes through is a plain number, a volume or a time: only its shares count. A
+// bypass that opens, or an air pump whose flow falls instead, ends the forecast.
 #include "core/quantity/quantity.h"
 
 #include <optional>

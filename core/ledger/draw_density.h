@@ -1,6 +1,9 @@
 #pragma once
 // The density of each draw of a shift by the boil engine's own picture: the mean over the time the draw was open, on
-// the mark as it was learned by the shift's end, so that a check made after a draw counts for it too.
+// the mark as all checks of the shift make it at that time, so that a check made after a draw counts for it too.
+// Accuracy   drums of three draws of a night, one standard deviation: 0.19 brix on one made-up plant (glass off by 0.13
+//            from rig to rig), 0.28 on another, 0.36 there with another glass and probe each night; the ± that a vessel
+//            shows holds 7 to 8 of 10
 #include "core/ledger/ledger.h"
 
 #include <memory>
@@ -9,7 +12,7 @@
 namespace panside {
 
 // Moves whenever the same facts would give other densities by what stands in draw_density.cpp.
-inline constexpr int drawDensityForm = 1;
+inline constexpr int drawDensityForm = 2;
 
 class DrawDensities {
 public:

@@ -20,6 +20,7 @@ struct Ledger::Fold {
         std::optional<Instant> temperatureTold;
         Duration over40F{0}, over50F{0};
         bool sugarAssumed = false;
+        std::optional<Silence> unwritten; // all of a vessel of which nobody knows how much it holds
     };
     // A volume is at 20 degC; none: all of it.
     Taken pour(std::size_t vessel, std::optional<Volume> volume);
@@ -47,9 +48,15 @@ struct Ledger::Fold {
     void sapIn(const SapIn& sap);
     void foldToldLater(const ShiftAid& aid);
     void drawClosed();
+    // A measured draw leaves the pans: its knot, and its strands where nobody saw its sugar go in.
+    Knot fromPans(Taken& draw, Brix sd);
     void defoamer(const Defoamer& drops);
     void tiePans(std::span<const Strand> strands, double sugar);
-    std::pair<Brix, Brix> densityOf(const ShiftAid::Draw& draw) const;
+    struct Density {
+        Brix sugar, sd, alone; // alone: of this draw for itself
+    };
+    Density densityOf(const ShiftAid::Draw& draw) const;
+    Brix chartApart(const ShiftAid::Draw& draw) const;
 
     // day book rows
     void dayRow(const DayRow& row);
@@ -86,7 +93,9 @@ struct Ledger::Fold {
 
     bool isTold(std::size_t index) const;
     void prepare();
-    void silentStretches();
+    void findSilences();
+    void passSilence();
+    double pansMost() const; // sugar that may be in the pans after a silence, kg
     void finish();
 
     LedgerInput in;
@@ -94,6 +103,13 @@ struct Ledger::Fold {
     Instant now{};
     std::vector<ShiftAid> aids;
     std::vector<std::size_t> ends; // of each shift's rows, the last one
+    struct FoundSilence {
+        std::size_t before; // this row
+        Silence span;
+        bool isLong;
+    };
+    std::vector<FoundSilence> silences;
+    std::size_t nextSilence = 0;
     Thread thread;
     std::vector<Vessel> vessels;
     std::unordered_map<std::string, std::size_t> names;
@@ -120,12 +136,14 @@ struct Ledger::Fold {
     std::vector<std::size_t> inPans; // defoamers that are in them
     std::optional<Instant> pansOldest, pansSince;
     double pansInSd = 0, pansOutSd = 0; // kg: of one glass each, so they add up
-    bool pansShort = false;             // more sugar was drawn than the book had in them
+    std::optional<Silence> pansUnwritten;
+    bool pansShort = false; // more sugar was drawn than the book had in them
     struct Drained {
         Instant at{};
         double sugar = 0, volume = 0;
         Knot knot = noKnot;
         bool short_ = false;
+        double doubt = 0; // kg of sugar, one standard deviation, of what was not written
     };
     std::optional<Drained> draining;
 

@@ -2,6 +2,7 @@
 #include "core/boil/sap_sugar.h"
 #include "core/ledger/fold.h"
 #include "core/ledger/shape.h"
+#include "core/physics/sap.h"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +13,8 @@ namespace {
 
 constexpr Brix usualSapBrix = Brix::degrees(2), usualSyrupBrix = Brix::degrees(66.9);
 constexpr double readSapSd = 0.001, readSyrupSd = 0.003, notReadSd = 0.01; // mass fraction
-constexpr Brix sweetestSap = Brix::degrees(12); // of any tree (trade practice: 1 to 5, rarely more)
+constexpr double anySd = 0.35;                                             // of a pail that may hold water or syrup
+constexpr Brix leastSapBrix = Brix::degrees(0.2);                          // thinner is as good as water
 
 std::optional<double> priceIn(const DayRow& row) { return numberIn(row.text(Key::price)); }
 
@@ -129,11 +131,13 @@ void Ledger::Fold::concentrated(const DayRow& row) {
     const auto readIn = row.si(Key::brix_in);
     if (readIn && tank.sugarAssumed && !tank.content.isEmpty())
         dip(from, tank.content.volume(), Brix::ofSi(*readIn), now);
-    const Brix before = tank.content.isEmpty() ? Brix::ofSi(readIn.value_or(usualSapBrix.si())) : tank.content.brix();
+    Brix before = tank.content.isEmpty() ? Brix::ofSi(readIn.value_or(usualSapBrix.si())) : tank.content.brix();
+    if (before < leastSapBrix)
+        before = usualSapBrix; // no membrane makes concentrate of water: it was misread
     if (out < (readIn ? Brix::ofSi(*readIn) : before))
         mark(MarkKind::thinner, {}, out.degrees(), readIn ? *readIn * 100 : before.degrees());
     // All the sugar stays on this side of the membrane: it tells how much went in.
-    const double share = std::max(1e-6, before.si());
+    const double share = before.si();
     const Volume needed = liquidOf(Mass::ofSi(made.sugar / share), before).volume();
     Taken taken = pour(from, needed);
     ConcentratorRun run;
@@ -151,6 +155,11 @@ void Ledger::Fold::concentrated(const DayRow& row) {
         strand.sugar *= taken.liquid.sugar > 0 ? made.sugar / taken.liquid.sugar : 1;
     balance.doesNotClose += made.sugar - taken.liquid.sugar;
     taken.liquid = made;
+    if (row.temperature()) { // pumps warm it
+        taken.temperature = row.temperature();
+        taken.temperatureTold = now;
+        taken.warmest = taken.warmest ? std::max(*taken.warmest, *row.temperature()) : row.temperature();
+    }
     put(to, taken);
 }
 
@@ -242,7 +251,10 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
             if (const auto* other = std::get_if<DayRow>(&in.rows[i].fact->what);
                 other && other->deed == Deed::pans_emptied)
                 volume += other->volume().value_or(Volume{}).si();
-        draining = Drained{now, std::max(0.0, pans.sugar), volume, pansKnot, pansShort};
+        const double sugar = std::max(0.0, pans.sugar);
+        const double doubt = pansUnwritten ? std::max(sugar, pansMost() - sugar) / 2 : 0;
+        draining = Drained{now, sugar, volume, pansKnot, pansShort, doubt};
+        pansUnwritten.reset();
         pans = {};
         pansKnot = noKnot;
         pansShort = false;
@@ -257,7 +269,9 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
     const Volume volume = row.volume().value_or(Volume{});
     const double share = draining->volume > 0 ? volume.si() / draining->volume : 1;
     double sugar = draining->sugar * share;
-    Liquid liquid = volume.si() > 0 ? liquidHolding(volume, sugar) : Liquid{sugar, sugar, 0.1};
+    Liquid liquid = volume.si() > 0 ? liquidHolding(volume, sugar) : Liquid{.mass = sugar, .sugar = sugar, .sd = 0.1};
+    if (liquid.mass > 0)
+        liquid.sd = std::max(liquid.sd, draining->short_ || sugar <= 0 ? anySd : draining->doubt * share / liquid.mass);
     if (const auto read = row.brix(); read && volume.si() > 0)
         liquid = liquidOf(volume, *read, row.temperature().value_or(bookTemperature), readSyrupSd);
     balance.doesNotClose += liquid.sugar - sugar;

@@ -81,8 +81,8 @@ void Ledger::Fold::judge(Lot& lot, const DayRow& row) {
     } else if (lot.book.si() > 0) {
         // Nobody read it: only what is surely off is said.
         const double sure = 2 * lot.bookSd.degrees();
-        if (lot.book.degrees() + sure < least.degrees())
-            held(MarkKind::underDensity, lot.book.degrees(), least.degrees());
+        if (lot.bookByLaw.degrees() + sure < least.degrees())
+            held(MarkKind::underDensity, lot.bookByLaw.degrees(), least.degrees());
         else if (lot.book.degrees() - sure > most.degrees())
             held(MarkKind::overDensity, lot.book.degrees(), most.degrees());
     }
@@ -150,7 +150,8 @@ void Ledger::Fold::packed(const DayRow& row) {
         lose("broken", vessels[from].name, taken.liquid.part(1 - share), shareOf(1 - share));
     lot.taint |= taken.taint;
     lot.book = taken.liquid.brix();
-    lot.bookSd = Brix::ofSi(taken.liquid.sd);
+    lot.bookSd = taken.liquid.error();
+    lot.bookByLaw = taken.liquid.byLaw();
     if (!lot.light)
         lot.light = light;
     if (lot.lightClass.empty())

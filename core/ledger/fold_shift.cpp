@@ -1,6 +1,8 @@
 // The rows of a shift: sap into the feed tank and into the pans, draws out of them.
+#include "core/boil/law_rules.h"
 #include "core/boil/sap_sugar.h"
 #include "core/ledger/fold.h"
+#include "core/physics/sap.h"
 
 #include <algorithm>
 #include <array>
@@ -117,6 +119,8 @@ void Ledger::Fold::sapIn(const SapIn& sap) {
     const std::size_t from = sap.from.empty() ? SIZE_MAX : known(sap.from).value_or(SIZE_MAX);
     const std::size_t tank = feed();
     const std::optional<Brix> read = sapSugar(sap);
+    if (read && *read > sweetestConcentrate)
+        mark(MarkKind::sugarOdd, {}, read->degrees());
     if (from != SIZE_MAX && from != tank) {
         std::optional<Volume> volume;
         if (!sap.all) {
@@ -151,19 +155,59 @@ void Ledger::Fold::sapIn(const SapIn& sap) {
 
 // The engine's word for the whole time the draw was open, on the mark that the checks have taught it. A check is of one
 // moment, and while a draw is open the sugar falls by some brix: only where the engine knows nothing it stands for all.
-std::pair<Brix, Brix> Ledger::Fold::densityOf(const ShiftAid::Draw& draw) const {
+Ledger::Fold::Density Ledger::Fold::densityOf(const ShiftAid::Draw& draw) const {
     if (in.densityOf)
         if (const auto known = in.densityOf(current, now))
-            return {known->sugar, known->sd};
-    if (draw.checks.empty())
-        return {aids[static_cast<std::size_t>(current)].wanted(), Brix::ofSi(guessedSyrupSd)};
+            return {known->sugar, known->sd, DrawDensity::alone};
+    if (draw.cups.empty())
+        return {aids[static_cast<std::size_t>(current)].wanted(), Brix::ofSi(guessedSyrupSd), {}};
     double mean = 0, variance = 0;
-    for (const CheckedSugar& check : draw.checks) {
-        mean += check.sugar.degrees() / static_cast<double>(draw.checks.size());
-        variance += std::pow(check.scatter.degrees(), 2);
+    for (const ShiftAid::Cup& cup : draw.cups) {
+        mean += cup.sugar.sugar.degrees() / static_cast<double>(draw.cups.size());
+        variance += std::pow(cup.sugar.scatter.degrees(), 2);
     }
-    const double scatter = std::sqrt(variance) / static_cast<double>(draw.checks.size());
-    return {Brix::degrees(mean), Brix::degrees(std::hypot(scatter, glassBrix, oneMoment))};
+    const double scatter = std::sqrt(variance) / static_cast<double>(draw.cups.size());
+    return {Brix::degrees(mean), glassError, Brix::degrees(std::hypot(scatter, oneMoment))};
+}
+
+Knot Ledger::Fold::fromPans(Taken& draw, Brix sd) {
+    const double out = draw.liquid.sugar;
+    const auto number = static_cast<std::uint32_t>(tables.draws.size());
+    if (pansKnot == noKnot || pans.sugar <= 0) {
+        // Sugar that nobody saw go in.
+        tables.holes.push_back({pansOldest.value_or(now), now, true, "pans"});
+        const Knot hole =
+            thread.tie(KnotKind::unwritten, static_cast<std::uint32_t>(tables.holes.size() - 1), now, out, {});
+        balance.doesNotClose += out;
+        closeVariance += out * out / 12;
+        draw.strands = {strandOf(hole, out)};
+        if (pansKnot != noKnot)
+            draw.strands.push_back(unmeasured(pansKnot));
+        return thread.tie(KnotKind::draw, number, now, out, draw.strands);
+    }
+    const double left = std::min(out, pans.sugar);
+    balance.doesNotClose += out - left;
+    closeVariance += std::pow(out * sd.si(), 2) + std::pow(out - left, 2);
+    pansOutSd += draw.liquid.mass * sd.si() + measuredPail * out;
+    pansShort |= out > pans.sugar;
+    pans = pans.part(std::max(0.0, 1 - left / pans.sugar));
+    const std::array<Strand, 1> strand{Strand{pansKnot, false, out, left}};
+    return thread.tie(KnotKind::draw, number, now, out, strand);
+}
+
+// Where the law has a chart of its own, by how much more sugar it reads the cups of the draw, or else of its night.
+Brix Ledger::Fold::chartApart(const ShiftAid::Draw& draw) const {
+    if (!tables.place || leastSet)
+        return {};
+    const auto& ofNight = aids[static_cast<std::size_t>(current)].cups();
+    double sum = 0;
+    int count = 0;
+    for (const ShiftAid::Cup& cup : draw.cups.empty() ? ofNight : draw.cups)
+        if (const auto read = sugarByChart(*cup.told, allPlaces()[*tables.place])) {
+            sum += (*read - cup.sugar.sugar).degrees();
+            ++count;
+        }
+    return Brix::degrees(count > 0 ? sum / count : 0);
 }
 
 void Ledger::Fold::drawClosed() {
@@ -174,42 +218,26 @@ void Ledger::Fold::drawClosed() {
             mark(MarkKind::drawTwice, std::get<DrawClosed>(in.rows[line].fact->what).to);
         return;
     }
-    const auto [sugar, sd] = densityOf(*draw);
+    const auto [sugar, sd, alone] = densityOf(*draw);
     const Temperature at = draw->told.temperature ? draw->told.temperature->value : drawTemperature;
     Taken taken;
     DrawRow told{
         nightOf[static_cast<std::size_t>(current)], now, draw->told.to, {}, noKnot, draw->told.volume.has_value()};
-    std::array<Strand, 1> strand{unmeasured(pansKnot)};
+    Night& night = nights[static_cast<std::size_t>(told.night)];
+    if (night.draws.empty() && !pansShort && pansKnot != noKnot) {
+        night.firstDraw = now;
+        night.ready = pans.sugar;
+    }
     if (draw->told.volume) {
         taken.liquid = liquidOf(draw->told.volume->value, sugar, at, sd.si());
-        const double out = taken.liquid.sugar;
-        if (pansKnot == noKnot || pans.sugar <= 0) {
-            // Sugar that nobody saw go in.
-            tables.holes.push_back({pansOldest.value_or(now), now, true, "pans"});
-            const Knot hole =
-                thread.tie(KnotKind::unwritten, static_cast<std::uint32_t>(tables.holes.size() - 1), now, out, {});
-            balance.doesNotClose += out;
-            closeVariance += out * out / 12;
-            taken.strands = {strandOf(hole, out)};
-            if (pansKnot != noKnot)
-                taken.strands.push_back(unmeasured(pansKnot));
-            told.knot =
-                thread.tie(KnotKind::draw, static_cast<std::uint32_t>(tables.draws.size()), now, out, taken.strands);
-        } else {
-            const double left = std::min(out, pans.sugar);
-            balance.doesNotClose += out - left;
-            closeVariance += std::pow(out * sd.si(), 2) + std::pow(out - left, 2);
-            pansOutSd += taken.liquid.mass * sd.si() + measuredPail * out;
-            strand[0] = {pansKnot, false, out, left};
-            told.knot = thread.tie(KnotKind::draw, static_cast<std::uint32_t>(tables.draws.size()), now, out, strand);
-            pansShort |= out > pans.sugar;
-            pans = pans.part(std::max(0.0, 1 - left / pans.sugar));
-        }
+        taken.liquid.alone = std::pow(taken.liquid.mass * alone.si(), 2);
+        taken.liquid.chart = taken.liquid.mass * chartApart(*draw).si();
+        told.knot = fromPans(taken, taken.liquid.error());
     } else {
+        const std::array<Strand, 1> strand{unmeasured(pansKnot)};
         told.knot = thread.tie(KnotKind::draw, static_cast<std::uint32_t>(tables.draws.size()), now, 0, strand);
     }
     told.liquid = taken.liquid;
-    Night& night = nights[static_cast<std::size_t>(told.night)];
     night.unmeasured += told.measured ? 0 : 1;
     night.drawn += taken.liquid.volume();
     night.drawnSugar += taken.liquid.sugar;
@@ -265,7 +293,7 @@ void Ledger::Fold::fireRow(Night& night, const ShiftAid& aid) {
     night.lastLoad = now;
     if (!night.lit || (!aid.hasLevel() && !aid.hasFlow()))
         return;
-    night.fired = Liquid{night.entered.mass - enteredAtLit.mass, night.entered.sugar - enteredAtLit.sugar, 0};
+    night.fired = Liquid{night.entered.mass - enteredAtLit.mass, night.entered.sugar - enteredAtLit.sugar};
     if (aid.hasLevel())
         night.kept = aid.levelAt(now);
 }

@@ -114,6 +114,7 @@ void Ledger::Fold::empty(Vessel& vessel) {
     vessel.lightClass.clear();
     vessel.flavour.clear();
     vessel.sugarAssumed = false;
+    vessel.unwritten.reset();
 }
 
 Ledger::Fold::Taken Ledger::Fold::takeShare(Vessel& vessel, double share) {
@@ -161,15 +162,23 @@ Ledger::Fold::Taken Ledger::Fold::pour(std::size_t index, std::optional<Volume> 
     if (want <= have + dropLitres) {
         const bool whole = want >= have - dropLitres;
         Taken taken = takeShare(vessel, have > 0 ? (whole ? 1 : want / have) : 0);
+        const auto silence = vessel.unwritten;
+        if (silence && volume)
+            taken.liquid.sd = std::max(taken.liquid.sd, guessedSd);
         if (whole) {
             if (have > 0 || !volume)
                 empty(vessel);
+            if (volume)
+                vessel.unwritten = silence; // so much of it, not all of it
+            else
+                taken.unwritten = silence;
         } else {
             vessel.content = vessel.content.part(1 - want / have);
         }
         return taken;
     }
     mark(MarkKind::belowEmpty, vessel.name, want - have, {}, before);
+    const auto silence = vessel.unwritten;
     Taken taken;
     if (have > 0 && want <= have * (1 + measureShare)) {
         // The measures disagree: there was more of the same.
@@ -191,6 +200,7 @@ Ledger::Fold::Taken Ledger::Fold::pour(std::size_t index, std::optional<Volume> 
         taken = takeShare(vessel, 1);
     }
     empty(vessel);
+    vessel.unwritten = silence; // what is left in it nobody knows
     vessel.joinsLast = vessel.last != noKnot;
     return taken;
 }
@@ -217,6 +227,9 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
     vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, vessel.content.sugar, strands);
     vessel.filling.emplace_back(vessel.knot, what.liquid.sugar);
     vessel.taken += what.liquid.volume();
+    vessel.mostHeld = std::max(vessel.mostHeld, vessel.content.volume());
+    if (what.unwritten)
+        vessel.unwritten = what.unwritten;
     if (night >= 0 && (vessel.shifts.empty() || vessel.shifts.back() != night))
         vessel.shifts.push_back(night);
     vessel.taint |= what.taint;
@@ -259,6 +272,7 @@ void Ledger::Fold::measured(std::size_t index, const Liquid& all, bool sugarAssu
     closeVariance += all.sugar * all.sugar / 12;
     vessel.content = all;
     vessel.sugarAssumed = sugarAssumed;
+    vessel.unwritten.reset();
     vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, all.sugar, same);
     vessel.filling.emplace_back(vessel.knot, all.sugar);
     vessel.taken += all.volume();
@@ -278,13 +292,15 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
         vessel.joinsLast = false;
         return;
     }
+    const bool unwritten = vessel.unwritten.has_value();
+    vessel.unwritten.reset();
     if (have <= 0) {
         const Liquid all =
             liquidOf(volume, sugar.value_or(guessed(vessel)), bookTemperature, sugar ? dippedSd : guessedSd);
         if (vessel.knot != noKnot)
             return measured(index, all, !sugar);
         // Nobody wrote how it came in.
-        Taken hole = unwritten(vessel, all);
+        Taken hole = this->unwritten(vessel, all);
         hole.sugarAssumed = !sugar;
         if (vessel.last != noKnot)
             hole.strands.push_back(unmeasured(vessel.last));
@@ -292,6 +308,8 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
         return;
     }
     Liquid now20 = vessel.content.part(found / have);
+    if (unwritten)
+        now20.sd = std::max(now20.sd, guessedSd);
     if (sugar) {
         now20 = liquidOf(volume, *sugar, bookTemperature, dippedSd);
         vessel.sugarAssumed = false;

@@ -63,6 +63,12 @@ struct SapTrade {
     std::optional<double> price;
 };
 
+// The price of a size by the weight of its content at a density.
+struct PriceLine {
+    Volume size;
+    Mass content;
+    double price;
+};
 struct HouseAccount {
     Brix wanted;
     SugarFlow flow;
@@ -73,44 +79,13 @@ struct HouseAccount {
     std::vector<StockLine> stock;
     std::vector<SapTrade> trades;
     std::optional<double> pricePerLitre; // mean of what was shipped with a price
+    std::vector<PriceLine> prices;       // of every size packed, at that mean by weight; the largest first
 };
 // `agreed`: 66.0, 66.5 or 66.9 brix, that the revised rule is made for.
 HouseAccount houseAccount(const Ledger& ledger, Brix agreed = Brix::degrees(66.9));
 
-// The price of a size by the weight of its content at a density.
-struct PriceLine {
-    Volume size;
-    Mass content;
-    double price;
-};
 // Range      sizes above nothing, 40 to 75 brix, a price of 0 or more a kilogram
 // Source     ICUMSA SPS-4 (1998) densities at 20 degC
 std::vector<PriceLine> priceByWeight(double pricePerKilogram, std::span<const Volume> sizes, Brix sugar);
-
-// What the rig tells over days.
-enum class RigVerdict : std::uint8_t { tooLittle, steady, falling, rising };
-struct RigTrend {
-    RigVerdict verdict = RigVerdict::tooLittle;
-    int nights = 0;                       // it rests on
-    std::string wood;                     // of which all of them were fired
-    double first = 0, last = 0;           // litres of water a kilogram of wood, by the line
-    double changeLow = 0, changeHigh = 0; // share from the first night to the last, 95 percent of belief
-};
-struct NiterTell {
-    int switches = 0;                     // of the pan's side
-    std::optional<Duration> usual, since; // hours of fire between two switches; since the last
-};
-struct GlassTell {
-    RigVerdict verdict = RigVerdict::tooLittle; // steady: apart by the same amount on every pan
-    int draws = 0, pans = 0;                    // checked draws, and the pans or sides they came from
-    TemperatureDifference apart, sd;
-    double brix = 0; // what it is in the glass
-};
-struct RigTells {
-    RigTrend trend; // evaporation a mass of wood
-    NiterTell niter;
-    GlassTell glass;
-};
-RigTells rigTells(const Ledger& ledger);
 
 } // namespace panside

@@ -8,8 +8,6 @@
 namespace panside {
 namespace {
 
-constexpr Duration wholeDay{86400};
-
 std::chrono::year_month_day utcDate(Instant at) {
     return std::chrono::year_month_day{std::chrono::floor<std::chrono::days>(at)};
 }
@@ -51,8 +49,8 @@ void Ledger::Fold::set(const Set& set) {
     case Setting::place: {
         tables.place = static_cast<std::size_t>(set.si);
         const PlaceLaw& law = allPlaces()[*tables.place];
-        tables.least = law.least();
-        tables.most = law.most().value_or(Brix::degrees(68.9));
+        tables.least = law.least;
+        tables.most = law.most.value_or(Brix::degrees(68.9));
         break;
     }
     case Setting::legal_minimum:
@@ -176,9 +174,11 @@ bool Ledger::Fold::isTold(std::size_t index) const {
 
 void Ledger::Fold::run() {
     prepare();
+    findSilences();
     for (line = 0; line < in.rows.size(); ++line) {
         const Fact& fact = *in.rows[line].fact;
         now = fact.at;
+        passSilence();
         if (in.rows[line].shift < 0 && isTold(line))
             continue;
         const auto* set = std::get_if<Set>(&fact.what);
@@ -196,31 +196,9 @@ void Ledger::Fold::run() {
     finish();
 }
 
-// Days of the sap season on which nobody wrote anything.
-void Ledger::Fold::silentStretches() {
-    std::optional<std::size_t> first, last;
-    for (std::size_t i = 0; i < in.rows.size(); ++i) {
-        const auto* day = std::get_if<DayRow>(&in.rows[i].fact->what);
-        const bool sap =
-            in.rows[i].shift >= 0 || (day && (day->deed == Deed::gathered || day->deed == Deed::concentrated));
-        if (!sap)
-            continue;
-        first = first ? first : i;
-        last = i;
-    }
-    for (std::size_t i = first.value_or(0); last && i < *last; ++i) {
-        const Instant from = in.rows[i].fact->at, to = in.rows[i + 1].fact->at;
-        if (to - from <= wholeDay)
-            continue;
-        // At least one whole day lies between the days of the two rows.
-        const auto days = std::chrono::sys_days{in.dateOf(to)} - std::chrono::sys_days{in.dateOf(from)};
-        if (days >= std::chrono::days{2})
-            tables.holes.push_back({from, to, false, {}});
-    }
-}
-
 void Ledger::Fold::finish() {
-    silentStretches();
+    for (const FoundSilence& silence : silences)
+        tables.holes.push_back({silence.span.from, silence.span.to, false, {}});
     // Checks know their draws by row until here.
     std::map<std::size_t, std::size_t> drawOfRow;
     std::size_t counted = 0;
@@ -236,7 +214,7 @@ void Ledger::Fold::finish() {
         balance.inVessels += vessel.content.sugar;
     balance.inVessels += press.heel.sugar;
     balance.inPans = pans.sugar;
-    tables.pans = {pans, pansShort, pansOldest, pansSince, std::hypot(pansInSd, pansOutSd)};
+    tables.pans = {pans, pansShort, pansOldest, pansSince, std::hypot(pansInSd, pansOutSd), pansMost(), pansUnwritten};
     balance.doesNotCloseSd = std::sqrt(closeVariance);
 }
 

@@ -22,7 +22,9 @@ struct LedgerRow {
 // The density of a draw, as the boil engine knows it.
 struct DrawDensity {
     Brix sugar;
-    Brix sd;
+    Brix sd; // of what it shares with the night's other draws: the mark, the glass
+    // What each draw has for itself: the pail is not quite the mean of what the probe saw.
+    static constexpr Brix alone = Brix::degrees(0.22);
 };
 
 // How far the pan's reading lay over what physics says of a checked sugar, and how well that is known.

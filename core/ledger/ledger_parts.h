@@ -26,6 +26,11 @@ struct Taint {
     bool operator==(const Taint&) const = default;
 };
 
+// From when to when nobody wrote anything.
+struct Silence {
+    Instant from{}, to{};
+};
+
 struct Vessel {
     std::string name; // as first declared
     VesselKind kind = VesselKind::unknown;
@@ -46,7 +51,8 @@ struct Vessel {
     std::optional<Instant> temperatureTold;
     std::vector<std::pair<Instant, double>> cameIn; // litres, of a tank
     Duration over40F{0}, over50F{0};                // how long it was known to be so warm, the oldest part of it
-    Volume lastVolume;                              // before it was emptied
+    Volume lastVolume, mostHeld;                    // before it was emptied; ever
+    std::optional<Silence> unwritten;               // since this nobody has measured what it holds
     Knot knot = noKnot;                             // of its content
     Knot last = noKnot;                             // of what was in it last
     bool joinsLast = false;                         // the book went below nothing: what was in it may be so still
@@ -67,16 +73,18 @@ struct Night {
     double left = 0;       // sugar in them then, kg
     // The fire, and what went into the pans.
     std::optional<Instant> lit, lastLoad;
-    int loads = 0, unmeasured = 0; // unmeasured: draws without a volume
-    std::optional<double> cords;   // full ones; none: not all the wood is known
-    Liquid entered;                // the pans, all night
-    std::optional<Liquid> fired;   // of that, from lighting to the last load
-    std::optional<Volume> kept;    // stood in the feed tank at the last load
-    double before = 0;             // sugar in the pans at its begin, kg
-    bool emptied = false;          // nothing was in them then
-    std::vector<Instant> swapped;  // sides of the syrup pan
-    double wood = 0;               // kg; 0: not all of it is known
-    std::string woodKind;          // most of it
+    int loads = 0, unmeasured = 0;    // unmeasured: draws without a volume
+    std::optional<double> cords;      // full ones; none: not all the wood is known
+    Liquid entered;                   // the pans, all night
+    std::optional<Liquid> fired;      // of that, from lighting to the last load
+    std::optional<Volume> kept;       // stood in the feed tank at the last load
+    double before = 0;                // sugar in the pans at its begin, kg
+    bool emptied = false;             // nothing was in them then
+    std::optional<Instant> firstDraw; // shut
+    double ready = 0;                 // sugar in the pans then, before it left them, kg
+    std::vector<Instant> swapped;     // sides of the syrup pan
+    double wood = 0;                  // kg; 0: not all of it is known
+    std::string woodKind;             // most of it
 };
 
 struct LotSize {
@@ -98,6 +106,7 @@ struct Lot {
     std::optional<Temperature> coolest, filler;
     std::optional<Brix> read; // at packing
     Brix book{}, bookSd{};    // by the ledger
+    Brix bookByLaw{};         // as the chart of the place reads it, where it has one; else the same
     std::optional<double> light;
     std::string lightClass, flavour, by;
     Taint taint;
@@ -204,10 +213,12 @@ struct BookRow {
 // What the pans hold between the nights.
 struct PansNow {
     Liquid content;
-    bool isShort = false;          // more was drawn than the book had in them: nobody knows
-    std::optional<Instant> oldest; // of the sap in them
-    std::optional<Instant> since;  // nothing went in or out
-    double sugarSd = 0;            // kg, one standard deviation
+    bool isShort = false;             // more was drawn than the book had in them: nobody knows
+    std::optional<Instant> oldest;    // of the sap in them
+    std::optional<Instant> since;     // nothing went in or out
+    double sugarSd = 0;               // kg, one standard deviation
+    double most = 0;                  // kg: that may be in them after a long silence
+    std::optional<Silence> unwritten; // since this nobody has emptied them
 };
 
 struct LedgerTables {

@@ -3,6 +3,7 @@
 #include "core/physics/sugar_density.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace panside {
 namespace {
@@ -20,21 +21,35 @@ Volume Liquid::volume() const {
     return mass > 0 ? Volume::ofSi(mass / kilograms(sugar / mass, bookTemperature)) : Volume{};
 }
 
+Brix Liquid::error() const { return Brix::ofSi(mass > 0 ? std::hypot(sd, std::sqrt(alone) / mass) : 0); }
+
 Liquid& Liquid::operator+=(const Liquid& more) {
     const double all = mass + more.mass;
     if (all > 0)
         sd = (sd * mass + more.sd * more.mass) / all;
     mass = all;
     sugar += more.sugar;
+    alone += more.alone;
+    chart += more.chart;
     return *this;
 }
 
 Liquid liquidOf(Volume volume, Brix sugar, Temperature at, double sd) {
     const double mass = volume.si() * kilograms(sugar.si(), at);
-    return {mass, mass * sugar.si(), sd};
+    Liquid made;
+    made.mass = mass;
+    made.sugar = mass * sugar.si();
+    made.sd = sd;
+    return made;
 }
 
-Liquid liquidOf(Mass mass, Brix sugar, double sd) { return {mass.si(), mass.si() * sugar.si(), sd}; }
+Liquid liquidOf(Mass mass, Brix sugar, double sd) {
+    Liquid made;
+    made.mass = mass.si();
+    made.sugar = mass.si() * sugar.si();
+    made.sd = sd;
+    return made;
+}
 
 Liquid liquidHolding(Volume volume, double sugar) {
     const auto held = [&](double share) { return volume.si() * kilograms(share, bookTemperature) * share; };

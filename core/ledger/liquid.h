@@ -1,5 +1,6 @@
 #pragma once
-// Sap or syrup as the ledger keeps it: its mass and its sugar. Mass and sugar add up; volumes do not quite.
+// Sap or syrup as the ledger keeps it: its mass and its sugar. Mass and sugar add up; volumes do not quite. All through
+// the ledger they are plain numbers, kilograms: shares, sums and variances of them are what the ledger reckons with.
 #include "core/quantity/quantity.h"
 
 #include <optional>
@@ -10,13 +11,19 @@ struct Liquid {
     double mass = 0;  // kg
     double sugar = 0; // kg
     double sd = 0;    // standard uncertainty of the sugar's share, a mass fraction; of one glass, so it adds up
+    double alone = 0; // variance of the sugar, kg2, that each part of it has for itself: it averages out
+    double chart = 0; // kg: by how much more sugar a law's own chart reads its checks; 0 where there is none
 
     bool isEmpty() const { return mass <= 0; }
     Brix brix() const { return Brix::ofSi(mass > 0 ? sugar / mass : 0); }
+    // What decides whether it may be packed.
+    Brix byLaw() const { return Brix::ofSi(mass > 0 ? (sugar + chart) / mass : 0); }
+    // Standard uncertainty of brix(), all of it.
+    Brix error() const;
     // At 20 degC.
     Volume volume() const;
     // The same liquid, so much of it.
-    Liquid part(double share) const { return {mass * share, sugar * share, sd}; }
+    Liquid part(double share) const { return {mass * share, sugar * share, sd, alone * share * share, chart * share}; }
     Liquid& operator+=(const Liquid& more);
 };
 

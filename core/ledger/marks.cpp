@@ -46,7 +46,7 @@ std::string sentence(const LedgerMark& mark) {
     case MarkKind::thinner:
         return fmt::format("a concentrate of {} °Brix is thinner than the {} that went in.", amount(1), limit(1));
     case MarkKind::sugarOdd:
-        return fmt::format("sap of {} °Brix: was {:.1f} meant?", amount(1), mark.amount.value_or(0) / 10);
+        return fmt::format("sap of {} °Brix. Did you mean {:.1f}?", amount(1), mark.amount.value_or(0) / 10);
     case MarkKind::milk:
         return fmt::format("{}: milk in it, by {} against foam. It belongs on the label.", mark.name, mark.more);
     case MarkKind::lead:

@@ -20,6 +20,7 @@ struct Remedy {
     Brix aim{};       // what it is brought to
     Volume stirIn{};  // sap, at 20 degC
     Volume boilOff{}; // as cold water
+    Volume within{};  // so much more or less of either still lands within 0.1 brix
     bool mayBePacked() const { return kind == Kind::good || kind == Kind::heavy; }
 };
 

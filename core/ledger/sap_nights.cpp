@@ -34,6 +34,11 @@ std::vector<NightBoiled> nightsBoiled(const Ledger& ledger, std::optional<Instan
             boiled.sugarDrawn = Mass::kilogram(night.drawnSugar * static_cast<double>(draws) /
                                                (static_cast<double>(draws) - night.unmeasured));
         boiled.sugarInPans = Mass::kilogram(std::max(0.0, night.left));
+        if (night.firstDraw && night.ready > 0 && night.before >= 0) {
+            boiled.firstDraw = Duration{secondsBetween(*night.lit, *night.firstDraw)};
+            boiled.sugarBefore = Mass::kilogram(night.before);
+            boiled.sugarReady = Mass::kilogram(night.ready);
+        }
         all.push_back(boiled);
     }
     return all;
@@ -45,7 +50,8 @@ std::vector<StandingIn> standingIn(const Ledger& ledger) {
         const Vessel& vessel = ledger.vessels()[i];
         if (!isTankKind(vessel.kind) || vessel.out || vessel.content.isEmpty())
             continue;
-        const double sd = std::max(vessel.content.sd * 100, vessel.sugarAssumed ? guessedSapBrix : readSapBrix);
+        const double sd =
+            std::max(vessel.content.error().degrees(), vessel.sugarAssumed ? guessedSapBrix : readSapBrix);
         all.push_back({i, {vessel.content.volume(), vessel.content.brix(), Brix::degrees(sd)}});
     }
     return all;
@@ -69,7 +75,10 @@ TonightBasis tonightBasis(const Ledger& ledger) {
         basis.burnOut = *burnOut;
         basis.burnOutLearned = true;
     }
-    basis.pansEmpty = !basis.nights.empty() && ledger.tables().pans.content.isEmpty();
+    const PansNow& pans = ledger.tables().pans;
+    basis.pansEmpty = !basis.nights.empty() && pans.content.isEmpty();
+    if (!pans.isShort && !pans.unwritten)
+        basis.sweetInPans = Mass::kilogram(std::max(0.0, pans.content.sugar));
     const auto rate = Tonight{basis}.rate();
     const auto flue = settings.fluePanArea(), syrup = settings.syrupPanArea();
     const auto depth = settings.runningDepth();

@@ -54,7 +54,7 @@ TankPicture tankOf(const Vessel& vessel, std::size_t index, Instant now) {
     tank.vessel = index;
     tank.volume = vessel.content.volume();
     tank.sugar = vessel.content.brix();
-    tank.sugarSd = Brix::ofSi(std::max(vessel.content.sd, vessel.sugarAssumed ? 0.01 : 0.001));
+    tank.sugarSd = Brix::ofSi(std::max(vessel.content.error().si(), vessel.sugarAssumed ? 0.01 : 0.001));
     tank.sugarAssumed = vessel.sugarAssumed;
     tank.concentrate = vessel.kind == VesselKind::concentrate || tank.sugar > concentrateFrom;
     if (vessel.capacity)
@@ -177,7 +177,7 @@ std::optional<SweetInPans> sweetInPans(const Ledger& ledger, Instant now) {
     SweetInPans sweet;
     sweet.sugar = Mass::kilogram(std::max(0.0, pans.content.sugar));
     sweet.sd = Mass::kilogram(pans.sugarSd);
-    sweet.unknown = pans.isShort;
+    sweet.unknown = pans.isShort || pans.unwritten;
     if (pans.since)
         sweet.since = Duration{std::max(0.0, secondsBetween(*pans.since, now))};
     if (pans.oldest)

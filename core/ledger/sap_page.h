@@ -70,7 +70,7 @@ std::vector<RimCall> rimCalls(const Ledger& ledger, Instant now);
 // The sweet that the pans hold since a night.
 struct SweetInPans {
     Mass sugar, sd;
-    bool unknown = false; // more was drawn than the book had in them
+    bool unknown = false; // more was drawn than the book had in them, or a long silence lies between
     std::optional<Duration> since, oldest;
 };
 std::optional<SweetInPans> sweetInPans(const Ledger& ledger, Instant now); // none: drained, or never filled

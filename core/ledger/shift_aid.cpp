@@ -48,7 +48,11 @@ void ShiftAid::add(const Fact& fact, std::size_t row) {
         closesOpened_.push_back(opened_);
         opened_.reset();
     } else if (const auto* check = std::get_if<DensityCheck>(&fact.what)) {
-        checks_.push_back({check->drawn.value_or(fact.at), row, sugarOf(*check, wanted_)});
+        const auto sugar = sugarOf(*check, wanted_);
+        const auto cup = sugar ? std::optional{Cup{*sugar, check}} : std::nullopt;
+        checks_.push_back({check->drawn.value_or(fact.at), row, cup});
+        if (cup)
+            cups_.push_back(*cup);
     } else if (const auto* set = std::get_if<Set>(&fact.what); set && set->key == Setting::target_density) {
         wanted_ = Brix::ofSi(set->si);
     }
@@ -108,8 +112,8 @@ void ShiftAid::finish() {
         if (of == SIZE_MAX)
             continue;
         drawOf_[check.row] = draws_[of].row;
-        if (check.sugar)
-            draws_[of].checks.push_back(*check.sugar);
+        if (check.cup)
+            draws_[of].cups.push_back(*check.cup);
     }
     closes_.clear();
     closesOpened_.clear();

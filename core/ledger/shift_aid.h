@@ -15,11 +15,16 @@ namespace panside {
 class ShiftAid {
 public:
     // A draw as all its tellings say it; `twice` are rows that only told it again.
+    // What a hydrometer was read in; the fact outlives this.
+    struct Cup {
+        CheckedSugar sugar;
+        const DensityCheck* told;
+    };
     struct Draw {
         std::size_t row; // the telling that counts
         DrawClosed told;
         std::optional<Instant> opened;
-        std::vector<CheckedSugar> checks;
+        std::vector<Cup> cups;
     };
     void add(const Fact& fact, std::size_t row);
     // So much came into the feed tank, by a row of the shift or of the day book.
@@ -37,6 +42,7 @@ public:
     // What the feed meter let through from the shift's begin to a moment.
     Volume flowed(Instant to) const;
     Brix wanted() const { return wanted_; }
+    const std::vector<Cup>& cups() const { return cups_; } // all of the shift
     // Rows of sap that was in the tank before it was told: the gauge shows it from the first, and does not rise when
     // the row comes.
     const std::vector<std::size_t>& toldLater() const { return toldLater_; }
@@ -57,7 +63,7 @@ private:
     struct Check {
         Instant at;
         std::size_t row;
-        std::optional<CheckedSugar> sugar;
+        std::optional<Cup> cup;
     };
     struct Sap {
         Instant at;
@@ -73,6 +79,7 @@ private:
     std::vector<Instant> closedAt_;
     std::vector<std::size_t> twice_;
     std::vector<Check> checks_;
+    std::vector<Cup> cups_;
     std::map<std::size_t, std::size_t> drawOf_; // rows of checks to rows of draws
     std::optional<Instant> opened_;
     Brix wanted_ = Brix::degrees(66.9);

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -55,7 +58,68 @@ void addGoods(TouchedLot& touched, const Ledger& ledger, std::size_t lot) {
     }
 }
 
+TouchedLot comparedTo(const Ledger& before, std::size_t index, const Lot* now) {
+    const Lot& lot = before.lots()[index];
+    TouchedLot touched;
+    touched.code = lot.code;
+    touched.was = lot.book;
+    touched.heldWas = lot.held;
+    touched.taintWas = lot.taint;
+    touched.gone = !now;
+    if (now) {
+        touched.is = now->book;
+        touched.heldIs = now->held;
+        touched.taintIs = now->taint;
+    }
+    addGoods(touched, before, index);
+    return touched;
+}
+
+std::string goodsOf(const TouchedLot& lot) {
+    std::string goods;
+    const auto add = [&](std::string_view between, const std::string& words) {
+        goods += goods.empty() ? "" : between;
+        goods += words;
+    };
+    for (const auto& [size, count] : lot.sizes)
+        add(", ", fmt::format("{} × {}", count, size));
+    std::string_view between = "; ";
+    for (const auto& [buyer, count] : lot.buyers)
+        add(std::exchange(between, ", "), fmt::format("{} {}", buyer, count));
+    return goods;
+}
+
 } // namespace
+
+std::vector<TouchedLot> lotsChanged(const Ledger& before, const Ledger& after) {
+    std::vector<TouchedLot> all;
+    for (std::size_t i = 0; i < before.lots().size(); ++i) {
+        const auto now = after.lotNamed(before.lots()[i].code);
+        if (!now || !isSame(before.lots()[i], after.lots()[*now]))
+            all.push_back(comparedTo(before, i, now ? &after.lots()[*now] : nullptr));
+    }
+    return all;
+}
+
+std::string sentence(const TouchedLot& lot) {
+    std::vector<std::string> changed;
+    if (lot.gone)
+        changed.push_back("it is no lot any more");
+    else if (std::abs((lot.is - lot.was).degrees()) >= 0.05)
+        changed.push_back(fmt::format("{:.1f} °Brix by the book, before {:.1f}", lot.is.degrees(), lot.was.degrees()));
+    if (!lot.gone && lot.heldIs != lot.heldWas)
+        changed.push_back(lot.heldIs ? "held from now on" : "no longer held");
+    if (lot.taintIs.milk && !lot.taintWas.milk)
+        changed.push_back("milk in it");
+    if (lot.taintIs.lead && !lot.taintWas.lead)
+        changed.push_back("lead in it");
+    if (lot.taintIs.ropy && !lot.taintWas.ropy)
+        changed.push_back("ropy sap in it");
+    if (!lot.taintIs.off.empty() && lot.taintIs.off != lot.taintWas.off)
+        changed.push_back("an off-flavour: " + lot.taintIs.off);
+    return fmt::format("lot {} ({}): {}.", lot.code, goodsOf(lot),
+                       changed.empty() ? "its thread is another" : fmt::format("{}", fmt::join(changed, "; ")));
+}
 
 std::vector<TouchedLot> lotsTouched(const Ledger& before, const Fact& entry, const Ledger& after) {
     const auto begins = knotsOf(before, entry);
@@ -73,23 +137,11 @@ std::vector<TouchedLot> lotsTouched(const Ledger& before, const Fact& entry, con
         const auto now = after.lotNamed(lot.code);
         if (!sum.is() && now && isSame(lot, after.lots()[*now]))
             continue;
-        TouchedLot touched;
-        touched.code = lot.code;
+        TouchedLot touched = comparedTo(before, i, now ? &after.lots()[*now] : nullptr);
         if (sum.share > 0 && lot.sugar() > 0)
             touched.share = std::min(1.0, sum.share / lot.sugar());
         else if (!sum.is())
             touched.share = 0;
-        touched.was = lot.book;
-        touched.heldWas = lot.held;
-        touched.taintWas = lot.taint;
-        touched.gone = !now;
-        if (now) {
-            const Lot& is = after.lots()[*now];
-            touched.is = is.book;
-            touched.heldIs = is.held;
-            touched.taintIs = is.taint;
-        }
-        addGoods(touched, before, i);
         all.push_back(std::move(touched));
     }
     return all;

@@ -18,4 +18,10 @@ struct TouchedLot {
 // `before` still has the entry, `after` has not. By the time they were packed; empty: no lot rests on it.
 std::vector<TouchedLot> lotsTouched(const Ledger& before, const Fact& entry, const Ledger& after);
 
+// The same of anything that came to be known: the lots of `before` whose density by the book, judgement or taint is
+// another in `after`. `share` is none.
+std::vector<TouchedLot> lotsChanged(const Ledger& before, const Ledger& after);
+// One English sentence: `lot 27-092-A (12 × 4L; Brook Street Market 12): held from now on; milk in it.`
+std::string sentence(const TouchedLot& lot);
+
 } // namespace panside

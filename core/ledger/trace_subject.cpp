@@ -46,7 +46,7 @@ Subject vesselSubject(const Ledger& ledger, std::size_t index) {
                      vessel.content.volume(),
                      vessel.content.sugar,
                      vessel.content.brix(),
-                     Brix::ofSi(vessel.content.sd),
+                     vessel.content.error(),
                      {},
                      {}};
     subject.before = beginsOf(vessel.filling);

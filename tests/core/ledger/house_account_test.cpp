@@ -1,8 +1,11 @@
+#include "core/ledger/concentrator.h"
 #include "core/ledger/house_account.h"
+#include "core/ledger/rig_tells.h"
 
 #include "core/rehearsal/season.h"
 #include "house.h"
 
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -26,6 +29,43 @@ TEST(HouseAccount, TellsSyrupATapAndARun) {
     EXPECT_NEAR(account.runs[0].syrupPerTap()->litre(), 8.8 / 44.2, 0.001);
     EXPECT_FALSE(account.runs[1].syrupPerTap());
     EXPECT_NEAR(account.syrupPerTap->litre(), 8.8 / 44.2, 0.001);
+}
+
+// A litre of 66.9 brix is 1.3282 kg (ICUMSA SPS-4): at 20 for a litre a half costs half of it, by weight.
+TEST(HouseAccount, ListsThePriceOfEverySizeByWeight) {
+    const std::string packed = std::string{accountTanks} +
+                               day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                               day(3, "09:00", "packed,20,,lot=a;from=drum;size=1L;capped=85degC") +
+                               day(3, "09:30", "packed,10,,lot=a;from=drum;size=500mL;capped=85degC");
+    EXPECT_TRUE(houseAccount(*FoldedHouse{packed}.ledger).prices.empty()) << "nothing was sold yet";
+    const FoldedHouse house{packed + day(4, "09:00", "shipped,8,,lot=a;size=1L;to=shop;price=20")};
+    const HouseAccount account = houseAccount(*house.ledger);
+    ASSERT_EQ(account.prices.size(), 2u);
+    EXPECT_NEAR(account.prices[0].price, 20, 1e-9);
+    EXPECT_NEAR(account.prices[1].price, 10, 1e-9);
+    EXPECT_NEAR(account.prices[1].content.kilogram(), 0.6641, 1e-4);
+}
+
+// A sap hydrometer made for 38 degF that reads 2.3 at 60 degF means 2.5 (extension practice; float balance with ICUMSA
+// SPS-4 densities), in the balance and in what the run gave. A refractometer has no such scale.
+TEST(HouseAccount, TakesTheSapHydrometersScaleIntoTheBalance) {
+    const auto sugarOf = [](const std::string& read, const std::string& sapIn) {
+        const FoldedHouse house{std::string{accountTanks} +
+                                    day(2, "09:00", "gathered,400,L,to=tank;from=north;taps=100;brix=" + read),
+                                {day(2, "17:00", "sap_in,300,L,brix=" + sapIn) + day(2, "17:10", "lit,,,") +
+                                 day(2, "20:00", "shift_end,,,")}};
+        const HouseAccount account = houseAccount(*house.ledger);
+        EXPECT_NEAR(house.ledger->balance().gathered, account.flow.sap, 1e-12);
+        EXPECT_EQ(account.runs.size(), 2u);
+        return std::array{account.runs[0].sugar, account.runs[1].sugar, account.runs[0].syrupPerTap()->litre()};
+    };
+    const auto read = sugarOf("2.3;temp=60degF;cal=38degF", "2.3;temp=60degF;cal=38degF");
+    const auto meant = sugarOf("2.5;temp=60degF", "2.5;temp=60degF");
+    const auto taken = sugarOf("2.3;temp=60degF;cal=38degF;with=refractometer", "2.3;temp=60degF");
+    for (std::size_t i = 0; i < read.size(); ++i) {
+        EXPECT_NEAR(read[i] / meant[i], 1, 0.012) << i; // 2.5 is printed to a tenth, and is 2.51
+        EXPECT_NEAR(taken[i] / meant[i], 2.3 / 2.5, 0.002) << i;
+    }
 }
 
 // 0.5 brix over on 200 gallons gives away some 2 gallons (the trade's own reckoning).
@@ -133,6 +173,27 @@ std::vector<std::string> nights(int count, double fall, double scatter) {
                          day(date, "21:00", "tank_level,0,L,") + day(date, "21:00", "shift_end,,,"));
     }
     return shifts;
+}
+
+// 217 L of 8 brix (1030.0 kg/m3 by ICUMSA SPS-4) hold 17.88 kg of sugar, that came as 888.7 L of 2 brix (1005.9): 671.7
+// L of water, that the rig of these nights boils off in some four hours.
+TEST(HouseAccount, TellsWhatTheConcentratorTookOutAndSaved) {
+    const std::string run = std::string{accountTanks} +
+                            "2027-03-01T06:00:00Z,vessel,500,L,name=sweet;kind=concentrate\n" +
+                            day(27, "09:00", "gathered,900,L,to=tank;from=north;brix=2") +
+                            day(27, "12:00", "concentrated,217,L,from=tank;to=sweet;brix=8;hours=1.5;washed=yes");
+    const FoldedHouse known{run, nights(6, 0, 0)}, unknown{run};
+    const auto savings = concentratorSavings(*known.ledger);
+    ASSERT_EQ(savings.size(), 1u);
+    EXPECT_NEAR(savings[0].water.litre(), 671.7, 1);
+    ASSERT_TRUE(savings[0].boil && savings[0].cords);
+    // 400 L in three hours, of which half an hour or so is the warming up: 130 to 190 L/h.
+    EXPECT_GT(savings[0].boil->p50.count() / 3600, 672 / 190.0);
+    EXPECT_LT(savings[0].boil->p50.count() / 3600, 672 / 130.0);
+    EXPECT_LE(savings[0].boil->p10, savings[0].boil->p50);
+    EXPECT_LE(savings[0].boil->p50, savings[0].boil->p90);
+    ASSERT_EQ(concentratorSavings(*unknown.ledger).size(), 1u);
+    EXPECT_FALSE(concentratorSavings(*unknown.ledger)[0].boil);
 }
 
 TEST(RigTells, EvaporationAPoundOfWoodThatSlides) {

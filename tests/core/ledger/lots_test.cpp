@@ -1,3 +1,4 @@
+#include "core/ledger/remedy.h"
 #include "house.h"
 
 namespace panside {
@@ -130,6 +131,33 @@ TEST(LedgerLots, TooCoolOrOffTheDensityOfThePlaceIsHeld) {
     EXPECT_EQ(house.marked(MarkKind::underDensity), 1);
     EXPECT_EQ(house.marked(MarkKind::shippedTooMany), 1);
     EXPECT_TRUE(house.lot("A").held);
+}
+
+// Vermont's chart (law_chart.h) asks 36.0 degrees Baume of a glass at 60 degF, which the float balance calls 66.66
+// Brix: the drum is legal there, and in New Hampshire, which has no chart and asks for 66.9, it is not.
+TEST(LedgerLots, AGlassThatReadsTheChartOfThePlaceMakesALegalDrum) {
+    const auto packedIn = [](const std::string& place, const std::string& reading) {
+        std::string shift;
+        for (int i = 0; i < 24; ++i) { // many cups: their scatter is none of what is asked here
+            const auto minute = [](int which) { return (which < 10 ? "10:0" : "10:") + std::to_string(which); };
+            shift += day(2, minute(2 * i), "draw_open,,,");
+            shift += day(2, minute(2 * i + 1), "draw_close,5,L,to=drum 7;temp=20degC");
+            shift += day(2, minute(2 * i + 1), "density_check," + reading + ",temp=60degF;cal=60degF");
+        }
+        return FoldedHouse{day(1, "07:00", "set," + place + ",,key=place") + vessels +
+                               day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=83degC"),
+                           {shift}};
+    };
+    const FoldedHouse vermont = packedIn("Vermont", "36.0,baume"), other = packedIn("New Hampshire", "36.0,baume");
+    const FoldedHouse light = packedIn("Vermont", "66.2,brix");
+    EXPECT_NEAR(vermont.vessel("drum 7").content.brix().degrees(), 66.66, 0.03);
+    EXPECT_NEAR(vermont.vessel("drum 7").content.byLaw().degrees(), 66.9, 0.01);
+    EXPECT_NEAR(other.vessel("drum 7").content.byLaw().degrees(), 66.66, 0.03);
+    const DensityLimits limits{Brix::degrees(66.9), Brix::degrees(68.9), Brix::degrees(66.9), Brix::degrees(2)};
+    EXPECT_NE(remedyOf(vermont.vessel("drum 7").content, limits).kind, Remedy::Kind::tooThin);
+    EXPECT_EQ(remedyOf(other.vessel("drum 7").content, limits).kind, Remedy::Kind::tooThin);
+    EXPECT_FALSE(vermont.lot("A").held);
+    EXPECT_TRUE(light.lot("A").held);
 }
 
 TEST(LedgerLots, ThePressHeelJoinsLots) {

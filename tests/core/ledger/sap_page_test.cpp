@@ -193,6 +193,50 @@ TEST(SapPage, ABlendHasTheVolumeOfThePublishedDensities) {
     }
 }
 
+// Whatever is pumped about, nothing is made and nothing lost: mass, sugar and heat of all tanks together, and the
+// oldest and the warmest of all of them, stay as they were gathered.
+RC_GTEST_PROP(SapPageProperty, PumpingMovesMassSugarHeatAndAge, ()) {
+    static constexpr const char* tanks[] = {"north", "house tank", "feed"};
+    std::string rows;
+    double mass = 0, sugar = 0, heat = 0, warmest = 0;
+    for (int i = 0; i < 3; ++i) {
+        const int litres = *rc::gen::inRange(50, 260), brix = *rc::gen::inRange(10, 60),
+                  celsius = *rc::gen::inRange(1, 25);
+        rows += day(2, "08:1" + std::to_string(i),
+                    "gathered," + std::to_string(litres) + ",L,to=" + tanks[i] +
+                        ";brix=" + std::to_string(brix / 10.0) + ";temp=" + std::to_string(celsius) + "degC");
+        const double kilograms =
+            litres * sugarDensity(Brix::degrees(brix / 10.0), Temperature::celsius(celsius))->si() * 1e-3;
+        mass += kilograms;
+        sugar += kilograms * brix / 1000.0;
+        heat += kilograms * celsius;
+        warmest = std::max(warmest, static_cast<double>(celsius));
+    }
+    const int moves = *rc::gen::inRange(0, 12);
+    for (int i = 0; i < moves; ++i) {
+        const int from = *rc::gen::inRange(0, 3), by = *rc::gen::inRange(1, 3);
+        // Never more than stands there: all of it, or a litre of at least fifty.
+        rows += day(2, "09:" + std::to_string(10 + i),
+                    std::string{*rc::gen::arbitrary<bool>() && i == 0 ? "moved,1,L" : "moved,,"} +
+                        ",from=" + tanks[from] + ";to=" + tanks[(from + by) % 3]);
+    }
+    const Page page{rows, "02T12:00"};
+    double massNow = 0, sugarNow = 0, heatNow = 0, warmestNow = 0, oldest = 0;
+    for (const TankPicture& tank : page.page.tanks) {
+        const Liquid& held = page.house.ledger->vessels()[tank.vessel].content;
+        massNow += held.mass;
+        sugarNow += held.sugar;
+        heatNow += held.mass * tank.now->celsius();
+        warmestNow = std::max(warmestNow, tank.warmest->celsius());
+        oldest = std::max(oldest, tank.oldest->count());
+    }
+    RC_ASSERT(std::abs(massNow - mass) < 1e-6 * mass);
+    RC_ASSERT(std::abs(sugarNow - sugar) < 1e-6 * mass);
+    RC_ASSERT(std::abs(heatNow - heat) < 1e-4 * mass);
+    RC_ASSERT(std::abs(warmestNow - warmest) < 1e-9);
+    RC_ASSERT(std::abs(oldest - (3 * 3600 + 50 * 60)) < 1e-6);
+}
+
 // Mass balance by ICUMSA densities, whatever is poured together: sugar, mass and heat add up.
 RC_GTEST_PROP(SapPageProperty, BlendsKeepMassSugarAndHeat, ()) {
     std::string rows;

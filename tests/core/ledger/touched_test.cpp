@@ -55,6 +55,23 @@ TEST(LotsTouched, ByADrawAndByItsCheckSayWhatTheDensityIsThen) {
     EXPECT_NEAR(byDraw[0].share.value_or(0), 1, 1e-9);
 }
 
+// Told weeks later that butter was in the pans, or how dense a draw was: what was packed since is judged otherwise.
+TEST(LotsChanged, ByWhatCameToBeKnownSayWhatIsOtherwise) {
+    const FoldedHouse before{begin + other + lots, {night(drawn)}};
+    const std::string butter = day(1, "19:00", "defoamer,2,,kind=butter");
+    const FoldedHouse after{begin + other + lots, {night(butter + drawn)}};
+    const auto changed = lotsChanged(*before.ledger, *after.ledger);
+    ASSERT_EQ(changed.size(), 1U);
+    EXPECT_EQ(sentence(changed[0]), "lot A (10 × 500mL, 4 × 250mL; Corner Shop 5): held from now on; milk in it.");
+    const std::string check = day(1, "20:02", "density_check,64.0,brix,with=hydrometer;temp=20degC;cal=20degC");
+    const FoldedHouse checked{begin + other + lots, {night(drawn + check)}};
+    const auto thinner = lotsChanged(*before.ledger, *checked.ledger);
+    ASSERT_EQ(thinner.size(), 1U);
+    EXPECT_EQ(sentence(thinner[0]),
+              "lot A (10 × 500mL, 4 × 250mL; Corner Shop 5): 64.0 °Brix by the book, before 66.9; held from now on.");
+    EXPECT_TRUE(lotsChanged(*before.ledger, *before.ledger).empty());
+}
+
 TEST(LotsTouched, ByThePackItselfAreGoneAndByNothingNone) {
     const FoldedHouse before{begin + other + lots, {night(drawn)}};
     const std::string pack = day(6, "09:00", "packed,4,,lot=B;from=pail 2;size=500mL");

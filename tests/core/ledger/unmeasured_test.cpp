@@ -1,4 +1,5 @@
 // What nobody measured is never dropped: it joins without a share. And a trace of one load, one aid, one date.
+#include "core/ledger/doubt.h"
 #include "house.h"
 
 namespace panside {
@@ -59,6 +60,30 @@ TEST(LedgerUnmeasured, WhatIsTakenOutOfItIsNoMoreThanItHeld) {
     EXPECT_EQ(house.marked(MarkKind::belowEmpty), 0);
     EXPECT_NEAR(house.litres("drum 1"), 8, 1e-6);
     EXPECT_NEAR(entryOf(house.trace("drum 1").behind, TraceKind::draw, "pail 1")->share.value_or(0), 1, 1e-9);
+}
+
+// A week without a row: what a vessel holds is known again when it is dipped, read or emptied, and only then.
+TEST(LedgerUnmeasured, AfterALongSilenceAVesselMayHoldAnythingUntilItIsMeasured) {
+    const std::string before = "2027-03-01T06:00:00Z,vessel,1000,L,name=north;kind=gather\n"
+                               "2027-03-01T06:00:00Z,vessel,200,L,name=drum;kind=drum\n" +
+                               day(2, "09:00", "gathered,300,L,to=north;brix=2") +
+                               day(2, "10:00", "bought,90,L,what=syrup;vessel=drum;brix=67");
+    const std::string after = day(12, "09:00", "gathered,100,L,to=north;brix=2");
+    const FoldedHouse silent{before + after};
+    for (const char* name : {"north", "drum"}) {
+        ASSERT_TRUE(silent.vessel(name).unwritten) << name;
+        const double held = silent.vessel(name).content.sugar, doubt = sugarDoubt(silent.vessel(name));
+        EXPECT_LE(held - doubt, 0) << name << ": it may be empty";
+        EXPECT_GE(held + doubt, name[0] == 'n' ? 1000 * 0.05 : 200 * 1.33 * 0.66) << name << ": it may be full";
+    }
+    const FoldedHouse dipped{before + after + day(12, "10:00", "dipped,80,L,in=drum;brix=67") +
+                             day(12, "11:00", "moved,,,from=north;to=drum")};
+    EXPECT_LT(sugarDoubt(dipped.vessel("north")), 0.01) << "emptied";
+    ASSERT_TRUE(dipped.vessel("drum").unwritten) << "all of what nobody knows went into it";
+    EXPECT_FALSE(
+        FoldedHouse{before + after + day(12, "10:00", "dipped,80,L,in=drum;brix=67")}.vessel("drum").unwritten);
+    // Two days without sap are no silence.
+    EXPECT_FALSE(FoldedHouse{before + day(5, "09:00", "gathered,100,L,to=north;brix=2")}.vessel("drum").unwritten);
 }
 
 TEST(LedgerUnmeasured, APressRunWithoutAVolumeJoinsAllTheSame) {
