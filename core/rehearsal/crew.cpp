@@ -80,6 +80,15 @@ void CrewOnShift::begin(Plant& plant, Instant at, std::vector<Fact>& facts) {
     nextOil_ = 3000;
 }
 
+void CrewOnShift::meet(const RehearsalOptions& options, Trouble trouble) {
+    constexpr double forgotten = 420; // seconds: a load made that late has let the fire down
+    options_ = options;
+    fire_ = options.fire;
+    crew_ = options.crew;
+    if (trouble == Trouble::forgottenLoads)
+        nextLoad_ += forgotten;
+}
+
 void CrewOnShift::look(const Now& now) {
     if (!now.shown)
         return;

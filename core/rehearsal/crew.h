@@ -16,6 +16,8 @@ public:
     };
     void begin(Plant& plant, Instant at, std::vector<Fact>& facts);
     void step(const Now& now, Plant& plant, std::vector<Fact>& facts, std::vector<RehearsalDeed>& deeds);
+    // The evening has become another; what is forgotten is the next load.
+    void meet(const RehearsalOptions& options, Trouble trouble);
     void sendAway(bool away) { away_ = away; }
     void goHome() { ended_ = true; }
     bool ended() const { return ended_; }

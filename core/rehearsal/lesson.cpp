@@ -1,6 +1,6 @@
 #include "core/rehearsal/lesson.h"
 
-#include "core/rehearsal/dice.h"
+#include "core/quantity/enum_count.h"
 #include "core/rehearsal/rehearsal.h"
 
 #include <algorithm>
@@ -10,9 +10,13 @@
 namespace panside {
 namespace {
 
+static_assert(hasCount<Trouble, troubleCount>());
+
 // Judgement, no source: what an instructor would let pass.
 constexpr double farOver = 1.0, early = 0.3, wantedBrix = 66.9;
 constexpr Duration patience{60};
+
+} // namespace
 
 void throwIn(RehearsalOptions& options, Trouble trouble, Duration at, rehearsal::Dice& dice) {
     using namespace std::chrono_literals;
@@ -43,8 +47,6 @@ void throwIn(RehearsalOptions& options, Trouble trouble, Duration at, rehearsal:
         break;
     }
 }
-
-} // namespace
 
 Lesson lessonOf(std::uint64_t seed, Duration begins) {
     rehearsal::Dice dice{seed, 61};

@@ -1,6 +1,7 @@
 #pragma once
 // A lesson: an evening of the rehearsal in which things go wrong, drawn from the seed, and what came of it, against the
 // truth that no fact tells.
+#include "core/rehearsal/dice.h"
 #include "core/rehearsal/options.h"
 
 #include <chrono>
@@ -14,6 +15,8 @@ struct RehearsalTruth;
 
 enum class Trouble : std::uint8_t { probeOut, feedShut, forgottenLoads, foam, frontPassing, nobodyDraws };
 inline constexpr std::size_t troubleCount = 6;
+// The evening as it is when this begins so long after its fire was lit.
+void throwIn(RehearsalOptions& options, Trouble trouble, Duration at, rehearsal::Dice& dice);
 
 struct Lesson {
     RehearsalOptions options;

@@ -45,6 +45,14 @@ double Pans::depthOf(std::size_t first, std::size_t last, double area) const {
 double Pans::syrupDepth() const { return depthOf(flues_, sections_.size(), syrupArea_); }
 double Pans::flueDepth() const { return depthOf(0, flues_, flueArea_) - belowFlues_; }
 double Pans::drawOffSugar() const { return sections_.back().share(); }
+double Pans::syrupPanSugar() const {
+    double sugar = 0, mass = 0;
+    for (std::size_t i = flues_; i < sections_.size(); ++i) {
+        sugar += sections_[i].sugar;
+        mass += sections_[i].mass();
+    }
+    return mass > 0 ? sugar / mass : 0;
+}
 double Pans::flueCelsius() const { return sections_[flues_ - 1].celsius; }
 double Pans::sugarHeld() const {
     double kilogram = 0;

@@ -31,6 +31,7 @@ public:
     double drawn() const { return drawn_; }           // kg in the last step
     double drawnSugar() const { return drawnSugar_; }
     double drawOffSugar() const;
+    double syrupPanSugar() const; // of all of it
     double drawOffCelsius() const { return sections_.back().celsius; }
     double flueCelsius() const;
     double flux() const { return flux_; }           // heat into the draw-off section over its nominal one

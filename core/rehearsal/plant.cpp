@@ -50,6 +50,14 @@ void Plant::addSap(double litres, double sugar) {
     tank_ = std::min(tank_ + litres, options_.rig.tank.litre());
 }
 
+void Plant::meet(const RehearsalOptions& options, Trouble trouble, double since) {
+    options_ = options;
+    sky_.meet(options.weather, since);
+    probe_.meet(options, trouble == Trouble::foam);
+    if (trouble == Trouble::feedShut)
+        feedMended_ = false;
+}
+
 bool Plant::feedFails(double since) const {
     const double from = seconds(options_.feedFaultAfter);
     return options_.feedFault != FeedFault::none && !feedMended_ && since >= from &&
@@ -109,6 +117,7 @@ RehearsalTruth Plant::truth(Instant at) const {
     truth.waterBoils = Temperature::celsius(waterBoils(sky_.pascal()));
     truth.pressure = Pressure::pascal(sky_.pascal());
     truth.drawOff = Brix::massFraction(pans_.drawOffSugar());
+    truth.syrupPan = Brix::massFraction(pans_.syrupPanSugar());
     truth.evaporation = VolumeFlow::litrePerHour(evaporationNow_ * 3600 / 0.9982);
     truth.panDepth = Length::metre(pans_.syrupDepth());
     truth.flueDepth = Length::metre(pans_.flueDepth());

@@ -22,6 +22,8 @@ public:
     void pourBucket(double litres);
     void addSap(double litres, double sugar);
     void mendFeed() { feedMended_ = true; }
+    // The evening has become another.
+    void meet(const RehearsalOptions& options, Trouble trouble, double since);
 
     bool drawing() const { return drawFlow_ > 0; }
     double drawnLitres() const { return drawnLitres_; } // hot, in this draw

@@ -10,6 +10,15 @@ PanProbe::PanProbe(const RehearsalOptions& options, std::uint64_t seed)
     : probe_{options.probe}, fault_{options.probeFault}, faultFrom_{seconds(options.probeFaultAfter)},
       faultTo_{seconds(options.probeFaultAfter + options.probeFaultLasts)}, dice_{seed, 21}, slowDice_{seed, 22} {}
 
+void PanProbe::meet(const RehearsalOptions& options, bool foams) {
+    probe_ = options.probe;
+    fault_ = options.probeFault;
+    faultFrom_ = seconds(options.probeFaultAfter);
+    faultTo_ = faultFrom_ + seconds(options.probeFaultLasts);
+    if (foams)
+        foamFor_ = dice_.uniform(30, 60);
+}
+
 bool PanProbe::faulty(double since) const {
     return fault_ != ProbeTrouble::none && since >= faultFrom_ && since < faultTo_;
 }

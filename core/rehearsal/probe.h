@@ -13,6 +13,9 @@ public:
     // `celsius`: the liquid at the draw-off; `superheat`: how much the metal's flux lifts it, against a steady fire.
     void step(double dt, double since, double celsius, double superheat, double waterBoils, bool boiling);
 
+    // The evening has become another; `foams`: it stands in foam at once.
+    void meet(const RehearsalOptions& options, bool foams);
+
     // What it would read without noise: lag, bias and scale are the probe's own, and no noise.
     double clean() const { return slow_ + offset_; }
     double offset() const { return offset_; }

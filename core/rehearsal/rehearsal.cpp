@@ -13,7 +13,7 @@ using namespace rehearsal;
 struct Rehearsal::Inside {
     Inside(RehearsalOptions given, std::uint64_t seed)
         : options{std::move(given)}, plant{options, seed}, crew{options, seed},
-          instruments{options, seed}, truth{plant.truth(options.begins)} {}
+          instruments{options, seed}, teacher{seed, 62}, truth{plant.truth(options.begins)} {}
 
     void second(std::vector<Fact>& facts) {
         const Instant at = options.begins + Duration{since};
@@ -46,6 +46,7 @@ struct Rehearsal::Inside {
     Plant plant;
     CrewOnShift crew;
     Instruments instruments;
+    Dice teacher;
     double since = 0; // of the next second
     RehearsalTruth truth;
     LessonWatch watch;
@@ -106,6 +107,12 @@ void Rehearsal::perform(const What& what) {
     } else if (std::holds_alternative<ShiftEnd>(what)) {
         inside_->crew.goHome();
     }
+}
+
+void Rehearsal::befall(Trouble trouble) {
+    throwIn(inside_->options, trouble, Duration{inside_->since}, inside_->teacher);
+    inside_->plant.meet(inside_->options, trouble, inside_->since);
+    inside_->crew.meet(inside_->options, trouble);
 }
 
 void Rehearsal::sendCrewAway(bool away) { inside_->crew.sendAway(away); }

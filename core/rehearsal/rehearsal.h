@@ -21,7 +21,7 @@ struct RehearsalTruth {
     TemperatureDifference probeOffset;          // what the probe reads too high; this sap's own boiling is in `mark`
     Temperature waterBoils = Temperature::celsius(100);
     Pressure pressure;
-    Brix drawOff;           // sugar at the draw-off
+    Brix drawOff, syrupPan; // sugar at the draw-off, and of all the syrup pan
     VolumeFlow evaporation; // water boiled off now, as cold litres
     Length panDepth, flueDepth;
     Volume tank;
@@ -63,6 +63,8 @@ public:
 
     // Somebody else does it: a load, a draw opened or closed, a bucket of sap (SapIn under 40 L). The crew takes note.
     void perform(const What& what);
+    // This goes wrong from the next second on, as a teacher has it. Of the seed and the moment.
+    void befall(Trouble trouble);
     // From now on the crew only watches, or works again.
     void sendCrewAway(bool away = true);
 

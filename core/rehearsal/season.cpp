@@ -194,13 +194,9 @@ public:
         season.dayBook = "time,what,value,unit,detail\n";
         for (const std::string& row : book_)
             season.dayBook += row + "\n";
-        for (const auto& [name, box] : boxes) {
-            TrueContent content{box.litres(), box.sugar(), {}};
-            for (const auto& [from, kg] : box.from)
-                if (kg > 1e-12)
-                    content.from[from] = kg;
-            season.vessels[name] = std::move(content);
-        }
+        for (const auto& [name, box] : boxes)
+            season.vessels[name] = contentOf(box);
+        season.pans = contentOf(pans_);
         return std::move(season);
     }
 
@@ -208,6 +204,13 @@ public:
     MadeSeason season;
 
 private:
+    static TrueContent contentOf(const Box& box) {
+        TrueContent content{box.litres(), box.sugar(), {}};
+        for (const auto& [from, kg] : box.from)
+            if (kg > 1e-12)
+                content.from[from] = kg;
+        return content;
+    }
     void enter(double litres) {
         if (litres > 1e-9)
             pans_.add(boxes["feed"].pour(litres));
@@ -240,7 +243,8 @@ std::string MadeSeason::truth() const {
         lotTexts += fmt::format("{}\n  \"{}\":{{{},\"made\":{},\"milk\":{},\"buyers\":{{{}}}}}",
                                 lotTexts.empty() ? "" : ",", code, jsonOf(lot.content), lot.made, lot.milk, buyers);
     }
-    return fmt::format("{{\"house\":\"{}\",\n\"vessels\":{{{}}},\n\"lots\":{{{}}}}}\n", house, vesselTexts, lotTexts);
+    return fmt::format("{{\"house\":\"{}\",\n\"vessels\":{{{}}},\n\"pans\":{{{}}},\n\"lots\":{{{}}}}}\n", house,
+                       vesselTexts, jsonOf(pans), lotTexts);
 }
 
 MadeSeason smallHouse(std::uint64_t seed) {

@@ -1,6 +1,6 @@
 #pragma once
 // `panside rehearse --season`: a made-up season of two invented houses, each as a day book, its shift logs and the
-// truth behind them: what stands in every vessel, and which sap is in every lot.
+// truth behind them: what stands in every vessel and in the pans, and which sap is in every lot.
 #include <cstdint>
 #include <map>
 #include <string>
@@ -25,6 +25,7 @@ struct MadeSeason {
     std::string dayBook;             // CSV
     std::vector<std::string> shifts; // CSV, by time
     std::map<std::string, TrueContent> vessels;
+    TrueContent pans;
     std::map<std::string, TrueLot> lots;
     std::string truth() const; // as JSON
 };

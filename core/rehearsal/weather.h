@@ -9,11 +9,14 @@ class Sky {
 public:
     Sky(const RehearsalOptions& options, std::uint64_t seed);
     void step(double dt, double sinceBegin);
+    // Another front than the one that was to come; how far that one had passed stays.
+    void meet(const RehearsalWeather& weather, double since);
     double pascal() const { return pascal_; }
     double seaLevelPascal() const { return seaLevel_; }
     double airCelsius() const { return air_; }
 
 private:
+    double passed(double since) const; // of the front: 0 to 1
     RehearsalWeather weather_;
     double elevation_;
     Dice dice_;

@@ -14,24 +14,6 @@ bool isDeed(const Fact& fact) {
            !std::holds_alternative<ClockStep>(fact.what) && !std::holds_alternative<Set>(fact.what);
 }
 
-QString troubleWords(Trouble trouble) {
-    switch (trouble) {
-    case Trouble::probeOut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the pan probe went out"));
-    case Trouble::feedShut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the feed was shut: a bucket of sap (S) frees the float"));
-    case Trouble::forgottenLoads:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew forgot loads"));
-    case Trouble::foam:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the probe stood in foam"));
-    case Trouble::frontPassing:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "a front passed: the mark moved with the weather"));
-    case Trouble::nobodyDraws:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew no longer drew: the whole pan turns to syrup"));
-    }
-    return {};
-}
-
 QString list(const QStringList& rows) {
     return QStringLiteral("<ul><li>") + rows.join(QStringLiteral("</li><li>")) + QStringLiteral("</li></ul>");
 }
@@ -57,15 +39,72 @@ QStringList scoreRows(const LessonScore& score, Units units) {
 
 } // namespace
 
-QStringList lastDone(const std::vector<Boil::Entry>& facts, int most, Units units, const WallClock& clock) {
+QString troubleWords(Trouble trouble) {
+    switch (trouble) {
+    case Trouble::probeOut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the pan probe went out"));
+    case Trouble::feedShut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the feed was shut: a bucket of sap (S) frees the float"));
+    case Trouble::forgottenLoads:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew forgot loads"));
+    case Trouble::foam:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the probe stood in foam"));
+    case Trouble::frontPassing:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "a front passed: the mark moved with the weather"));
+    case Trouble::nobodyDraws:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew no longer drew: the whole pan turns to syrup"));
+    }
+    return {};
+}
+
+QString troubleKeyWord(Trouble trouble) {
+    switch (trouble) {
+    case Trouble::probeOut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Probe out"));
+    case Trouble::feedShut:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Feed shut"));
+    case Trouble::forgottenLoads:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Load forgotten"));
+    case Trouble::foam:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Foam"));
+    case Trouble::frontPassing:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Front passing"));
+    case Trouble::nobodyDraws:
+        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Whole pan to syrup"));
+    }
+    return {};
+}
+
+QStringList lastDone(const Facts& facts, int most, Units units, const WallClock& clock) {
     QStringList done;
-    for (auto entry = facts.rbegin(); entry != facts.rend() && done.size() < most; ++entry)
-        if (const Fact& fact = entry->fact; isDeed(fact))
+    Fact scratch{};
+    for (std::size_t i = facts.size(); i-- > 0 && done.size() < most;)
+        if (const Fact& fact = facts.fact(i, scratch); isDeed(fact))
             done << factWords(fact, units) + QStringLiteral(", ") + clock.hourAndMinute(fact.at);
     return done;
 }
 
+namespace {
+
+// For the teacher's eyes: what each does to those who boil, so that it is chosen and not guessed at.
+QString teachersWords() {
+    return QStringLiteral("<h2>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "You teach: throw something in")) +
+           QStringLiteral("</h2><p>") +
+           tr(QT_TRANSLATE_NOOP("Rehearsal", "The others look away while you press. It begins at once; go back to the "
+                                             "board and say nothing. The first one makes a lesson of the evening: an "
+                                             "hour and a half, a score at the end, and the same again has the same "
+                                             "go wrong at the same minute.")) +
+           QStringLiteral("</p><p>") +
+           tr(QT_TRANSLATE_NOOP("Rehearsal", "The pan turns whole when nobody draws: let the made-up crew work for "
+                                             "that, or keep your own people from the draw.")) +
+           QStringLiteral("</p>");
+}
+
+} // namespace
+
 QString rehearsalWords(const RehearsalTold& told, Units units) {
+    if (told.teaching)
+        return teachersWords();
     const bool lesson = !told.troubles.empty();
     QString words = QStringLiteral("<h2>") +
                     (told.over ? tr(QT_TRANSLATE_NOOP("Rehearsal", "The rehearsal is over."))

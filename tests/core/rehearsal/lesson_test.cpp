@@ -2,6 +2,8 @@
 
 #include "core/rehearsal/rehearsal.h"
 
+#include <algorithm>
+#include <cmath>
 #include <gtest/gtest.h>
 #include <set>
 
@@ -92,6 +94,63 @@ TEST(LessonWatch, FindsLittleToBlameInAQuietEvening) {
     EXPECT_EQ(quiet.score().missed, 0);
     EXPECT_LT(quiet.score().furthest.value(), 4);
     EXPECT_GT(quiet.score().woodALitre.value(), 0.1);
+}
+
+// An evening into which a teacher throws something after two hours and a half, and the same evening let alone.
+struct Taught {
+    Rehearsal taught{RehearsalOptions{}, 4}, calm{RehearsalOptions{}, 4};
+    std::size_t before = 0;
+    std::vector<Fact> seen;
+    Taught(Trouble trouble, Duration after) {
+        const Instant thrown = taught.options().begins + 2h + 30min;
+        taught.advance(thrown);
+        calm.advance(thrown);
+        before = taught.deeds().size();
+        taught.befall(trouble);
+        seen = taught.advance(thrown + after);
+        calm.advance(thrown + after);
+    }
+    static std::ptrdiff_t count(const Rehearsal& evening, std::size_t from, RehearsalDeed::Kind kind) {
+        return std::count_if(evening.deeds().begin() + static_cast<std::ptrdiff_t>(from), evening.deeds().end(),
+                             [&](const RehearsalDeed& deed) { return deed.kind == kind; });
+    }
+};
+
+TEST(Teacher, HasTheProbeGoOutAtOnce) {
+    const Taught lesson{Trouble::probeOut, 1min};
+    EXPECT_EQ(Taught::count(lesson.taught, lesson.before, RehearsalDeed::Kind::probeFails), 1);
+}
+
+TEST(Teacher, HasTheFeedShutSoThatThePanFalls) {
+    const Taught lesson{Trouble::feedShut, 15min};
+    EXPECT_EQ(Taught::count(lesson.taught, lesson.before, RehearsalDeed::Kind::feedStopped), 1);
+    EXPECT_LT(lesson.taught.truth().flueDepth, lesson.calm.truth().flueDepth);
+}
+
+TEST(Teacher, HasALoadForgotten) {
+    const Taught lesson{Trouble::forgottenLoads, 9min};
+    EXPECT_LT(Taught::count(lesson.taught, lesson.before, RehearsalDeed::Kind::fired),
+              Taught::count(lesson.calm, lesson.before, RehearsalDeed::Kind::fired));
+}
+
+TEST(Teacher, HasTheProbeStandInFoamAtOnce) {
+    const Taught lesson{Trouble::foam, 1min};
+    Temperature lowest = Temperature::celsius(200);
+    for (const Fact& fact : lesson.seen)
+        if (const auto* reading = std::get_if<Reading>(&fact.what); reading && reading->series == Series::syrup_pan)
+            lowest = std::min(lowest, Temperature::kelvin(reading->si));
+    EXPECT_LT((lowest - lesson.taught.truth().reading).kelvin(), -0.5) << "in steam it reads boiling water";
+}
+
+TEST(Teacher, HasAFrontPassWithinTheHour) {
+    const Taught lesson{Trouble::frontPassing, 65min};
+    EXPECT_GT(std::abs(lesson.taught.truth().pressure.kilopascal() - lesson.calm.truth().pressure.kilopascal()), 1.0);
+}
+
+TEST(Teacher, HasThePanTurnWhole) {
+    const Taught lesson{Trouble::nobodyDraws, 45min};
+    EXPECT_EQ(Taught::count(lesson.taught, lesson.before, RehearsalDeed::Kind::opened), 0);
+    EXPECT_GT((lesson.taught.truth().reading - lesson.taught.truth().mark).kelvin(), 1);
 }
 
 TEST(Rehearsal, ThePersonTakesTheCrewsPartAndGivesItBack) {
