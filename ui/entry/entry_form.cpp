@@ -420,7 +420,7 @@ std::optional<QString> toldBefore(const EntryForm& form, Units units, const Wall
     constexpr double oneMoment = 60; // seconds: the same key pressed twice is asked about by nobody
     if (!other || std::abs(secondsBetween(other->at, form.at())) <= oneMoment)
         return std::nullopt;
-    return tr(QT_TRANSLATE_NOOP("EntryForm", "Told already: %1, %2. Is this the same draw?"))
+    return tr(QT_TRANSLATE_NOOP("EntryForm", "Entered already: %1, %2. Is this the same draw?"))
         .arg(factWords(*other, units), clock.hourAndMinute(other->at));
 }
 

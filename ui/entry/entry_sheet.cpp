@@ -2,7 +2,7 @@
 
 #include "core/boil/vocabulary.h"
 #include "ui/look/pad.h"
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 #include "ui/words/reading_words.h"
@@ -75,25 +75,22 @@ void EntrySheet::resume() {
 }
 
 void EntrySheet::build() {
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     lines_.clear();
     typing_ = nullptr;
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
-    column->setSpacing(dress_.px(mm::gap));
+    const bool low = height() < dress_.px(125); // a cheap panel: what is pressed keeps its height
+    column->setSpacing(low ? dress_.px(0.5) : dress_.px(mm::gap));
 
-    writes_ = new QLabel;
-    writes_->setObjectName(QStringLiteral("writes"));
-    writes_->setFont(dress_.letters(mm::words * 1.25, true));
-    writes_->setWordWrap(true);
+    writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
     column->addWidget(writes_);
 
     auto* middle = new QHBoxLayout;
     auto* fields = new QVBoxLayout;
+    if (low)
+        fields->setSpacing(dress_.px(0.5));
     for (std::size_t i = 0; i < form_.fields.size(); ++i) {
         fields->addWidget(fieldRow(i));
         if (!form_.fields[i].offers.isEmpty())
@@ -110,13 +107,17 @@ void EntrySheet::build() {
     if (!form_.crew.isEmpty())
         column->addWidget(crewRow());
 
-    problem_ = new QLabel;
-    problem_->setObjectName(QStringLiteral("problem"));
-    problem_->setFont(dress_.letters(mm::words));
-    problem_->setWordWrap(true);
+    problem_ = labelOf(dress_, QStringLiteral("problem"), mm::words);
     problem_->hide();
     column->addWidget(problem_);
+    column->addStretch();
+    column->addLayout(endRow());
+    sure_ = false;
+    withdrawQuestion();
+    sayWhatItWrites();
+}
 
+QLayout* EntrySheet::endRow() {
     auto* end = new QHBoxLayout;
     leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
     keep_ = key({}, QStringLiteral("keep"));
@@ -134,21 +135,12 @@ void EntrySheet::build() {
     end->addWidget(keep_, 1);
     end->addWidget(yes_, 1);
     end->addWidget(other_, 1);
-    column->addStretch();
-    column->addLayout(end);
     keep_->setShape(KeyShape::due);
-    sure_ = false;
-    withdrawQuestion();
-    sayWhatItWrites();
+    return end;
 }
 
 Press* EntrySheet::key(const QString& text, const QString& name, const QString& shortcut) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(text, shortcut);
-    press->setObjectName(name);
-    press->setFocusPolicy(Qt::StrongFocus);
-    return press;
+    return pressOf(dress_, text, shortcut, name);
 }
 
 QWidget* EntrySheet::fieldRow(std::size_t index) {
@@ -436,6 +428,8 @@ void EntrySheet::answerOther() {
     for (TypedLine* line : lines_)
         if (line->objectName() == slip_->field) {
             line->setUnit(symbolOf(slip_->unit));
+            if (!slip_->digits.isEmpty())
+                line->setText(slip_->digits);
             line->setDoubted(false);
         }
     sure_ = true;

@@ -50,6 +50,7 @@ private:
     QWidget* crewRow();
     QWidget* pad();
     Press* key(const QString& text, const QString& name, const QString& shortcut = {});
+    QLayout* endRow();
     void typeInto(const QString& text);
     void sayWhatItWrites();
     void keep();

@@ -2,9 +2,11 @@
 
 #include "core/boil/vocabulary.h"
 #include "core/boil/water_boil.h"
+#include "core/physics/sap.h"
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <algorithm>
 #include <array>
 
@@ -51,6 +53,8 @@ std::optional<Span> spanOf(const EntryForm& form, const EntryField& field) {
         return spanOf(*series);
     if (field.name == QLatin1String("cup")) // between ice and boiling syrup
         return Span{tr(QT_TRANSLATE_NOOP("Slip", "cup")), zero - 5, zero + 115, zero - 5, zero + 115};
+    if (field.name == QLatin1String("temperature")) // of sap (common practice, no source)
+        return Span{tr(QT_TRANSLATE_NOOP("Slip", "sap")), zero - 5, zero + 60, zero - 5, zero + 25};
     if (field.name == QLatin1String("boiled"))
         return Span{tr(QT_TRANSLATE_NOOP("Slip", "boiling water")), coldestBoil.kelvin() - 5, hottestBoil.kelvin() + 10,
                     coldestBoil.kelvin() - 5, hottestBoil.kelvin() + 10};
@@ -68,10 +72,28 @@ Unit meantUnit(const Span& span, double number, Unit typed) {
     return Unit::none;
 }
 
+// 22 for 2.2: a point that the glove missed.
+std::optional<UnitSlip> pointSlip(const EntryField& field) {
+    if (field.name != QLatin1String("brix"))
+        return std::nullopt;
+    const auto sugar = numberIn(QString{field.answer.trimmed()}.replace(u',', u'.').toStdString());
+    if (!sugar || Brix::degrees(*sugar) <= sweetestConcentrate)
+        return std::nullopt;
+    const QString typed = shown(field.answer.trimmed(), Unit::brix), meant = QLocale{}.toString(*sugar / 10, 'g', 4);
+    return UnitSlip{.field = field.name,
+                    .words = tr(QT_TRANSLATE_NOOP("Slip", "Sap of %1 is unusual. Did you mean %2?")).arg(typed, meant),
+                    .asTyped = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(typed),
+                    .asMeant = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(shown(meant, Unit::brix)),
+                    .unit = Unit::brix,
+                    .digits = meant};
+}
+
 } // namespace
 
 std::optional<UnitSlip> slipOf(const EntryForm& form) {
     for (const EntryField& field : form.fields) {
+        if (auto slip = pointSlip(field))
+            return slip;
         const auto span = field.kind == EntryField::Kind::number ? spanOf(form, field) : std::nullopt;
         QString digits = field.answer.trimmed();
         const auto number = numberIn(QString{digits}.replace(u',', u'.').replace(u'\u2212', u'-').toStdString());
@@ -103,8 +125,10 @@ std::optional<UnitSlip> slipOf(const EntryForm& form) {
 
 void takeAsMeant(EntryForm& form, const UnitSlip& slip) {
     for (EntryField& field : form.fields)
-        if (field.name == slip.field)
+        if (field.name == slip.field) {
             field.unit = slip.unit;
+            field.answer = slip.digits.isEmpty() ? field.answer : slip.digits;
+        }
 }
 
 } // namespace panside

@@ -6,14 +6,15 @@
 namespace panside {
 
 struct UnitSlip {
-    QString field;          // whose number it is
-    QString words;          // what is odd about it
-    QString asTyped;        // the answer that it is so; empty: it cannot be
-    QString asMeant;        // the answer that it was meant in another unit; empty: no unit makes sense of it
+    QString field;   // whose number it is
+    QString words;   // what is odd about it
+    QString asTyped; // the answer that it is so; empty: it cannot be
+    QString asMeant; // the answer that it was meant in another unit, or with a point; empty: none makes sense of it
     Unit unit = Unit::none; // that one
+    QString digits = {};    // with the point; empty: as typed
 };
 std::optional<UnitSlip> slipOf(const EntryForm& form);
-// The answer that the other unit was meant: the same digits, kept in it.
+// The answer that the other was meant: the digits kept in that unit, or with their point.
 void takeAsMeant(EntryForm& form, const UnitSlip& slip);
 
 } // namespace panside

@@ -69,8 +69,8 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 {},
                 {}};
     case WaterVerdict::stillWarming: {
-        const auto by = size(TemperatureDifference::kelvin(look.kelvinPerMinute), units);
-        return {(look.kelvinPerMinute > 0
+        const auto by = size(look.eachMinute, units);
+        return {(look.eachMinute > TemperatureDifference{}
                      ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Still warming by %1 a minute."))
                      : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Cooling by %1 a minute.")))
                     .arg(by),

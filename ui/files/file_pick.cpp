@@ -1,6 +1,6 @@
 #include "ui/files/file_pick.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 #include "ui/look/typed_line.h"
 
 #include <QHBoxLayout>
@@ -51,11 +51,7 @@ FilePick::FilePick(const PickWish& wish, const Dress& dress, QWidget* over)
 }
 
 Press* FilePick::key(const QString& word, const QString& cap, const QString& name) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(word, cap);
-    press->setObjectName(name);
-    return press;
+    return pressOf(dress_, word, cap, name, Qt::TabFocus);
 }
 
 void FilePick::build() {

@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "core/files/places.h"
+#include "ui/frame/languages.h"
 
 #include <QFile>
 #include <QLocale>
@@ -23,7 +24,7 @@ Choices Choices::load() {
     Choices chosen;
     chosen.look = kept.value("look").toString() == "night" ? Look::night : Look::day;
     chosen.units = kept.value("units", american ? "us" : "metric").toString() == "us" ? Units::us : Units::metric;
-    chosen.language = kept.value("language", system.language() == QLocale::French ? "fr" : "en").toString();
+    chosen.language = kept.value("language", languageOfSystem()).toString();
     chosen.backupFolder = kept.value("backupFolder").toString();
     chosen.sound.volume = std::clamp(kept.value("volume", 100).toInt(), SoundChoices::softest, 100);
     chosen.sound.spoken = kept.value("spoken").toBool();

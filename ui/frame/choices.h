@@ -28,7 +28,7 @@ struct LookChoices {
 struct Choices {
     Look look = Look::day;
     Units units = Units::metric;
-    QString language = QStringLiteral("en"); // or "fr"
+    QString language = QStringLiteral("en"); // a code of languages()
     QString backupFolder;                    // empty: nothing is backed up
     SoundChoices sound = {};
     Yard yard = {};

@@ -1,6 +1,7 @@
 #include "ui/frame/foot.h"
 
 #include "ui/look/press.h"
+#include "ui/look/roles.h"
 
 #include <QEvent>
 #include <QPainter>
@@ -11,6 +12,7 @@ namespace panside {
 Foot::Foot(QWidget* parent)
     : QWidget{parent}, undo_{new Press{this}}, look_{new Press{this}}, across_{new Press{this}} {
     setObjectName(QStringLiteral("foot"));
+    giveRole(*this, QAccessible::StatusBar);
     setAttribute(Qt::WA_OpaquePaintEvent);
     const std::pair<Press*, Action> keys[] = {
         {undo_, Action::undo}, {look_, Action::dayOrNight}, {across_, Action::acrossTheRoom}};

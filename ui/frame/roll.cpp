@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QScrollBar>
+#include <algorithm>
 
 namespace panside {
 
@@ -13,8 +14,12 @@ Roll::Roll(QWidget* page, QWidget* parent) : QScrollArea{parent} {
     setWidgetResizable(true);
     setWidget(page);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
-        if (now && now != widget() && widget()->isAncestorOf(now))
-            ensureWidgetVisible(now, 0, verticalScrollBar()->singleStep());
+        if (!now || now == widget() || !widget()->isAncestorOf(now))
+            return;
+        // Of a list its head is enough: what stands over it is worth more than its end.
+        const int step = verticalScrollBar()->singleStep(), top = now->mapTo(widget(), QPoint{}).y();
+        ensureVisible(0, top + std::min(now->height(), 3 * step), 0, step / 4);
+        ensureVisible(0, top, 0, 0);
     });
 }
 

@@ -1,6 +1,7 @@
 #include "ui/frame/sentence_bar.h"
 
 #include "ui/look/press.h"
+#include "ui/look/roles.h"
 
 #include <QEvent>
 #include <QMouseEvent>
@@ -17,6 +18,7 @@ constexpr qint64 blind = 500; // milliseconds in which a key that has just come 
 SentenceBar::SentenceBar(QWidget* parent)
     : QWidget(parent), seen_{new Press{this}}, shelve_{new Press{this}}, board_{new Press{this}} {
     setObjectName(QStringLiteral("sentenceBar"));
+    giveRole(*this, QAccessible::AlertMessage);
     setAttribute(Qt::WA_OpaquePaintEvent);
     seen_->setObjectName(QStringLiteral("sentenceSeen"));
     shelve_->setObjectName(QStringLiteral("sentenceShelve"));
@@ -146,21 +148,25 @@ void SentenceBar::paintGround(QPainter& painter, const QColor& ink) const {
     painter.drawRect(QRectF{rect()}.adjusted(wide / 2.0, wide / 2.0, -wide / 2.0, -wide / 2.0));
 }
 
-// Numbered, so that the order is plain; one alone needs no number.
+// Numbered, so that the order is plain; one alone needs no number. What comes first is told first: where they do not
+// all stand there in letters that can be read, the last is left out and none is cut.
 void SentenceBar::paintSteps(QPainter& painter, const QRect& place, const QColor& ink) const {
     const double disc = place.height() * 0.82;
-    const int gap = dress_.px(4), count = static_cast<int>(view_.steps.size());
+    const int gap = dress_.px(4);
+    int count = static_cast<int>(view_.steps.size());
     const bool numbered = count > 1;
     QFont font = dress_.letters(mm::act);
     const auto widthOf = [&](const QFont& letters) {
         double wide = gap * (count - 1.0);
-        for (const QString& step : view_.steps)
-            wide += QFontMetricsF{letters}.horizontalAdvance(step) + (numbered ? disc + dress_.px(1.8) : 0);
+        for (int i = 0; i < count; ++i)
+            wide += QFontMetricsF{letters}.horizontalAdvance(view_.steps[i]) + (numbered ? disc + dress_.px(1.8) : 0);
         return wide;
     };
     const int least = std::max(1, dress_.letters(mm::smallWords).pixelSize());
     while (font.pixelSize() > least && widthOf(font) > place.width())
         font.setPixelSize(font.pixelSize() - 1);
+    while (count > 1 && widthOf(font) > place.width())
+        --count;
     double x = place.left();
     for (int i = 0; i < count; ++i) {
         painter.setPen(QPen{ink, 1.6});

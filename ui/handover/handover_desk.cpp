@@ -5,6 +5,8 @@
 #include "ui/page/keyed_page.h"
 #include "ui/words/journal_words.h"
 
+#include <QPrinterInfo>
+
 namespace panside {
 
 namespace {
@@ -49,10 +51,14 @@ public:
         leavesFrom(page);
         connect(page, &KeyedPage::pressed, this, [this](const QString& name) {
             tell([&] {
-                if (name == u"print")
-                    printOut(words(), Desk::tr("Hand-over"), page_);
-                else
+                if (name == u"pdf")
                     write();
+                else if (name == u"print")
+                    print();
+                else if (name == u"leave")
+                    open();
+                else
+                    printBy(name);
             });
         });
     }
@@ -74,6 +80,25 @@ private:
         } catch (const JournalError& trouble) {
             page_->say(journalWords(trouble));
         }
+    }
+    // By the one printer there is; of several the person chooses.
+    void print() {
+        const QStringList names = QPrinterInfo::availablePrinterNames();
+        if (names.isEmpty())
+            return page_->say(Desk::tr("No printer is set up on this machine. Write a PDF, and print that elsewhere."));
+        if (names.size() == 1)
+            return printBy(names.front());
+        static constexpr Qt::Key letters[] = {Qt::Key_G, Qt::Key_H, Qt::Key_I, Qt::Key_J, Qt::Key_L, Qt::Key_M};
+        std::vector<KeyedPage::Key> keys{{QStringLiteral("leave"), Desk::tr("Leave it"), Qt::Key_N}};
+        for (qsizetype i = 0; i < std::min<qsizetype>(names.size(), std::size(letters)); ++i)
+            keys.push_back({names[i], names[i], letters[i]});
+        page_->show(words(), keys);
+        page_->say(Desk::tr("Which printer?"));
+    }
+    void printBy(const QString& printer) {
+        const bool taken = printOut(words(), Desk::tr("Hand-over"), printer);
+        open();
+        page_->say(taken ? Desk::tr("Sent to %1.").arg(printer) : Desk::tr("%1 takes nothing.").arg(printer));
     }
     void write() {
         const auto place = pickToSave(page_, shell_.dress(), Desk::tr("Write the hand-over page"),

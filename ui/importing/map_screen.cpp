@@ -1,8 +1,8 @@
 #include "ui/importing/map_screen.h"
 
+#include "ui/look/choice_box.h"
 #include "ui/look/press.h"
 
-#include <QComboBox>
 #include <QCompleter>
 #include <QEvent>
 #include <QHeaderView>
@@ -25,7 +25,7 @@ constexpr double mapLetters = 3.4; // millimetres: a reading's French name and t
 
 MapScreen::MapScreen(QWidget* parent)
     : QWidget{parent}, title_{new QLabel}, formWord_{new QLabel}, zoneWord_{new QLabel}, probeWord_{new QLabel},
-      answer_{new QLabel}, form_{new QComboBox}, delimiter_{new QComboBox}, decimal_{new QComboBox},
+      answer_{new QLabel}, form_{new ChoiceBox}, delimiter_{new ChoiceBox}, decimal_{new ChoiceBox},
       zone_{new QLineEdit}, probe_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, leave_{new Press} {
     setObjectName(QStringLiteral("map"));
     setAutoFillBackground(true);
@@ -73,9 +73,9 @@ MapScreen::MapScreen(QWidget* parent)
     offered->setCaseSensitivity(Qt::CaseInsensitive);
     offered->setFilterMode(Qt::MatchContains);
     zone_->setCompleter(offered);
-    connect(form_, &QComboBox::activated, this, &MapScreen::judge);
-    connect(decimal_, &QComboBox::activated, this, &MapScreen::judge);
-    connect(delimiter_, &QComboBox::activated, this, &MapScreen::recut);
+    connect(form_, &ChoiceBox::activated, this, &MapScreen::judge);
+    connect(decimal_, &ChoiceBox::activated, this, &MapScreen::judge);
+    connect(delimiter_, &ChoiceBox::activated, this, &MapScreen::recut);
     connect(zone_, &QLineEdit::textChanged, this, &MapScreen::judge);
     connect(probe_, &QLineEdit::textChanged, this, &MapScreen::judge);
     connect(keep_, &Press::clicked, this, &MapScreen::keep);
@@ -90,7 +90,7 @@ void MapScreen::name() {
     zoneWord_->setText(tr("time zone of its clock"));
     probeWord_->setText(tr("name of the probe"));
     table_->setHorizontalHeaderLabels({tr("column"), tr("first values"), tr("is"), tr("unit")});
-    const auto refill = [](QComboBox* box, const QStringList& words) {
+    const auto refill = [](ChoiceBox* box, const QStringList& words) {
         const int was = std::max(0, box->currentIndex());
         box->clear();
         box->addItems(words);
@@ -110,10 +110,12 @@ void MapScreen::wear(const Dress& dress) {
         press->wear(dress);
     for (QWidget* words : std::initializer_list<QWidget*>{formWord_, zoneWord_, probeWord_})
         words->setFont(dress.letters(mapLetters));
-    for (QWidget* field : std::initializer_list<QWidget*>{form_, delimiter_, decimal_, zone_, probe_}) {
+    for (QWidget* field : std::initializer_list<QWidget*>{zone_, probe_}) {
         field->setFont(dress.letters(mapLetters));
         field->setMinimumHeight(dress.px(mm::target));
     }
+    for (ChoiceBox* box : {form_, delimiter_, decimal_})
+        box->wear(dress, mapLetters);
     zone_->setMinimumWidth(dress.px(60));
     probe_->setMinimumWidth(dress.px(60));
     table_->setFont(dress.letters(mapLetters));
@@ -134,8 +136,8 @@ void MapScreen::open(const QString& file, std::string beginning, ForeignMap map,
         table_->cellWidget(0, columnIs)->setFocus();
 }
 
-QComboBox* MapScreen::roleBox(int column) {
-    auto* box = new QComboBox;
+ChoiceBox* MapScreen::roleBox(int column) {
+    auto* box = new ChoiceBox;
     box->setObjectName(QStringLiteral("is%1").arg(column));
     const auto roles = columnRoles();
     const ColumnRole role = roleOf(map_, column);
@@ -144,15 +146,15 @@ QComboBox* MapScreen::roleBox(int column) {
         if (roles[i] == role)
             box->setCurrentIndex(static_cast<int>(i));
     }
-    box->setFont(dress_.letters(mapLetters));
-    connect(box, &QComboBox::currentIndexChanged, this, [this, column](int chosen) { choose(column, chosen); });
+    box->wear(dress_, mapLetters);
+    connect(box, &ChoiceBox::currentIndexChanged, this, [this, column](int chosen) { choose(column, chosen); });
     return box;
 }
 
-QComboBox* MapScreen::unitBox(int column) {
-    auto* box = new QComboBox;
+ChoiceBox* MapScreen::unitBox(int column) {
+    auto* box = new ChoiceBox;
     box->setObjectName(QStringLiteral("unit%1").arg(column));
-    box->setFont(dress_.letters(mapLetters));
+    box->wear(dress_, mapLetters);
     for (const ForeignColumn& mapped : map_.columns) {
         if (mapped.column != column)
             continue;
@@ -164,7 +166,7 @@ QComboBox* MapScreen::unitBox(int column) {
         }
     }
     box->setEnabled(box->count() > 0);
-    connect(box, &QComboBox::currentIndexChanged, this, [this, column](int chosen) {
+    connect(box, &ChoiceBox::currentIndexChanged, this, [this, column](int chosen) {
         for (ForeignColumn& mapped : map_.columns)
             if (mapped.column == column)
                 mapped.unit = logUnits(mapped.series)[static_cast<std::size_t>(chosen)];
@@ -180,7 +182,7 @@ void MapScreen::choose(int column, int chosen) {
     table_->setCellWidget(column, columnUnit, unitBox(column));
     // There is one time: it moves.
     if (role.kind == ColumnRole::Kind::time && timeBefore >= 0 && timeBefore != column)
-        if (auto* box = qobject_cast<QComboBox*>(table_->cellWidget(timeBefore, columnIs)))
+        if (auto* box = qobject_cast<ChoiceBox*>(table_->cellWidget(timeBefore, columnIs)))
             box->setCurrentIndex(0);
     judge();
 }

@@ -4,13 +4,13 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QTableWidget;
 
 namespace panside {
 
+class ChoiceBox;
 class Press;
 
 // What another logger's columns are, said by hand: a row a column, with the first values that stand in it. What its
@@ -38,8 +38,8 @@ protected:
 private:
     void name();
     void fillTable();
-    QComboBox* roleBox(int column);
-    QComboBox* unitBox(int column);
+    ChoiceBox* roleBox(int column);
+    ChoiceBox* unitBox(int column);
     void choose(int column, int role);
     void recut();
     void judge();
@@ -52,7 +52,7 @@ private:
     ForeignMap map_;
     bool good_ = false, filling_ = false;
     QLabel *title_, *formWord_, *zoneWord_, *probeWord_, *answer_;
-    QComboBox *form_, *delimiter_, *decimal_;
+    ChoiceBox *form_, *delimiter_, *decimal_;
     QLineEdit *zone_, *probe_;
     QTableWidget* table_;
     Press *keep_, *leave_;

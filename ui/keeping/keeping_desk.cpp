@@ -232,7 +232,7 @@ private:
             if (journal.readOnly())
                 throw JournalError{*journal.readOnly()};
             const auto shift = journal.openShift();
-            auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+            auto facts = shift ? journal.facts(shift->id) : Facts{};
             session().takeUp(keeperIn(std::move(journal)), std::move(facts));
             shell_.setNotice({});
         } catch (const JournalError& trouble) {

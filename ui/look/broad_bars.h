@@ -1,5 +1,5 @@
 #pragma once
-// The system's style with scroll bars that a glove can take hold of.
+// The system's style with scroll bars that a glove can take hold of, and lists in place of menus.
 #include <QProxyStyle>
 
 namespace panside {
@@ -10,6 +10,12 @@ public:
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override {
         return metric == PM_ScrollBarExtent && breadth_ > 0 ? breadth_
                                                             : QProxyStyle::pixelMetric(metric, option, widget);
+    }
+
+    // A choice opens as a list under it, which rolls, and not as a menu over it.
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* data) const override {
+        return hint == SH_ComboBox_Popup ? 0 : QProxyStyle::styleHint(hint, option, widget, data);
     }
 
 private:

@@ -45,6 +45,14 @@ Inks night() {
             .onAlarm = QColor{"#0d0a08"}};
 }
 
+Inks paper() {
+    Inks inks = day();
+    inks.ground = inks.panel = inks.field = QColor{Qt::white};
+    inks.word = QColor{Qt::black};
+    inks.quiet = QColor{"#303030"};
+    return inks;
+}
+
 double linear(double channel) {
     return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
 }
@@ -64,8 +72,8 @@ const QColor& Inks::of(Priority priority) const {
 }
 
 const Inks& inksOf(Look look) {
-    static const Inks dayInks = day(), nightInks = night();
-    return look == Look::day ? dayInks : nightInks;
+    static const Inks inks[] = {day(), night(), paper()};
+    return inks[static_cast<std::size_t>(look)];
 }
 
 QPalette paletteOf(Look look) {

@@ -7,7 +7,7 @@
 
 namespace panside {
 
-enum class Look { day, night };
+enum class Look { day, night, paper }; // paper: black on white
 
 struct Inks {
     QColor ground;            // behind everything

@@ -122,28 +122,29 @@ QColor Press::wordInk() const {
     return shape_ == KeyShape::due ? inks.panel : inks.word;
 }
 
-void Press::paintFace(QPainter& painter) const {
-    const Inks& inks = dress_.inks();
-    const double corner = dress_.px(1);
-    const QRectF whole = QRectF{rect()}.adjusted(1, 1, -1, -1);
-    const bool due = shape_ == KeyShape::due && isEnabled(), resting = shape_ == KeyShape::resting || !isEnabled();
-    QPen edge{isChecked() || due ? inks.trace : inks.line, isChecked() ? 2.4 : 1.2};
+void paintFace(QPainter& painter, const QRect& place, const Dress& dress, const KeyFace& face) {
+    const Inks& inks = dress.inks();
+    const double corner = dress.px(1);
+    const QRectF whole = QRectF{place}.adjusted(1, 1, -1, -1);
+    const bool due = face.shape == KeyShape::due && face.enabled;
+    const bool resting = face.shape == KeyShape::resting || !face.enabled;
+    QPen edge{face.checked || due ? inks.trace : inks.line, face.checked ? 2.4 : 1.2};
     if (resting)
         edge.setStyle(Qt::DashLine);
     painter.setPen(edge);
-    if (resting && !isDown())
+    if (resting && !face.down)
         painter.setBrush(Qt::NoBrush);
     else
-        painter.setBrush(isDown() ? inks.shade : due ? inks.trace : isChecked() ? inks.sel : inks.key);
+        painter.setBrush(face.down ? inks.shade : due ? inks.trace : face.checked ? inks.sel : inks.key);
     painter.drawRoundedRect(whole, corner, corner);
-    if (!resting && !due && !isDown()) // the foot that says it can be pressed
-        painter.fillRect(QRectF{whole.left() + corner, whole.bottom() - dress_.px(0.6), whole.width() - 2 * corner,
-                                dress_.px(0.6) * 1.0},
+    if (!resting && !due && !face.down) // the foot that says it can be pressed
+        painter.fillRect(QRectF{whole.left() + corner, whole.bottom() - dress.px(0.6), whole.width() - 2 * corner,
+                                dress.px(0.6) * 1.0},
                          inks.line);
-    if (hasFocus()) { // a ring inside the edge: shape, not only colour
+    if (face.focused) { // a ring inside the edge: shape, not only colour
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen{due ? inks.panel : inks.trace, std::max(2.0, dress_.px(0.8) * 1.0)});
-        const double in = dress_.px(0.8);
+        painter.setPen(QPen{due ? inks.panel : inks.trace, std::max(2.0, dress.px(0.8) * 1.0)});
+        const double in = dress.px(0.8);
         painter.drawRoundedRect(whole.adjusted(in, in, -in, -in), corner, corner);
     }
 }
@@ -167,7 +168,9 @@ void Press::paintEvent(QPaintEvent*) {
     const Inks& inks = dress_.inks();
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
-    paintFace(painter);
+    paintFace(
+        painter, rect(), dress_,
+        {.shape = shape_, .checked = isChecked(), .down = isDown(), .enabled = isEnabled(), .focused = hasFocus()});
     if (isChecked()) { // what is chosen has a tick: not every eye tells the edges apart
         const double size = dress_.px(3);
         const QPointF low{dress_.px(1.8) + 0.4 * size, (height() + size) / 2.0};

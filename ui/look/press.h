@@ -9,6 +9,13 @@
 
 namespace panside {
 
+// How a key stands there, and its face: edge, ground, foot and the ring of the focus.
+struct KeyFace {
+    KeyShape shape = KeyShape::plain;
+    bool checked = false, down = false, enabled = true, focused = false;
+};
+void paintFace(QPainter& painter, const QRect& place, const Dress& dress, const KeyFace& face);
+
 class Press : public QAbstractButton {
     Q_OBJECT
 public:
@@ -36,7 +43,6 @@ private:
     int edgeWidth() const;
     int tickWidth() const;
     QRect wordPlace() const;
-    void paintFace(QPainter& painter) const;
     void paintCap(QPainter& painter, const QColor& ink) const;
     QColor wordInk() const;
     Dress dress_;

@@ -5,6 +5,14 @@
 
 namespace panside {
 
+void discard(QWidget* old) {
+    if (!old)
+        return;
+    old->setParent(nullptr);
+    old->hide(); // the layout's late call would show what was replaced at once: a window of its own
+    old->deleteLater();
+}
+
 Focused focusedIn(const QWidget* inside) {
     const QWidget* focused = QApplication::focusWidget();
     if (!inside || !focused || !inside->isAncestorOf(focused))

@@ -12,6 +12,9 @@ struct Focused {
     QString name = {};
     std::optional<QString> typed = {};
 };
+// What is built anew goes: unseen at once, and later altogether, since a key in it may be what asked for this.
+void discard(QWidget* old);
+
 Focused focusedIn(const QWidget* inside);
 void refocus(QWidget& inside, const Focused& focused);
 

@@ -26,6 +26,14 @@ bool takesDigits(const QWidget* focused) {
            qobject_cast<const QAbstractSpinBox*>(focused);
 }
 
+QString unmarked(const QString& text) {
+    QString letters;
+    for (const QChar letter : text.normalized(QString::NormalizationForm_D))
+        if (letter.category() != QChar::Mark_NonSpacing)
+            letters += letter.toLower();
+    return letters;
+}
+
 void giveKeysOfItsOwn(QWidget& widget) { widget.setProperty(ownKeys, true); }
 
 bool hasKeysOfItsOwn(const QWidget* focused) {

@@ -1,4 +1,6 @@
 #pragma once
+#include <QString>
+
 class QWidget;
 
 namespace panside {
@@ -10,5 +12,8 @@ bool takesDigits(const QWidget* focused);
 // A list of choices with a letter each, or a table that is typed into, keeps letters and digits to itself.
 void giveKeysOfItsOwn(QWidget& widget);
 bool hasKeysOfItsOwn(const QWidget* focused);
+
+// As a hurried hand types it: small letters without their marks, so that "Québec" is found by "que".
+QString unmarked(const QString& text);
 
 } // namespace panside

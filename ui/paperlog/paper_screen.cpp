@@ -115,8 +115,8 @@ void PaperScreen::wear(const Dress& dress) {
         words->setFont(dress.letters(mm::words));
     for (QLineEdit* edit : {date_, zone_})
         edit->setMinimumHeight(dress.px(mm::target));
-    date_->setMaximumWidth(dress.px(34));
-    zone_->setMinimumWidth(dress.px(60));
+    date_->setFixedWidth(dress.px(34));
+    zone_->setMinimumWidth(dress.px(45));
     table_->setFont(dress.letters(mm::words));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));

@@ -2,6 +2,7 @@
 
 #include "core/boil/vocabulary.h"
 #include "ui/look/press.h"
+#include "ui/look/refocus.h"
 #include "ui/probes/chain_view.h"
 #include "ui/probes/choice_grid.h"
 #include "ui/probes/field_sheet.h"
@@ -165,11 +166,7 @@ void ProbesScreen::addRegister() {
 }
 
 void ProbesScreen::openPanel(QWidget* panel) {
-    if (panel_) { // its own signal may be what asked for this
-        panel_->hide();
-        panel_->setParent(nullptr);
-        panel_->deleteLater();
-    }
+    discard(panel_);
     panel_ = panel;
     main_->hide();
     main_->parentWidget()->layout()->addWidget(panel);
@@ -181,9 +178,7 @@ void ProbesScreen::openPanel(QWidget* panel) {
 void ProbesScreen::closePanel() {
     if (!panel_)
         return;
-    panel_->hide();
-    panel_->setParent(nullptr);
-    panel_->deleteLater();
+    discard(panel_);
     panel_ = nullptr;
     main_->show();
     if (panelRow_ < rows_.size())

@@ -1,4 +1,5 @@
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
+#include "ui/look/refocus.h"
 #include "ui/probes/chain_view.h"
 #include "ui/probes/field_sheet.h"
 #include "ui/probes/probes_screen.h"
@@ -17,27 +18,16 @@
 namespace panside {
 
 Press* ProbesScreen::press(const QString& word, const QString& key, const QString& name) {
-    auto* made = new Press;
-    made->wear(dress_);
-    made->say(word, key);
-    made->setObjectName(name);
-    made->setFocusPolicy(Qt::StrongFocus);
-    return made;
+    return pressOf(dress_, word, key, name);
 }
 
 QLabel* ProbesScreen::label(const QString& name, double height, bool bold) {
-    auto* made = new QLabel;
-    made->setObjectName(name);
-    made->setFont(dress_.letters(height, bold));
-    made->setWordWrap(true);
-    return made;
+    return labelOf(dress_, name, height, bold);
 }
 
 void ProbesScreen::build() {
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    const Focused focused = focusedIn(inside_);
+    discard(inside_);
     const QString wasSaid = said_ ? said_->text() : QString{};
     panel_ = nullptr;
     rows_.clear();
@@ -80,6 +70,10 @@ void ProbesScreen::build() {
     column->addWidget(said_);
     buildFoot(column);
     refresh();
+    if (focused.name.startsWith(QStringLiteral("port_")))
+        setFocus(); // a port is chosen: the keys are its fields' now
+    else
+        refocus(*this, focused);
 }
 
 void ProbesScreen::buildPorts(QVBoxLayout* column) {

@@ -1,6 +1,7 @@
 #include "ui/reckoner/reckoner_screen.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
+#include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 
 #include <QEvent>
@@ -45,10 +46,7 @@ void ReckonerScreen::choose(std::size_t sum, std::size_t way) {
 }
 
 void ReckonerScreen::build() {
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     lines_.clear();
     narrow_ = isNarrow();
     inside_ = new QWidget{this};
@@ -69,18 +67,11 @@ void ReckonerScreen::resizeEvent(QResizeEvent*) {
 }
 
 Press* ReckonerScreen::key(const QString& text, const QString& name, const QString& shortcut) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(text, shortcut);
-    press->setObjectName(name);
-    return press;
+    return pressOf(dress_, text, shortcut, name, Qt::TabFocus);
 }
 
 QLabel* ReckonerScreen::label(const QString& name, double millimetres, bool bold) {
-    auto* text = new QLabel;
-    text->setObjectName(name);
-    text->setFont(dress_.letters(millimetres, bold));
-    text->setWordWrap(true);
+    QLabel* text = labelOf(dress_, name, millimetres, bold);
     text->setTextFormat(Qt::PlainText);
     return text;
 }

@@ -21,10 +21,10 @@ public:
     void open() override { wear(shell_.dress()); }
     void wear(const Dress& dress) override {
         // Between shifts what the next one would begin with.
-        auto facts = session().boil().facts();
+        Facts facts = session().boil().facts();
         if (facts.empty())
             for (const auto& setting : session().settings())
-                facts.push_back({0, Fact{session().now(), setting}});
+                facts.add(0, Fact{session().now(), setting});
         screen_->display(rigRows(facts, units()), units(), shell_.choices().language, dress);
     }
 

@@ -1,7 +1,8 @@
 #include "ui/rig/rig_screen.h"
 
 #include "core/boil/vocabulary.h"
-#include "ui/look/press.h"
+#include "ui/frame/languages.h"
+#include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 
@@ -33,10 +34,7 @@ void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QStr
 
 void RigScreen::build() {
     const Focused focused = focusedIn(inside_);
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     lines_.clear();
     inside_ = new QWidget;
     layout()->addWidget(inside_);
@@ -64,13 +62,14 @@ void RigScreen::build() {
 
     auto* choices = new QHBoxLayout;
     Press* units = key(units_ == Units::us ? tr("°F, gal, in, lb") : tr("°C, L, mm, kg"), "units");
-    Press* language =
-        key(language_ == QLatin1String("fr") ? QStringLiteral("Français") : QStringLiteral("English"), "language");
+    Press* language = key(QString::fromUtf8(languageOf(language_).name), "language");
     Press* look = key(dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), "look");
     connect(units, &Press::clicked, this,
             [this] { emit unitsWanted(units_ == Units::us ? Units::metric : Units::us); });
     connect(language, &Press::clicked, this, [this] {
-        emit languageWanted(language_ == QLatin1String("fr") ? QStringLiteral("en") : QStringLiteral("fr"));
+        const Language* next = &languageOf(language_) + 1;
+        emit languageWanted(
+            QLatin1String((next == std::to_address(languages().end()) ? languages().front() : *next).code));
     });
     connect(look, &Press::clicked, this,
             [this] { emit lookWanted(dress_.look == Look::day ? Look::night : Look::day); });
@@ -81,12 +80,7 @@ void RigScreen::build() {
 }
 
 Press* RigScreen::key(const QString& text, const char* name) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(text, {});
-    press->setObjectName(QString::fromLatin1(name));
-    press->setFocusPolicy(Qt::StrongFocus);
-    return press;
+    return pressOf(dress_, text, {}, QString::fromLatin1(name));
 }
 
 void RigScreen::addRow(QGridLayout* grid, std::size_t index) {

@@ -17,7 +17,7 @@ class RigScreen : public QWidget {
     Q_OBJECT
 public:
     explicit RigScreen(QWidget* parent = nullptr);
-    // `language` is "en" or "fr".
+    // `language` is a code of languages().
     void display(const std::vector<RigRow>& rows, Units units, const QString& language, const Dress& dress);
 
 signals:

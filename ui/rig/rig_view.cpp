@@ -5,6 +5,7 @@
 #include "core/boil/vocabulary.h"
 #include "core/ledger/lot_code.h"
 #include "ui/words/fault_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -39,8 +40,6 @@ QString withUnit(Setting key, double si, Unit unit) {
     return numberText(key, si, unit) + QChar{0x00a0} + symbolOf(unit);
 }
 
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 QString sourceOf(const PlaceLaw& law) {
     const QString text = utf8(law.density.text);
     return law.density.quoted ? tr(QT_TRANSLATE_NOOP("Rig", "by %1 (read only as quoted)")).arg(text)
@@ -48,8 +47,8 @@ QString sourceOf(const PlaceLaw& law) {
 }
 
 QString ofTheLaw(Setting key, const PlaceLaw& law) {
-    const auto brix = key == Setting::legal_minimum ? std::optional{law.least()} : law.most();
-    const QString at = figure(law.statedAt(), law.country == Country::canada ? Units::metric : Units::us, 0).text();
+    const auto brix = key == Setting::legal_minimum ? std::optional{law.least} : law.most;
+    const QString at = figure(law.statedAt, law.country == Country::canada ? Units::metric : Units::us, 0).text();
     return brix ? tr(QT_TRANSLATE_NOOP("Rig", "%1 in %2, at %3"))
                       .arg(withUnit(key, brix->si(), Unit::brix), utf8(law.name), at)
                 : tr(QT_TRANSLATE_NOOP("Rig", "none is known of %1")).arg(utf8(law.name));
@@ -116,7 +115,7 @@ RigRow rigRow(Setting key, const std::vector<Set>& inForce, Units units, const P
     return row;
 }
 
-std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units) {
+std::vector<RigRow> rigRows(const Facts& facts, Units units) {
     Settings inForce;
     for (const Boil::Entry& entry : facts)
         if (const auto* set = std::get_if<Set>(&entry.fact.what))

@@ -26,7 +26,7 @@ Unit settingUnit(Setting key, Units units);
 // The row of one setting, as it is in force among these.
 RigRow rigRow(Setting key, const std::vector<Set>& inForce, Units units, const PlaceLaw* law = nullptr);
 // The rows of the rig, then those of the house, each as the latest `set` among the facts left it.
-std::vector<RigRow> rigRows(const std::vector<Boil::Entry>& facts, Units units);
+std::vector<RigRow> rigRows(const Facts& facts, Units units);
 // A typed answer as the fact that sets it, or what is wrong with it.
 std::variant<Fact, QString> settingFact(const RigRow& row, const QString& typed, Instant now);
 

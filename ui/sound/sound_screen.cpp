@@ -1,6 +1,7 @@
 #include "ui/sound/sound_screen.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
+#include "ui/look/refocus.h"
 
 #include <QEvent>
 #include <QKeyEvent>
@@ -34,19 +35,11 @@ void SoundScreen::display(const SoundChoices& choices, bool canBeHeard, bool can
 }
 
 Press* SoundScreen::press(const QString& word, const QString& key, const char* name) {
-    auto* made = new Press;
-    made->wear(dress_);
-    made->say(word, key);
-    made->setObjectName(QString::fromLatin1(name));
-    made->setFocusPolicy(Qt::StrongFocus);
-    return made;
+    return pressOf(dress_, word, key, QString::fromLatin1(name));
 }
 
 void SoundScreen::build() {
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     inside_ = new QWidget;
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};

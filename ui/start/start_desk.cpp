@@ -2,6 +2,7 @@
 
 #include "core/probe/probe_file.h"
 #include "core/probe/probe_watch.h"
+#include "ui/frame/languages.h"
 #include "ui/start/start_screen.h"
 #include "ui/words/place_words.h"
 #include "ui/words/said.h"
@@ -49,7 +50,8 @@ private:
         // The page after is shown in the language and the units that were chosen.
         go(1);
         if (question == StartQuestion::language)
-            Desk::choose([&](Choices& choices) { choices.language = index == 1 ? "fr" : "en"; });
+            Desk::choose(
+                [&](Choices& choices) { choices.language = languages()[static_cast<std::size_t>(index)].code; });
         else if (question == StartQuestion::units)
             Desk::choose([&](Choices& choices) { choices.units = index == 0 ? Units::us : Units::metric; });
     }

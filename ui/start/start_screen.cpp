@@ -2,7 +2,7 @@
 
 #include "ui/ledger/action_keys.h"
 #include "ui/look/pad.h"
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 #include "ui/start/place_pick.h"
@@ -36,11 +36,7 @@ void StartScreen::display(const StartView& view, Units units, const Dress& dress
 }
 
 void StartScreen::build() {
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->hide(); // the layout's late call would show what was replaced at once: a window of its own
-        inside_->deleteLater();
-    }
+    discard(inside_);
     choices_.clear();
     lines_.clear();
     place_ = nullptr;
@@ -99,11 +95,7 @@ QWidget* StartScreen::choiceKeys() {
     auto* row = new QHBoxLayout{place};
     row->setContentsMargins(0, 0, 0, 0);
     for (int i = 0; i < view_.choices.size(); ++i) {
-        auto* choice = new Press;
-        choice->wear(dress_);
-        choice->say(view_.choices[i], {});
-        choice->setObjectName(QStringLiteral("startChoice_%1").arg(i));
-        choice->setFocusPolicy(Qt::StrongFocus);
+        Press* choice = pressOf(dress_, view_.choices[i], {}, QStringLiteral("startChoice_%1").arg(i));
         choice->setCheckable(true);
         choice->setChecked(i == view_.chosen);
         choice->setMinimumHeight(dress_.px(1.5 * mm::target));

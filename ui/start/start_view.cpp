@@ -1,5 +1,7 @@
 #include "ui/start/start_view.h"
 
+#include "ui/frame/languages.h"
+#include "ui/look/typing.h"
 #include "ui/words/place_words.h"
 
 #include <QCollator>
@@ -32,7 +34,7 @@ constexpr std::array<Asked, 6> asked{{
                                 "much sap must be kept back.")},
     {StartQuestion::source, QT_TRANSLATE_NOOP("Start", "Who reads the syrup pan?"),
      QT_TRANSLATE_NOOP("Start", "A probe on a wire is read each second. By hand you type what a thermometer shows: "
-                                "every few minutes at first, oftener near the draw.")},
+                                "every few minutes at first, more often near the draw.")},
 }};
 
 constexpr bool asksInOrder() {
@@ -57,15 +59,6 @@ std::vector<RigRow> rowsOf(std::span<const Setting> keys, const StartGround& gro
     return rows;
 }
 
-// Letters without their marks: "Québec" is found by "que".
-QString plain(const QString& text) {
-    QString letters;
-    for (const QChar letter : text.normalized(QString::NormalizationForm_D))
-        if (letter.category() != QChar::Mark_NonSpacing)
-            letters += letter.toLower();
-    return letters.trimmed();
-}
-
 } // namespace
 
 std::span<const StartQuestion> startQuestions() {
@@ -79,8 +72,11 @@ StartView startView(StartQuestion question, const StartGround& ground) {
     StartView view{.question = question, .title = tr(words.title), .why = tr(words.why), .fields = {}};
     switch (question) {
     case StartQuestion::language:
-        view.choices = {QStringLiteral("English"), QStringLiteral("Français")};
-        view.chosen = ground.language == QLatin1String("fr") ? 1 : 0;
+        for (const Language& one : languages()) {
+            if (&one == &languageOf(ground.language))
+                view.chosen = static_cast<int>(view.choices.size());
+            view.choices << QString::fromUtf8(one.name);
+        }
         break;
     case StartQuestion::units:
         view.choices = {tr(QT_TRANSLATE_NOOP("Start", "°F, gallons, feet, pounds")),
@@ -120,10 +116,10 @@ QString leftOut(const StartGround& ground) {
 
 std::vector<std::size_t> placesLike(const QString& typed, Units units) {
     const auto places = allPlaces();
-    const QString begins = plain(typed);
+    const QString begins = unmarked(typed).trimmed();
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const QString name = plain(placeName(places[i]));
+        const QString name = unmarked(placeName(places[i]));
         if (name.startsWith(begins) || name.contains(u' ' + begins) || name.contains(u'-' + begins))
             found.push_back(i);
     }
@@ -133,8 +129,8 @@ std::vector<std::size_t> placesLike(const QString& typed, Units units) {
         const bool homeA = places[a].country == home, homeB = places[b].country == home;
         if (homeA != homeB)
             return homeA;
-        const bool startsA = plain(placeName(places[a])).startsWith(begins),
-                   startsB = plain(placeName(places[b])).startsWith(begins);
+        const bool startsA = unmarked(placeName(places[a])).startsWith(begins),
+                   startsB = unmarked(placeName(places[b])).startsWith(begins);
         if (startsA != startsB)
             return startsA;
         return order.compare(placeName(places[a]), placeName(places[b])) < 0;

@@ -28,9 +28,10 @@ public:
 private:
     void follow() {
         const auto& level = shell_.picture().reading(Series::tank_level);
-        const auto& facts = session().boil().facts();
-        const bool sapSince = std::any_of(facts.begin(), facts.end(), [&](const Boil::Entry& entry) {
-            return level && std::holds_alternative<SapIn>(entry.fact.what) && entry.fact.at >= level->last;
+        const Facts& facts = session().boil().facts();
+        const auto since = static_cast<std::ptrdiff_t>(level ? facts.before(level->last) : facts.size());
+        const bool sapSince = std::any_of(facts.begin() + since, facts.end(), [](const Boil::Entry& entry) {
+            return std::holds_alternative<SapIn>(entry.fact.what);
         });
         screen_->follow(shell_.picture(), sapSince, session().now());
     }

@@ -1,6 +1,6 @@
 #include "ui/tank/tank_screen.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 #include "ui/words/sap_words.h"
@@ -43,10 +43,7 @@ void TankScreen::follow(const Picture& picture, bool sapSince, Instant now) {
 void TankScreen::build() {
     const QString dipped = dip_ ? dip_->text() : QString{};
     const Focused focused = focusedIn(inside_);
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     inside_ = new QWidget;
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
@@ -66,7 +63,7 @@ void TankScreen::build() {
     said_ = words(QStringLiteral("said"), mm::words);
     column->addWidget(said_);
     column->addStretch();
-    auto* caution = words(QStringLiteral("caution"), mm::smallWords);
+    auto* caution = words(QStringLiteral("caution"), mm::words);
     caution->setText(tr("Real tanks bulge and lean: the volume is good to about 3 %. Keep off the rim of a tank and "
                         "off a wet ladder."));
     column->addWidget(caution);
@@ -85,18 +82,14 @@ QLabel* TankScreen::words(const QString& name, double height, bool bold) {
 }
 
 Press* TankScreen::key(const QString& text, const QString& name, const QString& shortcut) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(text, shortcut);
-    press->setObjectName(name);
-    press->setFocusPolicy(Qt::StrongFocus);
-    return press;
+    return pressOf(dress_, text, shortcut, name);
 }
 
 TypedLine* TankScreen::field(const QString& name, const QString& label, const QString& answer, Unit unit,
                              QHBoxLayout* row, bool wide) {
     auto* before = new QLabel{label};
-    before->setFont(dress_.letters(mm::smallWords));
+    const double letters = width() > dress_.px(300) ? mm::words : mm::smallWords; // a row holds four of them
+    before->setFont(dress_.letters(letters));
     before->setWordWrap(true); // a long name takes two lines beside its field
     auto* edit = new TypedLine;
     if (!wide)
@@ -110,7 +103,7 @@ TypedLine* TankScreen::field(const QString& name, const QString& label, const QS
         edit->setMaximumWidth(dress_.px(30));
     before->setBuddy(edit);
     auto* after = new QLabel{symbolOf(unit)};
-    after->setFont(dress_.letters(mm::smallWords));
+    after->setFont(dress_.letters(letters));
     row->addWidget(before);
     row->addWidget(edit, wide ? 1 : 0);
     row->addWidget(after);

@@ -1,0 +1,23 @@
+#include "ui/look/parts.h"
+
+namespace panside {
+
+Press* pressOf(const Dress& dress, const QString& word, const QString& key, const QString& name,
+               Qt::FocusPolicy focus) {
+    auto* press = new Press;
+    press->wear(dress);
+    press->say(word, key);
+    press->setObjectName(name);
+    press->setFocusPolicy(focus);
+    return press;
+}
+
+QLabel* labelOf(const Dress& dress, const QString& name, double height, bool bold) {
+    auto* label = new QLabel;
+    label->setObjectName(name);
+    label->setFont(dress.letters(height, bold));
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace panside

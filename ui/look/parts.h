@@ -1,0 +1,15 @@
+#pragma once
+// The parts that pages are made of, dressed and named for tests and readers.
+#include "ui/look/press.h"
+
+#include <QLabel>
+
+namespace panside {
+
+// A key with its word and, if there is one, the key on the keyboard that does the same.
+Press* pressOf(const Dress& dress, const QString& word, const QString& key, const QString& name,
+               Qt::FocusPolicy focus = Qt::StrongFocus);
+// Words that take as many lines as they need; letters so many millimetres high.
+QLabel* labelOf(const Dress& dress, const QString& name, double height, bool bold = false);
+
+} // namespace panside
