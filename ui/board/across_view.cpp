@@ -1,6 +1,7 @@
 #include "ui/board/across_view.h"
 
 #include "ui/board/card.h"
+#include "ui/look/roles.h"
 
 #include <QPainter>
 #include <algorithm>
@@ -9,6 +10,7 @@ namespace panside {
 
 AcrossView::AcrossView(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("acrossView"));
+    giveRole(*this, QAccessible::StaticText);
     setAttribute(Qt::WA_OpaquePaintEvent);
 }
 
@@ -46,7 +48,7 @@ void AcrossView::drawNumber(QPainter& painter, const QRect& place, const CardVie
         const int taken = drawPieces(nullptr, number, card.chief, digits, digits * 0.4);
         drawPieces(&painter, number.adjusted((number.width() - taken) / 2, 0, 0, 0), card.chief, digits, digits * 0.4);
     } else {
-        drawFitted(painter, number, Qt::AlignCenter, letteringOfPixels(number.height() * 0.45, true), card.order, 3);
+        drawFitted(painter, number, Qt::AlignCenter, letteringOfPixels(number.height() * 0.36, true), card.order, 3);
     }
     painter.setPen(whole ? inks.onAlarm : inks.word);
     const QString words = !card.doubt.isEmpty()    ? card.doubt
@@ -78,10 +80,13 @@ void AcrossView::paintEvent(QPaintEvent*) {
                      sentence_.tone, said);
         sentence.setLeft(sentence.left() + static_cast<int>(side * 1.3));
     }
-    const QString words =
-        sentence_.steps.isEmpty() ? sentence_.wrong : tr("%1: %2").arg(sentence_.wrong, sentence_.first());
-    drawFitted(painter, sentence, Qt::AlignLeft | Qt::AlignVCenter, letteringOfPixels(sentence.height() * 0.45, true),
-               words, 3);
+    // What is wrong, as large as it goes; under it what to do first.
+    const int first = sentence_.steps.isEmpty() ? 0 : sentence.height() * 2 / 5;
+    drawFitted(painter, sentence.adjusted(0, 0, 0, -first), Qt::AlignLeft | Qt::AlignVCenter,
+               letteringOfPixels(sentence.height() * 0.45, true), sentence_.wrong, 2);
+    if (first > 0)
+        drawFitted(painter, sentence.adjusted(0, sentence.height() - first, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                   letteringOfPixels(first * 0.4), sentence_.steps.front(), 2);
     const QRect numbers{inside.left(), sentence.bottom() + edge, inside.width(),
                         inside.bottom() - sentence.bottom() - edge};
     for (int i = 0; i < 3; ++i) {

@@ -1,11 +1,13 @@
 #include "ui/board/card.h"
 
 #include "ui/look/press.h"
+#include "ui/look/roles.h"
 
 #include <QEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 namespace panside {
 namespace {
@@ -31,6 +33,7 @@ int drawPieces(QPainter* painter, const QRect& place, const std::vector<Piece>& 
 }
 
 Card::Card(const QString& name, QWidget* parent) : QWidget(parent) {
+    giveRole(*this, QAccessible::Grouping);
     setObjectName(name);
     setAttribute(Qt::WA_OpaquePaintEvent);
 }
@@ -104,9 +107,11 @@ Card::Rows Card::layout() const {
         const int word = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + dress_.px(2);
         const int wide = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure);
         besideNumber = word + wide > inside.width() && view_.under.isEmpty();
-        if (!besideNumber) { // neither is made much smaller than the other
+        if (!besideNumber) { // neither is made much smaller than the other, and the title none too small
+            const int least = word * QFontMetrics{dress_.letters(mm::smallWords, true)}.capHeight() /
+                              QFontMetrics{captionLetters()}.capHeight();
             rows.figure = rows.title.adjusted(
-                word + wide > inside.width() ? inside.width() * word / (word + wide) : word, 0, 0, 0);
+                word + wide > inside.width() ? std::max(least, inside.width() * word / (word + wide)) : word, 0, 0, 0);
             rows.title.setRight(rows.figure.left() - 1);
         }
     } else if (!view_.figure.isEmpty() && bottom - top >= dress_.px(4)) {
@@ -120,12 +125,28 @@ Card::Rows Card::layout() const {
     return rows;
 }
 
-// Right of the number: the range, and under it what is smaller.
+// Is there anything that could be read beside a number that leaves it so much room?
+bool Card::isBeside(const QSize& room, bool figureToo) const {
+    const QFont least = dress_.letters(mm::smallWords);
+    const QString& words = figureToo ? view_.figure : view_.under;
+    return (!words.isEmpty() && fits(least, words, room)) ||
+           std::ranges::any_of(std::initializer_list<QString>{view_.beside, view_.reason, view_.doubt},
+                               [&](const QString& one) { return !one.isEmpty() && fits(least, one, room, 3); });
+}
+
+// Right of the number: the range, and under it what is smaller. A word in the number's place ("now") leaves it room;
+// digits do not: what has none beside them is left out.
 void Card::placeBeside(Rows& rows, bool figureToo) const {
-    const int taken =
-        std::min(rows.chief.width() * 2 / 3, drawPieces(nullptr, rows.chief, view_.chief, dress_.px(mm::chiefDigits),
-                                                        dress_.px(mm::chiefDigits * 0.4)));
-    rows.beside = rows.chief.adjusted(taken + dress_.px(3), 0, 0, 0);
+    const double digits = dress_.px(mm::chiefDigits);
+    const int taken = drawPieces(nullptr, rows.chief, view_.chief, digits, digits * 0.4);
+    const bool word = std::none_of(view_.chief.begin(), view_.chief.end(), [](const Piece& piece) {
+        return std::any_of(piece.text.begin(), piece.text.end(), [](QChar one) { return one.isDigit(); });
+    });
+    const int whole = rows.chief.width(), lessOfIt = whole * 58 / 100;
+    const int most =
+        word && isBeside({whole - lessOfIt - dress_.px(3), rows.chief.height()}, figureToo) ? lessOfIt : whole;
+    rows.scale = std::min(1.0, static_cast<double>(most) / std::max(1, taken));
+    rows.beside = rows.chief.adjusted(static_cast<int>(std::ceil(taken * rows.scale)) + dress_.px(3), 0, 0, 0);
     if (view_.under.isEmpty() && !figureToo)
         return;
     const int high = dress_.px(6.5);
@@ -181,20 +202,22 @@ void Card::paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bo
                    dress_.letters(mm::chiefDigits * 0.6, true), view_.order, 2);
         return;
     }
-    double digits = dress_.px(mm::chiefDigits), words = dress_.px(mm::chiefDigits * 0.4);
-    const int wide = drawPieces(nullptr, rows.chief, view_.chief, digits, words);
-    if (wide > rows.chief.width()) {
-        digits *= static_cast<double>(rows.chief.width()) / wide;
-        words *= static_cast<double>(rows.chief.width()) / wide;
-    }
+    const double digits = dress_.px(mm::chiefDigits) * rows.scale, words = digits * 0.4;
     const bool known = view_.reason.isEmpty() && view_.doubt.isEmpty();
     painter.setPen(whole ? inks.onAlarm : known ? ink : inks.quiet);
     drawPieces(&painter, rows.chief, view_.chief, digits, words);
     // Beside it the range; where the number is not known or not to be trusted, why.
     const QString& beside = view_.doubt.isEmpty() ? view_.reason.isEmpty() ? view_.beside : view_.reason : view_.doubt;
     painter.setPen(whole ? inks.onAlarm : inks.word);
-    drawFitted(painter, rows.beside, Qt::AlignRight | Qt::AlignVCenter,
-               dress_.letters(known ? mm::fromAfar * 0.8 : mm::act), beside, 3);
+    tell(painter, rows.beside, Qt::AlignRight | Qt::AlignVCenter, dress_.letters(known ? mm::fromAfar * 0.8 : mm::act),
+         beside, 3);
+}
+
+// What cannot be read is no help: it is left out before it is made smaller than the marks of the chart.
+void Card::tell(QPainter& painter, const QRect& place, int alignment, const QFont& font, const QString& text,
+                int lines) const {
+    if (place.width() > 0 && fits(dress_.letters(mm::smallWords), text, place.size(), lines))
+        drawFitted(painter, place, alignment, font, text, lines);
 }
 
 void Card::paintEvent(QPaintEvent*) {
@@ -215,15 +238,17 @@ void Card::paintEvent(QPaintEvent*) {
     paintChief(painter, rows, ink, whole);
     painter.setPen(whole ? inks.onAlarm : inks.word);
     if (rows.under.isValid())
-        drawFitted(painter, rows.under, Qt::AlignRight | Qt::AlignVCenter, dress_.letters(mm::words), view_.under);
+        tell(painter, rows.under, Qt::AlignRight | Qt::AlignVCenter, dress_.letters(mm::words), view_.under, 1);
     if (rows.figure.isValid()) {
         const double letters = std::min<double>(dress_.px(mm::act), rows.figure.height() * 0.75);
         // A line is centred by its capitals: what hangs below them would otherwise run under the buttons.
         const int lift = static_cast<int>(letters * hangs / 2);
         const bool besideTitle = rows.figure.left() > rows.chief.left();
-        drawFitted(painter, rows.figure.translated(0, -lift),
-                   (besideTitle ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, letteringOfPixels(letters),
-                   view_.figure);
+        const bool besideNumber = rows.figure.top() >= rows.chief.top() && rows.figure.bottom() <= rows.chief.bottom();
+        if (!besideNumber || view_.order.isEmpty())
+            tell(painter, rows.figure.translated(0, -lift),
+                 (besideTitle ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, letteringOfPixels(letters),
+                 view_.figure, 1);
     }
     painter.setPen(whole ? inks.onAlarm : inks.quiet);
     for (std::size_t i = 0; i < rows.lines.size(); ++i)

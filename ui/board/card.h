@@ -35,9 +35,13 @@ private:
     // Rows from top to bottom; those without room are left empty, the last lines first.
     struct Rows {
         QRect title, chief, beside, under, figure, buttons;
+        double scale = 1; // of the chief number, where it has to be smaller than it is meant
         std::vector<QRect> lines;
     };
     Rows layout() const;
+    bool isBeside(const QSize& room, bool figureToo) const;
+    void tell(QPainter& painter, const QRect& place, int alignment, const QFont& font, const QString& text,
+              int lines) const;
     void paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const;
     void placeBeside(Rows& rows, bool figureToo) const;
     QFont captionLetters() const;

@@ -37,6 +37,8 @@ QString panFigure(const Picture& picture, Units units) {
         pan = Temperature::kelvin(*read->si);
     if (inDoubt(picture))
         pan.reset();
+    if (picture.drawing) // while it runs the mark to open at is behind us
+        return pan ? figure(*pan, units).text() : QString{};
     if (!picture.target)
         return pan ? tr(QT_TRANSLATE_NOOP("DrawCard", "pan %1")).arg(figure(*pan, units).text()) : QString{};
     const QString open = figure(*picture.target, units).text();

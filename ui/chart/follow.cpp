@@ -12,8 +12,9 @@ bool ShiftTrace::follow(const Boil& boil) {
         rewritten_ = boil.rewritten();
     }
     const bool any = facts.size() > factsTaken_ || rises.size() > risesTaken_;
+    Fact scratch{};
     for (; factsTaken_ < facts.size(); ++factsTaken_)
-        add(facts[factsTaken_].fact);
+        add(facts.fact(factsTaken_, scratch));
     for (; risesTaken_ < rises.size(); ++risesTaken_)
         add(rises[risesTaken_]);
     for (; steamTaken_ < steam.size(); ++steamTaken_)

@@ -1,6 +1,7 @@
 #include "ui/chart/rise_chart.h"
 
 #include "ui/look/press.h"
+#include "ui/look/roles.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -18,6 +19,7 @@ constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
 RiseChart::RiseChart(QWidget* parent) : QWidget(parent), now_{new Press{this}} {
     setObjectName(QStringLiteral("riseChart"));
+    giveRole(*this, QAccessible::Chart);
     setMouseTracking(true);
     grabGesture(Qt::PinchGesture);
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -36,6 +38,7 @@ RiseChart::RiseChart(QWidget* parent) : QWidget(parent), now_{new Press{this}} {
 
 void RiseChart::wear(const Dress& dress) {
     dress_ = dress;
+    setAccessibleName(tr("The curve of the boil"));
     now_->wear(dress);
     now_->setShape(KeyShape::due);
     rescale();

@@ -116,7 +116,9 @@ void RiseChart::pointAt(std::optional<Instant> moment) {
     if (moment == pointed_)
         return;
     pointed_ = moment;
-    emit pointedAt(pointedWords());
+    const QString words = pointedWords();
+    setAccessibleDescription(words);
+    emit pointedAt(words);
     redrawSoon();
 }
 
@@ -140,7 +142,7 @@ QString RiseChart::aheadWords() const {
     const auto& eta = picture_.drawing ? picture_.closeEta : picture_.drawEta;
     QStringList words{tr("in %1").arg(spanText(Duration{secondsBetween(picture_.at, *pointed_)}))};
     if (!eta || eta->p50.count() <= 0)
-        words << tr("nothing is foretold");
+        words << tr("no forecast");
     else if (!eta->p90)
         words << (picture_.drawing ? tr("the draw closes in %1 or later") : tr("the draw comes in %1 or later"))
                      .arg(spanText(eta->p10));

@@ -1,11 +1,12 @@
 #pragma once
 #include "ui/frame/desk.h"
+#include "ui/frame/languages.h"
 #include "ui/keys/places.h"
 #include "ui/look/broad_bars.h"
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QTimer>
-#include <QTranslator>
 #include <functional>
 #include <map>
 #include <memory>
@@ -24,6 +25,7 @@ class Page;
 class RehearsalFeed;
 class Voice;
 class WaterSheet;
+struct ScreenRow;
 struct WaterLikely;
 
 // The window: the frame with the board and the other screens in it. What is pressed becomes a fact in the session; what
@@ -76,12 +78,13 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     bool withJournal() const { return !behind_.journal.empty(); }
     void saveChoices() const;
     void connectAll();
-    void buildScreens();
+    Desk* desk(Action screen);
     void refresh();
     void tellPhones();
     void everySecond();
@@ -92,6 +95,7 @@ private:
     void openScreen(Action screen);
     void showScreen(Action screen, QWidget* page);
     void focusPage();
+    void restOnPage();
     void holdFocus();
     void showKeys();
     void openSheet(Action action);
@@ -110,6 +114,7 @@ private:
     bool askFirst();
     QString notice() const;
     void wear();
+    void wear(const ScreenRow& row, Desk& desk);
     void speak(const QString& language);
     void footLine();
 
@@ -117,7 +122,7 @@ private:
     Choices choices_;
     Dress dress_;
     BroadBars* bars_ = new BroadBars; // the application's
-    QTranslator words_, qtWords_;
+    Spoken spoken_;
     FrameView* frame_;
     Board* board_;
     KeyMap* map_;
@@ -128,14 +133,15 @@ private:
     Page* page_;
     std::unique_ptr<Voice> voice_;
     std::unique_ptr<LookedAt> looked_;
-    std::map<Action, Desk*> desks_;
+    std::map<Action, Desk*> desks_;  // of the screens that were opened
     std::map<Place, Action> lastIn_; // where one was in a place
     Action shown_ = Action::board;
     std::set<std::pair<Alarm, std::optional<Series>>> unseen_;
     QTimer second_, soon_, said_;
     QString lastSaid_;
     QString ownBackups_; // where the person's own journal is backed up
-    bool toldOver_ = false;
+    bool toldOver_ = false, passing_ = false;
+    QPointer<QWidget> rested_, itsProxy_; // a page that the digit after a place's key is not typed into, for now
 };
 
 } // namespace panside

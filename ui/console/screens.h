@@ -17,6 +17,7 @@ struct ScreenRow {
     Desk* (*make)(Shell& shell);           // nullptr: the console has it itself
     bool (*shown)(Shell& shell) = nullptr; // its tab is there when this says so; nullptr: always
     std::optional<Action> leafOf = {};     // a leaf of that screen, whose desk turns to it
+    bool unseen = false;                   // it does something before it is first opened
 };
 std::span<const ScreenRow> allScreens();
 const ScreenRow* screenRow(Action screen);

@@ -9,8 +9,8 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPdfWriter>
-#include <QPrintDialog>
 #include <QPrinter>
+#include <QPrinterInfo>
 #include <QProgressBar>
 #include <QScrollBar>
 #include <QTextBrowser>
@@ -22,7 +22,7 @@ namespace panside {
 
 KeyedPage::KeyedPage(const QString& name, QWidget* parent)
     : QWidget{parent}, text_{new QTextBrowser{this}}, bar_{new QProgressBar{this}}, said_{new QLabel{this}},
-      row_{new QHBoxLayout} {
+      grid_{new QGridLayout} {
     setObjectName(name);
     setAutoFillBackground(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -39,7 +39,7 @@ KeyedPage::KeyedPage(const QString& name, QWidget* parent)
     column->addWidget(text_, 1);
     column->addWidget(bar_);
     column->addWidget(said_);
-    column->addLayout(row_);
+    column->addLayout(grid_);
 }
 
 void KeyedPage::wear(const Dress& dress) {
@@ -73,13 +73,18 @@ void KeyedPage::show(const QString& words, const std::vector<Key>& keys) {
         press->deleteLater(); // it may be what asked for this
     }
     presses_.clear();
+    constexpr int most = 5; // keys in one row
+    const int count = static_cast<int>(keys_.size()), across = count <= most ? std::max(1, count) : (count + 1) / 2;
+    for (int column = 0; column < grid_->columnCount(); ++column)
+        grid_->setColumnStretch(column, column < across ? 1 : 0);
     for (const Key& key : keys_) {
         auto* press = new Press{this};
         press->setObjectName(key.name);
         press->wear(dress_);
         press->say(key.word, QKeySequence{key.key}.toString(QKeySequence::NativeText));
         connect(press, &Press::clicked, this, [this, name = key.name] { emit pressed(name); });
-        row_->addWidget(press, 1);
+        const int next = static_cast<int>(presses_.size());
+        grid_->addWidget(press, next / across, next % across);
         presses_.push_back(press);
     }
 }
@@ -127,15 +132,15 @@ bool writePdf(const QString& words, const QString& title, const QString& place) 
     }
 }
 
-void printOut(const QString& words, const QString& title, QWidget* over) {
-    QPrinter printer{QPrinter::HighResolution};
-    printer.setDocName(title);
-    QPrintDialog dialog{&printer, over};
-    if (dialog.exec() != QDialog::Accepted)
-        return;
+bool printOut(const QString& words, const QString& title, const QString& printer) {
+    QPrinter paper{QPrinterInfo::printerInfo(printer), QPrinter::HighResolution};
+    paper.setDocName(title);
+    if (!paper.isValid())
+        return false;
     QTextDocument document;
     document.setHtml(words);
-    document.print(&printer);
+    document.print(&paper);
+    return true;
 }
 
 } // namespace panside

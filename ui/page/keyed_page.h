@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-class QHBoxLayout;
+class QGridLayout;
 class QLabel;
 class QProgressBar;
 class QTextBrowser;
@@ -49,12 +49,13 @@ private:
     QTextBrowser* text_;
     QProgressBar* bar_;
     QLabel* said_;
-    QHBoxLayout* row_;
+    QGridLayout* grid_; // of keys: one row, two where a row would be crowded
     std::vector<Press*> presses_;
 };
 
-// A page of words on paper: as a PDF (false: it could not be written), or to the printer that the person chooses.
+// A page of words on paper: as a PDF (false: it could not be written), or by one of the printers of this machine
+// (false: it took nothing).
 bool writePdf(const QString& words, const QString& title, const QString& place);
-void printOut(const QString& words, const QString& title, QWidget* over);
+bool printOut(const QString& words, const QString& title, const QString& printer);
 
 } // namespace panside
