@@ -1,5 +1,7 @@
 #include "ui/account/account_view.h"
 
+#include "core/ledger/concentrator.h"
+#include "core/ledger/rig_tells.h"
 #include "ui/look/wall_clock.h"
 
 #include <QCoreApplication>
@@ -113,6 +115,43 @@ void addTrades(Lines& lines, const HouseAccount& account, Units units) {
                    {}, tr("By the revised rule (University of Vermont) at 66.9 °Brix."));
 }
 
+void addPrices(Lines& lines, const HouseAccount& account, Units units) {
+    if (account.prices.empty())
+        return;
+    const Unit weight = unitOf(Dimension::mass, units);
+    const double each = account.prices.front().price / account.prices.front().content.kilogram() * toSi(1, weight);
+    const QString mean = tr("At the mean of what was sold, %1 a %2.").arg(decimals(each, 2), symbolOf(weight));
+    lines.head(tr("Price list by weight"));
+    for (const PriceLine& one : account.prices)
+        lines.line(figure(one.size, units).text(), decimals(one.price, 2),
+                   tr("holds %1").arg(figure(one.content, units).text()), {}, mean);
+}
+
+// What was run through the membrane, and what that saves the boil.
+void addConcentrator(Lines& lines, const Ledger& ledger, Units units) {
+    const auto savings = concentratorSavings(ledger);
+    if (savings.empty())
+        return;
+    lines.head(tr("Concentrator"));
+    for (const ConcentratorSaving& saving : savings) {
+        const ConcentratorRun& run = ledger.tables().concentrated[saving.run];
+        QString ran = tr("%1 at %2 from %3 at %4")
+                          .arg(figure(run.out.volume(), units).text(), figure(run.out.brix()).text(),
+                               figure(run.in.volume(), units).text(), figure(run.in.brix()).text());
+        if (run.took)
+            ran += QStringLiteral(", ") + hoursText(std::llround(run.took->count() / 60));
+        QString saves = tr("What that saves the boil is not known: no night with the fire entered and the tank read.");
+        if (saving.boil)
+            saves = tr("It saves the boil %1 of fire (%2 to %3).")
+                        .arg(spanText(saving.boil->p50), spanText(saving.boil->p10), spanText(saving.boil->p90));
+        if (saving.cords)
+            saves += QLatin1Char(' ') + tr("And about %1 of a full cord.").arg(decimals(*saving.cords, 2));
+        if (!run.washed.empty())
+            saves += QLatin1Char(' ') + tr("Washed: %1.").arg(QString::fromStdString(run.washed));
+        lines.line(dateText(run.at), tr("%1 of water out").arg(figure(saving.water, units).text()), ran, {}, saves);
+    }
+}
+
 QString windowOf(const RigTrend& trend) {
     return tr("From the first of %1 nights to the last it changed by %2, surely between %3 and %4.")
         .arg(QString::number(trend.nights), signedPercent(trend.last / trend.first - 1), signedPercent(trend.changeLow),
@@ -151,27 +190,35 @@ void addNiter(Lines& lines, const NiterTell& niter) {
         return lines.line(what, tr("too little to tell"), tr("%1 switches entered").arg(niter.switches),
                           tr("Too little to tell after how many hours the sides are switched."),
                           tr("Press the key for a swapped pan each time: three are enough to tell."));
+    const QString range =
+        tr("Between two switches it was %1 to %2.").arg(fireHours(niter.shortest), fireHours(niter.longest));
     lines.line(what, fireHours(*niter.usual), tr("%1 switches entered").arg(niter.switches),
                niter.since && *niter.since > *niter.usual
                    ? tr("%1 of fire since the last switch, usually %2: look for niter.")
                          .arg(fireHours(*niter.since), fireHours(*niter.usual))
                    : tr("The sides are switched every %1 of fire.").arg(fireHours(*niter.usual)),
-               tr("Scale under the syrup insulates and scorches."));
+               range + QLatin1Char(' ') + tr("Scale under the syrup insulates and scorches."));
 }
 
 void addGlass(Lines& lines, const GlassTell& glass, Units units) {
     const QString what = tr("hydrometer against physics");
     const QString ground = tr("%1 checked draws, %2 pans or sides").arg(glass.draws).arg(glass.pans);
+    if (glass.draws < leastGlassDraws || glass.pans < leastGlassPans)
+        return lines.line(what, tr("too little to tell"), ground,
+                          tr("Too little to tell whether hydrometer and physics differ."),
+                          tr("Six checked draws from three pans or sides are the least."));
+    const QString apart =
+        tr("%1 apart on average, ± %2.").arg(figure(glass.apart, units, 2).text(), figure(glass.sd, units, 2).text());
     if (glass.verdict != RigVerdict::steady)
         return lines.line(what, tr("nothing to tell"), ground,
-                          tr("Hydrometer and physics do not surely differ by the same amount on every pan."),
-                          tr("Six checked draws from three pans or sides are the least."));
+                          tr("Hydrometer and physics do not surely differ by the same amount on every pan."), apart);
     lines.line(
         what, figure(glass.apart, units, 2).text(), ground,
         tr("Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.")
             .arg(figure(glass.apart, units, 2).text()),
-        tr("About %1 °Brix in the hydrometer, ± %2. A probe that reads wrong looks the same: boil water and see.")
-            .arg(decimals(std::abs(glass.brix), 1), decimals(glass.sd.kelvin() * 4.4, 1)));
+        apart + QLatin1Char(' ') +
+            tr("About %1 °Brix in the hydrometer, ± %2. A probe that reads wrong looks the same: boil water and see.")
+                .arg(decimals(std::abs(glass.brix), 1), decimals(glass.sd.kelvin() * 4.4, 1)));
 }
 
 } // namespace
@@ -205,7 +252,9 @@ ListView accountView(const Ledger* ledger, Units units) {
     addNights(lines, account, *ledger, units);
     addHeavy(lines, account, units);
     addStock(lines, account, units);
+    addPrices(lines, account, units);
     addTrades(lines, account, units);
+    addConcentrator(lines, *ledger, units);
     if (view.rows.empty())
         view.head = tr("The book is still empty.");
     return view;

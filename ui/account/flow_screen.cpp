@@ -1,5 +1,7 @@
 #include "ui/account/flow_screen.h"
 
+#include "ui/look/roles.h"
+
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
@@ -42,6 +44,12 @@ QPainterPath bandBetween(QPointF a, QPointF b, double aHigh, double bHigh) {
 void FlowPicture::display(const FlowView& view, const Dress& dress) {
     view_ = view;
     dress_ = dress;
+    giveRole(*this, QAccessible::Chart);
+    QStringList bands;
+    for (const auto* side : {&view.in, &view.out})
+        for (const FlowBand& band : *side)
+            bands << band.name + u' ' + band.amount;
+    setAccessibleName(bands.join(QStringLiteral(", ")));
     update();
 }
 
@@ -58,16 +66,19 @@ void FlowPicture::paintEvent(QPaintEvent*) {
     const auto most = static_cast<double>(std::max(view_.in.size(), view_.out.size()));
     const double scale = high * 0.72, apart = most > 1 ? high * 0.28 / (most - 1) : 0;
     const double trunkTop = top + (high - scale) / 2, leftTrunk = width() * 0.42, rightTrunk = width() * 0.58;
+    // By night an edge and a dim ground: so large a bright area would spoil eyes used to the dark.
+    const bool dark = dress_.look == Look::night;
+    const QPen edgePen = dark ? QPen{inks.trace, 1.5} : QPen{Qt::NoPen};
     const auto ink = [&](const FlowBand& band) -> QBrush {
         if (band.open)
             return {inks.band, Qt::BDiagPattern};
         QColor colour = band.lost ? inks.band : inks.trace;
-        colour.setAlphaF(band.lost ? 0.55F : 0.78F);
+        colour.setAlphaF(dark ? 0.2F : band.lost ? 0.55F : 0.78F);
         return colour;
     };
-    painter.setPen(Qt::NoPen);
+    painter.setPen(edgePen);
     QColor trunk = inks.trace;
-    trunk.setAlphaF(0.9F);
+    trunk.setAlphaF(dark ? 0.25F : 0.9F);
     painter.fillRect(QRectF{leftTrunk, trunkTop, rightTrunk - leftTrunk, scale}, trunk);
     const auto side = [&](const std::vector<FlowBand>& bands, bool isLeft) {
         const double edge = isLeft ? words : width() - words;
@@ -77,12 +88,9 @@ void FlowPicture::paintEvent(QPaintEvent*) {
         std::vector<FlowBand> placed;
         for (const FlowBand& band : bands) {
             const double thick = (band.to - band.from) * scale;
-            painter.fillPath(bandBetween({here, trunkTop + band.from * scale}, {edge, at}, thick, thick), ink(band));
-            if (band.open) {
-                painter.setPen(QPen{inks.line, 1, Qt::DashLine});
-                painter.drawPath(bandBetween({here, trunkTop + band.from * scale}, {edge, at}, thick, thick));
-                painter.setPen(Qt::NoPen);
-            }
+            painter.setPen(band.open ? QPen{inks.line, 1, Qt::DashLine} : edgePen);
+            painter.setBrush(ink(band));
+            painter.drawPath(bandBetween({here, trunkTop + band.from * scale}, {edge, at}, thick, thick));
             placed.push_back({band.name, band.amount, (at - top) / scale, (at - top + thick) / scale});
             at += thick + apart;
         }

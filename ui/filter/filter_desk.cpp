@@ -1,5 +1,6 @@
 #include "ui/filter/filter_desk.h"
 
+#include "ui/filter/filter_picture.h"
 #include "ui/filter/filter_screen.h"
 #include "ui/filter/filter_view.h"
 #include "ui/ledger/ledger_desk.h"
@@ -57,7 +58,7 @@ protected:
                      {Qt::Key_E, QStringLiteral("end"), Desk::tr("End the run"), running_, running_},
                      {Qt::Key_N, QStringLiteral("changed"), Desk::tr("Papers or cones changed")},
                      wayToBoard()};
-        screen_->display(view, running_);
+        screen_->display(view, filterChart(now, units()), running_);
     }
 
 private:

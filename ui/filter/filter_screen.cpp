@@ -1,5 +1,6 @@
 #include "ui/filter/filter_screen.h"
 
+#include "ui/filter/filter_picture.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 
@@ -12,8 +13,8 @@
 namespace panside {
 
 FilterScreen::FilterScreen(QWidget* parent)
-    : QWidget{parent}, label_{new QLabel}, gauge_{new TypedLine}, keep_{new Press}, list_{new ListPage{
-                                                                                        QStringLiteral("runs")}} {
+    : QWidget{parent}, label_{new QLabel}, gauge_{new TypedLine}, keep_{new Press},
+      list_{new ListPage{QStringLiteral("runs")}}, picture_{new FilterPicture} {
     setObjectName(QStringLiteral("filter"));
     setAutoFillBackground(true);
     gauge_->setObjectName(QStringLiteral("gauge"));
@@ -28,7 +29,11 @@ FilterScreen::FilterScreen(QWidget* parent)
     row->addWidget(keep_);
     row->addStretch(1);
     column->addLayout(row);
-    column->addWidget(list_, 1);
+    auto* below = new QHBoxLayout;
+    below->setContentsMargins(0, 0, 0, 0);
+    below->addWidget(list_, 5);
+    below->addWidget(picture_, 3);
+    column->addLayout(below, 1);
     connect(gauge_, &QLineEdit::returnPressed, this, &FilterScreen::give);
     connect(keep_, &Press::clicked, this, &FilterScreen::give);
     connect(list_, &ListPage::pressed, this, &FilterScreen::pressed);
@@ -50,10 +55,12 @@ void FilterScreen::wear(const Dress& dress, const QString& unit) {
     gauge_->setMinimumHeight(dress.px(mm::target));
     keep_->wear(dress);
     list_->wear(dress);
+    picture_->wear(dress);
 }
 
-void FilterScreen::display(const ListView& view, bool running) {
+void FilterScreen::display(const ListView& view, const FilterChart& chart, bool running) {
     list_->display(view);
+    picture_->display(chart);
     gauge_->setEnabled(running);
     keep_->setEnabled(running);
 }

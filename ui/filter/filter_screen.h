@@ -5,6 +5,8 @@ class QLabel;
 
 namespace panside {
 
+class FilterPicture;
+struct FilterChart;
 class Press;
 class TypedLine;
 
@@ -14,7 +16,7 @@ class FilterScreen : public QWidget {
 public:
     explicit FilterScreen(QWidget* parent = nullptr);
     void wear(const Dress& dress, const QString& unit);
-    void display(const ListView& view, bool running);
+    void display(const ListView& view, const FilterChart& chart, bool running);
     ListPage& list() { return *list_; }
 
 signals:
@@ -32,6 +34,7 @@ private:
     TypedLine* gauge_;
     Press* keep_;
     ListPage* list_;
+    FilterPicture* picture_;
 };
 
 } // namespace panside

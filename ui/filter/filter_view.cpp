@@ -3,6 +3,7 @@
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
 #include "ui/words/mark_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -12,8 +13,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Filter", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 constexpr Duration gaugeEvery{20};
 constexpr Temperature circulateUnder = Temperature::fahrenheit(180); // hot enough to run: common practice, no source
 constexpr std::size_t flowRuns = 3;
@@ -21,8 +20,10 @@ constexpr Duration oneNight{14 * 3600}; // runs so near each other press the sam
 
 QString range(double from, std::optional<double> to, int decimals) {
     const QString low = QLocale{}.toString(from, 'f', decimals);
-    return to ? tr(QT_TRANSLATE_NOOP("Filter", "%1 to %2")).arg(low, QLocale{}.toString(*to, 'f', decimals))
-              : tr(QT_TRANSLATE_NOOP("Filter", "%1 or later")).arg(low);
+    if (!to)
+        return tr(QT_TRANSLATE_NOOP("Filter", "%1 or later")).arg(low);
+    const QString high = QLocale{}.toString(*to, 'f', decimals);
+    return low == high ? low : tr(QT_TRANSLATE_NOOP("Filter", "%1 to %2")).arg(low, high);
 }
 
 // Adds a reading of the gauge, one in some seconds of a probe and all that were typed.
@@ -32,13 +33,6 @@ void addGauge(std::vector<GaugeReading>& all, const Fact& fact, Instant begun) {
         return;
     if (reading->byHand() || all.empty() || secondsBetween(all.back().at, fact.at) >= gaugeEvery.count())
         all.push_back({fact.at, reading->pressure()});
-}
-
-std::vector<CakeReading> cakeOf(std::span<const GaugeReading> readings, Instant begun) {
-    std::vector<CakeReading> all;
-    for (const GaugeReading& one : readings)
-        all.push_back({secondsBetween(begun, one.at), one.pressure});
-    return all;
 }
 
 // "diatomite" of "diatomite 1lb lot 7": mass and lot are another each time.
@@ -99,6 +93,13 @@ QString forecastWords(const std::variant<CakeForecast, CakeSilence>& said, const
 
 } // namespace
 
+std::vector<CakeReading> cakeOf(std::span<const GaugeReading> readings, Instant begun) {
+    std::vector<CakeReading> all;
+    for (const GaugeReading& one : readings)
+        all.push_back({secondsBetween(begun, one.at), one.pressure});
+    return all;
+}
+
 std::optional<OpenRun> openRun(const HouseLedger& house) {
     std::optional<OpenRun> run;
     for (const LedgerRow& row : house.rows()) {
@@ -142,11 +143,11 @@ std::vector<CakeRun> runsBefore(const HouseLedger& house, const OpenRun& run) {
     return runs;
 }
 
-std::vector<GaugeReading> gaugeSince(Instant begun, std::span<const Boil::Entry> facts,
-                                     std::span<const GaugeReading> typed) {
+std::vector<GaugeReading> gaugeSince(Instant begun, const Facts& facts, std::span<const GaugeReading> typed) {
     std::vector<GaugeReading> all;
-    for (const auto& [id, fact] : facts)
-        addGauge(all, fact, begun);
+    Fact scratch{};
+    for (std::size_t i = facts.before(begun); i < facts.size(); ++i)
+        addGauge(all, facts.fact(i, scratch), begun);
     for (const GaugeReading& one : typed)
         if (one.at >= begun)
             all.push_back(one);

@@ -12,6 +12,8 @@ struct GaugeReading {
     Instant at{};
     Pressure pressure;
 };
+// By seconds since the run began.
+std::vector<CakeReading> cakeOf(std::span<const GaugeReading> readings, Instant begun);
 // The run that was begun and has not ended; what the rows say of it.
 struct OpenRun {
     Instant begun{};
@@ -23,8 +25,7 @@ std::optional<OpenRun> openRun(const HouseLedger& house);
 // began.
 std::vector<CakeRun> runsBefore(const HouseLedger& house, const OpenRun& run);
 // Readings of filter_pressure since then, from all facts given, thinned to one in some seconds.
-std::vector<GaugeReading> gaugeSince(Instant begun, std::span<const Boil::Entry> facts,
-                                     std::span<const GaugeReading> typed);
+std::vector<GaugeReading> gaugeSince(Instant begun, const Facts& facts, std::span<const GaugeReading> typed);
 // Gallons a second of the house's finished runs that told their volume; nullopt: none did.
 std::optional<VolumeFlow> usualFlow(const HouseLedger& house);
 

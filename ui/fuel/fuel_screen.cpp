@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -63,10 +64,10 @@ FuelScreen::FuelScreen(QWidget* parent)
     turn_->setObjectName(QStringLiteral("turnFuel"));
     connect(turn_, &Press::clicked, this, [this] { turnTo(face_ == Face::plan ? Face::account : Face::plan); });
     const char* const names[] = {"lessSap", "moreSap", "softerFire", "harderFire"};
-    const int moves[][2] = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}};
+    constexpr std::array<std::pair<int, int>, 4> moves{{{-1, 0}, {1, 0}, {0, -1}, {0, 1}}};
     for (std::size_t i = 0; i < stepKeys_.size(); ++i) {
         stepKeys_[i]->setObjectName(QString::fromLatin1(names[i]));
-        connect(stepKeys_[i], &Press::clicked, this, [this, move = moves[i]] { step(move[0], move[1]); });
+        connect(stepKeys_[i], &Press::clicked, this, [this, move = moves[i]] { step(move.first, move.second); });
     }
     setFocusPolicy(Qt::StrongFocus);
     name();
@@ -118,7 +119,7 @@ void FuelScreen::display(const FuelView& view, const ShiftTrace& trace, Instant 
         for (const FuelLine& line : *lines)
             spoken << line.label + QStringLiteral(": ") + line.value;
     spoken.removeAll(QString{});
-    setAccessibleName(spoken.join(QStringLiteral(". ")));
+    setAccessibleDescription(spoken.join(QStringLiteral(". "))); // its name is the tab's
     update();
 }
 

@@ -54,6 +54,9 @@ void addLines(PlanView& view, const Picture& picture) {
     if (picture.fuel.syrupExpected)
         add(QT_TRANSLATE_NOOP("Plan", "syrup still in the tank"),
             figure(*picture.fuel.syrupExpected, view.units).text());
+    if (picture.fuel.allSyrup)
+        add(QT_TRANSLATE_NOOP("Plan", "all syrup, if nobody draws"),
+            tr(QT_TRANSLATE_NOOP("Plan", "in about %1")).arg(spanText(*picture.fuel.allSyrup)));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/boil/shift_log.h"
 #include "ui/words/book_words.h"
 #include "ui/words/fault_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -13,8 +14,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("BookForm", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 constexpr std::size_t wordsOffered = 24;
 
 using K = std::optional<Key>;

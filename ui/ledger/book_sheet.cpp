@@ -1,7 +1,9 @@
 #include "ui/ledger/book_sheet.h"
 
+#include "core/boil/day_vocabulary.h"
 #include "ui/look/pad.h"
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
+#include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
 #include "ui/words/book_words.h"
 #include "ui/words/fact_words.h"
@@ -68,20 +70,12 @@ void BookSheet::resume() {
 }
 
 Press* BookSheet::key(const QString& text, const QString& name, const QString& shortcut) {
-    auto* press = new Press;
-    press->wear(dress_);
-    press->say(text, shortcut);
-    press->setObjectName(name);
-    press->setFocusPolicy(Qt::NoFocus);
-    return press;
+    return pressOf(dress_, text, shortcut, name, Qt::NoFocus);
 }
 
 void BookSheet::build() {
     const std::size_t stood = at_;
-    if (inside_) { // a key in it may be what asked for this
-        inside_->setParent(nullptr);
-        inside_->deleteLater();
-    }
+    discard(inside_);
     edits_.clear();
     offers_.clear();
     asked_ = false;
@@ -94,16 +88,30 @@ void BookSheet::build() {
     column->setSpacing(gap);
     column->setContentsMargins(dress_.px(2), gap, dress_.px(2), gap);
 
-    writes_ = new QLabel;
-    writes_->setObjectName(QStringLiteral("writes"));
-    writes_->setFont(dress_.letters(low ? mm::words : mm::words * 1.25, true));
-    writes_->setWordWrap(true);
+    writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
     column->addWidget(writes_);
+    column->addLayout(fieldsAndPad(low ? dress_.px(0.5) : gap));
+    column->addLayout(offersRow(gap));
+    live_ = labelOf(dress_, QStringLiteral("live"), low ? 3.5 : mm::words);
+    column->addWidget(live_);
+    problem_ = labelOf(dress_, QStringLiteral("problem"), low ? 3.5 : mm::words, true);
+    column->addWidget(problem_);
+    column->addStretch();
+    column->addWidget(whenRow());
+    column->addLayout(endRow());
+    at_ = std::min(stood, form_.fields.size() - 1);
+    from_ = 0;
+    offer();
+    say();
+    if (isVisible() && at_ < edits_.size())
+        edits_[at_]->setFocus();
+}
 
+QLayout* BookSheet::fieldsAndPad(int gap) {
     auto* middle = new QHBoxLayout;
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(dress_.px(mm::gap));
-    grid->setVerticalSpacing(low ? dress_.px(0.5) : gap);
+    grid->setVerticalSpacing(gap);
     const std::size_t rows = (form_.fields.size() + 1) / 2;
     for (std::size_t i = 0; i < form_.fields.size(); ++i)
         grid->addWidget(fieldRow(i), static_cast<int>(i % rows), static_cast<int>(i / rows));
@@ -120,8 +128,10 @@ void BookSheet::build() {
         follow(window()->focusWidget()); // where no window manager makes the window active, no focus is told
     });
     middle->addWidget(pad, 0, Qt::AlignTop);
-    column->addLayout(middle);
+    return middle;
+}
 
+QLayout* BookSheet::offersRow(int gap) {
     auto* offers = new QHBoxLayout;
     offers->setSpacing(gap);
     for (int i = 0; i <= offersShown; ++i) {
@@ -139,21 +149,10 @@ void BookSheet::build() {
         offers_.push_back(one);
         offers->addWidget(one, 1);
     }
-    column->addLayout(offers);
+    return offers;
+}
 
-    live_ = new QLabel;
-    live_->setObjectName(QStringLiteral("live"));
-    live_->setWordWrap(true);
-    live_->setFont(dress_.letters(low ? 3.5 : mm::words));
-    column->addWidget(live_);
-    problem_ = new QLabel;
-    problem_->setObjectName(QStringLiteral("problem"));
-    problem_->setFont(dress_.letters(low ? 3.5 : mm::words, true));
-    problem_->setWordWrap(true);
-    column->addWidget(problem_);
-    column->addStretch();
-    column->addWidget(whenRow());
-
+QLayout* BookSheet::endRow() {
     auto* end = new QHBoxLayout;
     leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
     keep_ = key(tr("Keep it"), QStringLiteral("keep"), tr("Enter"));
@@ -165,13 +164,7 @@ void BookSheet::build() {
     connect(keep_, &Press::clicked, this, &BookSheet::keep);
     end->addWidget(leave_);
     end->addWidget(keep_, 1);
-    column->addLayout(end);
-    at_ = std::min(stood, form_.fields.size() - 1);
-    from_ = 0;
-    offer();
-    say();
-    if (isVisible() && at_ < edits_.size())
-        edits_[at_]->setFocus();
+    return end;
 }
 
 QWidget* BookSheet::fieldRow(std::size_t index) {
@@ -286,6 +279,10 @@ void BookSheet::offer() {
     }
     if (from_ >= words.size())
         from_ = 0;
+    // A vessel keeps the name it was given, though it be a word for a kind of vessel.
+    const auto text = field.key ? keyOf(form_.deed, *field.key).text : DayText::plain;
+    const bool isName = text == DayText::vessel || text == DayText::gear;
+    int wanted = 0;
     for (int i = 0; i < offersShown; ++i) {
         Press* one = offers_[static_cast<std::size_t>(i)];
         const QString word = words.value(from_ + i);
@@ -295,12 +292,17 @@ void BookSheet::offer() {
         if (word.isEmpty())
             continue;
         const auto unit = word.startsWith(u'\u0001') ? unitNamed(word.mid(1).toStdString()) : std::nullopt;
-        one->say(unit ? symbolOf(*unit) : choiceWord(word.toStdString()), {});
-        one->setMinimumWidth(std::min(one->leastWidth(), dress_.px(longestOffer)));
+        one->say(unit ? symbolOf(*unit) : isName ? word : choiceWord(word.toStdString()), {});
+        wanted += one->leastWidth();
         one->setShape(field.answer == word ? KeyShape::resting : KeyShape::plain);
     }
     offers_.back()->say(tr("more"), {});
     offers_.back()->setVisible(words.size() > offersShown);
+    // Each as long as its word, or all no longer than what lets them stand side by side.
+    const int most = wanted <= offersShown * dress_.px(longestOffer) ? wanted : dress_.px(longestOffer);
+    for (int i = 0; i < offersShown; ++i)
+        if (Press* one = offers_[static_cast<std::size_t>(i)]; one->isVisibleTo(this))
+            one->setMinimumWidth(std::min(one->leastWidth(), most));
 }
 
 void BookSheet::choose(const QString& word) {

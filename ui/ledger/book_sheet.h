@@ -42,6 +42,9 @@ private:
     QWidget* fieldRow(std::size_t index);
     QWidget* whenRow();
     Press* key(const QString& text, const QString& name, const QString& shortcut = {});
+    QLayout* fieldsAndPad(int gap);
+    QLayout* offersRow(int gap);
+    QLayout* endRow();
     void changed(std::size_t index);
     void follow(const QObject* focused); // what is offered is for the field that has the focus
     void offer();

@@ -62,7 +62,7 @@ void House::read() {
         worker_.join();             // it has given its answer
     if (!session_.journalTrouble()) // what no disk takes is not waited for
         session_.flush();
-    std::vector<Boil::Entry> shift;
+    Facts shift;
     const auto shown = session_.shownShift();
     if (place_.empty() && shown)
         shift = session_.boil().facts();

@@ -41,7 +41,7 @@ void offerVessels(EntryForm& form, const Ledger& ledger) {
         form.offer(QStringLiteral("from"), namesOf(ledger, givesSap));
 }
 
-std::vector<Fact> drawsIn(const std::vector<Boil::Entry>& facts) {
+std::vector<Fact> drawsIn(const Facts& facts) {
     std::vector<Fact> draws;
     for (const auto& [id, fact] : facts)
         if (std::holds_alternative<DrawOpened>(fact.what) || std::holds_alternative<DrawClosed>(fact.what))

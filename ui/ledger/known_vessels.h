@@ -8,6 +8,6 @@ namespace panside {
 // What a draw may go into, the one that was filled last first and full ones left out; where sap may come from.
 void offerVessels(EntryForm& form, const Ledger& ledger);
 // Draws opened and shut, by time.
-std::vector<Fact> drawsIn(const std::vector<Boil::Entry>& facts);
+std::vector<Fact> drawsIn(const Facts& facts);
 
 } // namespace panside

@@ -1,5 +1,7 @@
 #include "ui/manual/manual_book.h"
 
+#include "ui/look/typing.h"
+
 #include <QCoreApplication>
 #include <QFile>
 #include <QJsonArray>
@@ -59,15 +61,15 @@ QString ManualBook::page(const QString& file) const {
 
 QString ManualBook::found(const QString& words) const {
     constexpr qsizetype before = 80, shown = 240;
-    const auto wanted = words.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const auto wanted = unmarked(words.simplified()).split(QLatin1Char(' '), Qt::SkipEmptyParts);
     QString all;
     for (const ManualPage& page : pages_) {
-        const bool has = !wanted.isEmpty() && std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
-            return page.text.contains(word, Qt::CaseInsensitive);
-        });
+        const QString text = unmarked(page.text);
+        const bool has = !wanted.isEmpty() && std::all_of(wanted.begin(), wanted.end(),
+                                                          [&](const QString& word) { return text.contains(word); });
         if (!has)
             continue;
-        const auto at = std::max<qsizetype>(0, page.text.indexOf(wanted.front(), 0, Qt::CaseInsensitive) - before);
+        const auto at = std::max<qsizetype>(0, text.indexOf(wanted.front()) - before);
         all += QStringLiteral("<h3><a href=\"%1\">%2</a></h3><p>… %3 …</p>")
                    .arg(page.file, page.title.toHtmlEscaped(), page.text.mid(at, shown).toHtmlEscaped());
     }

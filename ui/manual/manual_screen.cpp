@@ -53,9 +53,9 @@ ManualScreen::ManualScreen(QWidget* parent)
 }
 
 void ManualScreen::name() {
-    contents_->say(tr("Contents"), {});
-    back_->say(tr("Previous page"), {});
-    look_->say(tr("Search"), {});
+    contents_->say(tr("Contents"), QStringLiteral("T"));
+    back_->say(tr("Previous page"), QStringLiteral("B"));
+    look_->say(tr("Search"), QStringLiteral("R"));
     leave_->say(tr("Leave"), tr("Esc"));
     typed_->setAccessibleName(tr("Search"));
 }
@@ -148,6 +148,12 @@ QString ManualScreen::words() const { return text_->toPlainText(); }
 void ManualScreen::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape)
         emit left();
+    else if (event->key() == Qt::Key_T)
+        contents_->click();
+    else if (event->key() == Qt::Key_B)
+        back_->click();
+    else if (event->key() == Qt::Key_R)
+        look_->click();
     else
         QWidget::keyPressEvent(event);
 }

@@ -3,6 +3,7 @@
 #include "core/boil/law_rules.h"
 #include "ui/pack/pack_view.h"
 #include "ui/words/law_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 
@@ -10,8 +11,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Checklist", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 struct Item {
     const char* words;
     const char* source;

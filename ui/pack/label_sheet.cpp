@@ -5,6 +5,7 @@
 #include "ui/report/pdf_pages.h"
 #include "ui/vessels/vessels_view.h"
 #include "ui/words/book_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -15,8 +16,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Labels", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 constexpr int across = 3, down = 8, modulePixels = 8;
 
 QString dateOf(std::chrono::year_month_day day) {

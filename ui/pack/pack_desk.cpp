@@ -127,12 +127,14 @@ private:
         enter(std::move(filled));
     }
     void tag(const Vessel& of) {
+        // As it is now: while a place is picked the house may be read anew, and the vessel with it.
+        const Label label = drumTag(house()->ledger(), of, units());
         const QString place =
             pickToSave(page_, shell_.dress(), Desk::tr("Drum tag"), QStringLiteral("tag.pdf"), {"pdf"});
         if (place.isEmpty())
             return;
         try {
-            tagAsPdf(drumTag(house()->ledger(), of, units()), place.toStdString());
+            tagAsPdf(label, place.toStdString());
             shell_.say(Desk::tr("Written: %1").arg(place));
         } catch (const FileFault& fault) {
             shell_.say(QString::fromStdString(fault.what()));
@@ -254,15 +256,16 @@ private:
         if (line.held && !line.released)
             return shell_.say(
                 Desk::tr("%1 is held: no label until somebody says why it can be released.").arg(line.code));
-        const QString place =
-            pickToSave(page_, shell_.dress(), Desk::tr("Labels"), QStringLiteral("labels.pdf"), {"pdf"});
-        if (place.isEmpty())
-            return;
+        // As they are now: while a place is picked the house may be read anew.
         const Lot& lot = house()->ledger().lots()[line.lot];
         std::vector<Label> all;
         for (std::size_t i = 0; i < lot.sizes.size(); ++i)
             for (Label& one : labelsOf(house()->ledger(), lot, i, mostLabels - static_cast<int>(all.size())))
                 all.push_back(std::move(one));
+        const QString place =
+            pickToSave(page_, shell_.dress(), Desk::tr("Labels"), QStringLiteral("labels.pdf"), {"pdf"});
+        if (place.isEmpty())
+            return;
         try {
             labelsAsPdf(all, place.toStdString());
             shell_.say(Desk::tr("Written: %1").arg(place));

@@ -6,6 +6,7 @@
 #include "ui/vessels/vessels_view.h"
 #include "ui/words/book_words.h"
 #include "ui/words/mark_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -17,7 +18,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Pack", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 QString packNumber(double value, int decimals) { return QLocale{}.toString(value, 'f', decimals); }
 
 constexpr Temperature hotFill = Temperature::celsius(85); // usual in the filler: Ontario's ministry 2014, as quoted

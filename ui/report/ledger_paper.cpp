@@ -1,8 +1,10 @@
 #include "ui/report/ledger_paper.h"
 
 #include "core/boil/law_rules.h"
+#include "core/ledger/doubt.h"
 #include "ui/words/law_words.h"
 #include "ui/words/place_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -12,8 +14,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("LedgerPaper", text); }
-QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
-
 QString moment(Instant at) {
     const auto ms = std::chrono::floor<std::chrono::milliseconds>(at).time_since_epoch().count();
     return QDateTime::fromMSecsSinceEpoch(ms).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
@@ -26,7 +26,7 @@ QString heatText(const std::optional<Temperature>& heat, Units units) {
 QString lightText(const std::optional<double>& light, const std::string& word) {
     if (light)
         return QString::number(*light * 100, 'f', 1) + QStringLiteral(" %");
-    return text(word);
+    return utf8(word);
 }
 QString count(long long number) { return QString::number(number); }
 
@@ -41,7 +41,7 @@ QString found(const Lot& lot) {
     if (lot.taint.ropy)
         words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "ropy sap"));
     if (!lot.taint.off.empty())
-        words << text(lot.taint.off);
+        words << utf8(lot.taint.off);
     return words.join(QStringLiteral(", "));
 }
 
@@ -62,11 +62,11 @@ PaperTable lotTable(const Ledger& ledger, Units units, std::optional<std::size_t
         if (only && *only != i)
             continue;
         for (const LotSize& size : lot.sizes)
-            table.rows.push_back({text(lot.code), moment(lot.packed), text(ledger.vessels()[lot.vessel].name),
-                                  text(size.written), count(size.made), count(size.broken), count(size.shipped),
+            table.rows.push_back({utf8(lot.code), moment(lot.packed), utf8(ledger.vessels()[lot.vessel].name),
+                                  utf8(size.written), count(size.made), count(size.broken), count(size.shipped),
                                   count(size.back), count(size.destroyed), count(size.here()),
                                   brixText(lot.read.value_or(lot.book)), lightText(lot.light, lot.lightClass),
-                                  heatText(lot.coolest, units), text(lot.by), found(lot)});
+                                  heatText(lot.coolest, units), utf8(lot.by), found(lot)});
     }
     return table;
 }
@@ -80,8 +80,8 @@ PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}
                      {}};
     for (const Delivery& one : ledger.tables().deliveries)
         if (!only || *only == one.lot)
-            table.rows.push_back({text(one.buyer), text(ledger.lots()[one.lot].code),
-                                  one.sizeKnown ? text(ledger.lots()[one.lot].sizes[one.size].written) : QString{},
+            table.rows.push_back({utf8(one.buyer), utf8(ledger.lots()[one.lot].code),
+                                  one.sizeKnown ? utf8(ledger.lots()[one.lot].sizes[one.size].written) : QString{},
                                   moment(one.first), count(one.sent), count(one.back)});
     return table;
 }
@@ -94,7 +94,7 @@ PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
                      {},
                      {}};
     for (const BookRow& row : rows)
-        table.rows.push_back({moment(row.at), text(row.subject), text(row.what), text(row.detail), text(row.by)});
+        table.rows.push_back({moment(row.at), utf8(row.subject), utf8(row.what), utf8(row.detail), utf8(row.by)});
     return table;
 }
 
@@ -108,13 +108,13 @@ PaperTable lawTable(const Ledger& ledger) {
     const PlaceLaw& law = allPlaces()[tables.place.value_or(0)];
     if (!tables.place)
         table.note = tr(QT_TRANSLATE_NOOP("LedgerPaper", "No place was set: the federal rule of the US stands here."));
-    const QString at = QStringLiteral(" (") + QString::number(law.statedAtCelsius, 'f', 1) + QStringLiteral(" °C)");
+    const QString at = QStringLiteral(" (") + QString::number(law.statedAt.celsius(), 'f', 1) + QStringLiteral(" °C)");
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "place")), placeName(law), QString{}});
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "least °Brix")),
-                          QString::number(law.leastBrix, 'f', 1) + at, sourceText(law.density)});
-    if (law.mostBrix)
+                          QString::number(law.least.degrees(), 'f', 1) + at, sourceText(law.density)});
+    if (law.most)
         table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "most °Brix")),
-                              QString::number(*law.mostBrix, 'f', 1) + at, sourceText(law.density)});
+                              QString::number(law.most->degrees(), 'f', 1) + at, sourceText(law.density)});
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot code")), ruleWords(lotRule(law).text),
                           sourceText(lotRule(law).source)});
     for (const LawRule& rule : packingRules(law))
@@ -138,8 +138,8 @@ PaperTable instrumentTable(const LedgerTables& tables) {
         tr(QT_TRANSLATE_NOOP("LedgerPaper", "A check is a row tested of the instrument; of a probe, boiling "
                                             "water."))};
     for (const InstrumentRow& row : tables.instruments)
-        table.rows.push_back({text(row.name), row.used ? moment(*row.used) : QString{},
-                              row.checked ? moment(*row.checked) : QString{}, text(row.found)});
+        table.rows.push_back({utf8(row.name), row.used ? moment(*row.used) : QString{},
+                              row.checked ? moment(*row.checked) : QString{}, utf8(row.found)});
     return table;
 }
 
@@ -157,8 +157,8 @@ PaperTable sharedTable(const Ledger& ledger, const Trace& trace) {
             continue;
         const auto forward = traceOf(ledger, one.name);
         for (const TraceEntry& lot : forward ? forward->before : std::vector<TraceEntry>{})
-            if (lot.kind == TraceKind::lot && lot.name != trace.of && !vesselsOf[lot.name].contains(text(one.name)))
-                vesselsOf[lot.name] << text(one.name);
+            if (lot.kind == TraceKind::lot && lot.name != trace.of && !vesselsOf[lot.name].contains(utf8(one.name)))
+                vesselsOf[lot.name] << utf8(one.name);
     }
     for (const auto& [code, vessels] : vesselsOf) {
         const Lot& lot = ledger.lots()[ledger.lotNamed(code).value()];
@@ -168,7 +168,7 @@ PaperTable sharedTable(const Ledger& ledger, const Trace& trace) {
             sold += size.shipped - size.back;
             here += size.here();
         }
-        table.rows.push_back({text(code), vessels.join(QStringLiteral(", ")), QString::number(made),
+        table.rows.push_back({utf8(code), vessels.join(QStringLiteral(", ")), QString::number(made),
                               QString::number(sold), QString::number(here)});
     }
     return table;
@@ -183,9 +183,9 @@ PaperTable pressTable(const Ledger& ledger, Units units) {
                      {},
                      {}};
     for (const PressRow& run : ledger.tables().presses)
-        table.rows.push_back({moment(run.at), text(run.from), text(run.to),
-                              run.through.si() > 0 ? volumeText(run.through, units) : QString{}, text(run.aid),
-                              heatText(run.temperature, units), text(run.result)});
+        table.rows.push_back({moment(run.at), utf8(run.from), utf8(run.to),
+                              run.through.si() > 0 ? volumeText(run.through, units) : QString{}, utf8(run.aid),
+                              heatText(run.temperature, units), utf8(run.result)});
     return table;
 }
 
@@ -193,14 +193,29 @@ PaperTable vesselTable(const Ledger& ledger, Units units) {
     PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Vessels")),
                      {tr(QT_TRANSLATE_NOOP("LedgerPaper", "vessel")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "material")),
                       tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "holds now")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix"))},
+                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "sugar, kg")),
+                      QStringLiteral("±"), tr(QT_TRANSLATE_NOOP("LedgerPaper", "nothing written, not measured since"))},
                      {},
                      {}};
+    const auto kilograms = [](double kg) { return QString::number(std::max(0.0, kg), 'f', 2); };
+    const auto silence = [](const std::optional<Silence>& span) {
+        return span ? moment(span->from) + QStringLiteral(" – ") + moment(span->to) : QString{};
+    };
     for (const Vessel& vessel : ledger.vessels())
         table.rows.push_back(
-            {text(vessel.name), text(vessel.material),
-             vessel.leadOver ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit")) : text(vessel.lead),
-             volumeText(vessel.content.volume(), units), brixText(vessel.content.brix())});
+            {utf8(vessel.name), utf8(vessel.material),
+             vessel.leadOver ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit")) : utf8(vessel.lead),
+             volumeText(vessel.content.volume(), units), brixText(vessel.content.brix()),
+             kilograms(vessel.content.sugar), kilograms(sugarDoubt(vessel)), silence(vessel.unwritten)});
+    const PansNow& pans = ledger.tables().pans;
+    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "the pans")),
+                          {},
+                          {},
+                          volumeText(pans.content.volume(), units),
+                          brixText(pans.content.brix()),
+                          kilograms(pans.content.sugar),
+                          kilograms(sugarDoubt(pans)),
+                          silence(pans.unwritten)});
     return table;
 }
 
@@ -212,7 +227,7 @@ PaperTable defoamerTable(const Ledger& ledger) {
                      {}};
     for (const DefoamerRow& row : ledger.tables().defoamers)
         table.rows.push_back(
-            {moment(row.at), text(row.name),
+            {moment(row.at), utf8(row.name),
              row.milk ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "milk: belongs on the label")) : QString{}});
     return table;
 }
@@ -231,7 +246,7 @@ PaperTable balanceTable(const Ledger& ledger) {
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "packed")), balance.packed);
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold in bulk")), balance.sold);
     for (const auto& [why, kg] : balance.lost)
-        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "lost: %1")).arg(text(why)), kg);
+        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "lost: %1")).arg(utf8(why)), kg);
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the vessels")), balance.inVessels);
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the pans")), balance.inPans);
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "does not close")),
@@ -284,7 +299,7 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
 
 LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) {
     const Lot& lot = ledger.lots()[index];
-    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Recall of lot %1")).arg(text(lot.code)), {}, cautions()};
+    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Recall of lot %1")).arg(utf8(lot.code)), {}, cautions()};
     PaperTable behind{tr(QT_TRANSLATE_NOOP("LedgerPaper", "What it came from")),
                       {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "name")),
                        tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")),
@@ -294,7 +309,7 @@ LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) 
     const auto trace = traceOf(ledger, lot.code);
     if (trace)
         for (const TraceEntry& entry : trace->behind)
-            behind.rows.push_back({text(nameOf(entry.kind)), text(entry.name), moment(entry.at),
+            behind.rows.push_back({utf8(nameOf(entry.kind)), utf8(entry.name), moment(entry.at),
                                    entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %")
                                                : tr(QT_TRANSLATE_NOOP("LedgerPaper", "not known"))});
     paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index)};

@@ -6,9 +6,11 @@
 
 #include <QDir>
 #include <QFontMetricsF>
+#include <QLocale>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <numeric>
 #include <xlsxwriter.h>
 
 namespace panside {
@@ -35,10 +37,14 @@ public:
         y_ += 8;
         line(table.title, 3, true);
         font_ = lettering(Measure{}, paperLetters, false);
-        widths(table);
-        row(table.headings, true);
-        for (const QStringList& cells : table.rows)
-            row(cells, false);
+        const int abreast = widths(table);
+        if (abreast > 1) {
+            inBlocks(table, abreast);
+        } else {
+            row(table.headings, true);
+            for (const QStringList& cells : table.rows)
+                row(cells, false);
+        }
         if (!table.note.isEmpty())
             line(table.note, paperLetters, false);
     }
@@ -50,49 +56,88 @@ private:
         paper_.newPage();
         y_ = 0;
     }
-    // As wide as its words want, shared out where the page is narrower.
-    void widths(const PaperTable& table) {
-        const QFontMetricsF metrics{font_};
+    // As wide as its words want; shared out where the page is narrower, and with some air where it is wider. How many
+    // blocks of a long, narrow table the page takes side by side.
+    int widths(const PaperTable& table) {
+        constexpr double air = 14, most = 1.6;
+        constexpr std::size_t manyRows = 12;
+        QFont strong = font_;
+        strong.setBold(true);
         widths_.assign(static_cast<std::size_t>(table.headings.size()), 0);
-        const auto widen = [&](const QStringList& cells) {
+        const auto widen = [&](const QStringList& cells, const QFontMetricsF& metrics) {
             for (qsizetype i = 0; i < std::min<qsizetype>(cells.size(), table.headings.size()); ++i)
                 widths_[static_cast<std::size_t>(i)] =
-                    std::max(widths_[static_cast<std::size_t>(i)], metrics.horizontalAdvance(cells[i]) + 6);
+                    std::max(widths_[static_cast<std::size_t>(i)], metrics.horizontalAdvance(printed(cells[i])) + air);
         };
-        widen(table.headings);
-        std::for_each(table.rows.begin(), table.rows.end(), widen);
+        widen(table.headings, QFontMetricsF{strong});
+        for (const QStringList& cells : table.rows)
+            widen(cells, QFontMetricsF{font_});
+        const double page = paper_.page().width();
         double all = 0;
         for (double& width : widths_)
-            all += (width = std::min(width, paper_.page().width() / 2));
-        if (all > paper_.page().width())
-            for (double& width : widths_)
-                width *= paper_.page().width() / all;
+            all += (width = std::min(width, page / 2));
+        if (const int abreast = static_cast<int>((page + between) / (all + between));
+            abreast > 1 && table.rows.size() >= manyRows)
+            return abreast;
+        for (double& width : widths_)
+            width *= std::min(most, page / all);
+        return 1;
+    }
+    // Down one block, then down the next beside it; on the next page again.
+    void inBlocks(const PaperTable& table, int abreast) {
+        const double line = QFontMetricsF{font_}.height() + 2;
+        const double step = std::accumulate(widths_.begin(), widths_.end(), between);
+        for (std::size_t next = 0; next < table.rows.size();) {
+            room(4 * line);
+            const double top = y_;
+            const auto left = table.rows.size() - next;
+            const auto each =
+                std::min((left + static_cast<std::size_t>(abreast) - 1) / static_cast<std::size_t>(abreast),
+                         static_cast<std::size_t>((paper_.page().bottom() - top) / line) - 1);
+            double lowest = top;
+            for (int block = 0; block < abreast && next < table.rows.size(); ++block) {
+                x_ = block * step;
+                y_ = top;
+                row(table.headings, true);
+                for (std::size_t i = 0; i < each && next < table.rows.size(); ++i)
+                    row(table.rows[next++], false);
+                lowest = std::max(lowest, y_);
+            }
+            x_ = 0;
+            y_ = lowest;
+        }
+    }
+    // Its rows are for a spreadsheet too, with points; on paper a number is written as the language has it.
+    static QString printed(const QString& cell) {
+        static const QRegularExpression number{QStringLiteral("^-?\\d+\\.\\d+(\\s?%| \\(-?\\d+\\.\\d+ °C\\))?$")};
+        return number.match(cell).hasMatch() ? QString{cell}.replace(u'.', QLocale{}.decimalPoint()) : cell;
     }
     void row(const QStringList& cells, bool bold) {
+        constexpr int wrap = Qt::TextWordWrap | Qt::TextWrapAnywhere; // inside a word only where it is too long
         QFont font = font_;
         font.setBold(bold);
         painter_.setFont(font);
-        double high = 0, x = 0;
-        const auto box = [&](double width) { return QRectF{x, y_, width - 3, 1000}; };
-        for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
-            high = std::max(
-                high, painter_.boundingRect(box(widths_[i]), Qt::TextWrapAnywhere, cells[static_cast<qsizetype>(i)])
-                          .height());
-            x += widths_[i];
-        }
+        const auto each = [&](const auto& use) {
+            double x = x_;
+            for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
+                use(QRectF{x, y_, widths_[i] - 3, 1000}, printed(cells[static_cast<qsizetype>(i)]));
+                x += widths_[i];
+            }
+        };
+        double high = 0;
+        each([&](const QRectF& box, const QString& words) {
+            high = std::max(high, painter_.boundingRect(box, wrap, words).height());
+        });
         room(high + 2);
-        x = 0;
-        for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
-            painter_.drawText(box(widths_[i]), Qt::TextWrapAnywhere, cells[static_cast<qsizetype>(i)]);
-            x += widths_[i];
-        }
+        each([&](const QRectF& box, const QString& words) { painter_.drawText(box, wrap, words); });
         y_ += high + 2;
     }
+    static constexpr double between = 30; // of two blocks
     PdfPages& paper_;
     QPainter& painter_;
     QFont font_;
     std::vector<double> widths_;
-    double y_ = 0;
+    double x_ = 0, y_ = 0;
 };
 
 } // namespace

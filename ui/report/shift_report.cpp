@@ -78,25 +78,22 @@ bool isDone(const Fact& fact) {
     return !reading || reading->byHand();
 }
 
-Boil boilOf(const std::vector<Boil::Entry>& facts) {
+Boil boilOf(const Facts& facts) {
     Boil boil{Boil::Alarms::unwatched}; // they come from their own history
-    boil.reserve(facts.size());
-    for (const auto& [id, fact] : facts)
-        boil.add(id, fact);
+    boil.begin(facts);
     boil.fold();
     return boil;
 }
 
 class ShiftPage {
 public:
-    ShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift, const std::vector<Boil::Entry>& facts,
-              Units units)
+    ShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift, const Facts& facts, Units units)
         : painter_{painter}, page_{page}, shift_{shift}, facts_{facts}, units_{units}, boil_{boilOf(facts)},
           alarms_{alarmReview(alarmHistory(facts))} {}
     void paint() {
         const double top = head(page_.top());
         const double below = account(top);
-        const QRectF chartPlace{page_.left(), below + 8, page_.width(), page_.height() * 0.36};
+        const QRectF chartPlace{page_.left(), below + 8, page_.width(), page_.height() * 0.42};
         chart(chartPlace);
         const double foot = cautions();
         done(alarms(chartPlace.bottom() + 6) + 8, foot - 6);
@@ -139,10 +136,11 @@ private:
         }
         return y + height * static_cast<double>(half);
     }
-    // Drawn at twice its size, so that its lines are fine.
+    // Drawn at twice its size, so that its lines are fine; lettered for paper.
     void chart(const QRectF& place) {
         RiseChart chart;
-        chart.wear({Measure{2 * Measure::usualDpi}, Look::day});
+        constexpr double whole = 1.06; // its letters are whole pixels, and none is under the 9 points
+        chart.wear({Measure{2 * Measure::usualDpi * whole * paperLetters / mm::smallWords}, Look::paper});
         chart.setUnits(units_);
         chart.resize((place.size() * 2).toSize());
         chart.follow(boil_);
@@ -199,8 +197,10 @@ private:
                           tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));
         top += line(2.6) * 1.2;
         const double height = line(paperLetters) * 1.1;
-        const auto each = std::max(1, static_cast<int>((bottom - top) / height));
-        if (lines.size() > 2 * each) {
+        auto each = std::max(1, static_cast<int>((bottom - top) / height));
+        if (lines.size() <= 2 * each) {
+            each = static_cast<int>(lines.size() + 1) / 2;
+        } else {
             const auto more = static_cast<int>(lines.size()) - 2 * each + 1;
             lines = lines.mid(0, 2 * each - 1);
             lines << tr(QT_TRANSLATE_NOOP("Report", "and %n more, in the shift's log"), nullptr, more);
@@ -230,7 +230,7 @@ private:
     QPainter& painter_;
     QRectF page_;
     const SeasonShift& shift_;
-    const std::vector<Boil::Entry>& facts_;
+    const Facts& facts_;
     Units units_;
     Boil boil_;
     AlarmReview alarms_;
@@ -238,8 +238,7 @@ private:
 
 } // namespace
 
-std::string reportAsCsv(const ShiftSummary& summary, const ShiftAccount& account,
-                        const std::vector<Boil::Entry>& facts) {
+std::string reportAsCsv(const ShiftSummary& summary, const ShiftAccount& account, const Facts& facts) {
     std::string text = "figure,value,unit\n";
     for (const auto& lines : {linesOf(summary), linesOf(account)})
         for (const auto& line : lines)
@@ -251,13 +250,11 @@ std::string reportAsCsv(const ShiftSummary& summary, const ShiftAccount& account
     return text;
 }
 
-void paintShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift,
-                    const std::vector<Boil::Entry>& facts, Units units) {
+void paintShiftPage(QPainter& painter, const QRectF& page, const SeasonShift& shift, const Facts& facts, Units units) {
     ShiftPage{painter, page, shift, facts, units}.paint();
 }
 
-void reportAsPdf(const SeasonShift& shift, const std::vector<Boil::Entry>& facts, Units units,
-                 const std::string& place) {
+void reportAsPdf(const SeasonShift& shift, const Facts& facts, Units units, const std::string& place) {
     PdfPages paper{place, QStringLiteral("Panside, ") + seasonShiftName(shift.id)};
     paintShiftPage(paper.painter(), paper.page(), shift, facts, units);
     paper.finish();

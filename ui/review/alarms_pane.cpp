@@ -15,18 +15,14 @@
 namespace panside {
 
 AlarmsPane::AlarmsPane(QWidget* parent)
-    : QWidget{parent}, story_{new QLabel}, table_{new QTableWidget}, next_{new Press}, leave_{new Press} {
+    : QWidget{parent}, story_{new QLabel}, table_{new QTableWidget}, next_{new Press} {
     setObjectName(QStringLiteral("alarms"));
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(story_);
     column->addWidget(table_, 1);
-    auto* keys = new QHBoxLayout;
-    for (Press* press : {next_, leave_}) {
-        press->setFocusPolicy(Qt::TabFocus);
-        keys->addWidget(press, 1);
-    }
-    column->addLayout(keys);
+    next_->setFocusPolicy(Qt::TabFocus);
+    column->addWidget(next_);
     story_->setObjectName(QStringLiteral("alarmsStory"));
     story_->setWordWrap(true);
     table_->setObjectName(QStringLiteral("alarmList"));
@@ -40,9 +36,7 @@ AlarmsPane::AlarmsPane(QWidget* parent)
     table_->installEventFilter(this);
     QScroller::grabGesture(table_->viewport(), QScroller::TouchGesture);
     next_->setObjectName(QStringLiteral("nextTime"));
-    leave_->setObjectName(QStringLiteral("leaveAlarms"));
     connect(next_, &Press::clicked, this, &AlarmsPane::next);
-    connect(leave_, &Press::clicked, this, &AlarmsPane::left);
     connect(table_, &QTableWidget::currentCellChanged, this, [this](int now, int, int before) {
         if (now != before)
             tell();
@@ -53,7 +47,6 @@ AlarmsPane::AlarmsPane(QWidget* parent)
 
 void AlarmsPane::name() {
     next_->say(tr("When it was on"), tr("Enter"));
-    leave_->say(tr("Back to the shifts"), tr("Esc"));
     table_->setColumnCount(static_cast<int>(alarmHeadings().size()));
     table_->setHorizontalHeaderLabels(alarmHeadings());
     fill();
@@ -61,8 +54,7 @@ void AlarmsPane::name() {
 
 void AlarmsPane::wear(const Dress& dress) {
     dress_ = dress;
-    for (Press* press : {next_, leave_})
-        press->wear(dress);
+    next_->wear(dress);
     fit();
 }
 
@@ -86,12 +78,12 @@ void AlarmsPane::fill() {
         table_->selectRow(0);
 }
 
-// From across the room if the width bears it; never smaller than what is read at the hand's distance.
+// As large as the width bears, up to what is read from a metre; never smaller than for the hand's distance.
 void AlarmsPane::fit() {
-    double high = mm::fromAfar;
+    double high = mm::act;
     for (;; high -= 0.5) {
         table_->setFont(dress_.letters(high));
-        table_->horizontalHeader()->setFont(dress_.letters(std::max(mm::words, high * 0.65)));
+        table_->horizontalHeader()->setFont(dress_.letters(mm::words));
         table_->horizontalHeader()->setStretchLastSection(false);
         table_->resizeColumnsToContents();
         for (int c = 0; c + 1 < table_->columnCount(); ++c) // a cell's end is told from the next one's beginning
@@ -99,9 +91,7 @@ void AlarmsPane::fit() {
         if (high <= mm::words || table_->horizontalHeader()->length() <= table_->viewport()->width())
             break;
     }
-    story_->setFont(fitted(dress_.letters(mm::fromAfar, true), story_->text(), {width(), dress_.px(mm::target * 2)}));
-    if (story_->font().pixelSize() < dress_.letters(5).pixelSize()) // then in two lines
-        story_->setFont(dress_.letters(5, true));
+    story_->setFont(dress_.letters(mm::lead, true));
     table_->horizontalHeader()->setStretchLastSection(true);
     const int row = std::max(dress_.px(mm::target), QFontMetrics{table_->font()}.height() + dress_.px(1));
     table_->verticalHeader()->setDefaultSectionSize(row);
@@ -148,7 +138,6 @@ bool AlarmsPane::eventFilter(QObject* watched, QEvent* event) {
             next();
             return true;
         case Qt::Key_Escape:
-        case Qt::Key_M:
             emit left();
             return true;
         case Qt::Key_Up:

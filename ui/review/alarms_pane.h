@@ -48,7 +48,7 @@ private:
     std::optional<std::size_t> span_; // of the chosen one, pointed at
     QLabel* story_;
     QTableWidget* table_;
-    Press *next_, *leave_;
+    Press* next_;
 };
 
 } // namespace panside

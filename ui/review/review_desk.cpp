@@ -39,7 +39,6 @@ public:
         connect(screen, &ReviewScreen::exportWanted, this,
                 [this](ShiftId shift) { tell([&] { exportShift(shift); }); });
         connect(screen, &ReviewScreen::turned, this, [this](Action leaf) { shell_.act(leaf); });
-        connect(screen, &ReviewScreen::importWanted, this, [this] { shell_.act(Action::importing); });
     }
     void open() override {
         tell([&] {

@@ -24,13 +24,12 @@ constexpr double leastChart = 40; // mm: lower, it says nothing
 ReviewScreen::ReviewScreen(QWidget* parent)
     : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
       alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press},
-      lay_{new Press}, from_{new Press}, forecasts_{new Press},
-      alarmsKey_{new Press}, correct_{new Press}, export_{new Press}, import_{new Press} {
+      lay_{new Press}, from_{new Press}, forecasts_{new Press}, export_{new Press} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
     column_ = new QVBoxLayout{this};
     column_->addWidget(story_);
-    column_->addWidget(chart_, 3);
+    column_->addWidget(chart_, 8);
     auto* list = new QWidget;
     auto* below = new QVBoxLayout{list};
     below->setContentsMargins(0, 0, 0, 0);
@@ -39,18 +38,13 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     lower_->addWidget(entries_);
     lower_->addWidget(alarms_);
     column_->addWidget(said_);
-    column_->addWidget(lower_, 2);
-    // In one row, or in columns, they are wider than a small screen in French.
-    const std::vector<std::vector<Press*>> rows{{open_, lay_, from_, forecasts_, alarmsKey_},
-                                                {correct_, export_, import_}};
-    for (const auto& presses : rows) {
-        auto* row = new QHBoxLayout;
-        for (Press* press : presses) {
-            press->setFocusPolicy(Qt::TabFocus);
-            row->addWidget(press);
-        }
-        below->addLayout(row);
+    column_->addWidget(lower_, 1);
+    auto* keys = new QHBoxLayout; // its alarms and its entries are tabs
+    for (Press* press : {open_, lay_, from_, forecasts_, export_}) {
+        press->setFocusPolicy(Qt::TabFocus);
+        keys->addWidget(press);
     }
+    below->addLayout(keys);
 
     table_->setObjectName(QStringLiteral("shifts"));
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -63,10 +57,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     lay_->setObjectName(QStringLiteral("layOver"));
     from_->setObjectName(QStringLiteral("from"));
     forecasts_->setObjectName(QStringLiteral("forecasts"));
-    alarmsKey_->setObjectName(QStringLiteral("alarmsKey"));
-    correct_->setObjectName(QStringLiteral("correct"));
     export_->setObjectName(QStringLiteral("export"));
-    import_->setObjectName(QStringLiteral("import"));
     said_->setObjectName(QStringLiteral("said"));
     story_->setObjectName(QStringLiteral("story"));
     said_->setWordWrap(true);
@@ -75,10 +66,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
     connect(from_, &Press::clicked, this, [this] { act(Qt::Key_L); });
     connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
-    connect(alarmsKey_, &Press::clicked, this, [this] { act(Qt::Key_M); });
-    connect(correct_, &Press::clicked, this, [this] { act(Qt::Key_R); });
     connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
-    connect(import_, &Press::clicked, this, [this] { act(Qt::Key_I); });
     connect(table_, &QTableWidget::cellDoubleClicked, this, [this] { act(Qt::Key_Return); });
     connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
         if (!words.isEmpty())
@@ -98,6 +86,14 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(alarms_, &AlarmsPane::pointed, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(alarms_, &AlarmsPane::said, this, &ReviewScreen::say);
     connect(alarms_, &AlarmsPane::left, this, &ReviewScreen::leaveLeaf);
+    // Only the leaf that is seen asks for room: the chart has the rest.
+    const auto fitLeaf = [this](int shown) {
+        for (int i = 0; i < lower_->count(); ++i)
+            lower_->widget(i)->setSizePolicy(QSizePolicy::Preferred,
+                                             i == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    };
+    connect(lower_, &QStackedWidget::currentChanged, this, fitLeaf);
+    fitLeaf(0);
     setFocusProxy(lower_);
     name();
 }
@@ -107,10 +103,7 @@ void ReviewScreen::name() {
     lay_->say(tr("Overlay"), tr("Space"));
     from_->say(fromWord(), QStringLiteral("L"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
-    alarmsKey_->say(tr("Alarms"), QStringLiteral("M"));
-    correct_->say(tr("Correct an entry"), QStringLiteral("R"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
-    import_->say(tr("Read a log in"), QStringLiteral("I"));
     table_->setColumnCount(static_cast<int>(reviewHeadings().size()));
     table_->setHorizontalHeaderLabels(reviewHeadings());
 }
@@ -121,15 +114,15 @@ void ReviewScreen::wear(const Dress& dress) {
     chart_->wear(dress);
     entries_->wear(dress);
     alarms_->wear(dress);
-    for (Press* press : {open_, lay_, from_, forecasts_, alarmsKey_, correct_, export_, import_})
+    for (Press* press : {open_, lay_, from_, forecasts_, export_})
         press->wear(dress);
     table_->setFont(dress.letters(mm::smallWords));
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
-    table_->setMinimumHeight(dress.px(mm::target) * 4); // the heading and three nights
+    table_->setMinimumHeight(dress.px(mm::target) * 2); // the heading and a night: the chart is what they came for
     chart_->setMinimumHeight(dress.px(leastChart));
     story_->setFont(dress.letters(3.6, true)); // two lines of French on a small screen
-    said_->setFont(dress.letters(mm::words));
+    said_->setFont(dress.letters(3.6));        // five lines of French beside a chart
 }
 
 void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
@@ -163,9 +156,9 @@ std::optional<ShiftId> ReviewScreen::chosen() const {
 void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
     ShiftTrace trace;
     trace.follow(boil);
-    const auto& facts = boil.facts();
+    const Facts& facts = boil.facts();
     showShift(shift, std::move(trace),
-              facts.empty() ? std::nullopt : std::optional{boil.pictureAt(facts.back().fact.at)}, story, units);
+              facts.empty() ? std::nullopt : std::optional{boil.pictureAt(facts.at(facts.size() - 1))}, story, units);
 }
 
 void ReviewScreen::showShift(ShiftId shift, ShiftTrace trace, const std::optional<Picture>& last, const QString& story,
@@ -205,7 +198,6 @@ void ReviewScreen::tellAlarms(AlarmReview review) {
 
 void ReviewScreen::showAlarms() {
     lower_->setCurrentWidget(alarms_);
-    column_->setStretchFactor(lower_, 4); // its letters are large
     alarms_->setFocus();
     chart_->chooseAlarm(alarms_->chosen());
     said_->clear();
@@ -255,7 +247,6 @@ void ReviewScreen::showEntries(std::vector<EntryLine> lines) {
 
 void ReviewScreen::showShifts() {
     lower_->setCurrentIndex(0);
-    column_->setStretchFactor(lower_, 2);
     chart_->pointAt(std::nullopt);
     chart_->chooseAlarm(std::nullopt);
     table_->setFocus();
@@ -342,20 +333,9 @@ bool ReviewScreen::act(int key) {
     case Qt::Key_P:
         turnForecasts();
         return true;
-    case Qt::Key_M:
-        turn(Action::nightAlarms);
-        emit turned(Action::nightAlarms);
-        return true;
-    case Qt::Key_R:
-        turn(Action::nightEntries);
-        emit turned(Action::nightEntries);
-        return true;
     case Qt::Key_E:
         if (shift)
             emit exportWanted(*shift);
-        return true;
-    case Qt::Key_I:
-        emit importWanted();
         return true;
     case Qt::Key_Escape:
         emit left();

@@ -59,7 +59,6 @@ signals:
     void entriesWanted(panside::ShiftId shift);
     void correctionWanted(panside::ShiftId shift, panside::FactId fact, const std::optional<panside::Fact>& instead);
     void exportWanted(panside::ShiftId shift);
-    void importWanted();
     void turned(panside::Action leaf); // by a key of its own
     void left();
 
@@ -99,7 +98,7 @@ private:
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *from_, *forecasts_, *alarmsKey_, *correct_, *export_, *import_;
+    Press *open_, *lay_, *from_, *forecasts_, *export_;
 };
 
 } // namespace panside

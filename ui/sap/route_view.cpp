@@ -40,7 +40,7 @@ public:
     RoutePages(PdfPages& pages, Units units) : pages_{pages}, columns_{columnsOf(units)} {}
     void begin(const QString& title, const QString& note) {
         words(QRectF{0, 0, pages_.page().width(), titleHigh}, title, 3.6, true);
-        words(QRectF{0, titleHigh, pages_.page().width(), headHigh}, note, 2, false);
+        words(QRectF{0, titleHigh, pages_.page().width(), headHigh}, note, paperLetters, false);
         y_ = titleHigh + headHigh;
         heads();
     }
@@ -65,7 +65,7 @@ private:
         for (std::size_t i = 0; i < columns_.size(); ++i) {
             const QRectF box{x, y_, columns_[i].share * pages_.page().width(), high};
             pages_.painter().drawRect(box);
-            words(box.adjusted(4, 0, -4, 0), cells.value(static_cast<qsizetype>(i)), bold ? 2 : 2.4, bold);
+            words(box.adjusted(4, 0, -4, 0), cells.value(static_cast<qsizetype>(i)), bold ? paperLetters : 2.4, bold);
             x += box.width();
         }
         y_ += high;

@@ -1,12 +1,11 @@
 #include "ui/sap/sap_desks.h"
 
 #include "core/files/text_file.h"
+#include "ui/files/file_pick.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/sap/route_view.h"
 #include "ui/sap/tanks_view.h"
 #include "ui/sap/tonight_view.h"
-
-#include <QFileDialog>
 
 namespace panside {
 namespace {
@@ -55,8 +54,8 @@ private:
             enter(std::move(*first));
     }
     void print() {
-        const QString place = QFileDialog::getSaveFileName(page_, Desk::tr("Route sheet"), QStringLiteral("route.pdf"),
-                                                           QStringLiteral("PDF (*.pdf)"));
+        const QString place =
+            pickToSave(page_, shell_.dress(), Desk::tr("Route sheet"), QStringLiteral("route.pdf"), {"pdf"});
         if (place.isEmpty())
             return;
         try {

@@ -1,6 +1,7 @@
 #include "ui/sap/tanks_view.h"
 
 #include "ui/look/wall_clock.h"
+#include "ui/words/book_words.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -130,7 +131,8 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
         const TankPicture& tank = page.tanks[turn.tank];
         TableRow row;
         row.cells = {nameOf(*ledger, tank),
-                     figure(tank.volume, units).text(),
+                     figure(tank.volume, units).text() +
+                         (ledger->vessels()[tank.vessel].unwritten ? QStringLiteral(" ?") : QString{}),
                      figure(tank.sugar).text() + (tank.sugarAssumed ? QStringLiteral(" ?") : QString{}),
                      tank.oldest ? spanText(*tank.oldest) : QStringLiteral("—"),
                      tank.warmest ? figure(*tank.warmest, units, 0).text() : QStringLiteral("—"),
@@ -142,6 +144,8 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
         QString notes = heatNote(tank, units) + QLatin1Char('\n') + limitNote(tank, units);
         if (tank.sugarAssumed)
             notes += QLatin1Char(' ') + tr("Not all of its sugar was measured: 2 °Brix is assumed for the rest.");
+        if (const auto& silence = ledger->vessels()[tank.vessel].unwritten)
+            notes += QLatin1Char(' ') + unwrittenWords(*silence);
         view.said.push_back({headline(*ledger, tank, turn, place, units), notes});
     }
     if (const auto sweet = sweetInPans(*ledger, now)) {

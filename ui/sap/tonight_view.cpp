@@ -82,6 +82,18 @@ void addConcentrate(Rows& rows, const Tonight& rig, const TonightPlan& plan, std
              saved(mine.p10 - its.p10), saved(mine.p90 - its.p90), words, wood);
 }
 
+void addKeepBack(Rows& rows, const TonightPlan& plan) {
+    if (!plan.keepKnown)
+        rows.add(tr("keep back"), tr("not known"), {}, {},
+                 tr("What covers the pans while the fire burns out is not in it: stop that much sooner."),
+                 tr("The pans' areas and the running depth, entered with the rig, tell how much."));
+    else
+        rows.add(tr("keep back"), rows.volume(plan.keepBack), {}, {},
+                 tr("Keep %1 of sap for the pans while the fire burns out.").arg(rows.volume(plan.keepBack)),
+                 plan.keepLearned ? tr("As it was kept on the nights before.")
+                                  : tr("By the pans' area, depth and rate."));
+}
+
 } // namespace
 
 TonightAsk usualAsk(Instant now) {
@@ -126,6 +138,11 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
                tr("The fire is cold about %1. Stay until the pans are covered; look again an hour later.")
                    .arg(at(plan->cold.p50)),
                ground);
+    if (plan->firstDraw)
+        rows.clock(tr("first draw"), *plan->firstDraw,
+                   tr("The first draw comes about %1.").arg(at(plan->firstDraw->p50)),
+                   tr("When the pans hold as much sugar as at the first draws before.") +
+                       (sweet ? u' ' + sweetWords(*sweet, ask.light, units) : QString{}));
     rows.add(tr("syrup"), rows.volume(plan->syrup.p50), rows.volume(plan->syrup.p10), rows.volume(plan->syrup.p90),
              tr("About %1 of syrup, from %2 of sap.").arg(rows.volume(plan->syrup.p50), rows.volume(plan->sap)),
              tr("By the sugar on hand and what came of it on the nights before; what the pans hold may shift it.") +
@@ -133,9 +150,7 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
     if (plan->cords)
         rows.add(tr("wood, cords"), cordText(plan->cords->p50), cordText(plan->cords->p10), cordText(plan->cords->p90),
                  tr("About %1 of a full cord.").arg(cordText(plan->cords->p50)));
-    rows.add(tr("keep back"), rows.volume(plan->keepBack), {}, {},
-             tr("Keep %1 of sap for the pans while the fire burns out.").arg(rows.volume(plan->keepBack)),
-             plan->keepLearned ? tr("As it was kept on the nights before.") : tr("By the pans' area, depth and rate."));
+    addKeepBack(rows, *plan);
     if (const auto may = rig.mayStart(stands, Duration{secondsBetween(ask.light, ask.cold)})) {
         const QString bed = clockText(ask.cold);
         rows.add(tr("start, to be cold by %1").arg(bed), rows.volume(may->likely), rows.volume(may->surely), {},

@@ -45,12 +45,7 @@ public:
         screen->setColumns(columnsKept());
         connect(screen, &SeasonScreen::columnsChosen, screen, &keepColumns);
         connect(screen, &SeasonScreen::openWanted, this, &SeasonDesk::openInReview);
-        connect(screen, &SeasonScreen::turned, this, [this] {
-            const auto leaf = screen_->leaf();
-            shell_.act(leaf == SeasonScreen::Leaf::tuning        ? Action::whatPays
-                       : leaf == SeasonScreen::Leaf::calibration ? Action::forecastKept
-                                                                 : Action::season);
-        });
+        connect(screen, &SeasonScreen::turned, this, [this] { shell_.act(Action::season); });
         connect(screen, &SeasonScreen::paperWanted, this, &SeasonDesk::putOnPaper);
     }
     void open() override {

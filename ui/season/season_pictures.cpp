@@ -1,5 +1,7 @@
 #include "ui/season/season_pictures.h"
 
+#include "ui/look/roles.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
@@ -63,8 +65,10 @@ private:
                 bottom_ = any_ ? std::min(bottom_, *bar.value) : *bar.value;
                 any_ = true;
             }
-        // Where all stand far from nought, as pressures do, the scale begins near the least of them.
-        bottom_ = any_ && bottom_ > 0.7 * top_ ? bottom_ - 0.3 * (top_ - bottom_ + 1e-9) : 0;
+        // A bar begins at nought, or it lies. Where all stand far from it and near each other, as pressures do, the
+        // scale begins near the least of them, and marks stand in the bars' place.
+        dots_ = any_ && bottom_ > 0.9 * top_ && curve_.bars.size() > 1;
+        bottom_ = dots_ ? bottom_ - 0.3 * (top_ - bottom_ + 1e-9) : 0;
         if (top_ <= bottom_)
             top_ = bottom_ + 1;
         top_ += 0.05 * (top_ - bottom_);
@@ -98,8 +102,8 @@ private:
             return;
         }
         const QRectF body{QPointF{middle - half, y(*bar.value)}, QPointF{middle + half, plot_.bottom()}};
-        painter_.fillRect(body, ink);
-        if (bar.atLeast) // it may have been more
+        painter_.fillRect(dots_ ? QRectF{middle - half, body.top() - half / 2, 2 * half, half} : body, ink);
+        if (bar.atLeast && !dots_) // it may have been more
             painter_.fillRect(QRectF{body.left() + half / 2, body.top(), half, std::min(body.height(), line_ / 2)},
                               dress_.inks().panel);
         if (marked) {
@@ -133,7 +137,7 @@ private:
     double line_ = 0;
     QRectF plot_, place_;
     double top_ = 0, bottom_ = 0, span_ = 1;
-    bool any_ = false;
+    bool any_ = false, dots_ = false;
     qint64 first_ = 0;
 };
 
@@ -163,7 +167,18 @@ void paintEffects(QPainter& painter, const QRectF& place, const std::vector<Effe
     const QFont letters = dress.letters(mm::smallWords);
     const QFontMetricsF metrics{letters};
     const double height = std::min(place.height() / (static_cast<double>(lines.size()) + 1), metrics.height() * 2.2);
-    const QRectF scale{place.left() + place.width() * 0.40, place.top(), place.width() * 0.22, place.height()};
+    // The words take what they need, as far as a fifth of the width is left for the scale.
+    const QFontMetricsF strong{dress.letters(mm::smallWords, true)};
+    double causes = 0, figures = 0, verdicts = 0;
+    for (const EffectLine& line : lines) {
+        causes = std::max(causes, strong.horizontalAdvance(line.cause) + 2.0 * dress.px(mm::gap));
+        figures = std::max(figures, strong.horizontalAdvance(line.figure) + 2.0 * dress.px(mm::gap));
+        verdicts = std::max(verdicts, strong.horizontalAdvance(line.verdict) + dress.px(mm::gap));
+    }
+    const double share = std::min(1.0, place.width() * 0.8 / (causes + figures + verdicts));
+    const double right = place.right() - share * verdicts;
+    const QRectF scale{QPointF{place.left() + share * causes, place.top()},
+                       QPointF{right - share * figures - dress.px(mm::gap), place.bottom()}};
     double reach = 5;
     for (const EffectLine& line : lines)
         reach = std::max({reach, std::abs(line.low), std::abs(line.high)});
@@ -196,8 +211,8 @@ void paintEffects(QPainter& painter, const QRectF& place, const std::vector<Effe
         put(row.left(), scale.left(), line.cause, true);
         paintInterval(painter, x(line.low), x(line.middle), x(line.high), row.center().y(), std::max(2.0, height / 10),
                       line.claimed ? dress.inks().trace : dress.inks().quiet, line.claimed);
-        put(scale.right() + gap, place.left() + place.width() * 0.82, line.figure, line.claimed);
-        put(place.left() + place.width() * 0.82, row.right() + gap, line.verdict, line.claimed);
+        put(scale.right() + gap, right, line.figure, line.claimed);
+        put(right, row.right() + gap, line.verdict, line.claimed);
     }
 }
 
@@ -254,7 +269,9 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
     }
 }
 
-void SeasonPicture::show(std::function<void(QPainter&, const QRectF&)> paint) {
+void SeasonPicture::show(const QString& name, std::function<void(QPainter&, const QRectF&)> paint) {
+    giveRole(*this, QAccessible::Chart);
+    setAccessibleName(name);
     paint_ = std::move(paint);
     update();
 }

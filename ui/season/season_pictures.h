@@ -35,7 +35,8 @@ class SeasonPicture : public QWidget {
     Q_OBJECT
 public:
     explicit SeasonPicture(QWidget* parent = nullptr) : QWidget{parent} {}
-    void show(std::function<void(QPainter&, const QRectF&)> paint);
+    // `name`: what a screen reader calls it.
+    void show(const QString& name, std::function<void(QPainter&, const QRectF&)> paint);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -83,7 +83,7 @@ public:
             QStringList notes{words.basis};
             notes << words.notes << words.tomorrow << words.caution;
             if (!words.lines.empty()) {
-                const double high = 26.0 * static_cast<double>(words.lines.size() + 1);
+                const double high = 28.0 * static_cast<double>(words.lines.size() + 1);
                 paintEffects(painter_, QRectF{0, y, paper_.page().width(), high}, words.lines, dress);
                 y += high + 4;
             }
@@ -97,7 +97,7 @@ public:
 private:
     static QFont letters(double millimetres, bool bold = false) { return lettering(Measure{}, millimetres, bold); }
     // The letters of the pictures' axes as small as paper allows.
-    static Dress paperDress() { return {Measure{Measure::usualDpi * paperLetters / mm::smallWords}, Look::day}; }
+    static Dress paperDress() { return {Measure{Measure::usualDpi * paperLetters / mm::smallWords}, Look::paper}; }
     double title(const QString& words, double y) {
         painter_.setPen(Qt::black);
         painter_.setFont(letters(3.4, true));

@@ -13,7 +13,7 @@ namespace panside {
 // names the figures of which only a part was measured. The last row is the season's.
 std::string seasonAsCsv(const std::vector<SeasonShift>& shifts, Units units);
 
-using FactsOf = std::function<std::vector<Boil::Entry>(Instant shift)>;
+using FactsOf = std::function<Facts(Instant shift)>;
 // The table with its totals, the curve, what pays and how the forecast kept its word; then a page a shift. Needs a
 // QApplication; throws FileFault.
 void seasonAsPdf(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice, Units units,
@@ -21,7 +21,6 @@ void seasonAsPdf(const std::vector<SeasonShift>& shifts, const SeasonChoice& cho
 
 // Spreadsheet files, in the person's units and language; numbers stay numbers. Throw FileFault.
 void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const std::string& place);
-void shiftAsSheet(const SeasonShift& shift, const std::vector<Boil::Entry>& facts, Units units,
-                  const std::string& place);
+void shiftAsSheet(const SeasonShift& shift, const Facts& facts, Units units, const std::string& place);
 
 } // namespace panside

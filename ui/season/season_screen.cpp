@@ -8,6 +8,7 @@
 
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
@@ -35,19 +36,18 @@ std::span<const SeasonScreen::Key> SeasonScreen::keys() {
                                     {Qt::Key_N, "filter", QT_TR_NOOP("Filter")},
                                     {Qt::Key_K, "columns", QT_TR_NOOP("Columns")},
                                     {Qt::Key_Y, "year", QT_TR_NOOP("Other season")},
-                                    {Qt::Key_T, "tuning", QT_TR_NOOP("What pays")},
-                                    {Qt::Key_V, "calibration", QT_TR_NOOP("Past forecasts")},
                                     {Qt::Key_P, "paper", QT_TR_NOOP("On paper")},
+                                    {Qt::Key_T, "tuning", QT_TR_NOOP("By syrup a cord")},
                                     {Qt::Key_Escape, "back", QT_TR_NOOP("Back")}};
     return table;
 }
 
 SeasonScreen::SeasonScreen(QWidget* parent)
     : QWidget{parent}, leaves_{new QStackedWidget}, title_{new QLabel}, said_{new QLabel}, filter_{new TypedLine},
-      curve_{new SeasonPicture}, effects_{new SeasonPicture},
-      calibration_{new SeasonPicture}, model_{new SeasonModel{this}}, sums_{new SeasonModel{this}},
-      table_{new QTableView}, totals_{new QTableView}, beside_{new QTableWidget}, besideTitle_{new QLabel},
-      tuningTitle_{new QLabel}, tuningNotes_{new QLabel}, calibrationTitle_{new QLabel}, columns_{new QListWidget} {
+      curve_{new SeasonPicture}, effects_{new SeasonPicture}, calibration_{new SeasonPicture},
+      model_{new SeasonModel{this}}, sums_{new SeasonModel{this}}, table_{new QTableView}, totals_{new QTableView},
+      beside_{new QTableWidget}, besideTitle_{new QLabel}, tuningTitle_{new QLabel}, tuningNotes_{new QLabel},
+      calibrationTitle_{new QLabel}, columns_{new QListWidget}, rows_{new QGridLayout} {
     setObjectName(QStringLiteral("season"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
@@ -66,18 +66,15 @@ SeasonScreen::SeasonScreen(QWidget* parent)
     page({{columns_, 1}});
     column->addWidget(leaves_, 1);
     column->addWidget(said_);
-    auto* rows = new QGridLayout;
-    int place = 0;
     for (const Key& key : keys()) {
         auto* press = new Press;
         press->setObjectName(QString::fromLatin1(key.name));
         press->setFocusPolicy(Qt::TabFocus);
         connect(press, &Press::clicked, this, [this, code = key.key] { act(code); });
-        rows->addWidget(press, place / 6, place % 6);
-        ++place;
         presses_[key.key] = press;
     }
-    column->addLayout(rows);
+    column->addLayout(rows_);
+    placeKeys();
 
     said_->setObjectName(QStringLiteral("said"));
     said_->setWordWrap(true);
@@ -152,6 +149,19 @@ QWidget* SeasonScreen::tablePage() {
     table_->installEventFilter(this);
     return page;
 }
+
+// Those that a leaf has, in one row; in two where a small screen would cut their words.
+void SeasonScreen::placeKeys() {
+    constexpr int broad = 300; // mm
+    const int across = width() >= dress_.px(broad) ? static_cast<int>(keys().size()) : 4;
+    int place = 0;
+    for (const Key& key : keys()) {
+        rows_->addWidget(presses_[key.key], place / across, place % across);
+        ++place;
+    }
+}
+
+void SeasonScreen::resizeEvent(QResizeEvent*) { placeKeys(); }
 
 void SeasonScreen::name() {
     for (const Key& key : keys())
@@ -261,7 +271,8 @@ void SeasonScreen::drawCurve() {
                       .bars = seasonBars(chosenShifts(shifts_, choice_), figure, units_),
                       .chosen = chosen(),
                       .marked = marked_};
-    curve_->show([curve = std::move(curve), dress = dress_](QPainter& painter, const QRectF& place) {
+    const QString name = curve.name;
+    curve_->show(name, [curve = std::move(curve), dress = dress_](QPainter& painter, const QRectF& place) {
         paintCurve(painter, place, curve, dress);
     });
 }
@@ -295,11 +306,11 @@ void SeasonScreen::turnTo(Leaf leaf) {
     if (leaf != this->leaf())
         say({});
     leaves_->setCurrentIndex(static_cast<int>(leaf));
-    for (auto& [key, press] : presses_)
-        press->setEnabled(leaf == Leaf::table || key == Qt::Key_Escape || key == Qt::Key_T || key == Qt::Key_V);
-    presses_[Qt::Key_T]->say(leaf == Leaf::tuning
-                                 ? (outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation"))
-                                 : tr("What pays"),
+    for (auto& [key, press] : presses_) // a leaf that is a tab has no way back but the tabs
+        press->setVisible(key == Qt::Key_T        ? leaf == Leaf::tuning
+                          : key == Qt::Key_Escape ? leaf == Leaf::beside || leaf == Leaf::columns
+                                                  : leaf == Leaf::table);
+    presses_[Qt::Key_T]->say(outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation"),
                              QStringLiteral("T"));
     // A page that is not before the person takes no keys from the one that is, nor does what is not seen.
     QWidget* takesKeys = leaves_;
@@ -347,7 +358,7 @@ void SeasonScreen::showTuning() {
     QStringList notes = words.notes;
     notes << words.tomorrow << words.caution;
     tuningNotes_->setText(notes.join(QStringLiteral("\n")).replace(QStringLiteral(" %"), QStringLiteral("\u00a0%")));
-    effects_->show([lines = words.lines, dress = dress_](QPainter& painter, const QRectF& place) {
+    effects_->show(words.title, [lines = words.lines, dress = dress_](QPainter& painter, const QRectF& place) {
         paintEffects(painter, place, lines, dress);
     });
 }
@@ -357,9 +368,10 @@ void SeasonScreen::showCalibration() {
     calibrationTitle_->setText(tr("Was the forecast right? Draws so far: %1. The ring is what was promised, the bar "
                                   "what came, as surely as so many draws can say (95 %).")
                                    .arg(calibration.draws));
-    calibration_->show([calibration, dress = dress_](QPainter& painter, const QRectF& place) {
-        paintCalibration(painter, place, calibration, dress);
-    });
+    calibration_->show(calibrationTitle_->text(),
+                       [calibration, dress = dress_](QPainter& painter, const QRectF& place) {
+                           paintCalibration(painter, place, calibration, dress);
+                       });
 }
 
 void SeasonScreen::showColumns() {
@@ -497,14 +509,10 @@ bool SeasonScreen::act(int key) {
         back();
         return true;
     case Qt::Key_T:
-        if (leaf() == Leaf::tuning)
-            outcome_ = outcome_ == Outcome::evaporation ? Outcome::syrupPerCord : Outcome::evaporation;
+        if (leaf() != Leaf::tuning)
+            return false;
+        outcome_ = outcome_ == Outcome::evaporation ? Outcome::syrupPerCord : Outcome::evaporation;
         turnTo(Leaf::tuning);
-        emit turned();
-        return true;
-    case Qt::Key_V:
-        turnTo(Leaf::calibration);
-        emit turned();
         return true;
     default:
         return leaf() == Leaf::table && actOnTable(key);

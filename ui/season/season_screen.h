@@ -7,6 +7,7 @@
 #include <map>
 #include <span>
 
+class QGridLayout;
 class QLabel;
 class QListWidget;
 class QStackedWidget;
@@ -46,16 +47,18 @@ signals:
     void openWanted(panside::Instant shift);
     void columnsChosen(const std::vector<panside::SeasonFigure>& columns);
     void paperWanted(const panside::SeasonChoice& choice);
-    void turned(); // to another leaf, by a key of its own
+    void turned(); // back to the table
     void left();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     struct Key;
+    void placeKeys();
     static std::span<const Key> keys();
     QWidget* tablePage();
     void name();
@@ -96,6 +99,7 @@ private:
     QTableWidget* beside_;
     QLabel *besideTitle_, *tuningTitle_, *tuningNotes_, *calibrationTitle_;
     QListWidget* columns_;
+    QGridLayout* rows_; // of keys
     std::map<int, Press*> presses_;
 };
 

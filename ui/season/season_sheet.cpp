@@ -130,8 +130,7 @@ void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const st
     book.close();
 }
 
-void shiftAsSheet(const SeasonShift& shift, const std::vector<Boil::Entry>& facts, Units units,
-                  const std::string& place) {
+void shiftAsSheet(const SeasonShift& shift, const Facts& facts, Units units, const std::string& place) {
     Book book{place};
     book.sheet(tr(QT_TRANSLATE_NOOP("Report", "Account")));
     book.wide(0, 0, 26);

@@ -70,12 +70,14 @@ private:
     void recall() {
         if (!lot_ || !house())
             return;
+        // As it is now: while a place is picked the house may be read anew.
+        const LedgerPaper paper = recallOnPaper(house()->ledger(), *lot_, units());
         const QString place = pickToSave(screen_, shell_.dress(), Desk::tr("Mock recall on paper"),
                                          QStringLiteral("recall.pdf"), {"pdf", "xlsx", "csv"});
         if (place.isEmpty())
             return;
         try {
-            writePaper(recallOnPaper(house()->ledger(), *lot_, units()), place.toStdString());
+            writePaper(paper, place.toStdString());
             shell_.say(Desk::tr("Written: %1").arg(place));
         } catch (const FileFault& fault) {
             shell_.say(QString::fromStdString(fault.what()));

@@ -1,5 +1,7 @@
 #include "ui/trace/trace_picture.h"
 
+#include "ui/look/roles.h"
+
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -16,6 +18,7 @@ constexpr double headHigh = 5, rowGap = 1, columnGap = 5; // millimetres
 
 TracePicture::TracePicture(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("tracePicture"));
+    giveRole(*this, QAccessible::Chart);
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
 }

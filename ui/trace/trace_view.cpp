@@ -3,6 +3,7 @@
 #include "core/boil/shift_log.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -14,8 +15,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Trace", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 // In which column a kind stands, from the sap to the buyer.
 std::size_t stageOf(TraceKind kind) {
     switch (kind) {

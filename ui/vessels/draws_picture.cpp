@@ -1,6 +1,7 @@
 #include "ui/vessels/draws_picture.h"
 
 #include "ui/look/lettering.h"
+#include "ui/look/roles.h"
 #include "ui/look/wall_clock.h"
 #include "ui/vessels/vessels_view.h"
 
@@ -37,7 +38,7 @@ DrawsView drawsView(const HouseLedger* house, std::span<const Set> settings, Uni
         if (row.measured) {
             mark.amount = figure(row.liquid.volume(), units).text();
             mark.brix = row.liquid.brix().degrees();
-            mark.sd = row.liquid.sd * 100;
+            mark.sd = row.liquid.error().degrees();
         }
         for (const CheckRow& check : ledger.tables().checks)
             if (check.draw == i && check.sugar)
@@ -49,6 +50,7 @@ DrawsView drawsView(const HouseLedger* house, std::span<const Set> settings, Uni
 
 DrawsPicture::DrawsPicture(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("drawsPicture"));
+    giveRole(*this, QAccessible::Chart);
     setFocusPolicy(Qt::StrongFocus);
 }
 
@@ -126,7 +128,7 @@ void DrawsPicture::paintEvent(QPaintEvent*) {
     if (view_.draws.empty()) {
         painter.setPen(dress_.inks().quiet);
         painter.setFont(dress_.letters(mm::words));
-        painter.drawText(rect(), Qt::AlignCenter, tr("No draw was told yet."));
+        painter.drawText(rect(), Qt::AlignCenter, tr("No draw was entered yet."));
         return;
     }
     const QRectF plot{dress_.px(12) * 1.0, dress_.px(6) * 1.0, width() - dress_.px(14) * 1.0,

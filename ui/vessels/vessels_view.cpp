@@ -2,6 +2,7 @@
 
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -12,8 +13,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Vessels", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 constexpr Brix usualSap = Brix::degrees(2.0); // common practice, no source
 constexpr std::chrono::hours justDrawn{8};
 
@@ -21,9 +20,8 @@ bool isSyrup(const Vessel& vessel) { return !vessel.out && !isTankKind(vessel.ki
 
 QString plusMinus(const Liquid& content) {
     const QString is = QLocale{}.toString(content.brix().degrees(), 'f', 1);
-    return content.sd > 0
-               ? is + QStringLiteral("\u00a0±\u00a0") + QLocale{}.toString(std::max(0.1, content.sd * 100), 'f', 1)
-               : is;
+    const double error = content.error().degrees();
+    return error > 0 ? is + QStringLiteral("\u00a0±\u00a0") + QLocale{}.toString(std::max(0.1, error), 'f', 1) : is;
 }
 
 QString kindWord(VesselKind kind) {
@@ -66,12 +64,14 @@ QString shortRemedy(const Remedy& remedy, Units units) {
     case Remedy::Kind::good:
         return tr(QT_TRANSLATE_NOOP("Vessels", "good as it is"));
     case Remedy::Kind::tooThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "boil %1 off")).arg(handVolume(remedy.boilOff, units));
+        return tr(QT_TRANSLATE_NOOP("Vessels", "boil %1 off"))
+            .arg(handAmount(remedy.boilOff, units, remedy.within).text);
     case Remedy::Kind::maybeThin:
         return tr(QT_TRANSLATE_NOOP("Vessels", "test before you pack it"));
     case Remedy::Kind::tooHeavy:
     case Remedy::Kind::heavy:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "stir in %1 of sap")).arg(handVolume(remedy.stirIn, units));
+        return tr(QT_TRANSLATE_NOOP("Vessels", "stir in %1 of sap"))
+            .arg(handAmount(remedy.stirIn, units, remedy.within).text);
     }
     return {};
 }
@@ -134,7 +134,8 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
     const QString least = QLocale{}.toString(limits.least.degrees(), 'f', 1);
     const QString most = QLocale{}.toString(limits.most.degrees(), 'f', 1);
     const QString aim = QLocale{}.toString(remedy.aim.degrees(), 'f', 1);
-    const QString sap = handVolume(remedy.stirIn, units), water = handVolume(remedy.boilOff, units);
+    const QString sap = handAmount(remedy.stirIn, units, remedy.within).text;
+    const QString water = handAmount(remedy.boilOff, units, remedy.within).text;
     switch (remedy.kind) {
     case Remedy::Kind::tooThin:
         return tr(QT_TRANSLATE_NOOP("Vessels", "%1, under the %2 for this place: do not pack; boil %3 off for %4"))
@@ -194,6 +195,8 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
         QStringList notes;
         if (!empty && vessel.sugarAssumed)
             notes << tr(QT_TRANSLATE_NOOP("Vessels", "Not all of it was measured: its density is calculated."));
+        if (vessel.unwritten)
+            notes << unwrittenWords(*vessel.unwritten);
         if (!empty && vessel.taint.milk)
             notes << tr(QT_TRANSLATE_NOOP("Vessels", "Milk is in it: it belongs on every label."));
         if (!empty && (vessel.taint.lead || vessel.lead == "suspect"))

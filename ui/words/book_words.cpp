@@ -1,5 +1,8 @@
 #include "ui/words/book_words.h"
 
+#include "ui/look/wall_clock.h"
+#include "ui/words/said.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
@@ -9,8 +12,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("BookWords", text); }
-QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
 struct Word {
     const char* written;
     const char* said;
@@ -107,18 +108,6 @@ QString pairWords(const DayRow& row, const DayPair& pair, Units units) {
     default:
         return keyLabel(row.deed, pair.key) + u' ' + text;
     }
-}
-
-// How much as a cook says it, in quarters and thirds; empty where it is none.
-QString inParts(double count, Unit unit, int parts) {
-    const auto whole = static_cast<long long>(std::llround(count * parts));
-    if (whole == 0)
-        return {};
-    static const QString fourths[] = {QString{}, QStringLiteral("¼"), QStringLiteral("½"), QStringLiteral("¾")};
-    QString text = whole / parts > 0 ? QString::number(whole / parts) : QString{};
-    if (whole % parts != 0)
-        text += fourths[whole % parts * 4 / parts];
-    return text + QChar{0x00a0} + symbolOf(unit);
 }
 
 } // namespace
@@ -308,20 +297,11 @@ QString dayRowWords(const DayRow& row, Units units) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString handVolume(Volume volume, Units units) {
-    if (units == Units::metric)
-        return volume.litre() >= 0.9995 || volume.si() == 0
-                   ? figure(volume, units).text()
-                   : QLocale{}.toString(std::round(volume.litre() * 200) * 5, 'f', 0) + QStringLiteral("\u00a0mL");
-    if (volume.gallon() >= 1.5 || volume.si() == 0)
-        return figure(volume, units).text();
-    // Quarts, pints and cups: what stands on the jug that a hand takes.
-    if (volume.gallon() >= 0.47)
-        return inParts(volume.gallon() * 4, Unit::qt, 4);
-    if (volume.gallon() >= 0.11)
-        return inParts(volume.gallon() * 8, Unit::pt, 4);
-    const QString cups = inParts(volume.gallon() * 16, Unit::cup, 4);
-    return cups.isEmpty() ? QStringLiteral("¼") + QChar{0x00a0} + symbolOf(Unit::cup) : cups;
+QString unwrittenWords(const Silence& silence) {
+    const auto day = [](Instant at) { return QLocale{}.toString(WallClock{}.at(at), QStringLiteral("d MMM")); };
+    return tr(QT_TRANSLATE_NOOP("BookWords", "Nothing was written from %1 to %2, and it has not been measured since: "
+                                             "dip it."))
+        .arg(day(silence.from), day(silence.to));
 }
 
 } // namespace panside

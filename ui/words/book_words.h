@@ -1,7 +1,9 @@
 #pragma once
 // The words of the day book's rows, keys and choices, in the person's language.
 #include "core/boil/day_vocabulary.h"
+#include "core/ledger/ledger_parts.h"
 #include "ui/look/units.h"
+#include "ui/words/hand_volume.h"
 
 #include <QString>
 
@@ -12,7 +14,6 @@ QString valueLabel(Deed deed);                       // "how many"
 QString keyLabel(Deed deed, Key key);                // "capped at"
 QString choiceWord(std::string_view word);           // "gather" as a person says it; a word that is none stays as it is
 QString dayRowWords(const DayRow& row, Units units); // "packed, 24 × 1pt, lot A12, from drum 7"
-// A volume as small as a hand pours it: gallons, then quarts, pints and cups; litres, then millilitres.
-QString handVolume(Volume volume, Units units);
+QString unwrittenWords(const Silence& silence);      // of a vessel that nobody has measured since
 
 } // namespace panside

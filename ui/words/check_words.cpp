@@ -37,6 +37,10 @@ QString remarkWords(CheckRemark remark) {
             QT_TRANSLATE_NOOP("CheckWords", " Too hot for a refractometer: let the sample cool, or use a glass."));
     case CheckRemark::cupNotTaken:
         return tr(QT_TRANSLATE_NOOP("CheckWords", " Take the cup's temperature: it counts for more."));
+    case CheckRemark::inBaume:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", " Was that Baumé?"));
+    case CheckRemark::hotScale:
+        return tr(QT_TRANSLATE_NOOP("CheckWords", " Is the glass made for a hot cup?"));
     }
     return {};
 }

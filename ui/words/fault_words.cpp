@@ -3,15 +3,29 @@
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 namespace panside {
+
+namespace {
+
+// A sheet speaks as a person writes; the names of units are the log's.
+QString inSymbols(QString words) {
+    static const QRegularExpression celsius{QStringLiteral("(\\d) ?degC\\b")},
+        fahrenheit{QStringLiteral("(\\d) ?degF\\b")}, minus{QStringLiteral("(^| )-(?=\\d)")};
+    return words.replace(celsius, QStringLiteral("\\1\u00a0°C"))
+        .replace(fahrenheit, QStringLiteral("\\1\u00a0°F"))
+        .replace(minus, QStringLiteral("\\1\u2212"));
+}
+
+} // namespace
 
 QString wantedWords(const Sentence& wanted) { return said(wanted, "FaultWords"); }
 QString faultWords(const Fault& fault) { return said(told(fault), "FaultWords"); }
 
 QString faultWords(const Fault& fault, const QString& file) {
     if (fault.line == 0) // a field of a sheet, not a place in a file
-        return QCoreApplication::translate("FaultWords", "%1: %2").arg(file, faultWords(fault));
+        return QCoreApplication::translate("FaultWords", "%1: %2").arg(file, inSymbols(faultWords(fault)));
     QString place = file;
     for (const std::size_t at : {fault.line, fault.column})
         if (at > 0)

@@ -58,7 +58,7 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A draw without a vessel: where to?"));
     case MarkKind::pressureWithoutRun:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "The filter gauge showed %1 while no run went on (%2): was its "
-                                                 "beginning not told, or the pressure not let off?"))
+                                                 "beginning not entered, or the pressure not let off?"))
             .arg(gaugeFigure(Pressure::kilopascal(amount), units).text(),
                  mark.before ? moment(*mark.before) : QString{});
     case MarkKind::noVolume:
@@ -67,7 +67,7 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A concentrate of %1 is thinner than the %2 that went in."))
             .arg(brix(amount), brix(limit));
     case MarkKind::sugarOdd:
-        return tr(QT_TRANSLATE_NOOP("MarkWords", "Sap of %1: did you mean %2?")).arg(brix(amount), brix(amount / 10));
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Sap of %1. Did you mean %2?")).arg(brix(amount), brix(amount / 10));
     case MarkKind::milk:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: milk is in it, by %2 against foam. It belongs on the label."))
             .arg(name, more);

@@ -1,5 +1,6 @@
 #include "ui/words/place_words.h"
 
+#include "ui/words/said.h"
 #include <QCoreApplication>
 #include <QLocale>
 #include <cmath>
@@ -8,8 +9,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Places", text); }
-QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
-
 // Those that French calls otherwise; the other places' names are the same in both.
 [[maybe_unused]] constexpr const char* otherInFrench[] = {
     QT_TRANSLATE_NOOP("Places", "US"),
@@ -41,22 +40,22 @@ QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), stat
 QString placeName(const PlaceLaw& place) { return tr(std::string{place.name}.c_str()); }
 
 QString placeNumbers(const PlaceLaw& place, Units units) {
-    QString least = figure(place.least()).text();
+    QString least = figure(place.least).text();
     if (place.leastBaume)
         least = tr(QT_TRANSLATE_NOOP("Places", "%1 (%2 by its own chart)"))
                     .arg(least, Figure{QLocale{}.toString(*place.leastBaume, 'f', 1), symbolOf(Unit::baume)}.text());
-    const double degrees = units == Units::us ? place.statedAt().fahrenheit() : place.statedAt().celsius();
+    const double degrees = units == Units::us ? place.statedAt.fahrenheit() : place.statedAt.celsius();
     const bool whole = std::abs(degrees - std::round(degrees)) < 0.05;
-    const QString at = figure(place.statedAt(), units, whole ? 0 : 1).text();
-    return place.most() ? tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, at most %2, stated at %3."))
-                              .arg(least, figure(*place.most()).text(), at)
-                        : tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, stated at %2; no most is known."))
-                              .arg(least, at);
+    const QString at = figure(place.statedAt, units, whole ? 0 : 1).text();
+    return place.most ? tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, at most %2, stated at %3."))
+                            .arg(least, figure(*place.most).text(), at)
+                      : tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, stated at %2; no most is known."))
+                            .arg(least, at);
 }
 
 QString sourceText(const Source& source) {
-    return source.quoted ? tr(QT_TRANSLATE_NOOP("Places", "%1 (read only as quoted)")).arg(text(source.text))
-                         : text(source.text);
+    return source.quoted ? tr(QT_TRANSLATE_NOOP("Places", "%1 (read only as quoted)")).arg(utf8(source.text))
+                         : utf8(source.text);
 }
 
 } // namespace panside

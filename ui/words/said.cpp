@@ -4,14 +4,16 @@
 
 namespace panside {
 
+QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
 QString said(std::string_view text, const QStringList& parts, const char* context) {
     const std::string literal{text};
     const QString marked = literal == "%1" || literal.empty() ? QString::fromStdString(literal)
                                                               : QCoreApplication::translate(context, literal.c_str());
-    std::vector<std::string> utf8;
+    std::vector<std::string> written;
     for (const QString& part : parts)
-        utf8.push_back(part.toStdString());
-    return QString::fromStdString(filled(marked.toStdString(), utf8));
+        written.push_back(part.toStdString());
+    return QString::fromStdString(filled(marked.toStdString(), written));
 }
 
 QString said(const Sentence& sentence, const char* context) {

@@ -7,6 +7,8 @@
 
 namespace panside {
 
+QString utf8(std::string_view text);
+
 // `context`: where in the translations the room's texts stand.
 QString said(const Sentence& sentence, const char* context);
 QString said(std::string_view text, const QStringList& parts, const char* context);
