@@ -132,10 +132,6 @@
         <translation>Entrée</translation>
     </message>
     <message>
-        <source>Back to the shifts</source>
-        <translation>Retour aux quarts</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>

@@ -54,6 +54,10 @@
 <context>
     <name>BookWords</name>
     <message>
+        <source>Nothing was written from %1 to %2, and it has not been measured since: dip it.</source>
+        <translation>Rien n'a été écrit du %1 au %2, et personne ne l'a mesuré depuis : jaugez-le.</translation>
+    </message>
+    <message>
         <source>gathering tank</source>
         <translation>bassin de cueillette</translation>
     </message>
@@ -67,7 +71,7 @@
     </message>
     <message>
         <source>feed tank</source>
-        <translation>bassin d'alimentation</translation>
+        <translation>bassin d'arrivée</translation>
     </message>
     <message>
         <source>concentrate</source>
@@ -521,6 +525,14 @@
         <source>tested for</source>
         <translation>analysé pour</translation>
     </message>
+    <message>
+        <source>tsp</source>
+        <translation>c. à thé</translation>
+    </message>
+    <message>
+        <source>tbsp</source>
+        <translation>c. à soupe</translation>
+    </message>
 </context>
 <context>
     <name>Checklist</name>
@@ -786,8 +798,8 @@
         <translation>Un concentré de %1 est moins dense que les %2 entrés.</translation>
     </message>
     <message>
-        <source>Sap of %1: did you mean %2?</source>
-        <translation>Eau d'érable à %1 : vouliez-vous dire %2?</translation>
+        <source>Sap of %1. Did you mean %2?</source>
+        <translation>Eau d'érable à %1. Vouliez-vous dire %2?</translation>
     </message>
     <message>
         <source>%1: milk is in it, by %2 against foam. It belongs on the label.</source>
@@ -814,7 +826,7 @@
         <translation>Ici finit une filtration jamais commencée.</translation>
     </message>
     <message>
-        <source>The filter gauge showed %1 while no run went on (%2): was its beginning not told, or the pressure not let off?</source>
+        <source>The filter gauge showed %1 while no run went on (%2): was its beginning not entered, or the pressure not let off?</source>
         <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
     </message>
 </context>
@@ -1659,7 +1671,7 @@
 <context>
     <name>EntryForm</name>
     <message>
-        <source>Told already: %1, %2. Is this the same draw?</source>
+        <source>Entered already: %1, %2. Is this the same draw?</source>
         <translation>Déjà dit : %1, %2. Est-ce la même coulée?</translation>
     </message>
 </context>
@@ -1799,12 +1811,35 @@
         <translation>vers où?</translation>
     </message>
     <message>
-        <source>No draw was told yet.</source>
+        <source>No draw was entered yet.</source>
         <translation>Aucune coulée n'a encore été dite.</translation>
     </message>
     <message>
         <source>°Brix of each draw by the pan's reading, with its doubt; diamonds: density checks</source>
         <translation>°Brix de chaque coulée selon la lecture de la casserole, avec son doute; losanges : densités vérifiées</translation>
+    </message>
+</context>
+<context>
+    <name>panside::FilterPicture</name>
+    <message>
+        <source>Resistance of the cake against what went through</source>
+        <translation>Résistance du gâteau selon ce qui est passé</translation>
+    </message>
+    <message>
+        <source>%1 %2 at %3 %4</source>
+        <translation>%1 %2 à %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 through</source>
+        <translation>%1 passés</translation>
+    </message>
+    <message>
+        <source>Resistance of the cake: %1 on the gauge, at a steady flow</source>
+        <translation>Résistance du gâteau : %1 au manomètre, à débit constant</translation>
+    </message>
+    <message>
+        <source>limit of the maker</source>
+        <translation>limite du fabricant</translation>
     </message>
 </context>
 </TS>

@@ -59,7 +59,7 @@
         <translation>dans %1</translation>
     </message>
     <message>
-        <source>nothing is foretold</source>
+        <source>no forecast</source>
         <translation>rien n'est prévu</translation>
     </message>
     <message>
@@ -77,6 +77,10 @@
     <message>
         <source>the draw comes in %1 to %2</source>
         <translation>la coulée vient dans %1 à %2</translation>
+    </message>
+    <message>
+        <source>The curve of the boil</source>
+        <translation>La courbe de la bouillée</translation>
     </message>
 </context>
 </TS>

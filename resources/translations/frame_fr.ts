@@ -157,14 +157,6 @@
 <context>
     <name>AlarmWords</name>
     <message>
-        <source>flood the pan with sap|close the draw|damp the fire</source>
-        <translation>noyer la casserole|fermer la coulée|étouffer le feu</translation>
-    </message>
-    <message>
-        <source>flood the pan with sap|keep the draw shut|damp the fire</source>
-        <translation>noyer la casserole|laisser la coulée fermée|étouffer le feu</translation>
-    </message>
-    <message>
         <source>look at the pan|open the feed|have cold sap at hand</source>
         <translation>regarder la casserole|ouvrir l'arrivée|garder de l'eau froide à portée</translation>
     </message>
@@ -332,6 +324,14 @@
 </context>
 <context>
     <name>Slip</name>
+    <message>
+        <source>sap</source>
+        <translation>eau d'érable</translation>
+    </message>
+    <message>
+        <source>Sap of %1 is unusual. Did you mean %2?</source>
+        <translation>Une eau d'érable à %1 est inhabituelle. Vouliez-vous dire %2?</translation>
+    </message>
     <message>
         <source>cup</source>
         <translation>godet</translation>

@@ -294,6 +294,14 @@
         <translation>sirop encore au bassin</translation>
     </message>
     <message>
+        <source>all syrup, if nobody draws</source>
+        <translation>tout en sirop, si personne ne coule</translation>
+    </message>
+    <message>
+        <source>in about %1</source>
+        <translation>dans environ %1</translation>
+    </message>
+    <message>
         <source>The next load is the last, or one too many.</source>
         <translation>La prochaine charge est la dernière, ou une de trop.</translation>
     </message>

@@ -2,17 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
-    <name>Actions</name>
-    <message>
-        <source>Logs in</source>
-        <translation>Lire des registres</translation>
-    </message>
-    <message>
-        <source>read shift logs, or other loggers' tables, into the journal</source>
-        <translation>lire des registres, ou les tableaux d'autres enregistreurs, dans le journal</translation>
-    </message>
-</context>
-<context>
     <name>Import</name>
     <message>
         <source>not a shift log: its first line is not the heading of one. If it is another logger's table, say with M what its columns are.</source>

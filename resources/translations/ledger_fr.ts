@@ -188,6 +188,18 @@
         <translation>contient</translation>
     </message>
     <message>
+        <source>sugar, kg</source>
+        <translation>sucre, kg</translation>
+    </message>
+    <message>
+        <source>nothing written, not measured since</source>
+        <translation>rien d'écrit, pas mesuré depuis</translation>
+    </message>
+    <message>
+        <source>the pans</source>
+        <translation>les casseroles</translation>
+    </message>
+    <message>
         <source>Against foam</source>
         <translation>Contre la mousse</translation>
     </message>

@@ -12,6 +12,14 @@
         <translation> Prenez la température du godet : la mesure comptera davantage.</translation>
     </message>
     <message>
+        <source> Was that Baumé?</source>
+        <translation> Était-ce en Baumé?</translation>
+    </message>
+    <message>
+        <source> Is the glass made for a hot cup?</source>
+        <translation> Le densimètre est-il gradué pour un godet chaud?</translation>
+    </message>
+    <message>
         <source>perhaps too light to sell</source>
         <translation>peut-être trop léger pour la vente</translation>
     </message>
@@ -75,32 +83,16 @@
         <translation>Relève</translation>
     </message>
     <message>
-        <source>what the next crew must know</source>
-        <translation>ce que l'équipe suivante doit savoir</translation>
-    </message>
-    <message>
         <source>Back-ups</source>
         <translation>Copies de sûreté</translation>
-    </message>
-    <message>
-        <source>back-ups, and the health of the journal</source>
-        <translation>les copies de sûreté et la santé du journal</translation>
     </message>
     <message>
         <source>Paper log</source>
         <translation>Registre papier</translation>
     </message>
     <message>
-        <source>type in a shift that was written on paper</source>
-        <translation>entrer un quart noté sur papier</translation>
-    </message>
-    <message>
         <source>Sound</source>
         <translation>Son</translation>
-    </message>
-    <message>
-        <source>how loud the alarms are; hear them</source>
-        <translation>le volume des alarmes; les entendre</translation>
     </message>
     <message>
         <source>Open the draw</source>
@@ -239,52 +231,24 @@
         <translation>le quart est fini; la prochaine entrée en ouvre un autre</translation>
     </message>
     <message>
-        <source>Keys</source>
-        <translation>Touches</translation>
-    </message>
-    <message>
-        <source>all keys on one page</source>
-        <translation>toutes les touches sur une page</translation>
-    </message>
-    <message>
         <source>Review</source>
         <translation>Revue</translation>
-    </message>
-    <message>
-        <source>the shifts so far</source>
-        <translation>les quarts jusqu'ici</translation>
     </message>
     <message>
         <source>Season</source>
         <translation>Saison</translation>
     </message>
     <message>
-        <source>from sap to bottle</source>
-        <translation>de l'eau d'érable à la bouteille</translation>
-    </message>
-    <message>
         <source>Reckoner</source>
         <translation>Calculs</translation>
-    </message>
-    <message>
-        <source>the sums of the trade</source>
-        <translation>les calculs du métier</translation>
     </message>
     <message>
         <source>Probes</source>
         <translation>Sondes</translation>
     </message>
     <message>
-        <source>ports, fields and what they read</source>
-        <translation>ports, champs et ce qu'ils lisent</translation>
-    </message>
-    <message>
         <source>Rig</source>
         <translation>Installation</translation>
-    </message>
-    <message>
-        <source>pans, tank, target, units, language</source>
-        <translation>casseroles, bassin, cible, unités, langue</translation>
     </message>
     <message>
         <source>Day or night</source>
@@ -305,10 +269,6 @@
     <message>
         <source>Fire and fuel</source>
         <translation>Feu et bois</translation>
-    </message>
-    <message>
-        <source>loads, stack, where the heat went, the last load</source>
-        <translation>charges, cheminée, chaleur, dernière charge</translation>
     </message>
 </context>
 <context>
@@ -443,27 +403,27 @@
     </message>
     <message>
         <source>flood the pan with sap from the side|close the draw|damp the fire</source>
-        <translation>noyer la casserole d'eau d'érable par le côté|fermer la coulée|étouffer le feu</translation>
+        <translation>noyer d'eau d'érable, par le côté|fermer la coulée|étouffer le feu</translation>
     </message>
     <message>
         <source>flood the pan with sap from the side|keep the draw shut|damp the fire</source>
-        <translation>noyer la casserole d'eau d'érable par le côté|garder la coulée fermée|étouffer le feu</translation>
+        <translation>noyer d'eau d'érable, par le côté|garder la coulée fermée|étouffer le feu</translation>
     </message>
     <message>
         <source>keep drawing|let thin sap in at the draw end, from the side</source>
-        <translation>continuer de couler|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
+        <translation>continuer de couler|eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
         <source>open the draw|let thin sap in at the draw end, from the side</source>
-        <translation>ouvrir la coulée|laisser entrer de l'eau d'érable près de la coulée, par le côté</translation>
+        <translation>ouvrir la coulée|eau d'érable près de la coulée, par le côté</translation>
     </message>
     <message>
         <source>look how deep the pan is; if it is low, close the draw|let sap in from the side|damp the fire</source>
-        <translation>regarder la hauteur dans la casserole; si elle est basse, fermer la coulée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
+        <translation>voir le niveau : s'il est bas, fermer la coulée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>look how deep the pan is; if it is low, keep the draw shut|let sap in from the side|damp the fire</source>
-        <translation>regarder la hauteur dans la casserole; si elle est basse, garder la coulée fermée|laisser entrer de l'eau d'érable par le côté|étouffer le feu</translation>
+        <translation>voir le niveau : s'il est bas, laisser la coulée fermée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>keep the sap that is left to cover the pans</source>
@@ -1021,16 +981,16 @@
         <translation>%1=« %2 » n'est pas un de ses mots (%3); gardé tel quel.</translation>
     </message>
     <message>
-        <source>there is no place &quot;%2&quot;. Write a state or province in English, or US or Canada. Was %3 meant?</source>
-        <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Était-ce %3?</translation>
+        <source>there is no place &quot;%2&quot;. Write a state or province in English, or US or Canada. Did you mean %3?</source>
+        <translation>il n'y a pas de lieu « %2 ». Écrivez un État ou une province en anglais, ou US ou Canada. Vouliez-vous dire %3?</translation>
     </message>
     <message>
         <source>%1=&quot;%2&quot; is the vessel it comes from. Name two vessels.</source>
         <translation>%1=« %2 » est le récipient d'où cela vient. Nommez deux récipients.</translation>
     </message>
     <message>
-        <source>%1=&quot;%2&quot; is a vessel nobody named. Was &quot;%3&quot; meant? Name it in a vessel row.</source>
-        <translation>%1=« %2 » est un récipient que personne n'a nommé. Était-ce « %3 »? Nommez-le dans une ligne vessel.</translation>
+        <source>%1=&quot;%2&quot; is a vessel nobody named. Did you mean &quot;%3&quot;? If not, name it in a vessel row.</source>
+        <translation>%1=« %2 » est un récipient que personne n'a nommé. Vouliez-vous dire « %3 »? Sinon, nommez-le dans une ligne vessel.</translation>
     </message>
     <message>
         <source>%1=&quot;%2&quot; is a vessel nobody named. Name it in a vessel row.</source>
@@ -1140,7 +1100,7 @@
     </message>
     <message>
         <source>FIRING STOPPED, WATCH THE PANS</source>
-        <translation>FIN DE CHAUFFE, SURVEILLEZ LES CASSEROLES</translation>
+        <translation>FIN DE CHAUFFE, SURVEILLEZ</translation>
     </message>
     <message>
         <source>%1 ago</source>
@@ -1737,10 +1697,6 @@
         <source>Rehearsal: a made-up boil. Nothing of it is kept.</source>
         <translation>Simulation : une bouillée inventée. Rien n'en est gardé.</translation>
     </message>
-    <message>
-        <source>Import shift logs</source>
-        <translation>Lire des registres</translation>
-    </message>
 </context>
 <context>
     <name>panside::Desk</name>
@@ -1906,10 +1862,6 @@
         <translation>Écrire son registre</translation>
     </message>
     <message>
-        <source>Read a log in</source>
-        <translation>Lire un registre</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>
@@ -1954,10 +1906,6 @@
     <message>
         <source>checked %1 ago</source>
         <translation>vérifié il y a %1</translation>
-    </message>
-    <message>
-        <source>not yet: forecast only</source>
-        <translation>pas encore : prévision</translation>
     </message>
     <message>
         <source>nothing was read</source>

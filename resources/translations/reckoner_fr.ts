@@ -28,7 +28,7 @@
         <translation>Mélange</translation>
     </message>
     <message>
-        <source>Weight of a litre</source>
+        <source>Weight of a liter</source>
         <translation>Poids d'un litre</translation>
     </message>
     <message>
@@ -296,7 +296,7 @@
         <translation>une eau d'érable de moins de 0,2 °Brix vaut de l'eau pure.</translation>
     </message>
     <message>
-        <source>The sugar in a litre of %1 °Brix syrup is that in %2 litres of %3 °Brix sap.</source>
+        <source>The sugar in a liter of %1 °Brix syrup is that in %2 liters of %3 °Brix sap.</source>
         <translation>Le sucre d'un litre de sirop à %1 °Brix est celui de %2 litres d'eau d'érable à %3 °Brix.</translation>
     </message>
     <message>
@@ -432,7 +432,7 @@
         <translation>le nombre n'a pas d'unité. Écrivez-les ensemble, par exemple %1; unités : %2.</translation>
     </message>
     <message>
-        <source>Was %1%2 meant?</source>
+        <source>Did you mean %1%2?</source>
         <translation>Vouliez-vous dire %1%2?</translation>
     </message>
     <message>
@@ -508,11 +508,11 @@
         <translation>%1 lb</translation>
     </message>
     <message>
-        <source>Water at %1 °C weighs %2 kg a litre; %3 °Brix of sugar in it brings that to %4.</source>
+        <source>Water at %1 °C weighs %2 kg a liter; %3 °Brix of sugar in it brings that to %4.</source>
         <translation>À %1 °C l'eau pèse %2 kg le litre; avec %3 °Brix de sucre, cela fait %4.</translation>
     </message>
     <message>
-        <source>One standard uncertainty is %1 kg in 1000 litres.</source>
+        <source>One standard uncertainty is %1 kg in 1000 liters.</source>
         <translation>Une incertitude type est de %1 kg sur 1000 litres.</translation>
     </message>
     <message>
@@ -568,7 +568,7 @@
         <translation>Indice de réfraction à 20 °C</translation>
     </message>
     <message>
-        <source>A litre weighs</source>
+        <source>A liter weighs</source>
         <translation>Un litre pèse</translation>
     </message>
     <message>
@@ -604,7 +604,7 @@
         <translation>Ce que donne un baril</translation>
     </message>
     <message>
-        <source>Colour of a blend</source>
+        <source>Color of a blend</source>
         <translation>Couleur d'un mélange</translation>
     </message>
     <message>
@@ -680,7 +680,7 @@
         <translation>Poids du contenu</translation>
     </message>
     <message>
-        <source>A litre of %1 °Brix weighs %2 kg at %3 °C.</source>
+        <source>A liter of %1 °Brix weighs %2 kg at %3 °C.</source>
         <translation>Un litre à %1 °Brix pèse %2 kg à %3 °C.</translation>
     </message>
     <message>
@@ -756,7 +756,7 @@
         <translation>Tout le sucre reste : %1 L à %2 °Brix donnent %3 L à %4 °Brix.</translation>
     </message>
     <message>
-        <source>For a litre of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the boil and of the wood is saved.</source>
+        <source>For a liter of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the boil and of the wood is saved.</source>
         <translation>Pour un litre de sirop, les casseroles évaporent maintenant %1 L d'eau au lieu de %2 L : %3 pour cent de la bouillée et du bois est épargné.</translation>
     </message>
     <message>
@@ -804,7 +804,15 @@
         <translation>%1 mL (%2 tasse)</translation>
     </message>
     <message>
-        <source>No tree gives sap of %1 °Brix: was %2 meant?</source>
+        <source>concentrate must be sweeter than the sap.</source>
+        <translation>le concentré doit être plus sucré que l'eau d'érable.</translation>
+    </message>
+    <message>
+        <source>%1 L are on hand with %2 kg of sugar; %3 L of water must go. Nothing is kept back, as nothing is known of the pans: say how much covers them while the fire burns out, and stop that much sooner.</source>
+        <translation>%1 L sont là avec %2 kg de sucre; %3 L d'eau doivent partir. Rien n'est gardé, car rien n'est connu des casseroles : dites combien les couvre pendant que le feu s'éteint, et cessez d'autant plus tôt.</translation>
+    </message>
+    <message>
+        <source>No tree gives sap of %1 °Brix. Did you mean %2?</source>
         <translation>Aucun arbre ne donne d'eau à %1 °Brix : vouliez-vous dire %2?</translation>
     </message>
     <message>

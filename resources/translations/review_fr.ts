@@ -102,10 +102,6 @@
 <context>
     <name>panside::ReviewScreen</name>
     <message>
-        <source>Correct an entry</source>
-        <translation>Corriger</translation>
-    </message>
-    <message>
         <source>Nobody entered anything in this shift.</source>
         <translation>Personne n'a rien inscrit dans ce quart.</translation>
     </message>

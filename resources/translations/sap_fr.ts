@@ -135,6 +135,10 @@
         <translation>Jusqu'à la dernière charge</translation>
     </message>
     <message>
+        <source>To the first draw</source>
+        <translation>Jusqu'à la première coulée</translation>
+    </message>
+    <message>
         <source>To a cold fire</source>
         <translation>Jusqu'au feu éteint</translation>
     </message>
@@ -291,6 +295,46 @@
 </context>
 <context>
     <name>Account</name>
+    <message>
+        <source>At the mean of what was sold, %1 a %2.</source>
+        <translation>À la moyenne des ventes, %1 par %2.</translation>
+    </message>
+    <message>
+        <source>Price list by weight</source>
+        <translation>Prix au poids</translation>
+    </message>
+    <message>
+        <source>holds %1</source>
+        <translation>contient %1</translation>
+    </message>
+    <message>
+        <source>Concentrator</source>
+        <translation>Concentrateur</translation>
+    </message>
+    <message>
+        <source>%1 at %2 from %3 at %4</source>
+        <translation>%1 à %2, de %3 à %4</translation>
+    </message>
+    <message>
+        <source>What that saves the boil is not known: no night with the fire entered and the tank read.</source>
+        <translation>Ce que cela épargne au feu n'est pas connu : aucune nuit avec le feu noté et le bassin lu.</translation>
+    </message>
+    <message>
+        <source>It saves the boil %1 of fire (%2 to %3).</source>
+        <translation>Cela épargne %1 de feu (%2 à %3).</translation>
+    </message>
+    <message>
+        <source>And about %1 of a full cord.</source>
+        <translation>Et environ %1 de corde pleine.</translation>
+    </message>
+    <message>
+        <source>Washed: %1.</source>
+        <translation>Lavé : %1.</translation>
+    </message>
+    <message>
+        <source>%1 of water out</source>
+        <translation>%1 d'eau retirée</translation>
+    </message>
     <message>
         <source>Runs</source>
         <translation>Coulées d'eau</translation>
@@ -482,6 +526,18 @@
     <message>
         <source>Six checked draws from three pans or sides are the least.</source>
         <translation>Il faut au moins six coulées vérifiées de trois casseroles ou côtés.</translation>
+    </message>
+    <message>
+        <source>Too little to tell whether hydrometer and physics differ.</source>
+        <translation>Trop peu pour dire si densimètre et physique diffèrent.</translation>
+    </message>
+    <message>
+        <source>%1 apart on average, ± %2.</source>
+        <translation>Écart moyen de %1, ± %2.</translation>
+    </message>
+    <message>
+        <source>Between two switches it was %1 to %2.</source>
+        <translation>Entre deux changements : de %1 à %2.</translation>
     </message>
     <message>
         <source>Hydrometer and physics differ by the same %1 on every pan: it may be the hydrometer. Try another.</source>
@@ -807,6 +863,18 @@
 <context>
     <name>TonightPage</name>
     <message>
+        <source>first draw</source>
+        <translation>première coulée</translation>
+    </message>
+    <message>
+        <source>The first draw comes about %1.</source>
+        <translation>La première coulée vient vers %1.</translation>
+    </message>
+    <message>
+        <source>When the pans hold as much sugar as at the first draws before.</source>
+        <translation>Quand les casseroles tiennent autant de sucre qu'aux premières coulées d'avant.</translation>
+    </message>
+    <message>
         <source>There is no sap in any tank. Enter what was gathered.</source>
         <translation>Il n'y a d'eau dans aucun bassin. Entrez ce qui a été récolté.</translation>
     </message>
@@ -913,6 +981,18 @@
     <message>
         <source>Keep %1 of sap for the pans while the fire burns out.</source>
         <translation>Gardez %1 d'eau pour les casseroles pendant que le feu s'éteint.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>pas connu</translation>
+    </message>
+    <message>
+        <source>What covers the pans while the fire burns out is not in it: stop that much sooner.</source>
+        <translation>Ce qui couvre les casseroles pendant que le feu s'éteint n'y est pas compté : cessez d'autant plus tôt.</translation>
+    </message>
+    <message>
+        <source>The pans' areas and the running depth, entered with the rig, tell how much.</source>
+        <translation>L'aire des casseroles et la hauteur de marche, entrées avec l'installation, disent combien.</translation>
     </message>
     <message>
         <source>As it was kept on the nights before.</source>

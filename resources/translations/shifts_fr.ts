@@ -650,5 +650,25 @@
         <source>This console may not write in the journal.</source>
         <translation>Cette console ne peut pas écrire dans le journal.</translation>
     </message>
+    <message>
+        <source>No printer is set up on this machine. Write a PDF, and print that elsewhere.</source>
+        <translation>Aucune imprimante n'est réglée sur cet ordinateur. Écrivez un PDF et imprimez-le ailleurs.</translation>
+    </message>
+    <message>
+        <source>Which printer?</source>
+        <translation>Quelle imprimante?</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>Sent to %1.</source>
+        <translation>Envoyé à %1.</translation>
+    </message>
+    <message>
+        <source>%1 takes nothing.</source>
+        <translation>%1 ne prend rien.</translation>
+    </message>
 </context>
 </TS>

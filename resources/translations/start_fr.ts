@@ -48,7 +48,7 @@
         <translation>Qui lit la casserole à sirop?</translation>
     </message>
     <message>
-        <source>A probe on a wire is read each second. By hand you type what a thermometer shows: every few minutes at first, oftener near the draw.</source>
+        <source>A probe on a wire is read each second. By hand you type what a thermometer shows: every few minutes at first, more often near the draw.</source>
         <translation>Une sonde à fil est lue chaque seconde. À la main, vous saisissez ce que montre un thermomètre : toutes les quelques minutes d'abord, plus souvent près de la coulée.</translation>
     </message>
     <message>

@@ -7,10 +7,6 @@
         <source>Tank and woodpile</source>
         <translation>Bassin et bois</translation>
     </message>
-    <message>
-        <source>dip the tank; its shape; wood stacked, and its price</source>
-        <translation>jauger le bassin; sa forme; le bois empilé et son prix</translation>
-    </message>
 </context>
 <context>
     <name>Tank</name>
