@@ -1,8 +1,11 @@
 // Paints every screen to pictures, for looking at: paint_screens FOLDER [SIZE,…] [LOOK,…] [LANGUAGE,…] [ONLY]
+// Beside them it writes what there is (pictures.md) and the contrast of every pair of inks (contrast.md).
 // A size is WIDTHxHEIGHT at 96 dpi. All of them together: paint_screens FOLDER
 // The pictures of the README and the manual, with what each says: paint_screens --pictures FOLDER FOLDER-OF-WORDS
+#include "core/shift/rehearsal_feed.h"
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
+#include "tests/ui/look/contrast_pairs.h"
 #include "tests/ui/pictures/made_house.h"
 #include "tests/ui/pictures/pictures.h"
 #include "ui/board/across_view.h"
@@ -19,6 +22,8 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
@@ -46,10 +51,36 @@ struct Wish {
     Units units() const { return french ? Units::metric : Units::us; }
 };
 
+QStringList painted;
+
 void keep(QWidget& widget, const Wish& wish, const QString& what) {
     QApplication::processEvents();
-    if (!widget.grab().save(wish.named(what)))
-        std::fprintf(stderr, "%s cannot be written. Look at the folder's permissions.\n", qPrintable(wish.named(what)));
+    const QString file = wish.named(what);
+    if (!widget.grab().save(file))
+        std::fprintf(stderr, "%s cannot be written. Look at the folder's permissions.\n", qPrintable(file));
+    painted << QFileInfo{file}.fileName();
+}
+
+// What a note on the screens quotes: every picture by its name, and the table of contrasts.
+void writeLists(const QString& folder) {
+    QFile list{folder + QStringLiteral("/pictures.md")}, table{folder + QStringLiteral("/contrast.md")};
+    if (list.open(QIODevice::WriteOnly))
+        list.write((QStringLiteral("- ") + painted.join(QStringLiteral("\n- ")) + u'\n').toUtf8());
+    QString rows = QStringLiteral("| pair | wanted | day | night | paper |\n| --- | --- | --- | --- | --- |\n");
+    const auto day = contrastPairs(inksOf(Look::day)), night = contrastPairs(inksOf(Look::night)),
+               paper = contrastPairs(inksOf(Look::paper));
+    for (std::size_t i = 0; i < day.size(); ++i) {
+        const auto ratio = [&](const ContrastPair& pair) {
+            return QString::number(contrast(pair.ink, pair.ground), 'f', 1);
+        };
+        rows += QStringLiteral("| %1 | %2 | %3 | %4 | %5 |\n")
+                    .arg(QString::fromStdString(day[i].what))
+                    .arg(day[i].least)
+                    .arg(ratio(day[i]), ratio(night[i]), ratio(paper[i]));
+    }
+    if (table.open(QIODevice::WriteOnly))
+        table.write(rows.toUtf8());
+    std::printf("%lld pictures, %zu pairs of inks\n", static_cast<long long>(painted.size()), day.size());
 }
 
 void paintBoards(const Wish& wish) {
@@ -112,10 +143,14 @@ void paintScreens(const Wish& wish) {
     Console& console = house.console();
     for (const ScreenRow& row : allScreens()) {
         const QString what = QStringLiteral("%1%2").arg(keyOf(row.place)).arg(row.digit);
-        if (!wish.wants(what))
+        if (!wish.wants(what) || (row.shown && !row.shown(console)))
             continue;
         console.act(row.screen);
         QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 1500 : 50);
+        if (row.screen == Action::season) { // the season that is full
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Y);
+            QTest::qWait(50);
+        }
         console.house().wait();
         keep(console, wish, what);
         if (row.screen == Action::start)
@@ -149,6 +184,50 @@ void paintScreens(const Wish& wish) {
         keep(console, wish, what);
         console.showBoard();
     }
+}
+
+// A season in which things go wrong, on the pages from the draw to the bottle.
+void paintTurns(const Wish& wish) {
+    if (!wish.wants(QStringLiteral("turns")))
+        return;
+    MadeHouse house{MadeOf::turns, afterTheSeason, wish.size, wish.look, wish.units()};
+    Console& console = house.console();
+    for (const ScreenRow& row : allScreens()) {
+        if (row.place != Place::syrup && row.place != Place::sap)
+            continue;
+        console.act(row.screen);
+        console.house().wait();
+        QTest::qWait(50);
+        keep(console, wish, QStringLiteral("turns_%1%2").arg(keyOf(row.place)).arg(row.digit));
+    }
+}
+
+// What a rehearsal says of itself, to those who boil and to the teacher.
+void paintRehearsal(const Wish& wish) {
+    const QString what = QStringLiteral("F34");
+    if (!wish.wants(what))
+        return;
+    RehearsalFeed feed{4, 1, std::make_unique<RehearsalHouse>(4)};
+    ProbeWatch watch{[&] { return feed.session().now(); }};
+    Choices choices;
+    choices.cautioned = true;
+    choices.look = wish.look;
+    choices.units = wish.units();
+    choices.language = wish.french ? QStringLiteral("fr") : QStringLiteral("en");
+    Console console{{.session = feed.session(),
+                     .journal = feed.house()->journal(),
+                     .probeFile = feed.house()->folder() / "probe.toml",
+                     .probes = &watch,
+                     .notice = {},
+                     .advance = {},
+                     .rehearsal = &feed},
+                    choices};
+    console.resize(wish.size);
+    console.show();
+    console.act(Action::rehearsal);
+    keep(console, wish, what);
+    QTest::keyClick(console.frame().page(), Qt::Key_H);
+    keep(console, wish, what + QStringLiteral("_teach"));
 }
 
 bool paintAllPictures(const QString& pictures, const QString& words) {
@@ -196,8 +275,11 @@ int main(int argc, char** argv) {
                 QLocale::setDefault(inFrench ? QLocale{QStringLiteral("fr_CA")} : QLocale{QStringLiteral("en_US")});
                 paintBoards(wish);
                 paintScreens(wish);
+                paintTurns(wish);
+                paintRehearsal(wish);
             }
         QApplication::removeTranslator(&french);
     }
+    writeLists(arguments[1]);
     return 0;
 }

@@ -411,7 +411,7 @@ TEST(AlarmWords, EveryAlarmSaysWhatIsWrongAndWhatToDoFirst) {
 }
 
 TEST(ReadingWords, EveryReasonHasWords) {
-    for (int i = 1; i <= static_cast<int>(Reason::notReached); ++i)
+    for (int i = 1; i <= static_cast<int>(Reason::overfull); ++i)
         EXPECT_FALSE(reasonWords(Why{Shown::riseC, static_cast<Reason>(i), 40}).isEmpty()) << i;
 }
 

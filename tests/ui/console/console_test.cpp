@@ -11,6 +11,7 @@
 #include "ui/frame/frame_view.h"
 #include "ui/frame/key_map.h"
 #include "ui/frame/sentence_bar.h"
+#include "ui/keys/places.h"
 #include "ui/ledger/house.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
@@ -52,8 +53,10 @@ TEST_F(ConsoleAtWork, AfterEveryKeyALoadIsStillKept) {
 TEST_F(ConsoleAtWork, DayAndNightLeaveTheFocusWhereThePersonIs) {
     say(Lit{});
     key(Qt::Key_F7);
+    EXPECT_FALSE(qobject_cast<TypedLine*>(console->focusWidget())) << "a digit would be typed";
+    QTest::keyClick(console->focusWidget(), Qt::Key_Tab);
     auto* field = qobject_cast<TypedLine*>(console->focusWidget());
-    ASSERT_TRUE(field) << "the first field of a page has the focus";
+    ASSERT_TRUE(field) << "Tab goes to the first field";
     const QString name = field->objectName();
     key(Qt::Key_F9);
     ASSERT_TRUE(console->focusWidget());
@@ -84,6 +87,32 @@ TEST_F(ConsoleAtWork, ASheetKeepsFocusAndFiguresAsItChangesItsDress) {
     EXPECT_EQ(sheet().findChild<TypedLine*>(QStringLiteral("reading"))->text(), "67");
 }
 
+QString shownTab(const Console& console) {
+    for (const auto* tab : console.findChildren<QAbstractButton*>())
+        if (tab->objectName().startsWith(QLatin1String("tab")) && tab->isVisible() && tab->isChecked())
+            return tab->text();
+    return {};
+}
+
+// As the manual says it: F2, then 3. The page of a place that opens first may have a field that takes digits.
+TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByKeysAlone) {
+    for (const ScreenRow& row : allScreens()) {
+        if (row.shown && !row.shown(*console))
+            continue;
+        const auto place = std::find_if(railPlaces().begin(), railPlaces().end(),
+                                        [&](const PlaceRow& one) { return one.place == row.place; });
+        key(place->key);
+        key(Qt::Key_0 + row.digit);
+        EXPECT_EQ(shownTab(*console), wordOf(row));
+    }
+    key(Qt::Key_F2);
+    key(Qt::Key_1);
+    ASSERT_TRUE(qobject_cast<TypedLine*>(console->focusWidget()));
+    key(Qt::Key_1);
+    key(Qt::Key_3);
+    EXPECT_EQ(qobject_cast<TypedLine*>(console->focusWidget())->text(), "13") << "two digits on they are typed";
+}
+
 TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByClicksAlone) {
     for (const ScreenRow& row : allScreens()) {
         if (row.shown && !row.shown(*console)) // this house has no use for it
@@ -93,22 +122,35 @@ TEST_F(ConsoleAtWork, EachPlaceAndEachScreenIsReachedByClicksAlone) {
         auto* way = console->findChild<Press*>(name);
         ASSERT_TRUE(way) << row.word;
         QTest::mouseClick(way, Qt::LeftButton);
-        const auto& tabs = console->findChildren<QAbstractButton*>();
-        const auto shown = std::find_if(tabs.begin(), tabs.end(), [&](const QAbstractButton* tab) {
-            return tab->objectName().startsWith(QLatin1String("tab")) && tab->isVisible() && tab->isChecked();
-        });
-        ASSERT_NE(shown, tabs.end()) << row.word;
-        EXPECT_EQ((*shown)->text(), wordOf(row));
+        EXPECT_EQ(shownTab(*console), wordOf(row));
     }
     QTest::mouseClick(find<QWidget>("toBoard"), Qt::LeftButton);
     EXPECT_EQ(console->frame().page(), &console->board());
 }
 
+// A start waits for no screen that nobody looks at; once made it stays, with what is typed in it.
+TEST_F(ConsoleAtWork, AScreenIsMadeWhenItIsFirstOpened) {
+    const auto tank = [this] { return find<QWidget>("tankScreen"); };
+    EXPECT_EQ(tank(), nullptr);
+    key(Qt::Key_F2);
+    QWidget* made = tank();
+    ASSERT_NE(made, nullptr);
+    EXPECT_TRUE(made->isVisible());
+    EXPECT_FALSE(made->accessibleName().isEmpty());
+    key(Qt::Key_F3);
+    key(Qt::Key_F2);
+    EXPECT_EQ(tank(), made);
+}
+
 TEST_F(ConsoleAtWork, OneKeyGoesToAPlaceOneDigitToAScreenAndEscapeBack) {
-    key(Qt::Key_F7);
-    key(Qt::Key_5, Qt::ControlModifier); // from within a field
+    for (const bool inField : {false, true}) { // the digit alone, as the manual says it, and from within a field
+        key(Qt::Key_F7);
+        key(Qt::Key_1, Qt::ControlModifier);
+        key(inField ? Qt::Key_Tab : Qt::Key_F7);
+        key(Qt::Key_5, inField ? Qt::ControlModifier : Qt::NoModifier);
+        EXPECT_TRUE(console->frame().page()->inherits("panside::KeyedPage")) << inField;
+    }
     EXPECT_TRUE(console->findChild<QAbstractButton*>(QStringLiteral("placeF7"))->isChecked());
-    EXPECT_TRUE(console->frame().page()->inherits("panside::KeyedPage"));
     key(Qt::Key_Escape);
     EXPECT_EQ(console->frame().page(), &console->board());
     key(Qt::Key_F1);
@@ -116,6 +158,18 @@ TEST_F(ConsoleAtWork, OneKeyGoesToAPlaceOneDigitToAScreenAndEscapeBack) {
     key(Qt::Key_2);
     EXPECT_NE(console->frame().page(), find<KeyMap>("keyMap"));
     key(Qt::Key_F3);
+    EXPECT_EQ(console->frame().page(), &console->board());
+}
+
+// Once a chosen port had rebuilt its page, the bar's key had the focus, and neither K nor Escape did anything.
+TEST_F(ConsoleAtWork, AKeyOfTheBarThatHasTheFocusKeepsNothingFromThePage) {
+    console->act(Action::sound);
+    find<QWidget>("toBoard")->setFocus();
+    const int before = console->choices().sound.volume;
+    key(Qt::Key_Minus);
+    EXPECT_LT(console->choices().sound.volume, before);
+    find<QWidget>("toBoard")->setFocus();
+    key(Qt::Key_Escape);
     EXPECT_EQ(console->frame().page(), &console->board());
 }
 
@@ -219,8 +273,13 @@ TEST_F(ConsoleInRehearsal, EndsWithItsShiftSaysSoAndOffersAnother) {
     ASSERT_TRUE(QTest::qWaitForWindowActive(&console));
     EXPECT_FALSE(feed.session().lastEntered()) << "the made-up crew's entries are not the person's to take back";
     EXPECT_EQ(console.frame().page(), &console.board());
-    auto* page = console.findChild<KeyedPage*>(QStringLiteral("rehearsal"));
-    EXPECT_TRUE(QTest::qWaitFor([&] { return console.frame().page() == page; }, 30000));
+    KeyedPage* page = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            page = console.findChild<KeyedPage*>(QStringLiteral("rehearsal"));
+            return page && console.frame().page() == page;
+        },
+        30000));
     EXPECT_TRUE(page->words().contains(QStringLiteral("The rehearsal is over")));
     const auto seed = feed.seed();
     QTest::keyClick(console.windowHandle(), Qt::Key_N);

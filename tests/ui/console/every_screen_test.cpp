@@ -1,9 +1,12 @@
 // Every screen, sheet and question of the console, at four sizes, by day and by night, in both languages: nothing is
 // cut, nothing is too small for a glove or an eye, nothing melts into its ground, and each control says what it is.
 #include "tests/ui/pictures/made_house.h"
+#include "ui/board/card.h"
+#include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
 #include "ui/entry/entry_form.h"
 #include "ui/frame/frame_view.h"
+#include "ui/frame/sentence_bar.h"
 #include "ui/ledger/book_form.h"
 #include "ui/ledger/house.h"
 #include "ui/look/press.h"
@@ -199,6 +202,12 @@ TEST_F(EveryScreen, TellsAScreenReaderTheNameAndTheRoleOfEachControl) {
             if (!widget || widget == &console || qobject_cast<const QScrollBar*>(widget))
                 return;
             ++roles[one.role()];
+            // What paints itself says by its role what it is, and by its name what it shows.
+            const bool painted = QByteArray{widget->metaObject()->className()}.endsWith("Picture") ||
+                                 qobject_cast<const RiseChart*>(widget) || qobject_cast<const Card*>(widget) ||
+                                 qobject_cast<const SentenceBar*>(widget);
+            if (painted && (one.role() == QAccessible::Client || one.text(QAccessible::Name).isEmpty()))
+                fault(where, *widget, QStringLiteral("paints itself and has no role or no name"));
             const bool takesFocus = widget->focusPolicy() != Qt::NoFocus;
             const bool control = takesFocus || qobject_cast<const QAbstractButton*>(widget);
             if (control && one.text(QAccessible::Name).isEmpty())
@@ -207,6 +216,9 @@ TEST_F(EveryScreen, TellsAScreenReaderTheNameAndTheRoleOfEachControl) {
                 fault(where, *widget, QStringLiteral("has no role"));
         });
     });
+    EXPECT_GT(roles[QAccessible::Chart], 4);
+    EXPECT_GT(roles[QAccessible::AlertMessage], 30) << "the sentence, on every screen";
+    EXPECT_GT(roles[QAccessible::Grouping], 2) << "the cards";
     EXPECT_GT(roles[QAccessible::Button], 100);
     EXPECT_GT(roles[QAccessible::EditableText], 30);
     report();

@@ -203,6 +203,28 @@ TEST(UnitSlip, TakenAsMeantItIsKeptAsItWasWritten) {
     EXPECT_EQ(rowOf(only(form)), "2026-03-14T22:42:00Z,syrup_pan,217,degF,probe=hand");
 }
 
+// 22 for 2.2, and sap at 38 that was read in the other scale; sap at 380 cannot be, in either.
+TEST(UnitSlip, SapThatNoTreeGivesIsAskedAbout) {
+    const auto sapOf = [](const char* brix, const char* temperature, Units units) {
+        EntryForm form = formOf(Action::sapIn, units);
+        form.answer(QStringLiteral("volume"), QStringLiteral("300"));
+        form.answer(QStringLiteral("brix"), QString::fromLatin1(brix));
+        form.answer(QStringLiteral("temperature"), QString::fromLatin1(temperature));
+        return form;
+    };
+    EntryForm form = sapOf("22", "", Units::metric);
+    const auto slip = slipOf(form);
+    ASSERT_TRUE(slip && !slip->asTyped.isEmpty());
+    takeAsMeant(form, *slip);
+    EXPECT_FALSE(slipOf(form));
+    EXPECT_TRUE(rowOf(only(form)).ends_with("brix=2.2")) << rowOf(only(form));
+    EXPECT_FALSE(slipOf(sapOf("8", "4", Units::metric))) << "concentrate";
+    EXPECT_EQ(slipOf(sapOf("2.2", "38", Units::metric)).value_or(UnitSlip{}).unit, Unit::degF);
+    EXPECT_FALSE(slipOf(sapOf("2.2", "38", Units::us)));
+    const auto hot = slipOf(sapOf("2.2", "380", Units::us));
+    EXPECT_TRUE(hot && hot->asTyped.isEmpty());
+}
+
 TEST(UnitSlip, ACupHotterThanAnySyrupWasReadInTheOtherScale) {
     EntryForm form = formOf(Action::densityCheck, Units::metric);
     form.answer(QStringLiteral("reading"), QStringLiteral("59.1"));

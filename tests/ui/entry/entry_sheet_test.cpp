@@ -96,7 +96,7 @@ TEST_F(Sheet, ADrawThatTwoHandsTellIsAskedAboutOnce) {
     sheet.open(drawToldAgain("2"), Units::us, WallClock{});
     QTest::keyClick(sheet.focusWidget(), Qt::Key_Return);
     EXPECT_TRUE(kept.empty());
-    EXPECT_TRUE(problem().startsWith(QStringLiteral("Told already"))) << problem().toStdString();
+    EXPECT_TRUE(problem().startsWith(QStringLiteral("Entered already"))) << problem().toStdString();
     QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("answerYes")), Qt::LeftButton);
     EXPECT_TRUE(kept.empty()); // the same one: it is kept already
     EXPECT_EQ(left, 1);

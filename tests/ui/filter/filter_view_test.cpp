@@ -1,4 +1,4 @@
-#include "ui/filter/filter_view.h"
+#include "ui/filter/filter_picture.h"
 
 #include "tests/ui/ledger/house_of.h"
 
@@ -91,6 +91,48 @@ TEST(FilterView, LearnsFromRunsOfTheSameAidAndPapers) {
     // Two gallons in ten minutes are 0.8 in four; 10 kPa a minute are 50 kPa, 7.3 psi, each gallon.
     EXPECT_TRUE(words.contains(QString::fromUtf8("About 0.80\u00a0gal through"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("It climbs 7"))) << words.toStdString();
+}
+
+// By hand: two gallons in ten minutes are 0.2 a minute; 30 kPa after the first minute are 4.35 psi, 60 after the fourth
+// 8.70; 10 kPa a minute from 20 stand at 140 after twelve minutes, 2.4 gal.
+TEST(FilterChart, DrawsTheGaugeAgainstWhatWentThroughUpToTheLimit) {
+    const HouseLedger house = houseOfTwoRuns("new");
+    FilterNow now = nowOf(house, 4);
+    now.before = runsBefore(house, openRun(house).value());
+    const FilterChart chart = filterChart(now, Units::us);
+    EXPECT_TRUE(chart.byVolume);
+    EXPECT_EQ(chart.acrossUnit, QStringLiteral("gal"));
+    EXPECT_EQ(chart.upUnit, QStringLiteral("psi"));
+    ASSERT_EQ(chart.now.size(), 4U);
+    EXPECT_NEAR(chart.now[0].x(), 0.2, 1e-9);
+    EXPECT_NEAR(chart.now[0].y(), 4.351, 1e-3);
+    EXPECT_NEAR(chart.now[3].y(), 8.702, 1e-3);
+    ASSERT_EQ(chart.before.size(), 1U);
+    EXPECT_EQ(chart.before[0].size(), 9U);
+    EXPECT_NEAR(chart.limit.value(), 20.305, 1e-3);
+    ASSERT_TRUE(chart.meetsFrom && chart.meetsTo);
+    EXPECT_LE(*chart.meetsFrom, 2.4);
+    EXPECT_GE(*chart.meetsTo, 2.4);
+}
+
+TEST(FilterChart, CountsMinutesWhereNoRunToldItsVolume) {
+    const HouseLedger house = houseOf({rowIn("2026-03-02T21:00:00Z,press_on,,,from=pail 3;to=pail 4")});
+    const FilterChart chart = filterChart(nowOf(house, 3), Units::metric);
+    EXPECT_FALSE(chart.byVolume);
+    ASSERT_EQ(chart.now.size(), 3U);
+    EXPECT_NEAR(chart.now[2].x(), 3, 1e-9);
+    EXPECT_TRUE(filterChart({}, Units::metric).now.empty());
+}
+
+TEST(FilterPicture, ShowsOnceTwoReadingsMakeALine) {
+    const HouseLedger house = houseOfTwoRuns("new");
+    FilterPicture picture;
+    picture.display(filterChart(nowOf(house, 1), Units::us));
+    EXPECT_TRUE(picture.isHidden());
+    picture.display(filterChart(nowOf(house, 4), Units::us));
+    EXPECT_FALSE(picture.isHidden());
+    EXPECT_TRUE(picture.accessibleDescription().startsWith(QStringLiteral("9 psi at 0.8 gal")))
+        << picture.accessibleDescription().toStdString();
 }
 
 TEST(FilterView, AlwaysCautionsOfThePressure) {

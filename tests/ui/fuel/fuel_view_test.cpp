@@ -114,6 +114,28 @@ TEST(FuelView, AfterTheShutdownAsksForTheLastLook) {
     EXPECT_EQ(fuelView(picture, Units::us).caution, QStringLiteral("Take the last look now: roof, fire, pans."));
 }
 
+TEST(FuelScreen, AnswersWhatIfByMouse) {
+    ShiftTrace trace;
+    scenes::fillTrace(trace);
+    FuelScreen screen;
+    screen.resize(1366, 768);
+    screen.wear({Measure{}, Look::day});
+    screen.display(fuelView(known(), Units::us), trace, known().at);
+    screen.turnTo(FuelScreen::Face::plan);
+    screen.show();
+    const PlanSteps from = screen.steps();
+    const auto click = [&](const char* name) {
+        auto* key = screen.findChild<QWidget*>(QString::fromLatin1(name));
+        EXPECT_TRUE(key && key->isVisible()) << name;
+        QTest::mouseClick(key, Qt::LeftButton);
+        return screen.steps();
+    };
+    EXPECT_EQ(click("lessSap"), (PlanSteps{.sap = from.sap - 1, .fire = from.fire}));
+    EXPECT_EQ(click("moreSap"), from);
+    EXPECT_EQ(click("softerFire"), (PlanSteps{.sap = from.sap, .fire = from.fire - 1}));
+    EXPECT_EQ(click("harderFire"), from);
+}
+
 TEST(FuelScreen, AnswersWhatIfByKeyAndTurnsToTheAccount) {
     ShiftTrace trace;
     scenes::fillTrace(trace);
@@ -155,7 +177,7 @@ TEST(FuelScreen, PaintsAtBothSizesByDayAndNightAndIsLeftByEscape) {
                     inks.insert(image.pixel(x, image.height() / 4));
                 EXPECT_GT(inks.size(), 1) << "nothing was drawn";
             }
-    EXPECT_FALSE(screen.accessibleName().isEmpty());
+    EXPECT_FALSE(screen.accessibleDescription().isEmpty());
     screen.show();
     QTest::keyClick(&screen, Qt::Key_Escape);
     EXPECT_EQ(left.count(), 1);

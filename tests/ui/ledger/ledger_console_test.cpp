@@ -279,6 +279,26 @@ TEST_F(LedgerConsole, AGloveEntersAPackInHalfAMinute) {
     EXPECT_LE(presses * glovedKey + thoughts * oneThought, 30) << presses << " presses, " << thoughts << " thoughts";
 }
 
+// A scanner types what the label says and presses Enter: the page that was opened takes it, with no key before.
+TEST_F(LedgerConsole, AScannedCodeIsTracedOnceThePageIsOpen) {
+    for (const char* lot : {"26061-1", "26061-2"})
+        session->enter(rowIn("2026-03-02T12:00:00Z,packed,4,,lot=" + std::string{lot} + ";from=pail 3;size=1pt"));
+    session->flush();
+    key(Qt::Key_F4);
+    key(Qt::Key_5);
+    auto* trace = console->findChild<TraceScreen*>();
+    ASSERT_EQ(console->frame().page(), trace);
+    ASSERT_TRUE(trace->headline().startsWith(QStringLiteral("26061-2"))) << trace->headline().toStdString();
+    ASSERT_TRUE(QApplication::focusWidget());
+    EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("asked"));
+    for (const char* scanned : {"26061-1", "26061-2", "26061-1"}) { // one after another
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromLatin1(scanned));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        EXPECT_EQ(console->frame().page(), trace);
+        EXPECT_TRUE(trace->headline().startsWith(QString::fromLatin1(scanned))) << trace->headline().toStdString();
+    }
+}
+
 TEST_F(LedgerConsole, AMockRecallIsPrintedInTenSeconds) {
     Fact packed = rowIn("2026-03-02T12:00:00Z,packed,9,,lot=26061-1;from=pail 3;size=1pt;brix=66.9");
     session->enter(packed);

@@ -64,6 +64,7 @@ TEST(ManualBook, IsWholeInFrench) {
     const auto english = installed(), french = ManualBook::in(ManualBook::usualPlace(), QStringLiteral("fr"));
     EXPECT_EQ(french.pages().size(), english.pages().size());
     EXPECT_TRUE(french.page(QStringLiteral("the_draw.html")).contains("La coulée"));
+    EXPECT_TRUE(french.found(QStringLiteral("coulee densimetre")).contains("the_draw.html")) << "typed without accents";
     EXPECT_EQ(french.page(QStringLiteral("fire.html")),
               english.page(QStringLiteral("fire.html"))); // how it works inside is told in English alone
 }

@@ -10,12 +10,14 @@
 namespace panside {
 
 // What its journal holds: the book and the nights of a large house, which nobody's probe watched; two nights by the
-// second; or all of it, and a fire that was lit two minutes ago.
-enum class MadeOf { house, nights, all };
+// second; all of it, and an evening's boil under way; or the house in a season of turns: buddy and ropy sap,
+// dumped, spilled and given syrup, books that do not close, a thin pack in August, a press run that goes on.
+enum class MadeOf { house, nights, all, turns };
 
 class MadeHouse {
 public:
     // Of what was entered before `now` (RFC 3339, UTC).
+    // In the language of the default locale, of which the console makes its own.
     MadeHouse(MadeOf made, const char* now, const QSize& size, Look look, Units units);
     Console& console() { return *console_; }
     // The last night but one, opened, with its story told.

@@ -17,6 +17,7 @@ class Listener : public QPaintEngine {
 public:
     explicit Listener(const QSize& size) : QPaintEngine{AllFeatures}, size_{size} {}
     std::vector<Painted> painted;
+    std::vector<Word> words;
 
     bool begin(QPaintDevice*) override { return true; }
     bool end() override { return true; }
@@ -33,6 +34,9 @@ public:
         const QString words = item.text().simplified();
         if (words.isEmpty())
             return;
+        const double capital = QFontMetricsF{item.font()}.capHeight();
+        this->words.push_back(
+            {words, transform_.mapRect(QRectF{at.x(), at.y() - capital, item.width(), capital}), capital});
         const QRectF place = percent({transform_.map(at), QSizeF{0, 0}});
         auto* last = painted.empty() ? nullptr : &painted.back();
         // A line may come in pieces, by its script or by how it is broken.
@@ -136,6 +140,12 @@ std::vector<Painted> saidBy(QWidget& widget) {
     Paper paper{widget};
     widget.render(&paper);
     return std::move(paper.listener.painted);
+}
+
+std::vector<Word> wordsOn(QWidget& widget) {
+    Paper paper{widget};
+    widget.render(&paper);
+    return std::move(paper.listener.words);
 }
 
 QStringList linesOf(const std::vector<Painted>& painted) {

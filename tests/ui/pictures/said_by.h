@@ -18,6 +18,14 @@ struct Painted {
 };
 std::vector<Painted> saidBy(QWidget& widget);
 
+// Each text as it stands there: its box about the capitals, in pixels, and how high they are.
+struct Word {
+    QString text;
+    QRectF box;
+    double capital;
+};
+std::vector<Word> wordsOn(QWidget& widget);
+
 // A line each, to be kept; and read back.
 QStringList linesOf(const std::vector<Painted>& painted);
 std::vector<Painted> paintedIn(const QStringList& lines);

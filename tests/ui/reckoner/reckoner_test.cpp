@@ -51,7 +51,7 @@ TEST(ReckonerForm, NamesTheFieldAndTheLikelySlip) {
     form.fields[0].unit = 1; // kPa
     const auto answer = reckonerAnswer(form);
     EXPECT_EQ(answer.state, ReckonerAnswer::State::refused);
-    EXPECT_EQ(answer.words, "Barometer at the pan: it must lie from 50 to 110 kPa. Was 29.9inHg meant?");
+    EXPECT_EQ(answer.words, "Barometer at the pan: it must lie from 50 to 110 kPa. Did you mean 29.9inHg?");
 }
 
 // Trade figure: 0.40 gallon of water to ten of 68.9 brix makes 66.9 (computed from sucrose tables).
@@ -182,7 +182,7 @@ TEST_F(ReckonerScreenTest, ThePadTypesWhereTheFocusIs) {
 TEST_F(ReckonerScreenTest, AUnitTurnsByItsKeyAndANullIsADash) {
     type("987"); // the first sum and its one field stand ready
     EXPECT_EQ(shown("answer"), "—");
-    EXPECT_TRUE(shown("sum").contains("Was 987hPa meant?")) << shown("sum").toStdString();
+    EXPECT_TRUE(shown("sum").contains("Did you mean 987hPa?")) << shown("sum").toStdString();
     press(QStringLiteral("unit_pressure"));
     EXPECT_EQ(shown("answer"), "210.6 °F (99.24 °C)");
 }

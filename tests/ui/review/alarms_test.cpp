@@ -109,9 +109,9 @@ protected:
     QLabel *said, *story;
 };
 
-TEST_F(AlarmsInReview, OpenByMAndSayTheyComeUntilTheyAreThere) {
+TEST_F(AlarmsInReview, OpenAndSayTheyComeUntilTheyAreThere) {
     screen.setFocus();
-    press(Qt::Key_M);
+    screen.turn(Action::nightAlarms);
     ASSERT_TRUE(table->isVisible());
     EXPECT_EQ(story->text(), QStringLiteral("Working out the alarms …"));
     screen.tellAlarms(alarmReview(threeHours()));
@@ -125,7 +125,7 @@ TEST_F(AlarmsInReview, OpenByMAndSayTheyComeUntilTheyAreThere) {
 TEST_F(AlarmsInReview, EnterGoesFromOneTimeToTheNextAndPointsAtItOnTheChart) {
     screen.tellAlarms(alarmReview(threeHours()));
     screen.setFocus();
-    press(Qt::Key_M);
+    screen.turn(Action::nightAlarms);
     press(Qt::Key_Down);
     press(Qt::Key_Down);
     EXPECT_TRUE(said->text().startsWith(QStringLiteral("firing overdue: 2 times")));
@@ -171,7 +171,7 @@ TEST_F(AlarmsInReview, AnotherShiftTakesThemAway) {
 TEST_F(AlarmsInReview, LettersAreAsLargeAsTheWidthBears) {
     screen.tellAlarms(alarmReview(threeHours()));
     screen.setFocus();
-    press(Qt::Key_M);
+    screen.turn(Action::nightAlarms);
     const Dress dress{Measure{96}, Look::day};
     EXPECT_LE(table->horizontalHeader()->length(), table->viewport()->width());
     EXPECT_GE(table->font().pixelSize(), dress.letters(mm::words).pixelSize());

@@ -118,8 +118,8 @@ protected:
     std::vector<Wanted> wanted_;
 };
 
-TEST_F(CorrectionByKeys, CListsEnterOpensAndEnterKeepsWhatWasTyped) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
+TEST_F(CorrectionByKeys, EnterOpensAndEnterKeepsWhatWasTyped) {
+    screen_.turn(Action::nightEntries);
     list(Qt::Key_Down);
     list(Qt::Key_Down);
     list(Qt::Key_Return);
@@ -141,7 +141,7 @@ TEST_F(CorrectionByKeys, CListsEnterOpensAndEnterKeepsWhatWasTyped) {
 }
 
 TEST_F(CorrectionByKeys, DeleteAsksOnceAndTakesBackTheSecondTime) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
+    screen_.turn(Action::nightEntries);
     list(Qt::Key_Delete);
     EXPECT_TRUE(wanted_.empty());
     EXPECT_TRUE(find<QLabel>("entryAnswer")->text().contains(QStringLiteral("fire lit")));
@@ -150,7 +150,7 @@ TEST_F(CorrectionByKeys, DeleteAsksOnceAndTakesBackTheSecondTime) {
 }
 
 TEST_F(CorrectionByKeys, WhatWasPutRightAlreadyCannotBeOpened) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
+    screen_.turn(Action::nightEntries);
     list(Qt::Key_Down);
     list(Qt::Key_Return);
     EXPECT_FALSE(find<QLineEdit>("entryFigure")->isVisible());
@@ -160,7 +160,7 @@ TEST_F(CorrectionByKeys, WhatWasPutRightAlreadyCannotBeOpened) {
 }
 
 TEST_F(CorrectionByKeys, EscapeLeavesTheFieldsThenTheListAndChangesNothing) {
-    QTest::keyClick(find<QTableWidget>("shifts"), Qt::Key_R);
+    screen_.turn(Action::nightEntries);
     list(Qt::Key_Return);
     QTest::keyClick(find<QLineEdit>("entryFigure"), Qt::Key_Escape);
     EXPECT_FALSE(find<QLineEdit>("entryFigure")->isVisible());

@@ -3,6 +3,7 @@
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/vessels/vessels_screen.h"
+#include "ui/words/hand_volume.h"
 
 #include <QLabel>
 #include <QSignalSpy>
@@ -176,6 +177,42 @@ TEST(DrawsView, PutsTheChecksBesideTheirDraws) {
     EXPECT_NEAR(view.draws[1].brix.value(), view.draws[1].checks[0], 0.05);
     EXPECT_EQ(view.draws[1].into, QStringLiteral("pail 4"));
     EXPECT_NEAR(view.least, 66.0, 1e-9);
+}
+
+// What is said is done, and measured: sugar and mass add up (sap of 2 brix weighs 1006.0 kg a cubic metre at 20 degC,
+// water 998.2: ICUMSA SPS-4, IAPWS), whatever the vessel, and with the jugs and spoons of either kitchen.
+TEST(Remedies, AsTheyAreSaidLandWithinATenthOfABrix) {
+    const DensityLimits limits{Brix::degrees(66.0), Brix::degrees(68.9), Brix::degrees(66.9), Brix::degrees(2.0)};
+    for (const Units units : {Units::us, Units::metric})
+        for (double mass = 1; mass < 300; mass *= 1.13)
+            for (double brix = 60; brix <= 74; brix += 0.37) {
+                Liquid content;
+                content.mass = mass;
+                content.sugar = mass * brix / 100;
+                const Remedy remedy = remedyOf(content, limits);
+                if (remedy.stirIn.si() <= 0 && remedy.boilOff.si() <= 0)
+                    continue;
+                const HandAmount sap = handAmount(remedy.stirIn, units, remedy.within);
+                const HandAmount water = handAmount(remedy.boilOff, units, remedy.within);
+                const double stirred = remedy.stirIn.si() > 0 ? sap.said.si() * 1006.0 : 0;
+                const double boiled = remedy.boilOff.si() > 0 ? water.said.si() * 998.2 : 0;
+                const double then = (content.sugar + stirred * 0.02) / (mass + stirred - boiled) * 100;
+                EXPECT_NEAR(then, 66.9, 0.1)
+                    << mass << " kg of " << brix << ": " << (stirred > 0 ? sap : water).text.toStdString();
+            }
+}
+
+TEST(HandAmount, IsAsFineAsItMustBeAndNoFiner) {
+    const auto said = [](double gallons, double within) {
+        return handAmount(Volume::gallon(gallons), Units::us, Volume::gallon(within)).text;
+    };
+    EXPECT_EQ(said(0.13, 0.01), QString::fromUtf8("1\u00a0pt"));
+    EXPECT_EQ(said(0.88, 0.01), QString::fromUtf8("3½\u00a0qt"));
+    // 0.13 gal are 2.08 cups: two and 1.28 tablespoons.
+    EXPECT_EQ(said(0.13, 0.0015), QString::fromUtf8("2\u00a0cup + 1\u00a0tbsp"));
+    EXPECT_EQ(said(0.002, 0.0002), QString::fromUtf8("1½\u00a0tsp")); // 1.54 of the 768 in a gallon
+    EXPECT_EQ(handAmount(Volume::litre(0.453), Units::metric, Volume::litre(0.001)).text,
+              QString::fromUtf8("453\u00a0mL"));
 }
 
 } // namespace
