@@ -2,6 +2,7 @@
 
 #include "app/version.h"
 #include "core/boil/log_limits.h"
+#include "ui/frame/languages.h"
 
 #include <CLI/CLI.hpp>
 
@@ -10,6 +11,14 @@
 namespace panside {
 
 namespace {
+
+// "en or fr"
+std::string codes() {
+    std::string all;
+    for (const std::string& code : languageCodes())
+        all += (all.empty() ? "" : " or ") + code;
+    return all;
+}
 
 constexpr auto whySwitch = "Show on the error stream why: each alarm, doubt, forecast and learned value";
 constexpr auto about =
@@ -107,7 +116,7 @@ private:
             ->needs("--rehearsal");
         auto* night = app_.add_flag("--night", console_.night, "Dim and warm, for eyes used to the dark");
         app_.add_flag("--day", console_.day, "Dark on light, for a room with windows")->excludes(night);
-        app_.add_option("--language", console_.language, "en or fr")->check(CLI::IsMember({"en", "fr"}));
+        app_.add_option("--language", console_.language, codes())->check(CLI::IsMember(languageCodes()));
         app_.add_option("--units", console_.units, "us (degF, gal, in, lb) or metric (degC, L, mm, kg)")
             ->check(CLI::IsMember({"us", "metric"}));
     }
@@ -229,8 +238,9 @@ private:
                 ->excludes(recall);
         for (auto* one : {lots, book, recall, route})
             one->excludes(shift)->excludes("--season");
-        command->add_option("--language", report_.language, "en or fr, of .pdf and .xlsx; otherwise as in the console")
-            ->check(CLI::IsMember({"en", "fr"}));
+        command
+            ->add_option("--language", report_.language, codes() + ", of .pdf and .xlsx; otherwise as in the console")
+            ->check(CLI::IsMember(languageCodes()));
         command->add_option("--units", report_.units, "us or metric; otherwise as in the console")
             ->check(CLI::IsMember({"us", "metric"}));
     }

@@ -19,7 +19,7 @@ struct ConsoleRequest {
     double speed = 1;                  // of the rehearsal's clock
     bool night = false;
     bool day = false;
-    std::string language; // "en", "fr"; empty: the system's
+    std::string language; // a code of languages(); empty: the system's
     std::string units;    // "us", "metric"; empty: as last chosen
 };
 struct ReplayRequest {

@@ -74,11 +74,11 @@ struct ConsoleShift {
     }
     void show() {
         const auto open = watched->openShift();
-        session->watch(open ? watched->facts(open->id) : std::vector<Boil::Entry>{}, notice().toStdString());
+        session->watch(open ? watched->facts(open->id) : Facts{}, notice().toStdString());
     }
     void takeUp(Journal journal) {
         const auto shift = journal.openShift();
-        auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        auto facts = shift ? journal.facts(shift->id) : Facts{};
         session->letGo();
         watched.reset();
         session->takeUp(keeperIn(std::move(journal)), std::move(facts));
@@ -109,7 +109,7 @@ ConsoleShift openSound(const std::filesystem::path& place) {
         kept.show();
     } else {
         const auto shift = journal.openShift();
-        auto facts = shift ? journal.facts(shift->id) : std::vector<Boil::Entry>{};
+        auto facts = shift ? journal.facts(shift->id) : Facts{};
         kept.session.emplace(keeperIn(std::move(journal)));
         kept.session->resume(std::move(facts));
     }

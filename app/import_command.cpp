@@ -168,6 +168,7 @@ bool importAsBook(Journal& journal, const std::string& text, const std::string& 
 int importCommand(const ImportRequest& request, std::ostream& out, std::ostream& err) {
     int result = status::done;
     auto answers = nlohmann::json::array();
+    std::vector<std::string> changed;
     try {
         auto journal = journalToWrite(request.journal);
         // A day book may name vessels that only a shift named: the shifts come first.
@@ -175,6 +176,8 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
         for (const auto& log : request.logs)
             logs.emplace_back(log, request.mapping.empty() ? bookText(log) : std::nullopt);
         std::stable_partition(logs.begin(), logs.end(), [](const auto& log) { return !log.second; });
+        HouseReader reader;
+        const auto before = anyPacked(journal) ? reader.read(journal, {}) : nullptr;
         for (const auto& [log, book] : logs) {
             const auto place = calledPlace(log);
             try {
@@ -197,12 +200,17 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
                 result = std::max(result, statusOf(fault.trouble()));
             }
         }
+        // What it changes for what was packed before.
+        if (before)
+            changed = newlyMarked(*before, *reader.read(journal, {}));
     } catch (const JournalError& trouble) {
         err << trouble.what() << '\n';
         result = statusOf(trouble.trouble());
     }
+    for (const std::string& says : changed)
+        (request.json ? err : out) << says << '\n';
     if (request.json)
-        out << nlohmann::json{{"logs", answers}}.dump(2) << '\n';
+        out << nlohmann::json{{"logs", answers}, {"changed", changed}}.dump(2) << '\n';
     return result;
 }
 

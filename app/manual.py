@@ -66,9 +66,11 @@ input{font:inherit;width:100%;box-sizing:border-box;padding:.4em}table{border-co
 td,th{border:1px solid var(--line);padding:.3em .6em;text-align:left;vertical-align:top}pre{overflow-x:auto;padding:.6em;border:1px solid var(--line)}
 img{max-width:100%}#found p{margin:.2em 0 .8em;color:var(--quiet)}
 """
-SEARCH = """const field=document.getElementById("search"),found=document.getElementById("found"),main=document.querySelector("main");
-field.addEventListener("input",()=>{const words=field.value.toLowerCase().split(/\\s+/).filter(w=>w);main.hidden=words.length>0;
-found.hidden=!words.length;found.replaceChildren();for(const page of pages){const text=page.text.toLowerCase();
+# Without its accents a word is found too, as a hurried hand types it.
+SEARCH = """const plain=t=>t.toLowerCase().normalize("NFD").replace(/[\\u0300-\\u036f]/g,"");
+const field=document.getElementById("search"),found=document.getElementById("found"),main=document.querySelector("main");
+field.addEventListener("input",()=>{const words=plain(field.value).split(/\\s+/).filter(w=>w);main.hidden=words.length>0;
+found.hidden=!words.length;found.replaceChildren();for(const page of pages){const text=plain(page.text);
 if(!words.length||!words.every(w=>text.includes(w)))continue;const at=Math.max(0,text.indexOf(words[0])-80);
 const link=document.createElement("a");link.href=page.file;link.textContent=page.title;const about=document.createElement("p");
 about.textContent="… "+page.text.slice(at,at+240)+" …";found.append(link,about);}

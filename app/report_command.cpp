@@ -6,13 +6,13 @@
 #include "core/shift/season_book.h"
 #include "core/shift/shift_clock.h"
 #include "ui/frame/choices.h"
+#include "ui/frame/languages.h"
 #include "ui/report/ledger_paper.h"
 #include "ui/report/shift_report.h"
 #include "ui/sap/route_view.h"
 #include "ui/season/season_report.h"
 
 #include <QApplication>
-#include <QTranslator>
 #include <algorithm>
 #include <ostream>
 
@@ -31,10 +31,7 @@ public:
             choices_.language = QString::fromStdString(request.language);
         if (!request.units.empty())
             choices_.units = request.units == "us" ? Units::us : Units::metric;
-        const bool french = choices_.language == QLatin1String("fr");
-        QLocale::setDefault(QLocale{french ? QStringLiteral("fr_CA") : QStringLiteral("en_US")});
-        if (french && translator_.load(QStringLiteral("panside_fr"), QStringLiteral(":/translations")))
-            QCoreApplication::installTranslator(&translator_);
+        spoken_.speak(choices_.language);
     }
     Units units() const { return choices_.units; }
 
@@ -43,7 +40,7 @@ private:
     char name_[8] = "panside";
     char* words_[2] = {name_, nullptr};
     std::optional<QApplication> application_;
-    QTranslator translator_;
+    Spoken spoken_;
     Choices choices_;
 };
 

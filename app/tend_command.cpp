@@ -55,7 +55,7 @@ Session sessionOn(const std::filesystem::path& place, std::ostream& err) {
         auto journal = journalToWrite(place);
         doubtClock(journal.latest(), err);
         const auto open = journal.openShift();
-        auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
+        auto facts = open ? journal.facts(open->id) : Facts{};
         Session session{keeperIn(std::move(journal))};
         session.resume(std::move(facts));
         return session;

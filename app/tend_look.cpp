@@ -33,9 +33,7 @@ std::variant<LookChoices, std::string> servedAt(const std::string& text) {
 TendLook::TendLook(const LookChoices& place) : place_{place} {
     const Choices choices = Choices::load();
     units_ = choices.units;
-    QLocale::setDefault(QLocale{choices.language == "fr" ? QStringLiteral("fr_CA") : QStringLiteral("en_US")});
-    if (words_.load(QStringLiteral("panside_") + choices.language, QStringLiteral(":/translations")))
-        QCoreApplication::installTranslator(&words_);
+    spoken_.speak(choices.language);
     place_.key = QString::fromStdString(newKey());
 }
 

@@ -1,9 +1,9 @@
 #pragma once
 // The look in of a boil without a screen: the sentence and the cards that a board would show.
 #include "ui/board/falling_clock.h"
+#include "ui/frame/languages.h"
 #include "ui/lookin/looked_at.h"
 
-#include <QTranslator>
 #include <iosfwd>
 #include <string>
 
@@ -23,7 +23,7 @@ public:
 private:
     LookChoices place_;
     Units units_;
-    QTranslator words_;
+    Spoken spoken_;
     FallingClock fireClock_;
     LookedAt looked_;
 };

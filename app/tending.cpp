@@ -92,8 +92,8 @@ void Tending::inputEnded() {
     second_.stop();
     if (house_)
         house_->wait();
-    const auto& facts = session_.boil().facts();
-    const auto last = facts.empty() ? session_.now() : facts.back().fact.at;
+    const Facts& facts = session_.boil().facts();
+    const auto last = facts.empty() ? session_.now() : facts.at(facts.size() - 1);
     say(std::chrono::ceil<std::chrono::seconds>(last));
     QCoreApplication::quit();
 }

@@ -1,6 +1,7 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/boil/shift_log.h"
+#include "core/ledger/doubt.h"
 #include "core/ledger/trace.h"
 #include "core/shift/house_ledger.h"
 
@@ -42,6 +43,12 @@ Json jsonOf(const Trace& trace) {
     return json;
 }
 
+void addDoubt(Json& json, const Vessel& vessel) {
+    json["sugarUncertaintyKg"] = sugarDoubt(vessel);
+    if (vessel.unwritten)
+        json["notMeasuredSince"] = {{"from", textOf(vessel.unwritten->from)}, {"to", textOf(vessel.unwritten->to)}};
+}
+
 std::string dayOf(Instant at) { return textOf(at).substr(0, 16); }
 
 void say(const TraceEntry& entry, std::ostream& out) {
@@ -73,7 +80,10 @@ int traceCommand(const TraceRequest& request, std::ostream& out, std::ostream& e
             return status::refused;
         }
         if (request.json) {
-            out << jsonOf(*trace).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
+            Json json = jsonOf(*trace);
+            if (const auto vessel = house.ledger().vesselNamed(request.name); vessel && trace->kind != TraceKind::lot)
+                addDoubt(json, house.ledger().vessels()[*vessel]);
+            out << json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
             return status::done;
         }
         out << nameOf(trace->kind) << ' ' << trace->of << fmt::format(": {:.2f} L", trace->volume.litre());

@@ -1,15 +1,12 @@
 // alarm_table: how early a scorch is called, how often an alarm is false, how soon a dead probe is noticed; against the
 // truth of made-up boils. Exit 1 if a limit is not kept.
-#include "core/boil/alarm_history.h"
-#include "core/boil/shift_log.h"
+#include "tests/alarms/calm.h"
 #include "tests/judge/watched.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 #include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <map>
 #include <optional>
 
@@ -18,14 +15,6 @@ using namespace panside::judge;
 
 namespace {
 using Readings = std::vector<Series>;
-int broken = 0;
-std::uint64_t others = 0; // added to every seed: other rigs
-
-void verdict(bool kept) {
-    fmt::print("  {}\n", kept ? "kept" : "NOT KEPT");
-    broken += kept ? 0 : 1;
-}
-
 // Harm: the syrup pan dry (under 5 mm) or its draw-off past 75 Brix.
 bool dry(const RehearsalTruth& truth) { return truth.panDepth.millimetre() < 5; }
 bool tooHeavy(const RehearsalTruth& truth) { return truth.drawOff.degrees() > 75; }
@@ -235,71 +224,6 @@ void falseAlarms(int boils, bool tell) {
     verdict(all * 12 / hours < 1 && falses[Alarm::scorch_risk] == 0);
 }
 
-// Alarms begun in an hour, each counted, right or not: from an hour after the first fact to an hour and a half before
-// the crew stops firing, or to the end of the facts.
-class CalmHours {
-public:
-    void add(const std::string& name, const std::vector<Boil::Entry>& facts, bool apart) {
-        const AlarmHistory history = alarmHistory(facts);
-        Instant until = history.until;
-        for (const auto& [id, fact] : facts)
-            if (std::holds_alternative<Shutdown>(fact.what))
-                until = std::min(until, fact.at - std::chrono::minutes{90});
-        const Instant from = history.from + std::chrono::hours{1};
-        const double hours = std::max(0.0, secondsBetween(from, until)) / 3600;
-        std::map<Alarm, int> begun;
-        for (const AlarmSpan& span : history.spans)
-            if (span.began >= from && span.began < until)
-                ++begun[span.alarm];
-        if (apart)
-            say(name, begun, hours);
-        for (const auto& [alarm, times] : begun)
-            begun_[alarm] += times;
-        hours_ += hours;
-    }
-    void sum() const { verdict(say("all", begun_, hours_) < 1); }
-
-private:
-    static double say(const std::string& name, const std::map<Alarm, int>& begun, double hours) {
-        int all = 0;
-        std::string which;
-        for (const auto& [alarm, times] : begun) {
-            all += times;
-            which += fmt::format(" {} {}", nameOf(alarm), times);
-        }
-        fmt::print("{:<28}{:>7.1f} h{:>8.2f} an hour {}\n", name, hours, all / std::max(hours, 1e-9), which);
-        return all / std::max(hours, 1e-9);
-    }
-    std::map<Alarm, int> begun_;
-    double hours_ = 0;
-};
-
-void calm(int boils, const std::vector<std::string>& logs) {
-    fmt::print(
-        "\nAlarms begun in a calm hour: rehearsed nights in which nothing fails and nobody forgets; under 1 wanted\n");
-    CalmHours nights;
-    for (int i = 1; i <= boils; ++i) {
-        const std::uint64_t seed = 23000 + others + static_cast<std::uint64_t>(i);
-        auto options = anyBoil(seed);
-        options.probe.spikesPerHour = options.probe.splashesPerHour = options.probe.foamsPerHour = 0;
-        options.fire.forgets = 0;
-        options.crew.forgetsToClose = 0;
-        Watched boil{options, seed};
-        while (boil.second() && boil.since() < 12 * 3600)
-            ;
-        nights.add(fmt::format("seed {}", seed), boil.facts(), boils <= 10);
-    }
-    nights.sum();
-    for (const std::string& name : logs) {
-        std::ifstream in{name, std::ios::binary};
-        const ReadLog log = readLog(std::string{std::istreambuf_iterator<char>{in}, {}});
-        std::vector<Boil::Entry> facts;
-        for (const Fact& fact : log.facts)
-            facts.push_back({static_cast<FactId>(facts.size()), fact});
-        CalmHours{}.add(name.substr(name.rfind('/') + 1), facts, true);
-    }
-}
-
 void deadProbes(int rigs) {
     fmt::print("\nA dead syrup-pan probe while boiling, s until it is called\n{:<28}{:>8}{:>9}{:>8}{:>8}{:>8}\n", "",
                "times", "called", "median", "most", "wanted");
@@ -340,7 +264,7 @@ void deadProbes(int rigs) {
 } // namespace
 
 int main(int argc, char** argv) {
-    bool full = false, tell = false, brief = false;
+    bool full = false, tell = false, brief = false, calmAlone = false;
     std::vector<std::string> logs;
     for (int i = 1; i < argc; ++i) {
         if (std::string_view{argv[i]} == "--full") {
@@ -349,14 +273,17 @@ int main(int argc, char** argv) {
             brief = true;
         } else if (std::string_view{argv[i]} == "--tell") {
             tell = true;
+        } else if (std::string_view{argv[i]} == "--calm") {
+            calmAlone = true;
         } else if (argv[i][0] != '-') {
             logs.emplace_back(argv[i]);
         } else if (std::string_view{argv[i]} == "--others" && i + 1 < argc) {
             others = std::strtoull(argv[++i], nullptr, 10);
         } else {
-            fmt::print("alarm_table [--full | --short] [--tell] [--others N] [LOG...]\n"
+            fmt::print("alarm_table [--full | --short | --calm] [--tell] [--others N] [LOG...]\n"
                        "  --full      ten rigs a case and 120 h of boil; else three and 24 h\n"
                        "  --short     one rig a case and 12 h\n"
+                       "  --calm      calm nights alone\n"
                        "  --tell      describe each false alarm\n"
                        "  --others N  other rigs: N is added to every seed\n"
                        "  LOG         how many alarms begin in an hour of it\n");
@@ -364,10 +291,12 @@ int main(int argc, char** argv) {
         }
     }
     const auto times = [&](int usual) { return full ? 10 : brief ? 1 : usual; };
-    scorch(times(3), tell);
-    falseAlarms(times(2), tell);
     if (!brief) // of one night it says nothing
         calm(times(3), logs);
+    if (calmAlone)
+        return broken > 0 ? 1 : 0;
+    scorch(times(3), tell);
+    falseAlarms(times(2), tell);
     deadProbes(times(3));
     return broken > 0 ? 1 : 0;
 }

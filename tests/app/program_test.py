@@ -3,6 +3,7 @@
 PANSIDE names the program, PANSIDE_SOURCE the tree. Needs nothing beyond the standard library; the window's tests need Xvfb and
 xdotool.
 """
+import csv
 import datetime
 import hashlib
 import json
@@ -151,6 +152,107 @@ class Logs(Place):
         self.run_it("report", "--journal", "j.db", "--season", "soon", status=2)
 
 
+class Seasons(Place):
+    """The made-up season of both houses against its truth, by the commands alone."""
+
+    LOST_WEEK = ("2027-03-08", "2027-03-15")
+
+    def book(self, journal, house, without=None):
+        """Kilograms of sugar and their doubt by vessel, and what the balance says, out of the inspector's book."""
+        kept = self.folder / journal
+        kept.mkdir()
+        for log in sorted(house.glob("*.csv")):
+            rows = log.read_text().splitlines(True)
+            if without:
+                rows = rows[:1] + [row for row in rows[1:] if not without[0] <= row[:10] < without[1]]
+            if len(rows) > 1:
+                (kept / log.name).write_text("".join(rows))
+        self.run_it("import", *sorted(kept.glob("*.csv")), "--journal", f"{journal}.db")
+        said, at, held = self.run_it("report", "--journal", f"{journal}.db", "--book").stdout, None, {}
+        for row in csv.reader(said.splitlines()):
+            at = row[0] if len(row) == 1 else None if not row else at
+            if at == "Vessels" and len(row) == 8 and row[0] != "vessel":
+                held[row[0]] = (float(row[5]), float(row[6]), row[7])
+        return held, {row[0]: row[1] for row in csv.reader(said.splitlines()) if len(row) == 2}
+
+    def test_sugar_in_every_vessel_and_pan_is_the_truth_or_within_what_is_said(self):
+        for seed in (1, 3):
+            self.run_it("rehearse", "--season", "--seed", seed, "--out", f"made{seed}")
+            for house in ("small", "large"):
+                place = self.folder / f"made{seed}" / house
+                made = json.loads((place / "truth.json").read_text())
+                truth = {name: one["sugarKg"] for name, one in made["vessels"].items()}
+                truth["the pans"] = made["pans"]["sugarKg"]
+                held, balance = self.book(f"all-{house}-{seed}", place)
+                self.assertEqual(set(held), set(truth))
+                for name, kg in truth.items():
+                    self.assertAlmostEqual(held[name][0], kg, delta=0.011, msg=f"{house} {seed} {name}")
+                self.assertLess(abs(float(balance["does not close"].split(" ")[0])), 0.11)
+                lost, balance = self.book(f"lost-{house}-{seed}", place, self.LOST_WEEK)
+                wrong = 0
+                for name, kg in truth.items():
+                    book, doubt, silence = lost[name]
+                    wrong += abs(book - kg) > 0.1
+                    self.assertLessEqual(abs(book - kg), doubt + 0.011, f"{house} {seed} {name}: {lost[name]}")
+                    self.assertTrue(silence or doubt <= max(0.5, 0.45 * max(book, kg)), f"{name}: {lost[name]}")
+                self.assertGreater(wrong, 0, "the week mattered")
+                self.assertTrue(any(silence for _, _, silence in lost.values()))
+
+
+class BadSap(Place):
+    """What people write wrong of sap: marked or refused with its line and what was likely meant, never forced to balance."""
+
+    TANKS = HEADER + "".join(f"2027-03-01T06:00:00Z,vessel,{litres},L,name={name};kind={kind}\n" for name, kind, litres in (
+        ("north", "gather", 1000), ("truck", "truck", 1000), ("house tank", "hold", 3000), ("sweet", "concentrate", 500),
+        ("old", "gather", 800))) + "2027-03-01T07:00:00Z,vessel,,,name=old;out=yes\n"
+    SAP = "09:00:00Z,gathered,900,L,to=north;brix=2"
+
+    def told(self, *rows, status=0):
+        book = self.write("book.csv", self.TANKS + "".join(f"2027-03-02T{row}\n" for row in rows))
+        checked = self.run_it("check", book, status=status)
+        journal = self.folder / "j.db"
+        journal.unlink(missing_ok=True)
+        kept = self.run_it("import", book, "--journal", journal, status=status)
+        for line in (checked.stdout + checked.stderr).splitlines():
+            if line.startswith(f"{book}:") and line[len(str(book)) + 1].isdigit():
+                self.assertIn(line, kept.stdout + kept.stderr)
+        if status:
+            self.assertIn("nothing was imported", kept.stderr)
+            return checked.stdout + checked.stderr, {}
+        said = self.run_it("report", "--journal", journal, "--book").stdout
+        return checked.stdout, {row[0]: row for row in csv.reader(said.splitlines()) if row}
+
+    def test_what_does_not_fit_is_kept_and_marked_with_the_entry_that_does_not(self):
+        for rows, mark in (
+                ((self.SAP, "11:00:00Z,gathered,300,L,to=north;brix=2"), "200.0 L over its rim of 1000.0 L. The entry before it, of "
+                 "2027-03-02T09:00:00Z, does not fit"),
+                ((self.SAP, "10:00:00Z,moved,1400,L,from=north;to=house tank"), "500.0 L more were taken out"),
+                (("09:00:00Z,gathered,300,L,to=north;brix=22",), "Did you mean 2.2?"),
+                ((self.SAP, "10:00:00Z,concentrated,100,L,from=north;to=sweet;brix=1.8"), "thinner than the 2.0"),
+                (("09:00:00Z,gathered,300,L,to=old;brix=2",), "old was retired before this")):
+            self.assertIn(mark, self.told(*rows)[0])
+
+    def test_a_ring_of_tanks_and_what_is_lost_with_a_name_balance_without_force(self):
+        said, book = self.told(self.SAP, "10:00:00Z,moved,300,L,from=north;to=truck", "10:10:00Z,moved,100,L,from=truck;to=north",
+                               "10:20:00Z,moved,100,L,from=north;to=truck", "11:00:00Z,lost,300,L,from=truck;why=spilled",
+                               "12:00:00Z,lost,,,from=north;why=sour")
+        self.assertIn("0 marks", said)
+        self.assertEqual(book["does not close"][1].split(" ")[0].lstrip("-"), "0.0")
+        self.assertAlmostEqual(float(book["lost: spilled"][1]) + float(book["lost: sour"][1]), float(book["gathered"][1]), delta=0.11)
+        _, book = self.told(self.SAP, "18:00:00Z,dipped,960,L,in=north")
+        self.assertAlmostEqual(float(book["does not close"][1].split(" ")[0]), 60 * 1.006 * 0.02, delta=0.11)
+
+    def test_water_through_the_membrane_is_no_sea(self):
+        said, _ = self.told("09:00:00Z,gathered,100,L,to=north;brix=0", "10:00:00Z,concentrated,20,L,from=north;to=sweet;brix=8")
+        self.assertNotRegex(said, r"[0-9]{5}")
+
+    def test_heat_that_cannot_be_is_refused(self):
+        self.assertIn("Did you mean 38 degF?", self.told("09:00:00Z,gathered,300,L,to=north;brix=2.2;temp=380degF", status=1)[0])
+        night = self.write("night.csv", HEADER + "2027-03-02T17:00:00Z,sap_in,300,L,brix=2.2;temp=380degF\n")
+        said = self.run_it("check", night, status=1)
+        self.assertIn("Did you mean 38 degF?", said.stdout + said.stderr)
+
+
 class BadInput(Place):
     def test_a_bad_row_is_named_and_nothing_is_imported(self):
         log = self.write("bad.csv", HEADER + "2027-03-14T21:00:00Z,syrup_pan,100,degC,\n"
@@ -248,6 +350,32 @@ class BadInput(Place):
                      ":6:26: value 120 cannot be: it must be 0 to 80 percent. Did you mean 12 percent?",
                      ":7:33: tank_level 2000000 cannot be true; kept, and not believed."):
             self.assertIn("wood.csv" + line, told)
+
+    def test_an_import_says_what_it_changes_for_packed_lots(self):
+        head = "time,what,value,unit,detail\n"
+        (self.folder / "book.csv").write_text(head + """2027-03-01T06:00:00Z,vessel,400,L,name=barrel;kind=hold
+2027-03-01T06:00:00Z,vessel,300,L,name=feed;kind=feed
+2027-03-01T06:00:00Z,vessel,20,L,name=pail 3;kind=pail
+2027-03-05T09:00:00Z,gathered,300,L,to=barrel;from=buckets;brix=2
+2027-03-05T18:00:00Z,bought,5,L,what=syrup;from=neighbour;vessel=pail 3;brix=66.9
+2027-03-06T12:00:00Z,packed,8,,lot=A;from=pail 3;size=0.5L;capped=84degC
+2027-03-06T13:00:00Z,shipped,4,,lot=A;size=0.5L;to=Corner Shop
+""")
+        (self.folder / "night.csv").write_text(head + """2027-03-05T17:00:00Z,sap_in,,,from=barrel
+2027-03-05T17:10:00Z,tank_level,300,L,
+2027-03-05T19:00:00Z,tank_level,150,L,
+2027-03-05T19:00:00Z,defoamer,2,,kind=butter
+2027-03-05T19:01:00Z,draw_open,,,
+2027-03-05T19:05:00Z,draw_close,3,L,to=pail 3
+2027-03-05T22:00:00Z,shift_end,,,
+""")
+        first = self.run_it("import", self.folder / "book.csv", "--journal", "j.db").stdout
+        self.assertNotIn("lot A", first)
+        later = self.run_it("import", self.folder / "night.csv", "--journal", "j.db").stdout
+        self.assertIn("lot A (8 × 0.5L; Corner Shop 4): held from now on; milk in it.", later)
+        self.assertIn("the row of 2027-03-06T12:00:00Z: lot A: milk in it", later)
+        # What is marked stays marked when the file is looked at again.
+        self.assertIn("book.csv:7: lot A: milk in it", self.run_it("check", self.folder / "book.csv", "--journal", "j.db").stdout)
 
     def test_of_two_fires_the_next_to_fall_due_is_called(self):
         # Eight minutes a load the one, twelve the other: 22:36 and 22:38 the last, so 22:44 and then 22:50.

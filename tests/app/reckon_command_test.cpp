@@ -104,7 +104,7 @@ TEST(ReckonCommand, RefusesAnAmountWith1AndAQuestionWith2) {
     EXPECT_EQ(amount.status, 1);
     EXPECT_EQ(amount.out, "");
     EXPECT_EQ(amount.err,
-              "panside reckon boiling --pressure 29.9kPa: it must lie from 50 to 110 kPa. Was 29.9inHg meant?\n");
+              "panside reckon boiling --pressure 29.9kPa: it must lie from 50 to 110 kPa. Did you mean 29.9inHg?\n");
     EXPECT_EQ(ran({}).status, 2);
     EXPECT_EQ(ran({"nonsense"}).status, 2);
     EXPECT_EQ(ran({"boiling"}).status, 2);

@@ -37,7 +37,7 @@ void moveTo(const char* zone) {
 Session takenUp(const fs::path& place, Clocks& clocks) {
     Journal journal = Journal::open(place);
     const auto open = journal.openShift();
-    auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
+    auto facts = open ? journal.facts(open->id) : Facts{};
     Session session{keeperIn(std::move(journal)), clocks.clock()};
     session.resume(std::move(facts));
     return session;

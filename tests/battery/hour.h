@@ -41,7 +41,8 @@ inline std::vector<std::vector<panside::Fact>> scriptedHour() {
 inline std::vector<std::string> rowsOf(const panside::Journal& journal) {
     std::vector<std::string> rows;
     for (const auto& shift : journal.shifts()) {
-        auto facts = journal.facts(shift.id);
+        const auto kept = journal.facts(shift.id);
+        std::vector facts(kept.begin(), kept.end());
         std::sort(facts.begin(), facts.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
         for (const auto& entry : facts)
             rows.push_back(panside::rowOf(entry.fact));

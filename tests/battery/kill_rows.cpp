@@ -41,7 +41,7 @@ private:
 Session resumed(const fs::path& place) {
     Journal journal = Journal::open(place);
     const auto open = journal.openShift();
-    auto facts = open ? journal.facts(open->id) : std::vector<Boil::Entry>{};
+    auto facts = open ? journal.facts(open->id) : Facts{};
     Session session{keeperIn(std::move(journal))};
     session.resume(std::move(facts));
     return session;

@@ -38,7 +38,7 @@ public:
     Picture picture() const { return boil_.pictureAt(at()); }
     const RehearsalTruth& truth() const { return plant_.truth(); }
     Rehearsal& plant() { return plant_; }
-    const std::vector<Boil::Entry>& facts() const { return boil_.facts(); }
+    const Facts& facts() const { return boil_.facts(); }
 
 private:
     Instant begins_;

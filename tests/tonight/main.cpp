@@ -84,7 +84,7 @@ struct House {
         truth.sugarDrawn = plant.truth().sugarDrawn.kilogram();
         Load all;
         all.mass = plant.truth().woodLoaded;
-        all.moisture = one.fire.moisture;
+        all.moisture = WetBasis{one.fire.moisture};
         truth.cords = cordsOf(all).value_or(0);
         return truth;
     }
