@@ -62,7 +62,11 @@ class Installed(unittest.TestCase):
 
     def test_metainfo_is_valid_and_of_this_version(self):
         place = self.share / "metainfo" / "org.panside.panside.metainfo.xml"
-        self.good("appstreamcli", "validate", "--no-net", "--pedantic", place)
+        # Panside has no page on the net: the one thing that AppStream 1.0 may warn of.
+        status, said = run("appstreamcli", "validate", "--no-net", "--pedantic", place)
+        faults = [line for line in said.splitlines() if line.startswith(("E:", "W:"))]
+        self.assertTrue(status == 0 or faults, said)
+        self.assertEqual([line for line in faults if "url-homepage-missing" not in line], [])
         component = xml.etree.ElementTree.parse(place).getroot()
         version = self.good(self.panside, "--version", env=self.surroundings).split()[1]
         self.assertEqual(component.find("releases/release").get("version"), version)
