@@ -2,6 +2,7 @@
 
 #include "ui/look/units.h"
 #include "ui/vessels/vessels_view.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -11,7 +12,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Touched", text); }
-QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
 QString shareWords(const TouchedLot& lot) {
     if (!lot.share)

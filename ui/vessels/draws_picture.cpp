@@ -4,6 +4,7 @@
 #include "ui/look/roles.h"
 #include "ui/look/wall_clock.h"
 #include "ui/vessels/vessels_view.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -15,8 +16,6 @@ namespace {
 
 constexpr std::size_t drawsShown = 12;
 constexpr double lowest = 62.5, highest = 70.5; // brix: what lies outside stands at the edge
-
-QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
 } // namespace
 

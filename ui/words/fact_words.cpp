@@ -6,6 +6,7 @@
 #include "ui/words/alarm_words.h"
 #include "ui/words/book_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/said.h"
 #include "ui/words/setting_words.h"
 
 #include <QCoreApplication>
@@ -16,7 +17,6 @@ namespace panside {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("FactWords", text); }
-QString utf8(const std::string& text) { return QString::fromStdString(text); }
 
 // "fired" and what is known besides, with commas between.
 QString withDetails(const QString& what, QStringList details) {
