@@ -38,10 +38,6 @@
 <context>
     <name>panside::ReviewScreen</name>
     <message>
-        <source>Past forecasts</source>
-        <translation>Prévisions passées</translation>
-    </message>
-    <message>
         <source>No draw was predicted in it.</source>
         <translation>Aucune coulée n'y a été prévue.</translation>
     </message>

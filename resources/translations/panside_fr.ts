@@ -1842,30 +1842,6 @@
 <context>
     <name>panside::ReviewScreen</name>
     <message>
-        <source>Open</source>
-        <translation>Ouvrir</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
-    </message>
-    <message>
-        <source>Overlay</source>
-        <translation>Superposer</translation>
-    </message>
-    <message>
-        <source>Space</source>
-        <translation>Espace</translation>
-    </message>
-    <message>
-        <source>Write its log</source>
-        <translation>Écrire son registre</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>No shift yet. The first entry of a boil begins one.</source>
         <translation>Pas encore de quart. La première entrée d'une bouillée en ouvre un.</translation>
     </message>

@@ -135,6 +135,33 @@
     </message>
 </context>
 <context>
+    <name>panside::ShiftsPane</name>
+    <message>
+        <source>Open</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Overlay</source>
+        <translation>Superposer</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Write its log</source>
+        <translation>Écrire son registre</translation>
+    </message>
+    <message>
+        <source>Past forecasts</source>
+        <translation>Prévisions passées</translation>
+    </message>
+</context>
+<context>
     <name>panside::Desk</name>
     <message>
         <source>Not on the disk yet. Trying again each second.</source>

@@ -362,14 +362,6 @@
         <translation>Autre saison</translation>
     </message>
     <message>
-        <source>What pays</source>
-        <translation>Ce qui rapporte</translation>
-    </message>
-    <message>
-        <source>Past forecasts</source>
-        <translation>Prévisions passées</translation>
-    </message>
-    <message>
         <source>On paper</source>
         <translation>Sur papier</translation>
     </message>
@@ -390,10 +382,6 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>a name, a wood, an alarm, a date</source>
-        <translation>un nom, un bois, une alarme, une date</translation>
-    </message>
-    <message>
         <source>No shift yet. The first entry of a boil begins one.</source>
         <translation>Pas encore de quart. La première entrée d'une bouillée en ouvre un.</translation>
     </message>
@@ -404,14 +392,6 @@
     <message>
         <source>By evaporation</source>
         <translation>Par évaporation</translation>
-    </message>
-    <message>
-        <source>Two shifts side by side</source>
-        <translation>Deux quarts côte à côte</translation>
-    </message>
-    <message>
-        <source>the second less the first</source>
-        <translation>la seconde moins la première</translation>
     </message>
     <message>
         <source>Two are marked: B lays their accounts side by side.</source>
@@ -425,9 +405,16 @@
         <source>Mark two shifts first, with Space.</source>
         <translation>Marquez d'abord deux quarts, avec Espace.</translation>
     </message>
+</context>
+<context>
+    <name>panside::SeasonTableLeaf</name>
     <message>
-        <source>Was the forecast right? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
-        <translation>La prévision disait-elle vrai? Coulées jusqu'ici : %1. L'anneau est ce qui était promis, la barre ce qui est venu, aussi sûrement que tant de coulées peuvent le dire (95 %).</translation>
+        <source>Filter</source>
+        <translation>Filtrer</translation>
+    </message>
+    <message>
+        <source>a name, a wood, an alarm, a date</source>
+        <translation>un nom, un bois, une alarme, une date</translation>
     </message>
     <message numerus="yes">
         <source>%n still being worked out</source>
@@ -435,6 +422,24 @@
             <numerusform>%n encore en calcul</numerusform>
             <numerusform>%n encore en calcul</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>panside::BesideLeaf</name>
+    <message>
+        <source>Two shifts side by side</source>
+        <translation>Deux quarts côte à côte</translation>
+    </message>
+    <message>
+        <source>the second less the first</source>
+        <translation>la seconde moins la première</translation>
+    </message>
+</context>
+<context>
+    <name>panside::CalibrationLeaf</name>
+    <message>
+        <source>Was the forecast right? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
+        <translation>La prévision disait-elle vrai? Coulées jusqu'ici : %1. L'anneau est ce qui était promis, la barre ce qui est venu, aussi sûrement que tant de coulées peuvent le dire (95 %).</translation>
     </message>
 </context>
 <context>

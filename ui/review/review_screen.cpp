@@ -1,16 +1,14 @@
 #include "ui/review/review_screen.h"
 
-#include "ui/look/press.h"
 #include "ui/review/alarms_pane.h"
 #include "ui/review/entries_pane.h"
 #include "ui/review/score_words.h"
+#include "ui/review/shifts_pane.h"
 
 #include <QEvent>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QStackedWidget>
-#include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -22,52 +20,24 @@ constexpr double leastChart = 40; // mm: lower, it says nothing
 } // namespace
 
 ReviewScreen::ReviewScreen(QWidget* parent)
-    : QWidget{parent}, lower_{new QStackedWidget}, table_{new QTableWidget}, entries_{new EntriesPane},
-      alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel}, open_{new Press},
-      lay_{new Press}, from_{new Press}, forecasts_{new Press}, export_{new Press} {
+    : QWidget{parent}, lower_{new QStackedWidget}, shifts_{new ShiftsPane{[this](const QKeyEvent& pressed) {
+          return act(pressed.key()) || chart_->press(pressed);
+      }}},
+      entries_{new EntriesPane}, alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
-    column_ = new QVBoxLayout{this};
-    column_->addWidget(story_);
-    column_->addWidget(chart_, 8);
-    auto* list = new QWidget;
-    auto* below = new QVBoxLayout{list};
-    below->setContentsMargins(0, 0, 0, 0);
-    below->addWidget(table_, 1);
-    lower_->addWidget(list);
-    lower_->addWidget(entries_);
-    lower_->addWidget(alarms_);
-    column_->addWidget(said_);
-    column_->addWidget(lower_, 1);
-    auto* keys = new QHBoxLayout; // its alarms and its entries are tabs
-    for (Press* press : {open_, lay_, from_, forecasts_, export_}) {
-        press->setFocusPolicy(Qt::TabFocus);
-        keys->addWidget(press);
-    }
-    below->addLayout(keys);
-
-    table_->setObjectName(QStringLiteral("shifts"));
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->verticalHeader()->hide();
-    table_->setShowGrid(false);
-    table_->installEventFilter(this);
-    open_->setObjectName(QStringLiteral("open"));
-    lay_->setObjectName(QStringLiteral("layOver"));
-    from_->setObjectName(QStringLiteral("from"));
-    forecasts_->setObjectName(QStringLiteral("forecasts"));
-    export_->setObjectName(QStringLiteral("export"));
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(story_);
+    column->addWidget(chart_, 8);
+    column->addWidget(said_);
+    column->addWidget(lower_, 1);
+    for (QWidget* leaf : std::initializer_list<QWidget*>{shifts_, entries_, alarms_})
+        lower_->addWidget(leaf);
     said_->setObjectName(QStringLiteral("said"));
     story_->setObjectName(QStringLiteral("story"));
     said_->setWordWrap(true);
     story_->setWordWrap(true);
-    connect(open_, &Press::clicked, this, [this] { act(Qt::Key_Return); });
-    connect(lay_, &Press::clicked, this, [this] { act(Qt::Key_Space); });
-    connect(from_, &Press::clicked, this, [this] { act(Qt::Key_L); });
-    connect(forecasts_, &Press::clicked, this, [this] { act(Qt::Key_P); });
-    connect(export_, &Press::clicked, this, [this] { act(Qt::Key_E); });
-    connect(table_, &QTableWidget::cellDoubleClicked, this, [this] { act(Qt::Key_Return); });
+    connect(shifts_, &ShiftsPane::wanted, this, &ReviewScreen::act);
     connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
         if (!words.isEmpty())
             said_->setText(words);
@@ -95,31 +65,15 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(lower_, &QStackedWidget::currentChanged, this, fitLeaf);
     fitLeaf(0);
     setFocusProxy(lower_);
-    name();
-}
-
-void ReviewScreen::name() {
-    open_->say(tr("Open"), tr("Enter"));
-    lay_->say(tr("Overlay"), tr("Space"));
-    from_->say(fromWord(), QStringLiteral("L"));
-    forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
-    export_->say(tr("Write its log"), QStringLiteral("E"));
-    table_->setColumnCount(static_cast<int>(reviewHeadings().size()));
-    table_->setHorizontalHeaderLabels(reviewHeadings());
+    shifts_->sayFrom(fromWord());
 }
 
 void ReviewScreen::wear(const Dress& dress) {
-    dress_ = dress;
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
     entries_->wear(dress);
     alarms_->wear(dress);
-    for (Press* press : {open_, lay_, from_, forecasts_, export_})
-        press->wear(dress);
-    table_->setFont(dress.letters(mm::smallWords));
-    table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
-    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
-    table_->setMinimumHeight(dress.px(mm::target) * 2); // the heading and a night: the chart is what they came for
+    shifts_->wear(dress);
     chart_->setMinimumHeight(dress.px(leastChart));
     story_->setFont(dress.letters(3.6, true)); // two lines of French on a small screen
     said_->setFont(dress.letters(3.6));        // five lines of French beside a chart
@@ -127,19 +81,8 @@ void ReviewScreen::wear(const Dress& dress) {
 
 void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
     chart_->setUnits(units);
-    if (rows == rows_)
+    if (!shifts_->display(rows))
         return;
-    const auto kept = chosen();
-    rows_ = rows;
-    table_->setRowCount(static_cast<int>(rows.size()));
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        for (qsizetype c = 0; c < rows[i].cells.size(); ++c)
-            table_->setItem(static_cast<int>(i), static_cast<int>(c), new QTableWidgetItem{rows[i].cells[c]});
-    table_->resizeColumnsToContents();
-    table_->horizontalHeader()->setStretchLastSection(true);
-    const auto found =
-        std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
-    table_->selectRow(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
     // The newest night at once: an empty chart beside a chosen row says nothing.
     if (!opened_ && !rows.empty())
         emit openWanted(rows.front().shift);
@@ -147,11 +90,7 @@ void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
         say(tr("No shift yet. The first entry of a boil begins one."));
 }
 
-std::optional<ShiftId> ReviewScreen::chosen() const {
-    const int row = table_->currentRow();
-    return row >= 0 && row < static_cast<int>(rows_.size()) ? std::optional{rows_[static_cast<std::size_t>(row)].shift}
-                                                            : std::nullopt;
-}
+std::optional<ShiftId> ReviewScreen::chosen() const { return shifts_->chosen(); }
 
 void ReviewScreen::showShift(ShiftId shift, const Boil& boil, const QString& story, Units units) {
     ShiftTrace trace;
@@ -246,10 +185,10 @@ void ReviewScreen::showEntries(std::vector<EntryLine> lines) {
 }
 
 void ReviewScreen::showShifts() {
-    lower_->setCurrentIndex(0);
+    lower_->setCurrentWidget(shifts_);
     chart_->pointAt(std::nullopt);
     chart_->chooseAlarm(std::nullopt);
-    table_->setFocus();
+    shifts_->setFocus();
 }
 
 bool ReviewScreen::isLaidOver(ShiftId shift) const {
@@ -288,7 +227,7 @@ void ReviewScreen::turnFrom() {
     laidFrom_ = laidFrom_ == LaidFrom::lit    ? LaidFrom::boil
                 : laidFrom_ == LaidFrom::boil ? LaidFrom::lastDraw
                                               : LaidFrom::lit;
-    from_->say(fromWord(), QStringLiteral("L"));
+    shifts_->sayFrom(fromWord());
     chart_->layFrom(laidFrom_);
     QStringList without;
     for (const Over& over : over_)
@@ -345,23 +284,10 @@ bool ReviewScreen::act(int key) {
     }
 }
 
-bool ReviewScreen::eventFilter(QObject* watched, QEvent* event) {
-    // The list would search by letter and keep Enter for itself.
-    if (watched == table_ && event->type() == QEvent::KeyPress) {
-        const auto& pressed = static_cast<QKeyEvent&>(*event);
-        if (pressed.key() != Qt::Key_Up && pressed.key() != Qt::Key_Down &&
-            (act(pressed.key()) || chart_->press(pressed)))
-            return true;
-    }
-    return QWidget::eventFilter(watched, event);
-}
-
 void ReviewScreen::keyPressEvent(QKeyEvent* event) {
     const bool upOrDown = event->key() == Qt::Key_Up || event->key() == Qt::Key_Down;
-    if (upOrDown && lower_->currentIndex() == 0 && !rows_.empty()) { // the list's, wherever the focus came to stand
-        const int last = static_cast<int>(rows_.size()) - 1;
-        table_->selectRow(std::clamp(table_->currentRow() + (event->key() == Qt::Key_Down ? 1 : -1), 0, last));
-        table_->setFocus();
+    if (upOrDown && lower_->currentWidget() == shifts_ && !shifts_->rows().empty()) {
+        shifts_->step(event->key() == Qt::Key_Down ? 1 : -1); // wherever the focus came to stand
         return;
     }
     if (!act(event->key()) && !chart_->press(*event))
@@ -370,7 +296,7 @@ void ReviewScreen::keyPressEvent(QKeyEvent* event) {
 
 void ReviewScreen::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange)
-        name();
+        shifts_->sayFrom(fromWord());
     QWidget::changeEvent(event);
 }
 

@@ -9,14 +9,12 @@
 
 class QLabel;
 class QStackedWidget;
-class QTableWidget;
-class QVBoxLayout;
 
 namespace panside {
 
 class AlarmsPane;
 class EntriesPane;
-class Press;
+class ShiftsPane;
 
 // The shifts so far: a list, one of them opened on the rise chart, others laid over it from the moment each fire was
 // lit, each pan first boiled, or each last draw was opened. Shows what it is given, says what is wanted; the journal is
@@ -67,8 +65,6 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void name();
-    bool eventFilter(QObject* watched, QEvent* event) override;
     bool act(int key);
     void drawOver();
     void turnForecasts();
@@ -78,8 +74,6 @@ private:
     void turnFrom();
     QString fromWord() const;
 
-    Dress dress_;
-    std::vector<ReviewRow> rows_;
     struct Over {
         ShiftId shift;
         Laid laid;
@@ -90,15 +84,13 @@ private:
     bool forecastsLie_ = false;
     LaidFrom laidFrom_ = LaidFrom::lit;
     Units units_ = Units::us;
-    QVBoxLayout* column_;
     QStackedWidget* lower_; // the shifts, or the entries of one, or its alarms
-    QTableWidget* table_;
+    ShiftsPane* shifts_;
     EntriesPane* entries_;
     AlarmsPane* alarms_;
     RiseChart* chart_;
     QLabel* story_;
     QLabel* said_;
-    Press *open_, *lay_, *from_, *forecasts_, *export_;
 };
 
 } // namespace panside

@@ -1,22 +1,15 @@
 #include "ui/season/season_screen.h"
-#include "ui/words/season_words.h"
 
 #include "ui/look/press.h"
-#include "ui/look/typed_line.h"
-#include "ui/season/season_model.h"
-#include "ui/season/season_pictures.h"
+#include "ui/season/season_leaves.h"
+#include "ui/season/season_table_leaf.h"
+#include "ui/words/season_words.h"
 
 #include <QEvent>
 #include <QGridLayout>
-#include <QHBoxLayout>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QListWidget>
-#include <QScrollBar>
 #include <QStackedWidget>
-#include <QTableView>
-#include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -43,27 +36,14 @@ std::span<const SeasonScreen::Key> SeasonScreen::keys() {
 }
 
 SeasonScreen::SeasonScreen(QWidget* parent)
-    : QWidget{parent}, leaves_{new QStackedWidget}, title_{new QLabel}, said_{new QLabel}, filter_{new TypedLine},
-      curve_{new SeasonPicture}, effects_{new SeasonPicture}, calibration_{new SeasonPicture},
-      model_{new SeasonModel{this}}, sums_{new SeasonModel{this}}, table_{new QTableView}, totals_{new QTableView},
-      beside_{new QTableWidget}, besideTitle_{new QLabel}, tuningTitle_{new QLabel}, tuningNotes_{new QLabel},
-      calibrationTitle_{new QLabel}, columns_{new QListWidget}, rows_{new QGridLayout} {
+    : QWidget{parent}, leaves_{new QStackedWidget}, table_{new SeasonTableLeaf{[this](int key) { return act(key); }}},
+      beside_{new BesideLeaf}, tuning_{new TuningLeaf},
+      calibration_{new CalibrationLeaf}, columns_{new ColumnsLeaf}, said_{new QLabel}, rows_{new QGridLayout} {
     setObjectName(QStringLiteral("season"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
-    leaves_->addWidget(tablePage());
-    const auto page = [this](std::initializer_list<std::pair<QWidget*, int>> parts) {
-        auto* widget = new QWidget;
-        auto* inside = new QVBoxLayout{widget};
-        inside->setContentsMargins(0, 0, 0, 0);
-        for (const auto& [part, stretch] : parts)
-            inside->addWidget(part, stretch);
-        leaves_->addWidget(widget);
-    };
-    page({{besideTitle_, 0}, {beside_, 1}});
-    page({{tuningTitle_, 0}, {effects_, 1}, {tuningNotes_, 0}});
-    page({{calibrationTitle_, 0}, {calibration_, 1}});
-    page({{columns_, 1}});
+    for (QWidget* leaf : std::initializer_list<QWidget*>{table_, beside_, tuning_, calibration_, columns_})
+        leaves_->addWidget(leaf); // in the order of Leaf
     column->addWidget(leaves_, 1);
     column->addWidget(said_);
     for (const Key& key : keys()) {
@@ -75,79 +55,21 @@ SeasonScreen::SeasonScreen(QWidget* parent)
     }
     column->addLayout(rows_);
     placeKeys();
-
     said_->setObjectName(QStringLiteral("said"));
     said_->setWordWrap(true);
     said_->hide();
-    beside_->setObjectName(QStringLiteral("besideTable"));
-    beside_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    beside_->verticalHeader()->hide();
-    beside_->setShowGrid(false);
-    beside_->setFocusPolicy(Qt::NoFocus);
-    effects_->setObjectName(QStringLiteral("effects"));
-    tuningNotes_->setObjectName(QStringLiteral("tuningNotes"));
-    tuningTitle_->setObjectName(QStringLiteral("tuningTitle"));
-    for (QLabel* label : {tuningNotes_, tuningTitle_, besideTitle_, calibrationTitle_})
-        label->setWordWrap(true);
-    columns_->setObjectName(QStringLiteral("columnList"));
-    columns_->installEventFilter(this);
-    leaves_->installEventFilter(this);
-    filter_->setObjectName(QStringLiteral("filterText"));
-    filter_->hide();
-    filter_->installEventFilter(this);
-    connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) {
-        choice_.filter = text.trimmed();
-        refresh();
-    });
-    setFocusProxy(table_);
-    name();
-}
-
-QWidget* SeasonScreen::tablePage() {
-    auto* page = new QWidget;
-    auto* column = new QVBoxLayout{page};
-    column->setContentsMargins(0, 0, 0, 0);
-    auto* head = new QHBoxLayout;
-    head->addWidget(title_, 1);
-    head->addWidget(filter_, 1);
-    column->addLayout(head);
-    column->addWidget(curve_, 2);
-    column->addWidget(table_, 5);
-    column->addWidget(totals_);
-    title_->setObjectName(QStringLiteral("seasonTitle"));
-    curve_->setObjectName(QStringLiteral("curve"));
-    table_->setObjectName(QStringLiteral("seasonTable"));
-    totals_->setObjectName(QStringLiteral("totals"));
-    table_->setModel(model_);
-    totals_->setModel(sums_);
-    for (QTableView* view : {table_, totals_}) {
-        view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-        view->verticalHeader()->hide();
-        view->setShowGrid(false);
-        view->setWordWrap(false);
-        view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-        view->horizontalHeader()->setHighlightSections(false);
-    }
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    totals_->horizontalHeader()->hide();
-    totals_->setSelectionMode(QAbstractItemView::NoSelection);
-    totals_->setFocusPolicy(Qt::NoFocus);
-    totals_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    totals_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    connect(table_->horizontalScrollBar(), &QScrollBar::valueChanged, totals_->horizontalScrollBar(),
-            &QScrollBar::setValue);
-    connect(table_->horizontalHeader(), &QHeaderView::sectionResized, this,
-            [this](int section, int, int wide) { totals_->setColumnWidth(section, wide); });
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] { drawCurve(); });
-    connect(table_, &QTableView::doubleClicked, this, [this] { act(Qt::Key_Return); });
-    connect(table_->horizontalHeader(), &QHeaderView::sectionClicked, this, [this](int section) {
+    connect(table_, &SeasonTableLeaf::chosenChanged, this, &SeasonScreen::drawCurve);
+    connect(table_, &SeasonTableLeaf::headingPressed, this, [this](int section) {
         column_ = section;
         sortByChosen();
     });
-    table_->horizontalHeader()->setSectionsClickable(true);
-    table_->installEventFilter(this);
-    return page;
+    connect(table_, &SeasonTableLeaf::filtered, this, [this](const QString& text) {
+        choice_.filter = text;
+        refresh();
+    });
+    connect(columns_, &ColumnsLeaf::doneWith, this, &SeasonScreen::back);
+    setFocusProxy(table_);
+    name();
 }
 
 // Those that a leaf has, in one row; in two where a small screen would cut their words.
@@ -169,8 +91,6 @@ void SeasonScreen::name() {
                                              : key.key == Qt::Key_Space  ? tr("Space")
                                              : key.key == Qt::Key_Escape ? tr("Esc")
                                                                          : QString{QChar{key.key}});
-    filter_->setPlaceholderText(tr("a name, a wood, an alarm, a date"));
-    filter_->setAccessibleName(tr("Filter"));
 }
 
 void SeasonScreen::wear(const Dress& dress) {
@@ -178,24 +98,12 @@ void SeasonScreen::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     for (auto& [key, press] : presses_)
         press->wear(dress);
-    const QFont small = dress.letters(mm::smallWords), strong = dress.letters(mm::smallWords, true);
-    for (QTableView* view : {table_, totals_, static_cast<QTableView*>(beside_)}) {
-        view->setFont(view == totals_ ? strong : small);
-        view->horizontalHeader()->setFont(small);
-        view->verticalHeader()->setDefaultSectionSize(view == beside_ ? dress.px(5.5) : dress.px(mm::target));
-    }
-    table_->setMinimumHeight(dress.px(mm::target) * 4); // the heading and some three shifts
-    totals_->setFixedHeight(dress.px(mm::target) + 2);
-    model_->setStrong(strong);
-    sums_->setStrong(strong);
-    title_->setFont(dress.letters(mm::words, true));
-    for (QLabel* label : {besideTitle_, tuningTitle_, calibrationTitle_})
-        label->setFont(dress.letters(mm::words, true));
+    table_->wear(dress);
+    beside_->wear(dress);
+    tuning_->wear(dress);
+    calibration_->wear(dress);
+    columns_->wear(dress);
     said_->setFont(dress.letters(mm::words));
-    tuningNotes_->setFont(small);
-    filter_->wear(dress, mm::words);
-    columns_->setFont(dress.letters(mm::words));
-    curve_->setMinimumHeight(dress.px(30));
     refresh();
     turnTo(leaf());
 }
@@ -223,40 +131,15 @@ void SeasonScreen::say(const QString& words) {
     said_->setVisible(!words.isEmpty());
 }
 
+const SeasonTable& SeasonScreen::table() const { return table_->table(); }
+
 void SeasonScreen::refresh() {
-    const auto kept = chosen();
     auto table = seasonTable(shifts_, choice_, units_);
     column_ = std::clamp(column_, 0, static_cast<int>(table.headings.size()) - 1);
-    title_->setText(table.working
-                        ? table.title + QStringLiteral(" · ") + tr("%n still being worked out", nullptr, table.working)
-                        : table.title);
-    if (table != shown_) {
-        shown_ = std::move(table);
-        model_->display(shown_.headings, shown_.lines);
-        sums_->display(shown_.headings, {{{}, shown_.totals}});
-    }
-    model_->choose(column_);
-    sums_->choose(-1);
-    fitColumns();
-    const auto found = std::find_if(shown_.lines.begin(), shown_.lines.end(),
-                                    [&](const SeasonLine& line) { return line.shift == kept; });
-    if (!shown_.lines.empty())
-        table_->selectRow(found == shown_.lines.end() ? 0 : static_cast<int>(found - shown_.lines.begin()));
+    table_->display(std::move(table), column_);
     drawCurve();
     if (leaf() != Leaf::table && leaf() != Leaf::columns)
         turnTo(leaf());
-}
-
-void SeasonScreen::fitColumns() {
-    const int count = static_cast<int>(shown_.headings.size());
-    for (int i = 0; i < count; ++i) {
-        const int wide = std::max(model_->widthOf(i, table_->font()), sums_->widthOf(i, totals_->font()));
-        table_->setColumnWidth(i, wide + dress_.px(3));
-        totals_->setColumnWidth(i, wide + dress_.px(3));
-    }
-    table_->horizontalHeader()->setFixedHeight(dress_.px(12));
-    table_->horizontalHeader()->setStretchLastSection(true);
-    totals_->horizontalHeader()->setStretchLastSection(true);
 }
 
 std::optional<SeasonFigure> SeasonScreen::chosenFigure() const {
@@ -271,18 +154,10 @@ void SeasonScreen::drawCurve() {
                       .bars = seasonBars(chosenShifts(shifts_, choice_), figure, units_),
                       .chosen = chosen(),
                       .marked = marked_};
-    const QString name = curve.name;
-    curve_->show(name, [curve = std::move(curve), dress = dress_](QPainter& painter, const QRectF& place) {
-        paintCurve(painter, place, curve, dress);
-    });
+    table_->drawCurve(std::move(curve));
 }
 
-std::optional<Instant> SeasonScreen::chosen() const {
-    const int row = table_->currentIndex().row();
-    return row >= 0 && row < static_cast<int>(shown_.lines.size())
-               ? std::optional{shown_.lines[static_cast<std::size_t>(row)].shift}
-               : std::nullopt;
-}
+std::optional<Instant> SeasonScreen::chosen() const { return table_->chosen(); }
 
 SeasonScreen::Leaf SeasonScreen::leaf() const { return static_cast<Leaf>(leaves_->currentIndex()); }
 
@@ -294,13 +169,13 @@ void SeasonScreen::turnTo(Leaf leaf) {
         showBeside();
         break;
     case Leaf::tuning:
-        showTuning();
+        tuning_->display(tuningWords(tune(chosenShifts(shifts_, choice_), outcome_), units_));
         break;
     case Leaf::calibration:
-        showCalibration();
+        calibration_->display(calibrationOf(chosenShifts(shifts_, choice_)));
         break;
     case Leaf::columns:
-        showColumns();
+        columns_->display(choice_.columns);
         break;
     }
     if (leaf != this->leaf())
@@ -332,69 +207,12 @@ void SeasonScreen::showBeside() {
     if (marked_.size() < 2)
         return;
     const SeasonShift *first = shiftOf(marked_[0]), *second = shiftOf(marked_[1]);
-    if (!first || !second)
-        return;
-    besideTitle_->setText(tr("Two shifts side by side"));
-    const auto lines = besideLines(*first, *second, units_);
-    beside_->setColumnCount(4);
-    beside_->setHorizontalHeaderLabels(
-        {{}, seasonShiftName(first->id), seasonShiftName(second->id), tr("the second less the first")});
-    beside_->setRowCount(static_cast<int>(lines.size()));
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const QString cells[] = {lines[i].what, lines[i].first, lines[i].second, lines[i].difference};
-        for (int c = 0; c < 4; ++c) {
-            auto* item = new QTableWidgetItem{cells[c]};
-            item->setTextAlignment((c == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-            beside_->setItem(static_cast<int>(i), c, item);
-        }
-    }
-    beside_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    beside_->resizeRowToContents(static_cast<int>(lines.size()) - 1); // the alarms may want two lines
-}
-
-void SeasonScreen::showTuning() {
-    const auto words = tuningWords(tune(chosenShifts(shifts_, choice_), outcome_), units_);
-    tuningTitle_->setText(words.title + QStringLiteral(". ") + words.basis);
-    QStringList notes = words.notes;
-    notes << words.tomorrow << words.caution;
-    tuningNotes_->setText(notes.join(QStringLiteral("\n")).replace(QStringLiteral(" %"), QStringLiteral("\u00a0%")));
-    effects_->show(words.title, [lines = words.lines, dress = dress_](QPainter& painter, const QRectF& place) {
-        paintEffects(painter, place, lines, dress);
-    });
-}
-
-void SeasonScreen::showCalibration() {
-    const auto calibration = calibrationOf(chosenShifts(shifts_, choice_));
-    calibrationTitle_->setText(tr("Was the forecast right? Draws so far: %1. The ring is what was promised, the bar "
-                                  "what came, as surely as so many draws can say (95 %).")
-                                   .arg(calibration.draws));
-    calibration_->show(calibrationTitle_->text(),
-                       [calibration, dress = dress_](QPainter& painter, const QRectF& place) {
-                           paintCalibration(painter, place, calibration, dress);
-                       });
-}
-
-void SeasonScreen::showColumns() {
-    columns_->clear();
-    for (const FigureRow& row : allSeasonFigures()) {
-        auto* item = new QListWidgetItem{headingOf(row.figure), columns_};
-        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-        item->setSizeHint({dress_.px(60), dress_.px(mm::target)});
-        const bool shown =
-            std::find(choice_.columns.begin(), choice_.columns.end(), row.figure) != choice_.columns.end();
-        item->setCheckState(shown ? Qt::Checked : Qt::Unchecked);
-    }
-    columns_->setFlow(QListView::TopToBottom);
-    columns_->setWrapping(true);
-    columns_->setCurrentRow(0);
+    if (first && second)
+        beside_->display(*first, *second, units_);
 }
 
 void SeasonScreen::takeColumns() {
-    std::vector<SeasonFigure> columns;
-    for (int i = 0; i < columns_->count(); ++i)
-        if (columns_->item(i)->checkState() == Qt::Checked)
-            columns.push_back(allSeasonFigures()[static_cast<std::size_t>(i)].figure);
-    setColumns(columns);
+    setColumns(columns_->ticked());
     emit columnsChosen(choice_.columns);
 }
 
@@ -406,11 +224,9 @@ void SeasonScreen::setColumns(const std::vector<SeasonFigure>& columns) {
 }
 
 void SeasonScreen::moveColumn(int by) {
-    const int count = static_cast<int>(shown_.headings.size());
+    const int count = static_cast<int>(table().headings.size());
     column_ = std::clamp(column_ + by, 0, std::max(count - 2, 0)); // the crew cannot be sorted by
-    model_->choose(column_);
-    if (!shown_.lines.empty())
-        table_->scrollTo(model_->index(table_->currentIndex().row(), column_));
+    table_->goToColumn(column_);
     drawCurve();
 }
 
@@ -443,7 +259,7 @@ void SeasonScreen::mark() {
             marked_.erase(marked_.begin());
         marked_.push_back(*shift);
     }
-    model_->mark(marked_);
+    table_->mark(marked_);
     drawCurve();
     say(marked_.size() == 2 ? tr("Two are marked: B lays their accounts side by side.")
                             : tr("One more is needed to lay two side by side."));
@@ -481,9 +297,7 @@ bool SeasonScreen::actOnTable(int key) {
         sortByChosen();
         return true;
     case Qt::Key_N:
-        filter_->show();
-        filter_->setFocus();
-        filter_->selectAll();
+        table_->askFilter();
         return true;
     case Qt::Key_K:
         turnTo(Leaf::columns);
@@ -517,32 +331,6 @@ bool SeasonScreen::act(int key) {
     default:
         return leaf() == Leaf::table && actOnTable(key);
     }
-}
-
-bool SeasonScreen::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() != QEvent::KeyPress)
-        return QWidget::eventFilter(watched, event);
-    const int key = static_cast<QKeyEvent*>(event)->key();
-    if (watched == filter_) {
-        if (key != Qt::Key_Escape && key != Qt::Key_Return && key != Qt::Key_Enter)
-            return false;
-        if (key == Qt::Key_Escape)
-            filter_->clear();
-        filter_->setVisible(!filter_->text().isEmpty());
-        table_->setFocus();
-        return true;
-    }
-    if (watched == columns_) {
-        if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_K) {
-            back();
-            return true;
-        }
-        return false; // arrows and Space are the list's own
-    }
-    // The table would search by letter and keep Enter for itself.
-    if (watched == table_ && key != Qt::Key_Up && key != Qt::Key_Down && act(key))
-        return true;
-    return QWidget::eventFilter(watched, event);
 }
 
 void SeasonScreen::keyPressEvent(QKeyEvent* event) {

@@ -9,17 +9,16 @@
 
 class QGridLayout;
 class QLabel;
-class QListWidget;
 class QStackedWidget;
-class QTableView;
-class QTableWidget;
 
 namespace panside {
 
-class TypedLine;
+class BesideLeaf;
+class CalibrationLeaf;
+class ColumnsLeaf;
 class Press;
-class SeasonModel;
-class SeasonPicture;
+class SeasonTableLeaf;
+class TuningLeaf;
 
 // The season: every shift a row, with totals and a picture of the chosen column; two shifts side by side; what the
 // nights teach; how the forecast kept its word. Shows what it is given and says what is wanted.
@@ -37,7 +36,7 @@ public:
     // Those that a person chose earlier; none: as they are.
     void setColumns(const std::vector<SeasonFigure>& columns);
 
-    const SeasonTable& table() const { return shown_; }
+    const SeasonTable& table() const;
     const SeasonChoice& choice() const { return choice_; }
     std::optional<Instant> chosen() const;
     Leaf leaf() const;
@@ -54,21 +53,15 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     struct Key;
     void placeKeys();
     static std::span<const Key> keys();
-    QWidget* tablePage();
     void name();
     void refresh();
-    void fitColumns();
     void drawCurve();
     void showBeside();
-    void showTuning();
-    void showCalibration();
-    void showColumns();
     void takeColumns();
     bool act(int key);
     bool actOnTable(int key);
@@ -84,21 +77,18 @@ private:
     Units units_ = Units::metric;
     std::vector<SeasonShift> shifts_;
     SeasonChoice choice_;
-    SeasonTable shown_;
     std::vector<Instant> marked_; // at most two
     int column_ = 4;              // the chosen one: syrup
     bool seen_ = false;           // a year was chosen, by the newest shift or by hand
     Outcome outcome_ = Outcome::evaporation;
 
     QStackedWidget* leaves_;
-    QLabel *title_, *said_;
-    TypedLine* filter_;
-    SeasonPicture *curve_, *effects_, *calibration_;
-    SeasonModel *model_, *sums_;
-    QTableView *table_, *totals_;
-    QTableWidget* beside_;
-    QLabel *besideTitle_, *tuningTitle_, *tuningNotes_, *calibrationTitle_;
-    QListWidget* columns_;
+    SeasonTableLeaf* table_;
+    BesideLeaf* beside_;
+    TuningLeaf* tuning_;
+    CalibrationLeaf* calibration_;
+    ColumnsLeaf* columns_;
+    QLabel* said_;
     QGridLayout* rows_; // of keys
     std::map<int, Press*> presses_;
 };
