@@ -20,6 +20,8 @@ struct Ledger::Fold {
         std::optional<Instant> temperatureTold;
         Duration over40F{0}, over50F{0};
         bool sugarAssumed = false;
+        bool volumeUntold = false;
+        bool unseen = false;              // it must have been there, and nobody saw it so full
         std::optional<Silence> unwritten; // all of a vessel of which nobody knows how much it holds
     };
     // A volume is at 20 degC; none: all of it.
@@ -29,6 +31,7 @@ struct Ledger::Fold {
     void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
     void measured(std::size_t vessel, const Liquid& all, bool sugarAssumed);
     void empty(Vessel& vessel);
+    static void holdIn(Vessel& vessel, Volume volume);
     static void feel(Vessel& vessel, std::optional<Temperature> told);
     void warm(Vessel& vessel, Instant at);
     Taken source(GatheredRow row, KnotKind kind);
@@ -48,6 +51,9 @@ struct Ledger::Fold {
     void sapIn(const SapIn& sap);
     void foldToldLater(const ShiftAid& aid);
     void drawClosed();
+    Taken drawn(const ShiftAid::Draw& draw, DrawRow& told);
+    void checked(const DensityCheck& check);
+    void shiftOver();
     // A measured draw leaves the pans: its knot, and its strands where nobody saw its sugar go in.
     Knot fromPans(Taken& draw, Brix sd);
     void defoamer(const Defoamer& drops);
@@ -69,6 +75,8 @@ struct Ledger::Fold {
     void sold(const DayRow& row);
     void lost(const DayRow& row);
     void pansEmptied(const DayRow& row);
+    void drainPans(const DayRow& row);
+    Liquid drainedInto(const DayRow& row, double sugar, double doubt) const;
     void cutPress();
     void pressOn(const DayRow& row);
     void gauge(const Fact& fact);
@@ -76,6 +84,7 @@ struct Ledger::Fold {
     InstrumentRow& instrument(std::string_view name);
     void instruments(const Fact& fact);
     void pressOff(const DayRow& row);
+    void pressEnds(const DayRow& row); // what `row` does not say is as the run began
     void pressed(PressRow run, const DayRow& row, std::size_t from, std::size_t to);
     void graded(const DayRow& row);
     void packed(const DayRow& row);
@@ -84,7 +93,11 @@ struct Ledger::Fold {
     void tested(const DayRow& row);
     void set(const Set& set);
     LotSize* sizeOf(Lot& lot, const DayRow& row);
-    void judge(Lot& lot, const DayRow& row);
+    void judge(Lot& lot, const DayRow& row, const Liquid& content);
+    void judgeHeat(Lot& lot, const DayRow& row);
+    std::size_t lotOf(const DayRow& row, std::size_t from);
+    void fill(std::size_t lot, const DayRow& row, const Taken& taken, const std::string& from);
+    void deliver(std::size_t lot, LotSize& size, bool sizeKnown, const DayRow& row);
     void lose(std::string why, std::string from, const Liquid& liquid, std::span<const Strand> strands);
     void mark(MarkKind kind, std::string name = {}, std::optional<double> amount = {}, std::optional<double> limit = {},
               std::optional<Instant> before = {}, std::string more = {});
@@ -140,10 +153,12 @@ struct Ledger::Fold {
     bool pansShort = false; // more sugar was drawn than the book had in them
     struct Drained {
         Instant at{};
-        double sugar = 0, volume = 0;
+        double sugar = 0, volume = 0; // m3 of all its rows
+        int pails = 0;
         Knot knot = noKnot;
         bool short_ = false;
         double doubt = 0; // kg of sugar, one standard deviation, of what was not written
+        Taint taint;
     };
     std::optional<Drained> draining;
 

@@ -13,7 +13,6 @@ namespace {
 
 constexpr Brix usualSapBrix = Brix::degrees(2), usualSyrupBrix = Brix::degrees(66.9);
 constexpr double readSapSd = 0.001, readSyrupSd = 0.003, notReadSd = 0.01; // mass fraction
-constexpr double anySd = 0.35;                                             // of a pail that may hold water or syrup
 constexpr Brix leastSapBrix = Brix::degrees(0.2);                          // thinner is as good as water
 
 std::optional<double> priceIn(const DayRow& row) { return numberIn(row.text(Key::price)); }
@@ -48,8 +47,11 @@ void Ledger::Fold::declare(const DayRow& row) {
         vessel.capacity = capacity;
     if (row.of(Key::kind))
         vessel.kind = vesselKindNamed(row.text(Key::kind));
-    if (row.of(Key::shape))
+    if (row.of(Key::shape)) {
         vessel.shape = shapeIn(row.text(Key::shape));
+        if (!vessel.shape)
+            mark(MarkKind::shapeUnread, vessel.name, {}, {}, {}, std::string{row.text(Key::shape)});
+    }
     if (row.of(Key::material))
         vessel.material = row.text(Key::material);
     if (row.of(Key::lead))
@@ -231,6 +233,9 @@ void Ledger::Fold::lost(const DayRow& row) {
         const Liquid gone = row.value ? liquidOf(at20(row, pans.brix()), pans.brix(), bookTemperature) : pans;
         const double share = pans.sugar > 0 ? std::min(1.0, gone.sugar / pans.sugar) : 0;
         const std::array<Strand, 1> strand{strandOf(pansKnot, pans.sugar * share)};
+        // What boils away is not told: it may have been as thick as syrup.
+        const double most = row.value ? liquidOf(*row.volume(), usualSyrupBrix, bookTemperature).sugar : pans.sugar;
+        closeVariance += std::pow((std::min(most, std::max(0.0, pans.sugar)) - pans.sugar * share) / 2, 2);
         lose(std::string{row.text(Key::why)}, "pans", pans.part(share), strand);
         pans = pans.part(1 - share);
         return;
@@ -239,58 +244,6 @@ void Ledger::Fold::lost(const DayRow& row) {
     const auto volume = row.value ? std::optional{at20(row, vessels[from].content.brix())} : std::nullopt;
     const Taken taken = pour(from, volume);
     lose(std::string{row.text(Key::why)}, vessels[from].name, taken.liquid, taken.strands);
-}
-
-// Pails filled from one draining are several rows of one time: the pans count as one mixed vessel, so they share its
-// sugar by volume, and only then the thread is cut.
-void Ledger::Fold::pansEmptied(const DayRow& row) {
-    if (!draining || draining->at != now) {
-        sync();
-        double volume = 0;
-        for (std::size_t i = line; i < in.rows.size() && in.rows[i].fact->at == now; ++i)
-            if (const auto* other = std::get_if<DayRow>(&in.rows[i].fact->what);
-                other && other->deed == Deed::pans_emptied)
-                volume += other->volume().value_or(Volume{}).si();
-        const double sugar = std::max(0.0, pans.sugar);
-        const double doubt = pansUnwritten ? std::max(sugar, pansMost() - sugar) / 2 : 0;
-        draining = Drained{now, sugar, volume, pansKnot, pansShort, doubt};
-        pansUnwritten.reset();
-        pans = {};
-        pansKnot = noKnot;
-        pansShort = false;
-        pansInSd = pansOutSd = 0;
-        pansOldest.reset();
-        pansSince.reset();
-        const bool washed = row.of(Key::washed) && row.text(Key::washed) != "no";
-        if (washed)
-            pansTaint = {};
-        std::erase_if(inPans, [&](std::size_t drop) { return washed || !tables.defoamers[drop].milk; });
-    }
-    const Volume volume = row.volume().value_or(Volume{});
-    const double share = draining->volume > 0 ? volume.si() / draining->volume : 1;
-    double sugar = draining->sugar * share;
-    Liquid liquid = volume.si() > 0 ? liquidHolding(volume, sugar) : Liquid{.mass = sugar, .sugar = sugar, .sd = 0.1};
-    if (liquid.mass > 0)
-        liquid.sd = std::max(liquid.sd, draining->short_ || sugar <= 0 ? anySd : draining->doubt * share / liquid.mass);
-    if (const auto read = row.brix(); read && volume.si() > 0)
-        liquid = liquidOf(volume, *read, row.temperature().value_or(bookTemperature), readSyrupSd);
-    balance.doesNotClose += liquid.sugar - sugar;
-    const std::string_view to = row.text(Key::to);
-    std::array<Strand, 1> strand{draining->short_ || sugar <= 0 ? unmeasured(draining->knot)
-                                                                : Strand{draining->knot, false, liquid.sugar, sugar}};
-    const std::span<const Strand> strands =
-        draining->knot == noKnot ? std::span<const Strand>{} : std::span<const Strand>{strand};
-    if (to.empty() || nameKey(to) == "gone") {
-        lose("pans emptied", "pans", liquid, strands);
-        return;
-    }
-    Taken taken;
-    taken.liquid = liquid;
-    const Knot knot = thread.tie(KnotKind::drained, 0, now, liquid.sugar, strands);
-    taken.strands = {liquid.sugar > 0 ? strandOf(knot, liquid.sugar) : unmeasured(knot)};
-    taken.taint = pansTaint;
-    taken.oldest = now;
-    put(vessel(to), taken);
 }
 
 } // namespace panside

@@ -9,6 +9,8 @@ namespace panside {
 namespace {
 
 constexpr double printedDigit = 0.05; // brix: a density is compared as it is printed
+constexpr double syrupBoils = 105;    // degC
+constexpr double asRounded = 0.5;     // degC: 180 degF are said to be 82
 // Processing syrup may be packed from five gallons up (7 CFR 52.5961 to .5966, as quoted).
 constexpr Volume processingFrom = Volume::gallon(5);
 
@@ -58,31 +60,42 @@ LotSize* Ledger::Fold::sizeOf(Lot& lot, const DayRow& row) {
     return nullptr;
 }
 
-void Ledger::Fold::judge(Lot& lot, const DayRow& row) {
-    const auto held = [&](MarkKind kind, double amount, double limit) {
-        lot.held = true;
-        mark(kind, lot.code, amount, limit);
-    };
+void Ledger::Fold::judgeHeat(Lot& lot, const DayRow& row) {
     const auto capped = row.temperature(Key::capped);
     if (capped)
         lot.coolest = lot.coolest ? std::min(*lot.coolest, *capped) : *capped;
     if (const auto filler = row.temperature(Key::filler))
         lot.filler = lot.filler ? std::min(*lot.filler, *filler) : *filler;
     const auto heat = capped ? capped : row.temperature(Key::filler);
-    if (heat && heat->kelvin() < tables.cappedLeast.kelvin() - 0.05)
-        held(MarkKind::packedTooCool, heat->celsius(), tables.cappedLeast.celsius());
+    if (!heat || heat->kelvin() >= tables.cappedLeast.kelvin() - 0.05)
+        return;
+    lot.held = true;
+    // 82 degF: nobody caps syrup so cool, and the same number of degC is right.
+    const auto written = writtenIn(row.text(capped ? Key::capped : Key::filler));
+    const bool likely = written && written->unit == Unit::degF && written->number <= syrupBoils &&
+                        Temperature::celsius(written->number + asRounded) >= tables.cappedLeast;
+    mark(MarkKind::packedTooCool, lot.code, heat->celsius(), tables.cappedLeast.celsius(), {},
+         likely ? fmt::format("{} °C", written->number) : "");
+}
+
+void Ledger::Fold::judge(Lot& lot, const DayRow& row, const Liquid& content) {
+    judgeHeat(lot, row);
+    const auto held = [&](MarkKind kind, double amount, double limit) {
+        lot.held = true;
+        mark(kind, lot.code, amount, limit);
+    };
     const Brix least = leastSet.value_or(tables.least), most = mostSet.value_or(tables.most);
     if (const auto read = row.brix()) {
         lot.read = read;
-        if (read->degrees() < least.degrees() - printedDigit / 10)
+        if (content.byLaw(*read).degrees() < least.degrees() - printedDigit / 10)
             held(MarkKind::underDensity, read->degrees(), least.degrees());
         else if (read->degrees() > most.degrees() + printedDigit / 10)
             held(MarkKind::overDensity, read->degrees(), most.degrees());
     } else if (lot.book.si() > 0) {
         // Nobody read it: only what is surely off is said.
         const double sure = 2 * lot.bookSd.degrees();
-        if (lot.bookByLaw.degrees() + sure < least.degrees())
-            held(MarkKind::underDensity, lot.bookByLaw.degrees(), least.degrees());
+        if (content.byLaw().degrees() + sure < least.degrees())
+            held(MarkKind::underDensity, content.byLaw().degrees(), least.degrees());
         else if (lot.book.degrees() - sure > most.degrees())
             held(MarkKind::overDensity, lot.book.degrees(), most.degrees());
     }
@@ -96,8 +109,8 @@ void Ledger::Fold::judge(Lot& lot, const DayRow& row) {
     }
 }
 
-void Ledger::Fold::packed(const DayRow& row) {
-    const std::size_t from = vessel(row.text(Key::from), false);
+// The lot of a row's code: as it stands, or made now.
+std::size_t Ledger::Fold::lotOf(const DayRow& row, std::size_t from) {
     const auto day = in.dateOf(now);
     const auto [found, fresh] = codes.emplace(nameKey(row.text(Key::lot)), lots.size());
     if (fresh) {
@@ -111,26 +124,22 @@ void Ledger::Fold::packed(const DayRow& row) {
     } else if (lots[found->second].vessel != from || lots[found->second].day != day) {
         mark(MarkKind::codeTwice, lots[found->second].code);
     }
-    const std::size_t index = found->second;
-    LotSize* size = sizeOf(lots[index], row);
-    if (!size) {
+    if (!sizeOf(lots[found->second], row)) {
         LotSize made;
         made.size = Volume::ofSi(*row.si(Key::size));
         made.written = row.text(Key::size);
         made.of = row.text(Key::of);
-        lots[index].sizes.push_back(std::move(made));
-        size = &lots[index].sizes.back();
+        lots[found->second].sizes.push_back(std::move(made));
     }
-    const auto number = static_cast<std::uint32_t>(size - lots[index].sizes.data());
+    return found->second;
+}
+
+// What was filled: into good containers and into broken ones.
+void Ledger::Fold::fill(std::size_t lot, const DayRow& row, const Taken& taken, const std::string& from) {
+    LotSize& size = *sizeOf(lots[lot], row);
     const auto good = static_cast<long long>(row.value->si);
     const double broken = row.si(Key::broken).value_or(0), count = static_cast<double>(good) + broken;
-    // What is known of its colour and taste before it may be emptied.
-    const std::optional<double> light = vessels[from].light;
-    const std::string lightClass = vessels[from].lightClass, flavour = vessels[from].flavour;
-    Taken taken = pour(from, size->size * count);
-    Lot& lot = lots[index];
-    size = &lot.sizes[number];
-    const auto shareOf = [&taken](double share) {
+    const auto strandsOf = [&taken](double share) {
         std::vector<Strand> strands = taken.strands;
         for (Strand& strand : strands) {
             strand.sugar *= share;
@@ -140,18 +149,28 @@ void Ledger::Fold::packed(const DayRow& row) {
     };
     const double share = count > 0 ? static_cast<double>(good) / count : 0;
     const double sugar = taken.liquid.sugar * share;
-    size->knots.emplace_back(thread.tie(KnotKind::lot, static_cast<std::uint32_t>(index), now, sugar, shareOf(share)),
-                             sugar);
-    size->made += good;
-    size->broken += static_cast<long long>(broken);
-    size->sugar += sugar;
+    size.knots.emplace_back(thread.tie(KnotKind::lot, static_cast<std::uint32_t>(lot), now, sugar, strandsOf(share)),
+                            sugar);
+    size.made += good;
+    size.broken += static_cast<long long>(broken);
+    size.sugar += sugar;
     balance.packed += sugar;
     if (broken > 0)
-        lose("broken", vessels[from].name, taken.liquid.part(1 - share), shareOf(1 - share));
+        lose("broken", from, taken.liquid.part(1 - share), strandsOf(1 - share));
+}
+
+void Ledger::Fold::packed(const DayRow& row) {
+    const std::size_t from = vessel(row.text(Key::from), false), index = lotOf(row, from);
+    // What is known of its colour and taste before it may be emptied.
+    const std::optional<double> light = vessels[from].light;
+    const std::string lightClass = vessels[from].lightClass, flavour = vessels[from].flavour;
+    const double count = row.value->si + row.si(Key::broken).value_or(0);
+    const Taken taken = pour(from, Volume::ofSi(*row.si(Key::size)) * count);
+    fill(index, row, taken, vessels[from].name);
+    Lot& lot = lots[index];
     lot.taint |= taken.taint;
     lot.book = taken.liquid.brix();
     lot.bookSd = taken.liquid.error();
-    lot.bookByLaw = taken.liquid.byLaw();
     if (!lot.light)
         lot.light = light;
     if (lot.lightClass.empty())
@@ -160,7 +179,35 @@ void Ledger::Fold::packed(const DayRow& row) {
         lot.flavour = flavour;
     if (const auto laid = row.si(Key::laid))
         lot.laid = Duration{*laid};
-    judge(lot, row);
+    judge(lot, row, taken.liquid);
+}
+
+// Sent to somebody, or come back.
+void Ledger::Fold::deliver(std::size_t lot, LotSize& size, bool sizeKnown, const DayRow& row) {
+    const bool back = row.deed == Deed::came_back;
+    const std::string buyer{row.text(back && row.of(Key::from) ? Key::from : Key::to)};
+    const auto number = static_cast<std::size_t>(&size - lots[lot].sizes.data());
+    const auto isHis = [&](const Delivery& one) { return nameKey(one.buyer) == nameKey(buyer); };
+    auto there = std::find_if(tables.deliveries.begin(), tables.deliveries.end(), [&](const Delivery& one) {
+        return one.lot == lot && one.size == number && one.sizeKnown == sizeKnown && isHis(one);
+    });
+    if (there == tables.deliveries.end()) {
+        const auto known = std::find_if(tables.deliveries.begin(), tables.deliveries.end(), isHis);
+        Delivery made;
+        made.buyer = known == tables.deliveries.end() ? buyer : known->buyer;
+        made.lot = lot;
+        made.size = number;
+        made.first = now;
+        made.sizeKnown = sizeKnown;
+        there = tables.deliveries.insert(tables.deliveries.end(), std::move(made));
+    }
+    const auto count = static_cast<long long>(row.value->si);
+    (back ? there->back : there->sent) += count;
+    if (const auto price = numberIn(row.text(Key::price)); price && !back) {
+        there->paid += *price * static_cast<double>(count);
+        there->pricedCount += count;
+    }
+    (back ? size.back : size.shipped) += count;
 }
 
 void Ledger::Fold::shipped(const DayRow& row) {
@@ -172,43 +219,21 @@ void Ledger::Fold::shipped(const DayRow& row) {
     Lot& lot = lots[found->second];
     LotSize* size = sizeOf(lot, row);
     const bool sizeKnown = size != nullptr;
-    if (!size)
+    if (!size) {
+        if (row.of(Key::size))
+            mark(MarkKind::sizeUnknown, lot.code, {}, {}, {}, std::string{row.text(Key::size)});
         size = &lot.sizes[0]; // which one nobody said
+    }
     const auto count = static_cast<long long>(row.value->si);
     if (row.deed == Deed::destroyed) {
         size->destroyed += count;
     } else {
-        const bool back = row.deed == Deed::came_back;
-        const Key who = back && row.of(Key::from) ? Key::from : Key::to;
-        const std::string buyer{row.text(who)};
-        const auto number = static_cast<std::size_t>(size - lot.sizes.data());
-        auto there = std::find_if(tables.deliveries.begin(), tables.deliveries.end(), [&](const Delivery& one) {
-            return one.lot == found->second && one.size == number && one.sizeKnown == sizeKnown &&
-                   nameKey(one.buyer) == nameKey(buyer);
-        });
-        if (there == tables.deliveries.end()) {
-            Delivery made;
-            made.buyer = buyer;
-            for (const Delivery& other : tables.deliveries)
-                if (nameKey(other.buyer) == nameKey(buyer)) {
-                    made.buyer = other.buyer;
-                    break;
-                }
-            made.lot = found->second;
-            made.size = number;
-            made.first = now;
-            made.sizeKnown = sizeKnown;
-            there = tables.deliveries.insert(tables.deliveries.end(), std::move(made));
-        }
-        (back ? there->back : there->sent) += count;
-        if (const auto price = numberIn(row.text(Key::price)); price && !back) {
-            there->paid += *price * static_cast<double>(count);
-            there->pricedCount += count;
-        }
-        (back ? size->back : size->shipped) += count;
+        deliver(found->second, *size, sizeKnown, row);
     }
     if (size->here() < 0)
         mark(MarkKind::shippedTooMany, lot.code, static_cast<double>(-size->here()));
+    if (row.deed == Deed::came_back && size->back > size->shipped)
+        mark(MarkKind::backTooMany, lot.code, static_cast<double>(size->back - size->shipped));
 }
 
 } // namespace panside

@@ -10,6 +10,7 @@ namespace {
 
 constexpr double atRest = 20e3; // Pa: what a gauge may show of a press at rest (our judgement)
 constexpr Duration slowKey{180};
+constexpr double heelSlack = 0.02; // of a volume, as it is measured (our judgement)
 
 } // namespace
 
@@ -25,6 +26,10 @@ void Ledger::Fold::cutPress() {
 }
 
 void Ledger::Fold::pressOn(const DayRow& row) {
+    if (press.open) { // and the run before was never ended: something went through
+        mark(MarkKind::pressNotEnded, {}, {}, {}, press.run.at);
+        pressEnds({});
+    }
     if (row.text(Key::papers) == "new")
         cutPress();
     press.open = true;
@@ -61,6 +66,12 @@ void Ledger::Fold::pressOff(const DayRow& row) {
         mark(MarkKind::pressNotOpen);
         pressOn(row);
     }
+    if (!row.value)
+        mark(MarkKind::noVolume);
+    pressEnds(row);
+}
+
+void Ledger::Fold::pressEnds(const DayRow& row) {
     PressRow run = press.run;
     press.open = false;
     for (const auto& [key, into] :
@@ -72,8 +83,6 @@ void Ledger::Fold::pressOff(const DayRow& row) {
     const std::size_t from = vessel(run.from, false), to = vessel(run.to, false);
     run.from = vessels[from].name;
     run.to = vessels[to].name;
-    if (!row.value)
-        mark(MarkKind::noVolume);
     pressed(std::move(run), row, from, to);
 }
 
@@ -101,6 +110,8 @@ void Ledger::Fold::pressed(PressRow run, const DayRow& row, std::size_t from, st
     run.knot = thread.tie(KnotKind::press, static_cast<std::uint32_t>(tables.presses.size()), now, all.sugar, strands);
     const auto heel = row.si(Key::heel);
     const double held = heel && all.mass > 0 ? std::min(1.0, *heel / all.volume().si()) : 0;
+    if (heel && *heel > all.volume().si() * (1 + heelSlack) + 1e-6)
+        mark(MarkKind::heelTooMuch, {}, Volume::ofSi(*heel).litre(), all.volume().litre());
     press.heel = all.part(held);
     press.last = heel && *heel <= 0 ? noKnot : run.knot;
     press.taint = taken.taint;

@@ -114,6 +114,7 @@ void Ledger::Fold::empty(Vessel& vessel) {
     vessel.lightClass.clear();
     vessel.flavour.clear();
     vessel.sugarAssumed = false;
+    vessel.volumeUntold = false;
     vessel.unwritten.reset();
 }
 
@@ -131,6 +132,7 @@ Ledger::Fold::Taken Ledger::Fold::takeShare(Vessel& vessel, double share) {
     taken.over40F = vessel.over40F;
     taken.over50F = vessel.over50F;
     taken.sugarAssumed = vessel.sugarAssumed;
+    taken.volumeUntold = vessel.volumeUntold;
     return taken;
 }
 
@@ -146,10 +148,22 @@ Ledger::Fold::Taken Ledger::Fold::unwritten(const Vessel& vessel, const Liquid& 
     return taken;
 }
 
+// Drained from the pans, and nobody said how much it was: the first measure of it tells, and its sugar stays.
+void Ledger::Fold::holdIn(Vessel& vessel, Volume volume) {
+    if (!vessel.volumeUntold || volume <= vessel.content.volume())
+        return;
+    const double sd = vessel.content.sd * vessel.content.mass;
+    vessel.content = liquidHolding(volume, vessel.content.sugar);
+    vessel.content.sd = sd / vessel.content.mass;
+    vessel.volumeUntold = false;
+}
+
 Ledger::Fold::Taken Ledger::Fold::pour(std::size_t index, std::optional<Volume> volume) {
     const Instant before = vessels[index].touched;
     warm(vessels[index], now);
     Vessel& vessel = vessels[index];
+    if (volume)
+        holdIn(vessel, *volume);
     if (volume && volume->litre() > dropLitres && vessel.content.isEmpty() && vessel.knot != noKnot) {
         measured(index, liquidOf(*volume, guessed(vessel), bookTemperature, guessedSd), true);
         Taken taken = takeShare(vessel, 1);
@@ -194,6 +208,7 @@ Ledger::Fold::Taken Ledger::Fold::pour(std::size_t index, std::optional<Volume> 
         // It must have been in there: nobody wrote how it came.
         Taken hole = unwritten(vessel, missing);
         hole.sugarAssumed = true;
+        hole.unseen = true;
         if (have <= 0 && vessel.last != noKnot)
             hole.strands.push_back(unmeasured(vessel.last));
         put(index, hole);
@@ -235,6 +250,7 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
     vessel.taint |= what.taint;
     vessel.taint.lead |= vessel.leadOver;
     vessel.sugarAssumed |= what.sugarAssumed;
+    vessel.volumeUntold |= what.volumeUntold;
     if (what.oldest)
         vessel.oldest = vessel.oldest ? std::min(*vessel.oldest, *what.oldest) : what.oldest;
     vessel.over40F = std::max(fresh ? Duration{0} : vessel.over40F, what.over40F);
@@ -258,7 +274,7 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
         vessel.lightClass.clear();
     }
     const Volume now20 = vessel.content.volume();
-    if (vessel.capacity && now20 > *vessel.capacity * (1 + rimSlack))
+    if (vessel.capacity && !what.unseen && now20 > *vessel.capacity * (1 + rimSlack))
         mark(MarkKind::overRim, vessel.name, (now20 - *vessel.capacity).litre(), vessel.capacity->litre(), before);
 }
 
@@ -282,6 +298,7 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
     const Instant last = vessels[index].touched;
     warm(vessels[index], at);
     Vessel& vessel = vessels[index];
+    holdIn(vessel, volume);
     const double have = vessel.content.volume().litre(), found = volume.litre(), before = vessel.content.sugar;
     if (vessel.capacity && volume > *vessel.capacity * (1 + rimSlack))
         mark(MarkKind::overRim, vessel.name, (volume - *vessel.capacity).litre(), vessel.capacity->litre(), last);

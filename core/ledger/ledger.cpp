@@ -12,6 +12,59 @@ std::chrono::year_month_day utcDate(Instant at) {
     return std::chrono::year_month_day{std::chrono::floor<std::chrono::days>(at)};
 }
 
+// Does a row of the day book concern the feed tank? Then the pans are brought up to it first.
+bool touches(const DayRow& day, const std::string& feed) {
+    for (const Key key : {Key::to, Key::from, Key::in, Key::vessel})
+        if (const DayPair* pair = day.of(key); pair && nameKey(pair->text) == feed)
+            return true;
+    return false;
+}
+
+// A name is the same however it is written, and a row that is written down again later is the same row.
+bool isSameRow(const Fact& one, const Fact& other) {
+    const auto *mine = std::get_if<DayRow>(&one.what), *its = std::get_if<DayRow>(&other.what);
+    if (!mine || !its)
+        return one == other;
+    return mine->deed == its->deed && mine->value == its->value && mine->words == its->words && one.by == other.by &&
+           std::equal(mine->pairs.begin(), mine->pairs.end(), its->pairs.begin(), its->pairs.end(),
+                      [](const DayPair& a, const DayPair& b) {
+                          return a.key == b.key && (a.si != 0 ? a.si == b.si : nameKey(a.text) == nameKey(b.text));
+                      });
+}
+
+// 1: its volume comes into the feed tank; -1: it is taken out of it; 0: neither.
+int wayOf(const DayRow& day, const std::string& feed) {
+    const auto is = [&](Key key) { return nameKey(day.text(key)) == feed; };
+    switch (day.deed) {
+    case Deed::gathered:
+    case Deed::pans_emptied:
+    case Deed::press_off:
+        return is(Key::to) ? 1 : 0;
+    case Deed::bought:
+        return is(Key::vessel) || is(Key::to) ? 1 : 0;
+    case Deed::concentrated: // what it takes out is more than its volume
+        return is(Key::to) ? 1 : 0;
+    case Deed::moved:
+        return is(Key::to) ? 1 : is(Key::from) ? -1 : 0;
+    case Deed::sold:
+        return is(Key::vessel) || is(Key::from) ? -1 : 0;
+    case Deed::lost:
+        return is(Key::from) ? -1 : 0;
+    case Deed::vessel:
+    case Deed::dipped:
+    case Deed::press_on:
+    case Deed::graded:
+    case Deed::packed:
+    case Deed::shipped:
+    case Deed::came_back:
+    case Deed::destroyed:
+    case Deed::cleaned:
+    case Deed::tested:
+        return 0;
+    }
+    return 0;
+}
+
 } // namespace
 
 Volume Lot::volume() const {
@@ -102,15 +155,17 @@ void Ledger::Fold::prepare() {
             vessels[at->second].kind = vesselKindNamed(day->text(Key::kind));
     }
     // What comes into the feed tank while a shift watches its level.
-    for (const auto& [fact, shift, id] : in.rows) {
+    for (std::size_t i = 0; i < in.rows.size(); ++i) {
+        const auto& [fact, shift, id] = in.rows[i];
         const auto* sap = std::get_if<SapIn>(&fact->what);
         if (sap && shift >= 0 && !sap->all)
-            aids[static_cast<std::size_t>(shift)].came(fact->at, sap->volume.value);
+            aids[static_cast<std::size_t>(shift)].came(fact->at, i, sap->volume.value);
         const auto* day = std::get_if<DayRow>(&fact->what);
-        if (day && shift < 0 && day->volume() && !feedName.empty() && nameKey(day->text(Key::to)) == feedName)
+        const int way = day && shift < 0 && !feedName.empty() ? wayOf(*day, feedName) : 0;
+        if (way != 0 && day->volume())
             for (std::size_t s = 0; s < aids.size(); ++s)
                 if (ends[s] != SIZE_MAX && in.shifts[s] <= fact->at && fact->at <= in.rows[ends[s]].fact->at)
-                    aids[s].came(fact->at, *day->volume());
+                    aids[s].came(fact->at, i, *day->volume() * way);
     }
     for (ShiftAid& aid : aids)
         aid.finish();
@@ -155,19 +210,11 @@ void Ledger::Fold::dayRow(const DayRow& day) {
     }
 }
 
-// Does a row of the day book concern the feed tank? Then the pans are brought up to it first.
-static bool touches(const DayRow& day, const std::string& feed) {
-    for (const Key key : {Key::to, Key::from, Key::in, Key::vessel})
-        if (const DayPair* pair = day.of(key); pair && nameKey(pair->text) == feed)
-            return true;
-    return false;
-}
-
 // The same row twice counts once.
 bool Ledger::Fold::isTold(std::size_t index) const {
     const Fact& fact = *in.rows[index].fact;
     for (std::size_t i = index; i-- > 0 && in.rows[i].fact->at == fact.at;)
-        if (in.rows[i].shift < 0 && *in.rows[i].fact == fact)
+        if (in.rows[i].shift < 0 && isSameRow(*in.rows[i].fact, fact))
             return true;
     return false;
 }
@@ -186,7 +233,8 @@ void Ledger::Fold::run() {
         if (set) {
             this->set(*set);
         } else if (day) {
-            if (current >= 0 && feedVessel && touches(*day, nameKey(vessels[*feedVessel].name)))
+            const std::string feedKey = current >= 0 && feedVessel ? nameKey(vessels[*feedVessel].name) : std::string{};
+            if (!feedKey.empty() && touches(*day, feedKey))
                 sync();
             dayRow(*day);
         }

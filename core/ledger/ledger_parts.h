@@ -42,6 +42,7 @@ struct Vessel {
     Instant touched{}; // its last row
     Liquid content;
     bool sugarAssumed = false; // nobody measured some of it
+    bool volumeUntold = false; // its sugar is known, and nobody said how much of it there is
     Taint taint;
     bool leadOver = false; // its own, until a test says otherwise
     std::optional<double> light;
@@ -106,7 +107,6 @@ struct Lot {
     std::optional<Temperature> coolest, filler;
     std::optional<Brix> read; // at packing
     Brix book{}, bookSd{};    // by the ledger
-    Brix bookByLaw{};         // as the chart of the place reads it, where it has one; else the same
     std::optional<double> light;
     std::string lightClass, flavour, by;
     Taint taint;

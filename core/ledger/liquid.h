@@ -16,8 +16,9 @@ struct Liquid {
 
     bool isEmpty() const { return mass <= 0; }
     Brix brix() const { return Brix::ofSi(mass > 0 ? sugar / mass : 0); }
-    // What decides whether it may be packed.
-    Brix byLaw() const { return Brix::ofSi(mass > 0 ? (sugar + chart) / mass : 0); }
+    // What decides whether it may be packed: of what the book has in it, or of what was read of it.
+    Brix byLaw() const { return byLaw(brix()); }
+    Brix byLaw(Brix read) const { return read + Brix::ofSi(mass > 0 ? chart / mass : 0); }
     // Standard uncertainty of brix(), all of it.
     Brix error() const;
     // At 20 degC.

@@ -18,12 +18,12 @@ std::string sentence(const LedgerMark& mark) {
     case MarkKind::overRim:
         return fmt::format("{}: {} L over its rim of {} L.{} Dip it.", mark.name, amount(1), limit(1), since);
     case MarkKind::vesselOut:
-        return fmt::format("{} was retired before this.", mark.name);
+        return fmt::format("{} was retired before this. If it is used again, say out=no in a vessel row.", mark.name);
     case MarkKind::vesselUnknown:
         return fmt::format("{} is a vessel nobody named any more.", mark.name);
     case MarkKind::packedTooCool:
-        return fmt::format("lot {} was capped at {} °C, under the least of {} °C: it is held.", mark.name, amount(1),
-                           limit(1));
+        return fmt::format("lot {} was capped at {} °C, under the least of {} °C: it is held.{}", mark.name, amount(1),
+                           limit(1), mark.more.empty() ? "" : " Did you mean " + mark.more + "?");
     case MarkKind::underDensity:
         return fmt::format("lot {} is {} °Brix, under the {} of this place: it is held.", mark.name, amount(1),
                            limit(1));
@@ -31,9 +31,15 @@ std::string sentence(const LedgerMark& mark) {
         return fmt::format("lot {} is {} °Brix, over the {} of this place: it is held.", mark.name, amount(1),
                            limit(1));
     case MarkKind::shippedTooMany:
-        return fmt::format("lot {}: {} more left than were made.", mark.name, amount(0));
+        return fmt::format("lot {}: {} more left than were made. Is the lot, the size or the count another?", mark.name,
+                           amount(0));
+    case MarkKind::backTooMany:
+        return fmt::format("lot {}: {} more came back than had left. Is the lot, the size or the count another?",
+                           mark.name, amount(0));
+    case MarkKind::sizeUnknown:
+        return fmt::format("lot {} was never packed in {}. Write the size as it was packed.", mark.name, mark.more);
     case MarkKind::lotUnknown:
-        return fmt::format("lot {} was never packed by any row.", mark.name);
+        return fmt::format("lot {} was never packed by any row. Look at its code, or write its packed row.", mark.name);
     case MarkKind::codeTwice:
         return fmt::format("lot {} is a code twice.", mark.name);
     case MarkKind::drawTwice:
@@ -42,7 +48,9 @@ std::string sentence(const LedgerMark& mark) {
     case MarkKind::noVessel:
         return "a draw without a vessel: where to?";
     case MarkKind::noVolume:
-        return "a press run of which nobody said how much went through.";
+        return "a press run of which nobody said how much went through. Write the volume in its press_off, or dip what "
+               "it "
+               "went into.";
     case MarkKind::thinner:
         return fmt::format("a concentrate of {} °Brix is thinner than the {} that went in.", amount(1), limit(1));
     case MarkKind::sugarOdd:
@@ -58,8 +66,20 @@ std::string sentence(const LedgerMark& mark) {
     case MarkKind::depthNoShape:
         return fmt::format("{}: a depth tells no volume while its shape is not known. Tell shape= in its vessel row.",
                            mark.name);
+    case MarkKind::shapeUnread:
+        return fmt::format(
+            "{}: \"{}\" is no shape. Write upright, lying or box and its measures, as in upright 1.2 0.9.", mark.name,
+            mark.more);
     case MarkKind::pressNotOpen:
-        return "a press run ends here that nobody began.";
+        return "a press run ends here that nobody began. Write its press_on, with from= and to=.";
+    case MarkKind::pressNotEnded:
+        return fmt::format(
+            "a press run begins here while that of {} was not ended. Write its press_off, with what went "
+            "through.",
+            mark.before ? textOf(*mark.before) : "");
+    case MarkKind::heelTooMuch:
+        return fmt::format("a press cannot hold back {} L of {} L that were in it. Is the heel or the volume another?",
+                           amount(1), limit(1));
     case MarkKind::pressureWithoutRun:
         return fmt::format("the filter gauge shows {} kPa while no run goes on ({}): was its beginning not told, or is "
                            "the pressure not let off?",

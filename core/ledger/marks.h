@@ -17,6 +17,8 @@ enum class MarkKind : std::uint8_t {
     underDensity,   // packed under the least of the place
     overDensity,    // packed over the most
     shippedTooMany, // more than were made
+    backTooMany,    // more came back than had left
+    sizeUnknown,    // of a lot that was never packed in it; `more` is the size
     lotUnknown,     // shipped, graded or destroyed, and nobody packed it
     codeTwice,
     drawTwice,         // told by two, counted once
@@ -29,7 +31,10 @@ enum class MarkKind : std::uint8_t {
     ropy,              // sap that was ropy is in it
     offFlavour,        // went into good syrup, or into a small container
     depthNoShape,      // a depth of a vessel whose shape nobody told
+    shapeUnread,       // `more` is no shape
     pressNotOpen,      // a run ended that nobody began
+    pressNotEnded,     // a run began while another was going on: nobody said what went through that one
+    heelTooMuch,       // a press is said to hold back more than was in it
     pressureWithoutRun // the gauge of the press shows pressure, and no run goes on
 };
 

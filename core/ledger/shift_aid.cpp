@@ -14,7 +14,9 @@ constexpr double longestFlowGap = 1800; // seconds for which a flow that was rea
 // Sap that the gauge shows from the first and that is told within this time, while the level does not rise by a part of
 // it, was there before (common practice, no source).
 constexpr double toldWithin = 7200, riseWithin = 900, leastRise = 0.4, leastFound = 0.6;
-constexpr double checkAfter = 2400; // seconds after a draw in which a check is of it, common practice, no source
+// Seconds after a draw in which a check is of it, and before one that nobody told to be opened (common practice, no
+// source).
+constexpr double checkAfter = 2400, checkBefore = 300;
 
 } // namespace
 
@@ -27,7 +29,7 @@ void ShiftAid::add(const Fact& fact, std::size_t row) {
         lastLoad_ = row;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         if (reading->series == Series::tank_level && reading->si >= 0)
-            levels_.push_back({fact.at, reading->si});
+            levels_.push_back({fact.at, reading->si, row});
         if (reading->series == Series::feed_flow && reading->si >= 0) {
             double sum = flowSum_.empty() ? 0 : flowSum_.back();
             if (!flows_.empty())
@@ -58,6 +60,27 @@ void ShiftAid::add(const Fact& fact, std::size_t row) {
     }
 }
 
+// Does the gauge not rise by it when it is told? Two dips an hour apart hide what was boiled off between them: so much
+// as leaves the tank afterwards is taken to have left it then too.
+bool ShiftAid::stoodBefore(const Sap& sap) const {
+    const auto after = std::lower_bound(levels_.begin(), levels_.end(), Point{sap.at, 0, sap.row});
+    if (after == levels_.begin())
+        return true;
+    const Point& before = *(after - 1);
+    double most = -1;
+    auto last = after;
+    for (; last != levels_.end() && secondsBetween(sap.at, last->at) <= riseWithin; ++last)
+        most = std::max(most, last->value);
+    if (last == after)
+        return false; // no level says
+    const Point& seen = *(last - 1);
+    const auto next = std::find_if(
+        last, levels_.end(), [&](const Point& point) { return secondsBetween(seen.at, point.at) >= riseWithin / 3; });
+    const double rate =
+        next == levels_.end() ? 0 : std::max(0.0, (seen.value - next->value) / secondsBetween(seen.at, next->at));
+    return most - before.value + rate * secondsBetween(before.at, seen.at) <= leastRise * sap.volume;
+}
+
 void ShiftAid::findToldLater() {
     if (levels_.empty())
         return;
@@ -66,18 +89,8 @@ void ShiftAid::findToldLater() {
         const double after = secondsBetween(levels_.front().at, sap.at);
         if (after < 0 || after > toldWithin || found < leastFound * sap.volume)
             continue;
-        double before = -1, most = -1;
-        for (const Point& level : levels_) {
-            const double apart = secondsBetween(sap.at, level.at);
-            if (apart < 0)
-                before = level.value;
-            else if (apart <= riseWithin || most < 0)
-                most = std::max(most, level.value);
-            else
-                break;
-        }
-        if (before >= 0 && (most < 0 || most - before > leastRise * sap.volume))
-            continue; // it came then; or no level says
+        if (!stoodBefore(sap))
+            continue;
         found -= sap.volume;
         toldLater_.push_back(sap.row);
     }
@@ -85,6 +98,9 @@ void ShiftAid::findToldLater() {
 
 void ShiftAid::finish() {
     findToldLater();
+    for (const Sap& sap : saps_) // what stood in the tank already does not come then
+        if (std::find(toldLater_.begin(), toldLater_.end(), sap.row) != toldLater_.end())
+            std::erase_if(came_, [&](const Point& one) { return one.row == sap.row; });
     RepeatedDraw repeated;
     for (std::size_t i = 0; i < closes_.size(); ++i) {
         const auto& [row, fact] = closes_[i];
@@ -105,7 +121,8 @@ void ShiftAid::finish() {
         std::size_t of = SIZE_MAX;
         for (std::size_t i = 0; i < draws_.size(); ++i) {
             const double after = secondsBetween(closedAt_[i], check.at);
-            const bool during = after <= 0 && draws_[i].opened && secondsBetween(*draws_[i].opened, check.at) >= 0;
+            const bool during = after <= 0 && (draws_[i].opened ? secondsBetween(*draws_[i].opened, check.at) >= 0
+                                                                : after >= -checkBefore);
             if (during || (after > 0 && after <= checkAfter))
                 of = i;
         }
@@ -148,7 +165,7 @@ std::optional<std::size_t> ShiftAid::drawOfCheck(std::size_t row) const {
     return found == drawOf_.end() ? std::nullopt : std::optional{found->second};
 }
 
-std::optional<Volume> ShiftAid::levelAt(Instant at) const {
+std::optional<Volume> ShiftAid::levelAt(Instant at, std::size_t row) const {
     if (levels_.empty())
         return std::nullopt;
     const auto earlier = [](const Point& point, Instant t) { return point.at < t; };
@@ -161,21 +178,22 @@ std::optional<Volume> ShiftAid::levelAt(Instant at) const {
         std::nth_element(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2), near.end());
         return Volume::ofSi(near[near.size() / 2]);
     }
-    const auto next = std::upper_bound(levels_.begin(), levels_.end(), at,
-                                       [](Instant t, const Point& point) { return t < point.at; });
-    if (next == levels_.begin())
-        return Volume::ofSi(levels_.front().value);
-    const Point& before = *(next - 1);
-    if (next == levels_.end() || before.at == at)
-        return Volume::ofSi(before.value);
+    const Point now{at, 0, row};
+    const auto next = std::lower_bound(levels_.begin(), levels_.end(), now);
+    if (next == levels_.end())
+        return Volume::ofSi(levels_.back().value);
     // Between two dips what came in stands at its own time, and what left is spread evenly.
+    const Point before = next == levels_.begin() ? now : *(next - 1);
     double until = 0, all = 0;
     for (const Point& came : came_)
-        if (came.at > before.at && came.at <= next->at) {
+        if (before < came && came < *next) {
             all += came.value;
-            until += came.at <= at ? came.value : 0;
+            until += came < now ? came.value : 0;
         }
-    const double share = secondsBetween(before.at, at) / secondsBetween(before.at, next->at);
+    if (next == levels_.begin()) // as it will be found, less what is still to come
+        return Volume::ofSi(std::max(0.0, next->value - all));
+    const double span = secondsBetween(before.at, next->at);
+    const double share = span > 0 ? secondsBetween(before.at, at) / span : 1;
     const double left = before.value + all - next->value;
     return Volume::ofSi(left >= 0 ? std::max(0.0, before.value + until - share * left)
                                   : before.value + share * (next->value - before.value));

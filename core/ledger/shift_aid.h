@@ -8,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace panside {
@@ -27,15 +28,16 @@ public:
         std::vector<Cup> cups;
     };
     void add(const Fact& fact, std::size_t row);
-    // So much came into the feed tank, by a row of the shift or of the day book.
-    void came(Instant at, Volume volume) { came_.push_back({at, volume.si()}); }
+    // So much came into the feed tank, by a row of the shift or of the day book; less than nothing: it was taken out.
+    void came(Instant at, std::size_t row, Volume volume) { came_.push_back({at, volume.si(), row}); }
     void finish();
 
     const Draw* drawAt(std::size_t row) const;
     bool isTwice(std::size_t row) const;
     std::optional<std::size_t> drawOfCheck(std::size_t row) const; // the row of its draw
-    // Of the feed tank at a moment; nullopt where its level was never read.
-    std::optional<Volume> levelAt(Instant at) const;
+    // Of the feed tank just before a row of a moment; nullopt where its level was never read. Rows of one moment stand
+    // in their order: read, filled and read again within a minute.
+    std::optional<Volume> levelAt(Instant at, std::size_t row) const;
     bool hasLevel() const { return !levels_.empty(); }
     Instant firstLevel() const { return levels_.front().at; } // where there is one
     bool hasFlow() const { return !flows_.empty(); }
@@ -59,6 +61,8 @@ private:
     struct Point {
         Instant at;
         double value;
+        std::size_t row = 0;
+        bool operator<(const Point& other) const { return std::pair{at, row} < std::pair{other.at, other.row}; }
     };
     struct Check {
         Instant at;
@@ -71,6 +75,7 @@ private:
         double volume;
     };
     void findToldLater();
+    bool stoodBefore(const Sap& sap) const;
     std::vector<Point> levels_, flows_, came_;
     std::vector<Sap> saps_;
     std::vector<std::size_t> toldLater_;

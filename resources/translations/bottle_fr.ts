@@ -23,6 +23,10 @@
         <translation>%1 : %2 ne se lit pas. Tapez un nombre, suivi de son unité si c'en est une autre.</translation>
     </message>
     <message>
+        <source>%1: %2 is not a whole number. Type how many there are.</source>
+        <translation>%1 : %2 n'est pas un nombre entier. Tapez combien il y en a.</translation>
+    </message>
+    <message>
         <source>%1: %2 is not possible. The range is %3.</source>
         <translation>%1 : %2 est impossible. Les limites sont %3.</translation>
     </message>
@@ -640,8 +644,8 @@
         <translation>Filtration de %1, de %2 à %3</translation>
     </message>
     <message>
-        <source>: %1, at most %2</source>
-        <translation> : %1, au plus %2</translation>
+        <source>%1, at most %2</source>
+        <translation>%1, au plus %2</translation>
     </message>
     <message>
         <source>Write the maker's limit under Rig: there is no usual one.</source>
@@ -684,8 +688,12 @@
         <translation>non dit</translation>
     </message>
     <message>
-        <source>%1 runs, %2 in all.</source>
-        <translation>%1 filtrations, %2 en tout.</translation>
+        <source>1 run, %1.</source>
+        <translation>1 filtration, %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs, %1 in all.</source>
+        <translation><numerusform>%n filtration, %1 en tout.</numerusform><numerusform>%n filtrations, %1 en tout.</numerusform></translation>
     </message>
     <message>
         <source>About %1 through by the flow of the runs before.</source>
@@ -828,6 +836,30 @@
     <message>
         <source>The filter gauge showed %1 while no run went on (%2): was its beginning not entered, or the pressure not let off?</source>
         <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
+    </message>
+    <message>
+        <source>Lot %1: %2 more came back than had left.</source>
+        <translation>Lot %1 : il en est revenu %2 de plus qu'il n'en était parti.</translation>
+    </message>
+    <message>
+        <source>Lot %1 was never packed in %2.</source>
+        <translation>Le lot %1 n'a jamais été conditionné en %2.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is no shape. Enter it as in upright 1.2 0.9.</source>
+        <translation>%1 : « %2 » n'est pas une forme. Écrivez-la comme upright 1.2 0.9.</translation>
+    </message>
+    <message>
+        <source>A filter run begins while that of %1 was not ended. Enter its end.</source>
+        <translation>Une filtration commence alors que celle du %1 n'est pas terminée. Notez sa fin.</translation>
+    </message>
+    <message>
+        <source>A press cannot hold back %1 of the %2 that were in it.</source>
+        <translation>Une presse ne peut retenir %1 des %2 qu'elle contenait.</translation>
+    </message>
+    <message>
+        <source>Did you mean %1?</source>
+        <translation>Vouliez-vous dire %1?</translation>
     </message>
 </context>
 <context>

@@ -188,7 +188,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
         if (const auto capped = siOf(typed, Key::capped); capped && Temperature::kelvin(*capped) < least)
             words << tr(QT_TRANSLATE_NOOP("Pack", "Capped under %1: the lot will be held."))
                          .arg(figure(least, units, 0).text());
-        if (brix && (is < limits.least || is > limits.most))
+        if (brix && (content.byLaw(is) < limits.least || is > limits.most))
             words << tr(QT_TRANSLATE_NOOP("Pack",
                                           "Density outside the %1 to %2 °Brix for this place: the lot will be held."))
                          .arg(packNumber(limits.least.degrees(), 1), packNumber(limits.most.degrees(), 1));

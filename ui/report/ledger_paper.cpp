@@ -205,14 +205,15 @@ PaperTable vesselTable(const Ledger& ledger, Units units) {
         table.rows.push_back(
             {utf8(vessel.name), utf8(vessel.material),
              vessel.leadOver ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit")) : utf8(vessel.lead),
-             volumeText(vessel.content.volume(), units), brixText(vessel.content.brix()),
-             kilograms(vessel.content.sugar), kilograms(sugarDoubt(vessel)), silence(vessel.unwritten)});
+             vessel.volumeUntold ? QString{} : volumeText(vessel.content.volume(), units),
+             vessel.volumeUntold ? QString{} : brixText(vessel.content.brix()), kilograms(vessel.content.sugar),
+             kilograms(sugarDoubt(vessel)), silence(vessel.unwritten)});
     const PansNow& pans = ledger.tables().pans;
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "the pans")),
                           {},
                           {},
-                          volumeText(pans.content.volume(), units),
-                          brixText(pans.content.brix()),
+                          {}, // how much water boiled away nobody wrote: only their sugar is known
+                          {},
                           kilograms(pans.content.sugar),
                           kilograms(sugarDoubt(pans)),
                           silence(pans.unwritten)});

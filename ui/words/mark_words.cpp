@@ -38,7 +38,10 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords", "%1 is a vessel that has not been named.")).arg(name);
     case MarkKind::packedTooCool:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was capped at %2, under the least of %3: it is held."))
-            .arg(name, degrees(amount), degrees(limit));
+                   .arg(name, degrees(amount), degrees(limit)) +
+               (mark.more.empty() ? QString{}
+                                  : u' ' + tr(QT_TRANSLATE_NOOP("MarkWords", "Did you mean %1?"))
+                                               .arg(QString::fromStdString(mark.more)));
     case MarkKind::underDensity:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 is %2, under the %3 of this place: it is held."))
             .arg(name, brix(amount), brix(limit));
@@ -48,6 +51,12 @@ QString markWords(const LedgerMark& mark, Units units) {
     case MarkKind::shippedTooMany:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1: %2 more left than were made."))
             .arg(name, QLocale{}.toString(amount, 'f', 0));
+    case MarkKind::backTooMany:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1: %2 more came back than had left."))
+            .arg(name, QLocale{}.toString(amount, 'f', 0));
+    case MarkKind::sizeUnknown:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was never packed in %2."))
+            .arg(name, QString::fromStdString(mark.more));
     case MarkKind::lotUnknown:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "Lot %1 was never packed.")).arg(name);
     case MarkKind::codeTwice:
@@ -82,6 +91,15 @@ QString markWords(const LedgerMark& mark, Units units) {
         return tr(QT_TRANSLATE_NOOP("MarkWords",
                                     "%1: a depth gives no volume until its shape is known. Enter its shape."))
             .arg(name);
+    case MarkKind::shapeUnread:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "%1: “%2” is no shape. Enter it as in upright 1.2 0.9."))
+            .arg(name, QString::fromStdString(mark.more));
+    case MarkKind::pressNotEnded:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A filter run begins while that of %1 was not ended. Enter its end."))
+            .arg(mark.before ? moment(*mark.before) : QString{});
+    case MarkKind::heelTooMuch:
+        return tr(QT_TRANSLATE_NOOP("MarkWords", "A press cannot hold back %1 of the %2 that were in it."))
+            .arg(litres(amount), litres(limit));
     case MarkKind::pressNotOpen:
         return tr(QT_TRANSLATE_NOOP("MarkWords", "A filter run ends here that was never begun."));
     }

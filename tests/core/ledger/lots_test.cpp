@@ -160,6 +160,53 @@ TEST(LedgerLots, AGlassThatReadsTheChartOfThePlaceMakesALegalDrum) {
     EXPECT_TRUE(light.lot("A").held);
 }
 
+// What is read at packing goes by the chart as the drum does: 66.7 by the float balance is what the chart reads
+// as 66.9.
+TEST(LedgerLots, WhatIsReadAtPackingGoesByTheChartOfThePlaceToo) {
+    const auto packedIn = [](const std::string& place, const std::string& read) {
+        const std::string shift = day(2, "10:00", "draw_open,,,") +
+                                  day(2, "10:05", "draw_close,5,L,to=drum 7;temp=20degC") +
+                                  day(2, "10:05", "density_check,36.0,baume,temp=60degF;cal=60degF");
+        return FoldedHouse{day(1, "07:00", "set," + place + ",,key=place") + vessels +
+                               day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=83degC;brix=" + read),
+                           {shift}};
+    };
+    EXPECT_FALSE(packedIn("Vermont", "66.7").lot("A").held);
+    EXPECT_TRUE(packedIn("New Hampshire", "66.7").lot("A").held);
+    EXPECT_TRUE(packedIn("Vermont", "66.5").lot("A").held); // 0.24 more by the chart are not enough
+}
+
+TEST(LedgerLots, ASizeNeverPackedAndMoreComeBackThanLeftAreMarked) {
+    const FoldedHouse house{vessels + syrup + day(4, "10:00", "packed,9,,lot=A;from=drum 7;size=1L") +
+                            day(4, "11:00", "shipped,2,,lot=A;size=2L;to=x") +
+                            day(4, "12:00", "shipped,3,,lot=A;to=y") +
+                            day(4, "13:00", "came_back,6,,lot=A;size=1L;from=y")};
+    EXPECT_EQ(house.marked(MarkKind::sizeUnknown), 1);
+    EXPECT_EQ(house.marked(MarkKind::backTooMany), 1);
+    EXPECT_EQ(house.marked(MarkKind::shippedTooMany), 0);
+}
+
+TEST(LedgerLots, FahrenheitWrittenForCelsiusIsAskedAbout) {
+    const FoldedHouse house{vessels + syrup + day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=82degF") +
+                            day(4, "11:00", "packed,4,,lot=B;from=drum 7;size=1L;capped=170degF")};
+    ASSERT_EQ(house.ledger->marks().size(), 2U);
+    EXPECT_TRUE(sentence(house.ledger->marks()[0]).ends_with("Did you mean 82 °C?"));
+    EXPECT_TRUE(sentence(house.ledger->marks()[1]).ends_with("it is held."));
+}
+
+// The key that ends a run was forgotten: something went through it, and the thread must not break there.
+TEST(LedgerLots, APressRunThatNobodyEndedJoinsAllTheSame) {
+    const FoldedHouse house{vessels + syrup + day(4, "09:00", "press_on,,,from=drum 7;to=canner") +
+                            day(4, "11:00", "press_on,,,from=drum 7;to=pail 1") +
+                            day(4, "12:00", "press_off,10,L,heel=15L")};
+    EXPECT_EQ(house.marked(MarkKind::pressNotEnded), 1);
+    EXPECT_EQ(house.marked(MarkKind::heelTooMuch), 1);
+    const auto trace = house.trace("canner");
+    const auto* load = entryOf(trace.behind, TraceKind::bought, "a neighbour");
+    ASSERT_TRUE(load);
+    EXPECT_FALSE(load->share);
+}
+
 TEST(LedgerLots, ThePressHeelJoinsLots) {
     const std::string two = day(4, "08:30", "bought,50,L,what=syrup;from=another;vessel=pail 1;brix=66.9") +
                             day(4, "09:00", "press_on,,,from=drum 7;to=canner;aid=DE 4");

@@ -1,5 +1,7 @@
 // The nights as the plan for tonight needs them, and sap that the gauge shows before anybody tells of it.
 #include "core/ledger/sap_nights.h"
+
+#include "core/ledger/doubt.h"
 #include "house.h"
 
 namespace panside {
@@ -73,6 +75,93 @@ TEST(LedgerNights, CountWhatStandsInTanksAndNotInPailsOrRetiredOnes) {
     ASSERT_EQ(stands.size(), 1u);
     EXPECT_NEAR(stands[0].volume.litre(), 491, 1); // 500 L at 4 degC are 500.8 at 20
     EXPECT_NEAR(stands[0].sugar.degrees(), 2.2, 1e-6);
+}
+
+// Sap comes while the pans are fed: what left the tank before is of the sap before, whether the level was read at that
+// very moment or not since an hour.
+TEST(LedgerNights, SapThatComesDoesNotMixWithWhatHasLeftBefore) {
+    const std::string tank = day(2, "06:00", "vessel,1000,L,name=feed;kind=feed") +
+                             day(2, "16:00", "gathered,250,L,to=feed;from=ours;brix=2");
+    const std::string sap = day(2, "19:00", "sap_in,300,L,from=theirs;brix=2"),
+                      end = day(2, "21:00", "tank_level,80,L,") + day(2, "21:00", "shift_end,,,");
+    const auto ofOurs = [&](const std::string& rows) {
+        const FoldedHouse house{tank, {day(2, "18:00", "tank_level,250,L,") + rows + end}};
+        EXPECT_NEAR(house.litres("feed"), 80, 1e-6);
+        return entryOf(house.trace("2027-03-02").behind, TraceKind::gathered, "ours")->share.value();
+    };
+    // 30 L of ours leave, 220 L stay and are mixed with 300 L of theirs, of which 440 L leave.
+    const double read = (30 + 440 * 220.0 / 520) / 470;
+    EXPECT_NEAR(ofOurs(day(2, "18:59", "tank_level,220,L,") + sap + day(2, "19:00", "tank_level,520,L,")), read, 1e-6);
+    // Whoever writes minutes has it read, filled and read again in one.
+    EXPECT_NEAR(ofOurs(day(2, "19:00", "tank_level,220,L,") + sap + day(2, "19:00", "tank_level,520,L,")), read, 1e-6);
+    // Nobody read it: 470 L in three hours, so that a third of it left in the first.
+    const double third = 470.0 / 3, spread = (third + (470 - third) * (250 - third) / (550 - third)) / 470;
+    EXPECT_NEAR(ofOurs(sap), spread, 1e-6);
+}
+
+// A pail taken out of the feed tank has not entered the pans.
+TEST(LedgerNights, WhatIsTakenOutOfTheFeedTankIsNotBoiled) {
+    const FoldedHouse house{
+        day(2, "06:00", "vessel,1000,L,name=feed;kind=feed") + day(2, "06:00", "vessel,100,L,name=can;kind=gather") +
+            day(2, "16:00", "gathered,500,L,to=feed;brix=2") + day(2, "19:00", "moved,100,L,from=feed;to=can"),
+        {day(2, "18:00", "tank_level,500,L,") + day(2, "20:00", "tank_level,200,L,") +
+         day(2, "20:00", "shift_end,,,")}};
+    EXPECT_NEAR(house.ledger->nights().at(0).entered.volume().litre(), 200, 1e-6);
+    EXPECT_NEAR(house.litres("can"), 100, 1e-6);
+}
+
+// Whoever keys no opening writes the check down in one breath with the draw, or a minute before it.
+TEST(LedgerNights, ACheckOfTheDrawsOwnMinuteIsOfIt) {
+    for (const char* clock : {"19:57", "20:00", "20:02"}) {
+        const FoldedHouse house{
+            day(2, "06:00", "vessel,100,L,name=feed;kind=feed"),
+            {day(2, "18:00", "sap_in,800,L,brix=2") + day(2, "19:40", "draw_close,2,L,to=pail 1;temp=20degC") +
+             day(2, "20:00", "draw_close,5,L,to=pail 2;temp=20degC") +
+             day(2, clock, "density_check,65.0,brix,temp=20degC;cal=20degC") + day(2, "22:00", "shift_end,,,")}};
+        EXPECT_NEAR(house.vessel("pail 2").content.brix().degrees(), 65, 1e-6) << clock;
+        EXPECT_NEAR(house.vessel("pail 1").content.brix().degrees(), 66.9, 1e-6) << clock;
+    }
+}
+
+class DrainedPans : public ::testing::Test {
+protected:
+    static FoldedHouse drained(const std::string& rows) {
+        return FoldedHouse{day(2, "06:00", "vessel,100,L,name=feed;kind=feed") + rows,
+                           {day(2, "18:00", "sap_in,500,L,brix=2") + day(2, "20:00", "defoamer,3,,kind=butter") +
+                            day(2, "20:01", "draw_close,2,L,to=can;temp=20degC") + day(2, "22:00", "shift_end,,,")}};
+    }
+    // ICUMSA SPS-4: 500 L of 2 brix hold 10.060 kg of sugar; 2 L of 66.9 brix hold 1.777.
+    static constexpr double left = 10.060 - 1.777;
+};
+
+// Nobody said how much was drained: its sugar is known, and the first dip or move tells its volume.
+TEST_F(DrainedPans, WithoutAVolumeKeepTheirSugarUntilSomebodyMeasures) {
+    const FoldedHouse two =
+        drained(day(3, "10:00", "pans_emptied,,,to=pail 1") + day(3, "10:00", "pans_emptied,,,to=pail 2") +
+                day(3, "11:00", "dipped,20,L,in=pail 1") + day(3, "12:00", "moved,15,L,from=pail 2;to=can"));
+    EXPECT_NEAR(two.sugar("pail 1"), left / 2, 0.01);
+    EXPECT_NEAR(two.litres("pail 1"), 20, 1e-6);
+    EXPECT_NEAR(two.sugar("can"), left / 2 + 1.777, 0.01);
+    EXPECT_NEAR(two.ledger->balance().doesNotClose, 0, 1e-6);
+    EXPECT_EQ(two.marked(MarkKind::belowEmpty), 0);
+}
+
+TEST_F(DrainedPans, TakeTheMilkAlongThoughTheyAreWashedAfterwards) {
+    const FoldedHouse house = drained(day(3, "10:00", "pans_emptied,20,L,to=pail 1;washed=yes"));
+    EXPECT_TRUE(house.vessel("pail 1").taint.milk);
+}
+
+// Water drove the sweet out: what the book has in the pans may have left them with the last draws.
+TEST_F(DrainedPans, ChasedWithWaterAreLessSureThanDrained) {
+    const FoldedHouse plain = drained(day(3, "10:00", "pans_emptied,40,L,to=pail 1")),
+                      chased = drained(day(3, "10:00", "pans_emptied,40,L,to=pail 1;chased=water")),
+                      read = drained(day(3, "10:00", "pans_emptied,40,L,to=pail 1;chased=water;brix=3"));
+    EXPECT_NEAR(chased.sugar("pail 1"), left, 0.01);
+    EXPECT_NEAR(sugarDoubt(chased.vessel("pail 1")), left, 0.05); // from nothing to twice
+    EXPECT_LT(sugarDoubt(plain.vessel("pail 1")), 0.1);
+    EXPECT_GT(chased.ledger->balance().doesNotCloseSd, plain.ledger->balance().doesNotCloseSd + left / 4);
+    EXPECT_NEAR(read.sugar("pail 1"), 40 * 1.0099 * 0.03, 0.01); // NBS Circular 440: 1.0099 kg/L at 3 brix
+    EXPECT_LT(sugarDoubt(read.vessel("pail 1")), 0.3);
 }
 
 } // namespace

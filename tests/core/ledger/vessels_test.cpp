@@ -51,6 +51,19 @@ TEST(LedgerVessels, BelowEmptyAndOverTheRimAreMarked) {
     EXPECT_NEAR(house.ledger->balance().doesNotClose, kilograms(10, 2), 1e-6);
 }
 
+// Three times as much as a drum holds was sold out of it: that is one thing that does not fit, not two.
+TEST(LedgerVessels, WhatMustHaveBeenInItIsNotOverTheRimToo) {
+    const FoldedHouse house{tanks + day(1, "09:00", "bought,100,L,what=syrup;vessel=drum 7;brix=67") +
+                            day(1, "10:00", "sold,450,L,what=syrup;vessel=drum 7;to=x")};
+    EXPECT_EQ(house.marked(MarkKind::belowEmpty), 1);
+    EXPECT_EQ(house.marked(MarkKind::overRim), 0);
+}
+
+TEST(LedgerVessels, AShapeThatNobodyCanReadIsMarked) {
+    const FoldedHouse house{day(1, "08:00", "vessel,500,L,name=a;kind=hold;shape=round 2")};
+    EXPECT_EQ(house.marked(MarkKind::shapeUnread), 1);
+}
+
 TEST(LedgerVessels, ADipSetsTheVolumeAndStandsInTheBalance) {
     const FoldedHouse less{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
                            day(1, "10:00", "dipped,80,L,in=tank")};
@@ -87,6 +100,11 @@ TEST(LedgerVessels, TheSameRowTwiceCountsOnce) {
     const FoldedHouse house{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
                             day(1, "09:00", "gathered,100,L,to=tank;brix=2")};
     EXPECT_NEAR(house.litres("tank"), 100, 1e-6);
+    // Written down again later, by another's spelling; and what another hand emptied into it at that minute.
+    const FoldedHouse again{tanks + day(1, "09:00", "gathered,100,L,to=tank;brix=2") +
+                            day(1, "09:00", "gathered,100,L,brix=2.0;to=Tank;entered=2027-03-02T09:00:00Z") +
+                            day(1, "09:00", "gathered,100,L,to=tank;brix=2;by=Ann")};
+    EXPECT_NEAR(again.litres("tank"), 200, 1e-6);
 }
 
 TEST(LedgerVessels, WarmHoursAndTheOldestPartGoWithTheSap) {
