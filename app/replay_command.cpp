@@ -1,8 +1,10 @@
 #include "core/boil/replay.h"
 
 #include "app/commands.h"
+#include "app/exit_status.h"
 #include "app/why_lines.h"
 #include "core/files/text_file.h"
+#include "core/shift/book_marks.h"
 
 #include <ostream>
 
@@ -14,7 +16,13 @@ int replayCommand(const ReplayRequest& request, std::ostream& out, std::ostream&
     constexpr std::size_t pieceSize = 1 << 16;
     std::string lines;
     WhyLines why{err};
-    const auto faults = replay(readText(request.log), options, [&](const Picture& picture) {
+    const std::string text = readText(request.log);
+    if (beginsAsBook(text) && readLog(text).isDayBook()) {
+        err << calledPlace(request.log)
+            << ": is a day book, and there is no boil in it to replay. Import it, and ask trace or report.\n";
+        return status::refused;
+    }
+    const auto faults = replay(text, options, [&](const Picture& picture) {
         appendJson(lines, picture);
         if (request.why)
             why.say(picture);

@@ -22,6 +22,11 @@ std::string exampleOf(const DayDeedRow& row, Key key) {
 
 } // namespace
 
+void RowReader::checkWhole(std::string_view field, std::string_view given, double value) {
+    if (value != std::floor(value))
+        fail(Slip::notWhole, field, given);
+}
+
 std::optional<DayAmount> RowReader::dayValue(const DayDeedRow& row, std::string& words) {
     std::optional<Written> written;
     switch (row.value) {
@@ -40,9 +45,11 @@ std::optional<DayAmount> RowReader::dayValue(const DayDeedRow& row, std::string&
         break;
     }
     case DayValue::count:
+        if (row.valueNeeded && row_.value.empty())
+            fail(Slip::valueMissing, "value", "", say("a whole number"));
         written = value({only(Unit::none), 0, mostCount}, row.valueNeeded);
-        if (written && written->number != std::floor(written->number))
-            fail(Slip::number, "value", row_.value);
+        if (written)
+            checkWhole("value", row_.value, written->number);
         break;
     case DayValue::percent:
         written = value({only(Unit::percent), 0, 1}, row.valueNeeded);
@@ -71,6 +78,8 @@ std::optional<double> RowReader::dayNumber(const DayKeyRow& key, const std::stri
                  key.unit == Unit::none ? say("a number") : say("a number of %1", {std::string{nameOf(key.unit)}}));
         else
             checkRange(key.name, given, *plain, key.unit, Form{only(key.unit), key.lowest, key.highest});
+        if (plain && key.key == Key::broken)
+            checkWhole(key.name, given, *plain);
         return plain ? std::optional{toSi(*plain, key.unit)} : std::nullopt;
     }
     const auto written = writtenIn(given);

@@ -52,7 +52,7 @@ std::string probablyMeant(double number, Unit unit, const Form& form) {
     for (const Unit other : form.units())
         if (other != unit && other != Unit::none && toSi(number, other) >= form.lowest &&
             toSi(number, other) <= form.highest)
-            return fmt::format("{:.6g} {}", number, nameOf(other));
+            return fmt::format("{} {}", number, nameOf(other));
     if (toSi(number / 10, unit) >= form.lowest && toSi(number / 10, unit) <= form.highest)
         return fmt::format("{:.6g} {}", number / 10, nameOf(unit));
     return {};

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <fmt/format.h>
 #include <span>
 #include <string>
@@ -54,7 +55,12 @@ inline Sentence range(std::string from, std::string to, Unit unit = Unit::none) 
                               : say("%1 to %2 %3", {std::move(from), std::move(to), std::string{nameOf(unit)}});
 }
 inline Sentence rangeBetween(double lowest, double highest, Unit unit) {
-    return range(fmt::format("{:.5g}", fromSi(lowest, unit)), fmt::format("{:.5g}", fromSi(highest, unit)), unit);
+    // A limit of many digits is a round one: it is written out.
+    const auto written = [unit](double si) {
+        const double number = fromSi(si, unit);
+        return std::abs(number) >= 1e5 ? fmt::format("{:.0f}", number) : fmt::format("{:.5g}", number);
+    };
+    return range(written(lowest), written(highest), unit);
 }
 inline Sentence aTemperature() { return say("a number and degC or degF, as in 98.9degC"); }
 inline Sentence timeLike() { return say("a time as in %1", {"2025-03-14T18:00:00Z"}); }
@@ -74,6 +80,7 @@ private:
     void checkRange(std::string_view field, std::string_view given, double value, Unit unit, const Form& form);
     std::optional<Written> value(const Form& form, bool required);
     void noValue();
+    void checkWhole(std::string_view field, std::string_view given, double value);
 
     template <class Q>
     std::optional<Said<Q>> said(const std::optional<Written>& written) {

@@ -517,15 +517,15 @@
     </message>
     <message>
         <source>DRAWING, CLOSE IT</source>
-        <translation>COULÉE OUVERTE, FERMEZ-LA</translation>
+        <translation>COULÉE, FERMEZ-LA</translation>
     </message>
     <message>
         <source>DRAWING, WATCH THE RISE</source>
-        <translation>COULÉE OUVERTE, SURVEILLEZ LA HAUSSE</translation>
+        <translation>COULÉE, SUIVEZ LA HAUSSE</translation>
     </message>
     <message>
         <source>DRAWING, CLOSE IN</source>
-        <translation>COULÉE OUVERTE, FERMER DANS</translation>
+        <translation>COULÉE, FERMER DANS</translation>
     </message>
     <message>
         <source>TO THE DRAW</source>
@@ -911,6 +911,14 @@
     <message>
         <source>%1 &quot;%2&quot; is not a number. Write digits with a point, as in 210.5, or leave the field empty where the row needs none.</source>
         <translation>%1 « %2 » n'est pas un nombre. Écrivez des chiffres avec un point, comme 210.5, ou laissez le champ vide là où il n'en faut pas.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is not a whole number. Write how many there are.</source>
+        <translation>%1 %2 n'est pas un nombre entier. Écrivez combien il y en a.</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un nombre entier</translation>
     </message>
     <message>
         <source>the number has no unit. Write %3.</source>
@@ -1371,36 +1379,12 @@
         <translation>%1 de %2 mesurées : %3</translation>
     </message>
     <message>
-        <source>shift</source>
-        <translation>quart</translation>
-    </message>
-    <message>
-        <source>hours</source>
-        <translation>heures</translation>
-    </message>
-    <message>
-        <source>sap</source>
-        <translation>eau</translation>
-    </message>
-    <message>
         <source>syrup</source>
         <translation>sirop</translation>
     </message>
     <message>
-        <source>wood</source>
-        <translation>bois</translation>
-    </message>
-    <message>
-        <source>draws</source>
-        <translation>coulées</translation>
-    </message>
-    <message>
-        <source>firings</source>
-        <translation>charges</translation>
-    </message>
-    <message>
-        <source>crew</source>
-        <translation>équipe</translation>
+        <source>night</source>
+        <translation>nuit</translation>
     </message>
     <message>
         <source>%1 (going on)</source>

@@ -318,6 +318,10 @@ BookProblem problemOf(const Fault& fault, const BookForm& form) {
                 .arg(given, near);
         problem.offers << near;
         break;
+    case Slip::notWhole:
+        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 is not a whole number. Type how many there are."))
+                            .arg(label, given);
+        break;
     case Slip::intoItself:
         problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1 is the vessel it comes from. Name another.")).arg(given);
         break;

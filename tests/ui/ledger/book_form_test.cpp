@@ -112,6 +112,17 @@ TEST(BookForm, RefusesACodeThatStandsForAnotherDayAndOffersTheNextFree) {
     EXPECT_EQ(std::get<BookProblem>(made).offers, QStringList{QStringLiteral("a1-2")});
 }
 
+TEST(BookForm, CountsWholeContainers) {
+    BookForm form = bookForm(Deed::packed, contextOf());
+    form.put(Key::from, QStringLiteral("drum 7"));
+    form.put(Key::lot, QStringLiteral("B2"));
+    form.put(Key::size, QStringLiteral("1pt"));
+    form.put(std::nullopt, QStringLiteral("10.5"));
+    EXPECT_TRUE(problemIn(factOf(form)).contains(QStringLiteral("10.5 is not a whole number")));
+    form.put(std::nullopt, QStringLiteral("10"));
+    EXPECT_TRUE(std::holds_alternative<Fact>(factOf(form)));
+}
+
 TEST(BookForm, AsksForWhatIsMissingByItsWord) {
     const BookForm form = bookForm(Deed::gathered, contextOf());
     EXPECT_EQ(problemIn(factOf(form)), QStringLiteral("how much: type it, or leave with Escape."));
