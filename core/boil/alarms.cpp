@@ -265,14 +265,8 @@ constexpr std::array<AlarmRow, alarmCount> table{{
     {Alarm::clock_changed, "clock_changed", Priority::low, 0, 0, 0, 0, false, 0, clockChanged},
 }};
 
-constexpr bool inOrder() {
-    for (std::size_t i = 0; i < table.size(); ++i)
-        if (static_cast<std::size_t>(table[i].alarm) != i)
-            return false;
-    return true;
-}
 static_assert(hasCount<Alarm, alarmCount>()); // an alarm without its row does not compile
-static_assert(inOrder());
+static_assert(inOrder(table, &AlarmRow::alarm));
 static_assert(seriesCount <= 16); // each reading has its bit in looksAt
 
 } // namespace

@@ -130,18 +130,9 @@ constexpr std::array<DayKeyRow, keyCount> keys{{
     wordsOf(Key::tested_for, "for"),
 }};
 
-constexpr bool tablesAreInOrder() {
-    for (std::size_t i = 0; i < deeds.size(); ++i)
-        if (static_cast<std::size_t>(deeds[i].deed) != i)
-            return false;
-    for (std::size_t i = 0; i < keys.size(); ++i)
-        if (static_cast<std::size_t>(keys[i].key) != i)
-            return false;
-    return true;
-}
 static_assert(hasCount<Deed, deedCount>());
 static_assert(hasCount<Key, keyCount>());
-static_assert(tablesAreInOrder());
+static_assert(inOrder(deeds, &DayDeedRow::deed) && inOrder(keys, &DayKeyRow::key));
 
 bool isTrade(Deed deed) {
     return deed == Deed::bought || deed == Deed::sold || deed == Deed::shipped || deed == Deed::came_back ||

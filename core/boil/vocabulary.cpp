@@ -57,18 +57,11 @@ constexpr std::array<SettingRow, settingCount> settings{{
     {Setting::learned_brix, "learned_brix", Dimension::time, Unit::min, 20, 3600},
 }};
 
-template <class Rows>
-constexpr bool inOrder(const Rows& rows, auto key) {
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        if (static_cast<std::size_t>(key(rows[i])) != i)
-            return false;
-    return true;
-}
 // A reading or a setting without its row does not compile.
 static_assert(hasCount<Series, seriesCount>());
 static_assert(hasCount<Setting, settingCount>());
-static_assert(inOrder(readings, [](const ReadingRow& row) { return row.series; }));
-static_assert(inOrder(settings, [](const SettingRow& row) { return row.key; }));
+static_assert(inOrder(readings, &ReadingRow::series));
+static_assert(inOrder(settings, &SettingRow::key));
 
 // What stands in the shift log's tables: a tank is not read in millimetres, a barometer not in psi.
 constexpr bool tableHas(Dimension dimension, Unit exported, Unit unit) {

@@ -1,6 +1,7 @@
 #pragma once
 // How many values an enum has, so that a table that lacks a row for one does not compile.
 #include <cstddef>
+#include <functional>
 #include <string_view>
 
 namespace panside {
@@ -19,6 +20,17 @@ constexpr bool isNamed() {
 template <class Enum, std::size_t count>
 constexpr bool hasCount() {
     return isNamed<static_cast<Enum>(count - 1)>() && !isNamed<static_cast<Enum>(count)>();
+}
+
+// A table's rows stand in the order of the values that they are of, from 0 on, each once: rows[i] is that of value i.
+// `key`: the member that says which one a row is of.
+template <class Rows, class Key>
+constexpr bool inOrder(const Rows& rows, Key key) {
+    std::size_t next = 0;
+    for (const auto& row : rows)
+        if (static_cast<std::size_t>(std::invoke(key, row)) != next++)
+            return false;
+    return true;
 }
 
 } // namespace panside

@@ -57,14 +57,8 @@ constexpr std::array<Row, unitCount> table{{
 
 constexpr const Row& rowOf(Unit unit) { return table[static_cast<std::size_t>(unit)]; }
 
-constexpr bool tableIsInOrder() {
-    for (std::size_t i = 0; i < table.size(); ++i)
-        if (static_cast<std::size_t>(table[i].unit) != i)
-            return false;
-    return true;
-}
 static_assert(hasCount<Unit, unitCount>());
-static_assert(tableIsInOrder());
+static_assert(inOrder(table, &Row::unit));
 
 } // namespace
 

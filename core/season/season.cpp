@@ -36,14 +36,8 @@ constexpr std::array<FigureRow, seasonFigureCount> figureRows{{
     {pressure, "pressure", Dimension::pressure, Together::mean},
 }};
 
-constexpr bool rowsAreInOrder() {
-    for (std::size_t i = 0; i < figureRows.size(); ++i)
-        if (static_cast<std::size_t>(figureRows[i].figure) != i)
-            return false;
-    return true;
-}
 static_assert(hasCount<SeasonFigure, seasonFigureCount>());
-static_assert(rowsAreInOrder());
+static_assert(inOrder(figureRows, &FigureRow::figure));
 
 template <class Quantity>
 std::optional<Told> told(const std::optional<Quantity>& value) {
