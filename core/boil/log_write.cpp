@@ -58,106 +58,102 @@ struct Fields {
     }
 };
 
-Fields fieldsOf(const What& what) {
+// What a fact says, kind by kind.
+struct FieldsOf {
     Fields row;
-    std::visit(Overloaded{
-                   [&](const Reading& reading) {
-                       row.what = rowOf(reading.series).name;
-                       row.put(reading.si, reading.unit);
-                       row.pair("probe", reading.probe);
-                   },
-                   [&](const Lit&) { row.what = "lit"; },
-                   [&](const Fired& fired) {
-                       row.what = "fired";
-                       row.putSaid(fired.load);
-                       row.pair("wood", fired.wood);
-                       if (fired.moisture)
-                           row.pair("moisture", numberFor(fired.moisture->share, Unit::percent));
-                       row.pair("fire", fired.fire);
-                       row.pair("inferred", fired.inferred ? "yes" : "");
-                   },
-                   [&](const DrawOpened&) { row.what = "draw_open"; },
-                   [&](const DrawClosed& closed) {
-                       row.what = "draw_close";
-                       row.putSaid(closed.volume);
-                       row.pair("to", closed.to);
-                       row.temperature("temp", closed.temperature);
-                   },
-                   [&](const DensityCheck& check) {
-                       row.what = "density_check";
-                       row.value = numberFor(check.reading, Unit::none);
-                       row.unit = nameOf(check.unit);
-                       row.pair("with", check.with == Instrument::refractometer ? "refractometer" : "");
-                       row.temperature("temp", check.cup);
-                       row.temperature("cal", check.scale);
-                       if (check.drawn)
-                           row.pair("drawn", textOf(*check.drawn));
-                   },
-                   [&](const WaterCheck& check) {
-                       row.what = "water_check";
-                       row.put(check.boiledAt.value.kelvin(), check.boiledAt.unit);
-                       row.pair("probe", check.probe);
-                   },
-                   [&](const SapIn& sap) {
-                       row.what = "sap_in";
-                       if (!sap.all)
-                           row.put(sap.volume.value.si(), sap.volume.unit);
-                       if (sap.sugar)
-                           row.pair("brix", numberFor(sap.sugar->si(), Unit::brix));
-                       row.temperature("temp", sap.temperature);
-                       row.temperature("cal", sap.scale);
-                       row.pair("from", sap.from);
-                   },
-                   [&](const PanSwapped&) { row.what = "pan_swapped"; },
-                   [&](const Defoamer& defoamer) {
-                       row.what = "defoamer";
-                       if (defoamer.drops)
-                           row.put(*defoamer.drops, Unit::none);
-                       row.pair("kind", defoamer.kind);
-                   },
-                   [&](const Crew& crew) {
-                       row.what = "crew";
-                       row.pair("off", crew.off);
-                   },
-                   [&](const Shutdown&) { row.what = "shutdown"; },
-                   [&](const ShiftEnd&) { row.what = "shift_end"; },
-                   [&](const AlarmSeen& seen) {
-                       row.what = "alarm_seen";
-                       row.pair("name", seen.name);
-                   },
-                   [&](const AlarmShelved& shelved) {
-                       row.what = "alarm_shelved";
-                       row.put(seconds(shelved.span), Unit::min);
-                       row.pair("name", shelved.name);
-                   },
-                   [&](const ClockStep& step) {
-                       row.what = "clock_step";
-                       row.put(seconds(step.by), Unit::s);
-                   },
-                   [&](const Note&) { row.what = "note"; },
-                   [&](const Set& set) {
-                       row.what = "set";
-                       if (isWords(set.key))
-                           row.value = set.text;
-                       else
-                           row.put(set.si, set.unit);
-                       row.pair("key", rowOf(set.key).name);
-                   },
-                   [&](const DayRow& day) {
-                       row.what = rowOf(day.deed).name;
-                       row.value = day.words;
-                       if (day.value)
-                           row.put(day.value->si, day.value->unit);
-                       for (const DayPair& pair : day.pairs)
-                           row.pair(nameOf(pair.key), pair.text);
-                   },
-                   [&](const Unknown& unknown) {
-                       row = {unknown.what, unknown.value, unknown.unit, unknown.detail};
-                   },
-               },
-               what);
-    return row;
-}
+
+    void operator()(const Reading& reading) {
+        row.what = rowOf(reading.series).name;
+        row.put(reading.si, reading.unit);
+        row.pair("probe", reading.probe);
+    }
+    void operator()(const Lit&) { row.what = "lit"; }
+    void operator()(const Fired& fired) {
+        row.what = "fired";
+        row.putSaid(fired.load);
+        row.pair("wood", fired.wood);
+        if (fired.moisture)
+            row.pair("moisture", numberFor(fired.moisture->share, Unit::percent));
+        row.pair("fire", fired.fire);
+        row.pair("inferred", fired.inferred ? "yes" : "");
+    }
+    void operator()(const DrawOpened&) { row.what = "draw_open"; }
+    void operator()(const DrawClosed& closed) {
+        row.what = "draw_close";
+        row.putSaid(closed.volume);
+        row.pair("to", closed.to);
+        row.temperature("temp", closed.temperature);
+    }
+    void operator()(const DensityCheck& check) {
+        row.what = "density_check";
+        row.value = numberFor(check.reading, Unit::none);
+        row.unit = nameOf(check.unit);
+        row.pair("with", check.with == Instrument::refractometer ? "refractometer" : "");
+        row.temperature("temp", check.cup);
+        row.temperature("cal", check.scale);
+        if (check.drawn)
+            row.pair("drawn", textOf(*check.drawn));
+    }
+    void operator()(const WaterCheck& check) {
+        row.what = "water_check";
+        row.put(check.boiledAt.value.kelvin(), check.boiledAt.unit);
+        row.pair("probe", check.probe);
+    }
+    void operator()(const SapIn& sap) {
+        row.what = "sap_in";
+        if (!sap.all)
+            row.put(sap.volume.value.si(), sap.volume.unit);
+        if (sap.sugar)
+            row.pair("brix", numberFor(sap.sugar->si(), Unit::brix));
+        row.temperature("temp", sap.temperature);
+        row.temperature("cal", sap.scale);
+        row.pair("from", sap.from);
+    }
+    void operator()(const PanSwapped&) { row.what = "pan_swapped"; }
+    void operator()(const Defoamer& defoamer) {
+        row.what = "defoamer";
+        if (defoamer.drops)
+            row.put(*defoamer.drops, Unit::none);
+        row.pair("kind", defoamer.kind);
+    }
+    void operator()(const Crew& crew) {
+        row.what = "crew";
+        row.pair("off", crew.off);
+    }
+    void operator()(const Shutdown&) { row.what = "shutdown"; }
+    void operator()(const ShiftEnd&) { row.what = "shift_end"; }
+    void operator()(const AlarmSeen& seen) {
+        row.what = "alarm_seen";
+        row.pair("name", seen.name);
+    }
+    void operator()(const AlarmShelved& shelved) {
+        row.what = "alarm_shelved";
+        row.put(seconds(shelved.span), Unit::min);
+        row.pair("name", shelved.name);
+    }
+    void operator()(const ClockStep& step) {
+        row.what = "clock_step";
+        row.put(seconds(step.by), Unit::s);
+    }
+    void operator()(const Note&) { row.what = "note"; }
+    void operator()(const Set& set) {
+        row.what = "set";
+        if (isWords(set.key))
+            row.value = set.text;
+        else
+            row.put(set.si, set.unit);
+        row.pair("key", rowOf(set.key).name);
+    }
+    void operator()(const DayRow& day) {
+        row.what = rowOf(day.deed).name;
+        row.value = day.words;
+        if (day.value)
+            row.put(day.value->si, day.value->unit);
+        for (const DayPair& pair : day.pairs)
+            row.pair(nameOf(pair.key), pair.text);
+    }
+    void operator()(const Unknown& unknown) { row = {unknown.what, unknown.value, unknown.unit, unknown.detail}; }
+};
 
 void appendField(std::string& out, std::string_view field) {
     if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
@@ -174,7 +170,9 @@ void appendField(std::string& out, std::string_view field) {
 }
 
 void appendRow(std::string& out, const Fact& fact) {
-    Fields row = fieldsOf(fact.what);
+    FieldsOf fields;
+    std::visit(fields, fact.what);
+    Fields& row = fields.row;
     const std::string entered = fact.entered ? textOf(*fact.entered) : std::string{};
     if (const auto* note = std::get_if<Note>(&fact.what)) {
         row.detail = noteDetail({note->text, fact.by, entered});

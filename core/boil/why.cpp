@@ -1,6 +1,9 @@
 // Reasons in English words.
 #include "core/boil/picture.h"
+#include "core/quantity/enum_count.h"
+#include "core/words/sentence.h"
 
+#include <array>
 #include <fmt/format.h>
 
 namespace panside {
@@ -14,88 +17,57 @@ std::string span(double seconds) {
     return fmt::format("{:.0f} h", seconds / 3600);
 }
 
+struct WhyRow {
+    Reason reason;
+    std::string_view text; // %1: the amount, a span of time
+};
+constexpr auto whyRows = std::to_array<WhyRow>({
+    {Reason::none, "no reason is known"},
+    {Reason::silent, "nothing read for %1"},
+    {Reason::stuck, "the same to the last digit for %1"},
+    {Reason::jumping, "jumps too much to be believed"},
+    {Reason::outsidePhysics, "outside what can be"},
+    {Reason::tooFast, "changed faster than it can"},
+    {Reason::inSteamOrFoam, "seems to stand in steam or foam"},
+    {Reason::wrongUnit, "seems to come in another unit: degrees F or C?"},
+    {Reason::touchingPan, "seems to touch the pan"},
+    {Reason::outOfPan, "far under boiling water while the pan boils: probe out of the pan, or wet?"},
+    {Reason::otherHeight, "no weather makes that pressure at this height: is it reduced to sea level?"},
+    {Reason::notYetRead, "not read yet"},
+    {Reason::noPressure, "no barometer and no water check"},
+    {Reason::checkDoubted, "no barometer, and a water check in doubt until another agrees"},
+    {Reason::noBarometer, "no barometer: water boils at the last water check"},
+    {Reason::noElevation, "sea level pressure is known, the elevation is not"},
+    {Reason::noPanReading, "no syrup pan reading"},
+    {Reason::panReadingDoubtful, "the syrup pan reading is in doubt"},
+    {Reason::noGradient, "the rise has not begun to climb"},
+    {Reason::fireDying, "the fire is dying"},
+    {Reason::drawing, "the draw is open"},
+    {Reason::notDrawing, "the draw is shut"},
+    {Reason::notLit, "the fire is not lit"},
+    {Reason::tooFewDraws, "too few draws yet"},
+    {Reason::stoppedFiring, "firing has stopped"},
+    {Reason::noTankLevel, "no tank level"},
+    {Reason::tooShort, "not watched for long enough"},
+    {Reason::noLoadMass, "the mass of a load is not known"},
+    {Reason::noPanArea, "the pan area is not known"},
+    {Reason::noSapSugar, "the sugar of the sap is not known"},
+    {Reason::notBoiling, "not boiling"},
+    {Reason::shiftEnded, "the shift has ended"},
+    {Reason::notReached, "more than one future in ten never gets there"},
+    {Reason::tankRises, "the tank rises and no sap was entered"},
+    {Reason::nearWater, "too near boiling water to tell its sugar"},
+    {Reason::moreThanBoils, "the tank falls faster than pans of that size can boil: a leak, or sap let out?"},
+    {Reason::noSapRunsIn, "no sap runs in: what boils off comes out of the pans"},
+    {Reason::overfull, "far over the running depth: a float stuck open?"},
+});
+static_assert(hasCount<Reason, whyRows.size()>());
+static_assert(inOrder(whyRows, &WhyRow::reason));
+
 } // namespace
 
 std::string whyText(const Why& why) {
-    switch (why.reason) {
-    case Reason::none:
-        return "no reason is known";
-    case Reason::silent:
-        return "nothing read for " + span(why.amount);
-    case Reason::stuck:
-        return "the same to the last digit for " + span(why.amount);
-    case Reason::jumping:
-        return "jumps too much to be believed";
-    case Reason::outsidePhysics:
-        return "outside what can be";
-    case Reason::tooFast:
-        return "changed faster than it can";
-    case Reason::inSteamOrFoam:
-        return "seems to stand in steam or foam";
-    case Reason::wrongUnit:
-        return "seems to come in another unit: degrees F or C?";
-    case Reason::outOfPan:
-        return "far under boiling water while the pan boils: probe out of the pan, or wet?";
-    case Reason::otherHeight:
-        return "no weather makes that pressure at this height: is it reduced to sea level?";
-    case Reason::touchingPan:
-        return "seems to touch the pan";
-    case Reason::notYetRead:
-        return "not read yet";
-    case Reason::noPressure:
-        return "no barometer and no water check";
-    case Reason::checkDoubted:
-        return "no barometer, and a water check in doubt until another agrees";
-    case Reason::noBarometer:
-        return "no barometer: water boils at the last water check";
-    case Reason::noElevation:
-        return "sea level pressure is known, the elevation is not";
-    case Reason::noPanReading:
-        return "no syrup pan reading";
-    case Reason::panReadingDoubtful:
-        return "the syrup pan reading is in doubt";
-    case Reason::noGradient:
-        return "the rise has not begun to climb";
-    case Reason::fireDying:
-        return "the fire is dying";
-    case Reason::drawing:
-        return "the draw is open";
-    case Reason::notDrawing:
-        return "the draw is shut";
-    case Reason::notLit:
-        return "the fire is not lit";
-    case Reason::tooFewDraws:
-        return "too few draws yet";
-    case Reason::stoppedFiring:
-        return "firing has stopped";
-    case Reason::noTankLevel:
-        return "no tank level";
-    case Reason::tooShort:
-        return "not watched for long enough";
-    case Reason::noLoadMass:
-        return "the mass of a load is not known";
-    case Reason::noPanArea:
-        return "the pan area is not known";
-    case Reason::noSapSugar:
-        return "the sugar of the sap is not known";
-    case Reason::notBoiling:
-        return "not boiling";
-    case Reason::shiftEnded:
-        return "the shift has ended";
-    case Reason::notReached:
-        return "more than one future in ten never gets there";
-    case Reason::nearWater:
-        return "too near boiling water to tell its sugar";
-    case Reason::moreThanBoils:
-        return "the tank falls faster than pans of that size can boil: a leak, or sap let out?";
-    case Reason::noSapRunsIn:
-        return "no sap runs in: what boils off comes out of the pans";
-    case Reason::overfull:
-        return "far over the running depth: a float stuck open?";
-    case Reason::tankRises:
-        return "the tank rises and no sap was entered";
-    }
-    return {};
+    return filled(whyRows[static_cast<std::size_t>(why.reason)].text, {span(why.amount)});
 }
 
 } // namespace panside

@@ -207,6 +207,36 @@ void addConcentrated(Brix to, const Tonight& rig, const TonightPlan& plan, std::
               : say("Concentrated to %1 °Brix, no more is left than covers the pans.", {number(to.degrees(), 1)}));
 }
 
+// The figures of a plan, and what they rest on.
+Answer answerOf(const TonightPlan& plan) {
+    Answer answer{.figures = {{"lastLoadS", {}, "To the last load", sayHours(plan.lastLoad)},
+                              {"coldS", {}, "To a cold fire", sayHours(plan.cold)},
+                              {"syrupL", {}, "Syrup to come", saySyrup(plan.syrup)},
+                              {"cords", {}, "Wood", plan.cords ? sayCords(*plan.cords) : say("not known")},
+                              {"sapL", plan.sap.litre(), "Sap on hand", sayVolume(plan.sap)},
+                              {"sugarKg", plan.sugar.kilogram(), "Sugar in it", sayMass(plan.sugar)},
+                              {"waterL", plan.water.litre(), "Water to boil off", sayVolume(plan.water)},
+                              {"keepBackL", plan.keepKnown ? std::optional{plan.keepBack.litre()} : std::nullopt,
+                               "Sap to keep back", plan.keepKnown ? sayVolume(plan.keepBack) : say("not known")},
+                              {"nights", static_cast<double>(plan.nights), "Nights learned from",
+                               say("%1", {std::to_string(plan.nights)})}},
+                  .sum = {},
+                  .uncertainty = say("Of ten such nights one comes under the first figure of a range, one over its "
+                                     "last. Sap that still runs in, a late thaw or other wood is not in it."),
+                  .source =
+                      "Own nights of this rig: warm-up and rate fitted with a stated prior; sugar by mass balance",
+                  .caution = stayTillCold};
+    answer.figures[0].range = inSeconds(plan.lastLoad);
+    answer.figures[1].range = inSeconds(plan.cold);
+    answer.figures[2].range = Likely<double>{plan.syrup.p10.litre(), plan.syrup.p50.litre(), plan.syrup.p90.litre()};
+    answer.figures[3].range = plan.cords;
+    if (plan.firstDraw) {
+        answer.figures.push_back({"firstDrawS", {}, "To the first draw", sayHours(*plan.firstDraw)});
+        answer.figures.back().range = inSeconds(*plan.firstDraw);
+    }
+    return answer;
+}
+
 } // namespace
 
 std::variant<std::vector<SapStanding>, Refusal> standsIn(const Arguments& arguments) {
@@ -271,31 +301,7 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
         if (one.sugar > sweetestConcentrate)
             sum.push_back(meantInstead(one.sugar));
     sayClock(asked, *plan, sum);
-    Answer answer{.figures = {{"lastLoadS", {}, "To the last load", sayHours(plan->lastLoad)},
-                              {"coldS", {}, "To a cold fire", sayHours(plan->cold)},
-                              {"syrupL", {}, "Syrup to come", saySyrup(plan->syrup)},
-                              {"cords", {}, "Wood", plan->cords ? sayCords(*plan->cords) : say("not known")},
-                              {"sapL", plan->sap.litre(), "Sap on hand", sayVolume(plan->sap)},
-                              {"sugarKg", plan->sugar.kilogram(), "Sugar in it", sayMass(plan->sugar)},
-                              {"waterL", plan->water.litre(), "Water to boil off", sayVolume(plan->water)},
-                              {"keepBackL", plan->keepKnown ? std::optional{plan->keepBack.litre()} : std::nullopt,
-                               "Sap to keep back", plan->keepKnown ? sayVolume(plan->keepBack) : say("not known")},
-                              {"nights", static_cast<double>(plan->nights), "Nights learned from",
-                               say("%1", {std::to_string(plan->nights)})}},
-                  .sum = {},
-                  .uncertainty = say("Of ten such nights one comes under the first figure of a range, one over its "
-                                     "last. Sap that still runs in, a late thaw or other wood is not in it."),
-                  .source =
-                      "Own nights of this rig: warm-up and rate fitted with a stated prior; sugar by mass balance",
-                  .caution = stayTillCold};
-    answer.figures[0].range = inSeconds(plan->lastLoad);
-    answer.figures[1].range = inSeconds(plan->cold);
-    answer.figures[2].range = Likely<double>{plan->syrup.p10.litre(), plan->syrup.p50.litre(), plan->syrup.p90.litre()};
-    answer.figures[3].range = plan->cords;
-    if (plan->firstDraw) {
-        answer.figures.push_back({"firstDrawS", {}, "To the first draw", sayHours(*plan->firstDraw)});
-        answer.figures.back().range = inSeconds(*plan->firstDraw);
-    }
+    Answer answer = answerOf(*plan);
     addMayStart(asked, rig, stands, answer, sum);
     if (asked.concentrate)
         addConcentrated(*asked.concentrate, rig, *plan, stands, answer, sum);
