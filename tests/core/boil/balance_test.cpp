@@ -71,6 +71,18 @@ TEST(Balance, TheHeatIsAccountedForAndNotForcedToClose) {
     EXPECT_NEAR(hour.boiling / hour.fuel, *picture.efficiency, 1e-9);
 }
 
+// What the others weighed says nothing of it: an efficiency by less wood than was burnt would look too good.
+TEST(Balance, OneLoadThatNobodyWeighedLeavesTheWoodOfItsHourUnknown) {
+    Rows rows = boil(60, 7200);
+    ASSERT_TRUE(rows.at(7200).efficiency);
+    for (Fact& fact : rows.facts)
+        if (auto* fired = std::get_if<Fired>(&fact.what); fired && fact.at == noon + std::chrono::seconds{5760})
+            fired->load.reset();
+    const auto picture = rows.at(7200);
+    EXPECT_FALSE(picture.efficiency);
+    EXPECT_EQ(std::count(picture.why.begin(), picture.why.end(), Why{Shown::efficiency, Reason::noLoadMass}), 1);
+}
+
 // 20 kg of wood of 20 percent moisture give about 280 MJ: the 7.5 loads of an hour boil no more than 500 L at 65
 // percent, so 1200 L/h is a leak.
 TEST(Balance, ATankThatFallsFasterThanWoodCanBoilIsALeak) {

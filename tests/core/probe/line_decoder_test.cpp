@@ -222,6 +222,20 @@ TEST(LineDecoder, AProbeThatGreetsIsStillRecognised) {
     EXPECT_EQ(said.counts().sample[static_cast<std::size_t>(Refusal::malformed)], "a=5");
 }
 
+// A box that now and then says a word in another form stays what it is, however often that was in a night.
+TEST(LineDecoder, AStrayLineNowAndThenIsRefusedAndChangesNothing) {
+    LineDecoder decoder = fresh();
+    const auto columns = [&] {
+        for (int line = 0; line < 5; ++line)
+            EXPECT_EQ(feed(decoder, "101.2,99.8,310\n").at(0).refusal, Refusal::none);
+    };
+    columns();
+    for (int hour = 0; hour < 12; ++hour) {
+        EXPECT_EQ(feed(decoder, "{\"uptime\":1}\n").at(0).refusal, Refusal::malformed);
+        columns();
+    }
+}
+
 TEST(LineDecoder, AMegabyteWithoutAnEndIsOneRefusedLineAndTheNextIsRead) {
     auto decoder = fresh();
     int lines = 0;
