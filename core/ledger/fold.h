@@ -26,6 +26,7 @@ struct Ledger::Fold {
     };
     // A volume is at 20 degC; none: all of it.
     Taken pour(std::size_t vessel, std::optional<Volume> volume);
+    Taken pourBeyond(std::size_t vessel, double litres);
     Taken takeShare(Vessel& vessel, double share);
     void put(std::size_t vessel, const Taken& what, int night = -1);
     void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
@@ -151,6 +152,7 @@ struct Ledger::Fold {
     double pansInSd = 0, pansOutSd = 0; // kg: of one glass each, so they add up
     std::optional<Silence> pansUnwritten;
     bool pansShort = false; // more sugar was drawn than the book had in them
+    double pansOwed = 0;    // kg, by how much, since they were last emptied
     struct Drained {
         Instant at{};
         double sugar = 0, volume = 0; // m3 of all its rows

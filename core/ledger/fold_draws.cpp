@@ -53,6 +53,7 @@ Knot Ledger::Fold::fromPans(Taken& draw, Brix sd) {
     closeVariance += std::pow(out * sd.si(), 2) + std::pow(out - left, 2);
     pansOutSd += draw.liquid.mass * sd.si() + measuredPail * out;
     pansShort |= out > pans.sugar;
+    pansOwed += out - left;
     pans = pans.part(std::max(0.0, 1 - left / pans.sugar));
     const std::array<Strand, 1> strand{Strand{pansKnot, false, out, left}};
     return thread.tie(KnotKind::draw, number, now, out, strand);
@@ -170,7 +171,7 @@ void Ledger::Fold::drainPans(const DayRow& row) {
     pans = {};
     pansKnot = noKnot;
     pansShort = false;
-    pansInSd = pansOutSd = 0;
+    pansInSd = pansOutSd = pansOwed = 0;
     pansOldest.reset();
     pansSince.reset();
     const bool washed = row.of(Key::washed) && row.text(Key::washed) != "no";

@@ -1,5 +1,6 @@
 #include "core/ledger/ledger.h"
 
+#include "core/ledger/book_rows.h"
 #include "core/ledger/fold.h"
 
 #include <algorithm>
@@ -10,59 +11,6 @@ namespace {
 
 std::chrono::year_month_day utcDate(Instant at) {
     return std::chrono::year_month_day{std::chrono::floor<std::chrono::days>(at)};
-}
-
-// Does a row of the day book concern the feed tank? Then the pans are brought up to it first.
-bool touches(const DayRow& day, const std::string& feed) {
-    for (const Key key : {Key::to, Key::from, Key::in, Key::vessel})
-        if (const DayPair* pair = day.of(key); pair && nameKey(pair->text) == feed)
-            return true;
-    return false;
-}
-
-// A name is the same however it is written, and a row that is written down again later is the same row.
-bool isSameRow(const Fact& one, const Fact& other) {
-    const auto *mine = std::get_if<DayRow>(&one.what), *its = std::get_if<DayRow>(&other.what);
-    if (!mine || !its)
-        return one == other;
-    return mine->deed == its->deed && mine->value == its->value && mine->words == its->words && one.by == other.by &&
-           std::equal(mine->pairs.begin(), mine->pairs.end(), its->pairs.begin(), its->pairs.end(),
-                      [](const DayPair& a, const DayPair& b) {
-                          return a.key == b.key && (a.si != 0 ? a.si == b.si : nameKey(a.text) == nameKey(b.text));
-                      });
-}
-
-// 1: its volume comes into the feed tank; -1: it is taken out of it; 0: neither.
-int wayOf(const DayRow& day, const std::string& feed) {
-    const auto is = [&](Key key) { return nameKey(day.text(key)) == feed; };
-    switch (day.deed) {
-    case Deed::gathered:
-    case Deed::pans_emptied:
-    case Deed::press_off:
-        return is(Key::to) ? 1 : 0;
-    case Deed::bought:
-        return is(Key::vessel) || is(Key::to) ? 1 : 0;
-    case Deed::concentrated: // what it takes out is more than its volume
-        return is(Key::to) ? 1 : 0;
-    case Deed::moved:
-        return is(Key::to) ? 1 : is(Key::from) ? -1 : 0;
-    case Deed::sold:
-        return is(Key::vessel) || is(Key::from) ? -1 : 0;
-    case Deed::lost:
-        return is(Key::from) ? -1 : 0;
-    case Deed::vessel:
-    case Deed::dipped:
-    case Deed::press_on:
-    case Deed::graded:
-    case Deed::packed:
-    case Deed::shipped:
-    case Deed::came_back:
-    case Deed::destroyed:
-    case Deed::cleaned:
-    case Deed::tested:
-        return 0;
-    }
-    return 0;
 }
 
 } // namespace
@@ -262,7 +210,9 @@ void Ledger::Fold::finish() {
         balance.inVessels += vessel.content.sugar;
     balance.inVessels += press.heel.sugar;
     balance.inPans = pans.sugar;
-    tables.pans = {pans, pansShort, pansOldest, pansSince, std::hypot(pansInSd, pansOutSd), pansMost(), pansUnwritten};
+    // What came in after more was drawn than the book had is known; what it is short of may be in them all the same.
+    const double sd = std::hypot(pansInSd, pansOutSd, pansOwed);
+    tables.pans = {pans, pansShort || pansOwed > pans.sugar, pansOldest, pansSince, sd, pansMost(), pansUnwritten};
     balance.doesNotCloseSd = std::sqrt(closeVariance);
 }
 

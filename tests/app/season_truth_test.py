@@ -99,8 +99,8 @@ def family():
     house.level("2027-03-11T23:06:00Z", "feed tank")
     house.level("2027-03-12T01:00:00Z", "feed tank", 250)
     house.draw("2027-03-12T01:00:00Z", 45, "L", "draw-off", 66.0, 100)
-    # A neighbour's sap runs in while the pans are fed.
-    house.level("2027-03-12T01:29:00Z", "feed tank", 220)
+    # A neighbour's sap runs in while the pans are fed; the tank is read before and after in one minute.
+    house.level("2027-03-12T01:30:00Z", "feed tank", 220)
     house.sap_in("2027-03-12T01:30:00Z", "feed tank", "a neighbour", 300, "L", 2.5)
     house.level("2027-03-12T01:30:00Z", "feed tank")
     house.level("2027-03-12T03:00:00Z", "feed tank", 80)
