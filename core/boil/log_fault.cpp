@@ -26,6 +26,8 @@ Sentence patternOf(const Fault& fault) {
     case Slip::number:
         return say("%1 \"%2\" is not a number. Write digits with a point, as in 210.5, or leave the field empty "
                    "where the row needs none.");
+    case Slip::unitInValue:
+        return say("%1 \"%2\" holds its unit. Write %3.");
     case Slip::notWhole:
         return say("%1 %2 is not a whole number. Write how many there are.");
     case Slip::unitMissing:

@@ -23,7 +23,13 @@ Sentence yearsLike() { return range(std::to_string(firstYear), std::to_string(la
 
 std::optional<double> RowReader::number(std::string_view field, std::string_view text) {
     const auto number = numberIn(text);
-    if (!number)
+    if (number)
+        return number;
+    if (const auto together = writtenIn(text); together && field == "value" && row_.unit.empty())
+        fail(Slip::unitInValue, field, text,
+             say("%1 as the value and %2 as the unit",
+                 {fmt::format("{}", together->number), std::string{nameOf(together->unit)}}));
+    else
         fail(Slip::number, field, text);
     return number;
 }

@@ -24,7 +24,8 @@ enum class Slip : std::uint8_t {
     quoting, // a quote that does not close, or stands where none may
     time,
     number,
-    notWhole, // a count that is no whole number
+    notWhole,    // a count that is no whole number
+    unitInValue, // `wanted`: the two apart
     unitMissing,
     unitUnknown,
     unitWrong, // a unit that this reading or setting does not take

@@ -917,6 +917,14 @@
         <translation>%1 %2 n'est pas un nombre entier. Écrivez combien il y en a.</translation>
     </message>
     <message>
+        <source>%1 &quot;%2&quot; holds its unit. Write %3.</source>
+        <translation>%1 « %2 » contient son unité. Écrivez %3.</translation>
+    </message>
+    <message>
+        <source>%1 as the value and %2 as the unit</source>
+        <translation>%1 comme valeur et %2 comme unité</translation>
+    </message>
+    <message>
         <source>a whole number</source>
         <translation>un nombre entier</translation>
     </message>
@@ -1717,7 +1725,7 @@
     </message>
     <message>
         <source>Leave</source>
-        <translation>Laisser</translation>
+        <translation>Quitter</translation>
     </message>
     <message>
         <source>Esc</source>

@@ -237,7 +237,8 @@ class BadSap(Place):
         for row, says in (("packed,10.5,,lot=A;from=truck;size=1L", "value 10.5 is not a whole number. Write how many there are."),
                           ("packed,10,,lot=A;from=truck;size=1L;broken=1.5", "broken 1.5 is not a whole number"),
                           ("packed,-3,,lot=A;from=truck;size=1L", "it must be 0 to 10000000"),
-                          ("packed,,,lot=A;from=truck;size=1L", "the value is missing. Write a whole number.")):
+                          ("packed,,,lot=A;from=truck;size=1L", "the value is missing. Write a whole number."),
+                          ("gathered,50gal,,to=north", "Write 50 as the value and gal as the unit.")):
             self.assertIn(says, self.told(syrup, "10:00:00Z," + row, status=1)[0])
 
     def test_a_day_book_is_not_replayed(self):
