@@ -18,12 +18,10 @@ void FeedSugar::came(const SapIn& sap, Volume stood, Instant at) {
     if (!sugar || sugar->massFraction() <= 0)
         return;
     const double before = stood.litre(), more = sap.volume.value.litre();
-    if (tank_ <= 0) {
-        tank_ = pans_ = sugar->massFraction();
-    } else if (before + more > 0) {
-        pans_ = pans(at)->massFraction();
-        tank_ = (before * tank_ + more * sugar->massFraction()) / (before + more);
-    }
+    // All of a tank: nobody said how much, and it outweighs what was left.
+    const double share = sap.all ? 1 : before + more > 0 ? more / (before + more) : 0;
+    pans_ = tank_ > 0 ? pans(at)->massFraction() : sugar->massFraction();
+    tank_ = tank_ > 0 ? tank_ + share * (sugar->massFraction() - tank_) : sugar->massFraction();
     at_ = at;
 }
 
