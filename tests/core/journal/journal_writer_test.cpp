@@ -126,6 +126,36 @@ TEST_F(Writer, GoesOnWhenAPulledStickIsBack) {
     EXPECT_EQ(factsIn(place()), 2U);
 }
 
+// What came while a write failed goes after what failed: a shift that begins meanwhile has its facts, in their order.
+TEST_F(Writer, KeepsWhatCameMeanwhileAfterWhatCouldNotBeWritten) {
+    Heard heard;
+    std::promise<void> failed, goOn;
+    auto listener = heard.listener();
+    listener.trouble = [&, first = true](const JournalError&) mutable {
+        if (!std::exchange(first, false))
+            return;
+        failed.set_value();
+        goOn.get_future().wait(); // the writer stands here, and facts come
+    };
+    JournalWriter writer{Journal::open(place()), std::move(listener), {.gather = 1ms, .again = 1ms}};
+    const auto shift = writer.keep(factFrom("2025-03-14T18:00:00Z,lit,,,")).shift;
+    ASSERT_TRUE(writer.flush(longEnough));
+    std::filesystem::rename(place(), folder_ / "away");
+    writer.keep(factFrom("2025-03-14T18:07:00Z,fired,,,"));
+    failed.get_future().wait();
+    const auto last = writer.keep(factFrom("2025-03-14T18:14:00Z,fired,,,"));
+    writer.withdraw(last.id, instantIn("2025-03-14T18:15:00Z").value());
+    std::filesystem::rename(folder_ / "away", place());
+    goOn.set_value();
+    ASSERT_TRUE(writer.flush(longEnough));
+    const Journal journal = Journal::open(place(), Journal::Access::read);
+    EXPECT_EQ(journal.facts(shift).size(), 2U);
+    ASSERT_EQ(journal.withdrawn(shift).size(), 1U);
+    std::vector<FactId> told;
+    ASSERT_TRUE(heard.waitFor([&] { return heard.kept.size() == 3; }));
+    EXPECT_EQ(heard.kept, (std::vector<FactId>{1, 2, 3}));
+}
+
 TEST_F(Writer, DoesNotWriteIntoAnotherJournalInItsPlace) {
     Heard heard;
     JournalWriter writer{Journal::open(place()), heard.listener(), {.gather = 1ms, .again = 1ms}};
