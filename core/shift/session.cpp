@@ -2,12 +2,12 @@
 
 #include "core/boil/loads.h"
 #include "core/boil/settings.h"
-#include "core/journal/day_books.h"
 #include "core/ledger/sap_page.h"
 #include "core/shift/house_ledger.h"
 #include "core/shift/learned.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace panside {
@@ -19,17 +19,10 @@ using namespace std::chrono_literals;
 constexpr auto closestReadings = 225ms; // four a second, with room for a port's jitter
 constexpr auto lateFrom = 2s;           // a fact this old on arrival is one entered late
 constexpr auto furthestAhead = 60s;     // another machine's clock may be ahead by so much
-constexpr auto seenIsTakenBackFor = 30s;
-constexpr auto personsPatience = 250ms; // the disk may take so long before a fact is shown as not kept yet
 constexpr auto furthestBack = 24h;      // before the shift began
 constexpr auto forgottenAfter = 12h;    // an open shift without a fact for so long was left, not interrupted
 
-constexpr auto sameLoad = 250s; // a load that is corrected by less is still the one that the stack showed
-
-bool isNoticed(const Fact& fact) {
-    const auto* fired = std::get_if<Fired>(&fact.what);
-    return fired && fired->inferred;
-}
+constexpr auto sameFilling = 15min; // what is in a tank now was in it so long ago (our judgement)
 
 // What a person could take back: what was said, and a load that was taken for one.
 bool canBeTakenBack(const Fact& fact) {
@@ -104,6 +97,7 @@ Picture Session::pictureAt(Instant moment) {
 void Session::knows(std::shared_ptr<const HouseLedger> house) {
     if (house && !openShift() && !onlyWatches_)
         carryPans(*house);
+    house_ = house;
     rims_.knows(std::move(house));
 }
 
@@ -117,6 +111,20 @@ void Session::carryPans(const HouseLedger& house) {
     const Mass carried = stands.learnedPansSugar().value_or(Mass{});
     if (std::max(left, carried) - std::min(left, carried) > noMatter)
         keeper_->carry({now(), Set{Setting::learned_pans_sugar, left.kilogram(), Unit::kg}});
+}
+
+// Out of a tank whose sugar the house knows: the engine is told it too, or it would take concentrate for sap.
+void Session::tellSugar(Fact& fact, Instant now) const {
+    constexpr double step = 0.01; // brix
+    auto* sap = std::get_if<SapIn>(&fact.what);
+    if (!sap || sap->sugar || sap->scale || sap->from.empty() || !house_ || now - fact.at >= sameFilling)
+        return;
+    const auto which = house_->ledger().vesselNamed(sap->from);
+    if (!which)
+        return;
+    const Vessel& vessel = house_->ledger().vessels()[*which];
+    if (vessel.kind != VesselKind::feed && !vessel.content.isEmpty() && !vessel.sugarAssumed && !vessel.unwritten)
+        sap->sugar = Brix::degrees(std::round(vessel.content.brix().degrees() / step) * step);
 }
 
 // Whether that is all there is to do: a tank runs over at noon too, and that somebody saw it begins no shift.
@@ -200,11 +208,17 @@ void Session::follow(std::vector<Fact> facts) {
     }
 }
 
+std::optional<Sentence> Session::tooFarAhead(const Fact& fact, Instant now) {
+    if (fact.at <= now + furthestAhead)
+        return std::nullopt;
+    return say("Its time is in the future. Write the time it happened, or leave the time empty for now.");
+}
+
 std::optional<Sentence> Session::objection(const Fact& fact, Instant now) const {
     if (onlyWatches_)
         return onlyWatches_;
-    if (fact.at > now + furthestAhead)
-        return say("Its time is in the future. Write the time it happened, or leave the time empty for now.");
+    if (auto ahead = tooFarAhead(fact, now))
+        return ahead;
     if (std::holds_alternative<DayRow>(fact.what))
         return std::nullopt; // a gathering at noon, a pack in August: of no shift
     if (const auto started = boil_.started(); started && openShift() && fact.at < *started - furthestBack)
@@ -227,8 +241,10 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         }
         if (!fact.entered && at - fact.at >= lateFrom)
             fact.entered = at;
+        tellSugar(fact, at);
         if (std::holds_alternative<DayRow>(fact.what)) {
-            answers.push_back(enterInBook(std::move(fact)));
+            const auto [id, kept] = book_.enter(*keeper_, std::move(fact), ++told_, patience);
+            answers.emplace_back(Entered{id, kept});
             inShift.resize(answers.size(), false);
             continue;
         }
@@ -241,7 +257,7 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         inShift.resize(answers.size() - 1, false);
         inShift.push_back(true);
     }
-    const bool kept = keeper_->flush(personsPatience);
+    const bool kept = keeper_->flush(patience);
     for (std::size_t i = 0; i < inShift.size(); ++i)
         if (auto* entered = std::get_if<Entered>(&answers[i]); entered && inShift[i])
             entered->kept = kept;
@@ -260,151 +276,6 @@ std::optional<Session::Refused> Session::set(const Fact& setting) {
     return std::nullopt;
 }
 
-// Where it is kept now; nullopt where no disk takes it.
-std::optional<std::pair<ShiftId, FactId>> Session::keepInBook(const Fact& fact) {
-    try {
-        if (auto journal = keeper_->beside())
-            return appendToBook(*journal, fact);
-    } catch (const JournalError&) { // it is held, and tried again each second
-        bookRefused_ = true;
-    }
-    return std::nullopt;
-}
-
-Session::Answer Session::enterInBook(Fact fact) {
-    ++told_;
-    bookRefused_ = false;
-    if (const auto kept = keepInBook(fact)) {
-        inBook_.push_back({kept->second, std::move(fact), told_, kept->first});
-        return Entered{kept->second, true};
-    }
-    const FactId number = ++heldNumber_;
-    const auto place = std::upper_bound(heldBook_.begin(), heldBook_.end(), fact.at,
-                                        [](Instant at, const Boil::Entry& one) { return at < one.fact.at; });
-    heldBook_.insert(place, {number, fact});
-    inBook_.push_back({number, std::move(fact), told_, {}, true});
-    // A rehearsal keeps nothing, and that is no trouble.
-    return Entered{number, !bookRefused_ && keeper_->flush(personsPatience)};
-}
-
-void Session::keepHeldBook() {
-    while (!heldBook_.empty() && !onlyWatches_) {
-        const auto kept = keepInBook(heldBook_.front().fact);
-        if (!kept)
-            return;
-        for (Undoable& one : inBook_)
-            if (one.held && one.id == heldBook_.front().id) {
-                one.held = false;
-                one.id = kept->second;
-                one.book = kept->first;
-            }
-        heldBook_.erase(heldBook_.begin());
-        ++told_;
-    }
-}
-
-std::optional<Fact> Session::undoInBook() {
-    const Undoable last = std::move(inBook_.back());
-    inBook_.pop_back();
-    if (last.held)
-        std::erase_if(heldBook_, [&](const Boil::Entry& one) { return one.id == last.id; });
-    else if (last.book)
-        keeper_->withdrawFrom(*last.book, last.id, now());
-    keeper_->flush(personsPatience);
-    return last.fact;
-}
-
-Session::Undoable* Session::lastToUndo() {
-    Undoable* last = inBook_.empty() ? nullptr : &inBook_.back();
-    for (std::size_t i = entered_.size(); i-- > 0;)
-        if (const Fact& fact = entered_[i].fact;
-            !std::holds_alternative<AlarmSeen>(fact.what) || now() - fact.at <= seenIsTakenBackFor)
-            return last && last->order > entered_[i].order ? last : &entered_[i];
-    return last;
-}
-
-const Fact* Session::lastEntered() {
-    const Undoable* last = lastToUndo();
-    return last ? &last->fact : nullptr;
-}
-
-std::optional<Fact> Session::undo() {
-    const Undoable* last = lastToUndo();
-    if (!last)
-        return std::nullopt;
-    ++told_;
-    takenBack_.push_back(last->fact);
-    if (!inBook_.empty() && last == &inBook_.back())
-        return undoInBook();
-    const Undoable entry = *last;
-    entered_.erase(entered_.begin() + (last - entered_.data()));
-    keeper_->withdraw(entry.id, now());
-    boil_.withdraw(entry.id);
-    if (isNoticed(entry.fact) && shift_)
-        deny(*shift_, entry.fact);
-    keeper_->flush(personsPatience);
-    return entry.fact;
-}
-
-Session::Answer Session::correct(ShiftId shift, FactId fact, std::optional<Fact> instead) {
-    if (onlyWatches_)
-        return Refused{*onlyWatches_};
-    const Instant at = now();
-    if (instead && instead->at > at + furthestAhead)
-        return Refused{say("Its time is in the future. Write the time it happened, or leave the time empty for now.")};
-    if (instead)
-        instead->entered = at;
-    ++told_;
-    const auto before = factOf(shift, fact);
-    if (before)
-        takenBack_.push_back(*before);
-    std::erase_if(inBook_, [&](const Undoable& one) { return one.book == shift && one.id == fact; });
-    const bool goesOn = shift == openShift();
-    const bool shown = shift == shift_;
-    if (goesOn)
-        keeper_->withdraw(fact, at);
-    else
-        keeper_->withdrawFrom(shift, fact, at);
-    if (shown) {
-        boil_.withdraw(fact);
-        std::erase_if(entered_, [&](const auto& entry) { return entry.id == fact; });
-    }
-    if (before && isNoticed(*before) && (!instead || std::chrono::abs(instead->at - before->at) > sameLoad))
-        deny(shift, *before);
-    FactId id = fact;
-    if (instead && goesOn) {
-        id = keep(std::move(*instead), true);
-    } else if (instead) {
-        id = keeper_->keepIn(shift, *instead);
-        if (shown)
-            boil_.add(id, std::move(*instead));
-    }
-    return Entered{id, keeper_->flush(personsPatience)};
-}
-
-// Taken back, the stack would show it again when the log is folded anew.
-void Session::deny(ShiftId shift, const Fact& noticed) {
-    auto denial = denialOf(noticed, now());
-    if (shift == openShift()) {
-        keep(std::move(denial), true);
-        return;
-    }
-    const FactId id = keeper_->keepIn(shift, denial);
-    if (shift == shift_)
-        boil_.add(id, std::move(denial));
-}
-
-std::optional<Fact> Session::factOf(ShiftId shift, FactId id) const {
-    const auto in = [id](const Facts& facts) {
-        const auto place = facts.placeOf(id);
-        return place ? std::optional{facts[*place].fact} : std::nullopt;
-    };
-    if (shift == shift_)
-        return in(boil_.facts());
-    const auto journal = keeper_->beside();
-    return journal ? in(journal->deeds(shift)) : std::nullopt;
-}
-
 // Noticed by the engine, it is made a fact: board, report and woodpile count it, and a person can take it back.
 void Session::keepNoticed() {
     if (onlyWatches_ || !openShift())
@@ -419,7 +290,7 @@ void Session::letGo() {
     keeper_ = keeperOfNothing();
     boil_ = Boil{};
     entered_.clear();
-    inBook_.clear();
+    book_.forgetAll();
     ++told_;
     seen_.clear();
     lastRead_.clear();
@@ -457,7 +328,8 @@ void Session::tick() {
     else if (step)
         clock_.startAtWall();
     keepNoticed();
-    keepHeldBook();
+    if (!onlyWatches_)
+        told_ += book_.keepHeld(*keeper_);
 }
 
 } // namespace panside

@@ -2,6 +2,7 @@
 // The one way through: what a probe reads and what a person does becomes a fact, is kept, is folded, and comes back as
 // the picture. The console and `panside tend` both stand on it. One thread.
 #include "core/boil/boil.h"
+#include "core/shift/book_entries.h"
 #include "core/shift/keeper.h"
 #include "core/shift/rim_alarm.h"
 #include "core/shift/shift_clock.h"
@@ -79,7 +80,7 @@ public:
 
     // Rows of the day book go there and not into the shift: enter() keeps them, undo() takes them back, correct() puts
     // them right. These are in memory only, by time: all of them in a rehearsal; else those that no disk took yet.
-    const std::vector<Boil::Entry>& heldBook() const { return heldBook_; }
+    const std::vector<Boil::Entry>& heldBook() const { return book_.held(); }
     // Moves with every fact but plain readings, entered, withdrawn or put right.
     long long told() const { return told_; }
 
@@ -114,22 +115,22 @@ public:
     }
 
 private:
+    // The disk may take so long before a fact is shown as not kept yet.
+    static constexpr std::chrono::milliseconds patience{250};
+
     std::optional<Sentence> objection(const Fact& fact, Instant now) const;
     FactId keep(Fact fact, bool entered); // `entered`: by a person, who may take it back
+    static std::optional<Sentence> tooFarAhead(const Fact& fact, Instant now);
     struct Undoable {
         FactId id;
         Fact fact;
-        long long order = 0;              // of entry
-        std::optional<ShiftId> book = {}; // the day book that it is in
-        bool held = false;                // of the day book, in memory only
+        long long order = 0; // of entry
     };
-    Undoable* lastToUndo();
-    Answer enterInBook(Fact fact);
-    std::optional<std::pair<ShiftId, FactId>> keepInBook(const Fact& fact);
-    void keepHeldBook();
-    std::optional<Fact> undoInBook();
+    const Undoable* lastOfShift();
+    bool bookIsNext(const Undoable* ofShift) const; // of what undo() takes back
     void carryLearned();
     void carryPans(const HouseLedger& house);
+    void tellSugar(Fact& fact, Instant now) const;
     bool tooSoon(const Reading& reading, Instant at);
     void addTrouble(Picture& picture);
     bool hearRims(const Fact& fact);
@@ -143,15 +144,13 @@ private:
     std::optional<ShiftId> shift_;  // whose facts are folded: it may be over
     bool watched_ = false;          // a shift has been going on since the program began
     std::vector<Undoable> entered_; // what undo() walks back through
-    std::vector<Undoable> inBook_;  // the same of the day book
-    std::vector<Boil::Entry> heldBook_;
-    FactId heldNumber_ = 0;
-    bool bookRefused_ = false; // by the disk, the last time
+    BookEntries book_;              // the day book's
     long long told_ = 0;
     std::vector<Fact> takenBack_;
     std::set<FactId> seen_; // of the shift that is only shown
     std::map<std::pair<Series, std::string>, Instant> lastRead_;
     std::optional<Instant> troubledSince_;
+    std::shared_ptr<const HouseLedger> house_; // as it was read last
     RimAlarm rims_;
     std::vector<Fact> held_;              // between letGo and takeUp: what never reached the disk
     std::optional<Sentence> onlyWatches_; // why nothing can be entered; none: it can

@@ -315,6 +315,22 @@ TEST_F(SessionTest, AShiftWhoseEndIsCorrectedStaysOver) {
     EXPECT_EQ(disk.shifts.size(), 2U);
 }
 
+TEST_F(SessionTest, ASettingPutRightAfterTheShiftIsTheNextOnes) {
+    auto s = session();
+    const auto began = s.now();
+    s.enter(Fact{began, Lit{}});
+    const auto wrong = std::get<Session::Entered>(s.enter(Fact{began, Set{Setting::elevation, 30, Unit::m}}));
+    run(3600);
+    s.enter(Fact{s.now(), ShiftEnd{}});
+    const What right = Set{Setting::elevation, 300, Unit::m};
+    ASSERT_TRUE(kept(s.correct(began, wrong.id, Fact{began, right})));
+    run(60);
+    s.enter(Fact{s.now(), Lit{}});
+    ASSERT_EQ(disk.shifts.size(), 2U);
+    const auto& next = disk.shifts.back();
+    EXPECT_EQ(std::count_if(next.begin(), next.end(), [&](const Fact& fact) { return fact.what == right; }), 1);
+}
+
 TEST_F(SessionTest, RefusesACorrectionIntoTheFuture) {
     auto s = session();
     const auto began = s.now();
@@ -372,6 +388,20 @@ TEST_F(SessionTest, TakesUpAnOpenShift) {
     EXPECT_EQ(disk.withdrawn, std::vector<FactId>{9});
     s.enter(Fact{s.now(), Fired{}});
     EXPECT_EQ(disk.shifts.size(), 1U);
+}
+
+// The settings that it began with were carried over, not entered: to take one back would put the rig wrong.
+TEST_F(SessionTest, TakenUpAgainUndoStopsAtTheSettingsThatTheShiftBeganWith) {
+    const auto began = Instant{std::chrono::microseconds{wallUs}} - 900s;
+    disk.shifts.emplace_back();
+    auto s = session(openSince(began, 10));
+    s.resume(std::vector<Boil::Entry>{{1, {began, Set{Setting::elevation, 300, Unit::m}}},
+                                      {2, {began, Lit{}}},
+                                      {3, {began + 60s, Set{Setting::load_mass, 20, Unit::kg}}}});
+    EXPECT_EQ(s.undo()->what, What(Set{Setting::load_mass, 20, Unit::kg}));
+    EXPECT_EQ(s.undo()->what, What(Lit{}));
+    EXPECT_FALSE(s.undo());
+    EXPECT_EQ(disk.withdrawn, (std::vector<FactId>{3, 2}));
 }
 
 TEST_F(SessionTest, LeavesAShiftThatWasForgottenAndBeginsAnother) {
