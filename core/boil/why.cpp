@@ -67,7 +67,8 @@ static_assert(inOrder(whyRows, &WhyRow::reason));
 } // namespace
 
 std::string whyText(const Why& why) {
-    return filled(whyRows[static_cast<std::size_t>(why.reason)].text, {span(why.amount)});
+    const auto at = static_cast<std::size_t>(why.reason);
+    return at < whyRows.size() ? filled(whyRows[at].text, {span(why.amount)}) : std::string{};
 }
 
 } // namespace panside

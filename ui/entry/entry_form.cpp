@@ -196,6 +196,29 @@ struct Row {
     }
 };
 
+Row checkRow(const EntryForm& form) {
+    Row row;
+    row.what = "density_check";
+    row.value = typed(form, "reading");
+    row.unit = nameOf(chosen(form, "scale") == 1 ? Unit::baume : Unit::brix);
+    row.pair("with", chosen(form, "instrument") == 1 ? "refractometer" : "hydrometer");
+    row.pairWithUnit("temp", form, "cup");
+    row.pair("cal", chosen(form, "calibrated") == 1 ? "20degC" : "60degF");
+    return row;
+}
+
+Row sapRow(const EntryForm& form) {
+    Row row;
+    row.what = "sap_in";
+    row.number(form, "volume");
+    row.pair("brix", typed(form, "brix"));
+    row.pair("from", typed(form, "from"));
+    row.pairWithUnit("temp", form, "temperature");
+    if (const auto scale = static_cast<std::size_t>(std::max(chosen(form, "calibrated"), 0)); scale > 0)
+        row.pair("cal", sapScales[scale]);
+    return row;
+}
+
 Row rowFor(const EntryForm& form) {
     Row row;
     switch (form.action) {
@@ -217,26 +240,13 @@ Row rowFor(const EntryForm& form) {
         row.pair("to", typed(form, "to"));
         break;
     case Action::densityCheck:
-        row.what = "density_check";
-        row.value = typed(form, "reading");
-        row.unit = nameOf(chosen(form, "scale") == 1 ? Unit::baume : Unit::brix);
-        row.pair("with", chosen(form, "instrument") == 1 ? "refractometer" : "hydrometer");
-        row.pairWithUnit("temp", form, "cup");
-        row.pair("cal", chosen(form, "calibrated") == 1 ? "20degC" : "60degF");
-        break;
+        return checkRow(form);
     case Action::waterCheck:
         row.what = "water_check";
         row.number(form, "boiled");
         break;
     case Action::sapIn:
-        row.what = "sap_in";
-        row.number(form, "volume");
-        row.pair("brix", typed(form, "brix"));
-        row.pair("from", typed(form, "from"));
-        row.pairWithUnit("temp", form, "temperature");
-        if (const auto scale = static_cast<std::size_t>(std::max(chosen(form, "calibrated"), 0)); scale > 0)
-            row.pair("cal", sapScales[scale]);
-        break;
+        return sapRow(form);
     case Action::handReading:
         row.number(form, "value");
         row.what = rowOf(allReadings()[static_cast<std::size_t>(std::max(chosen(form, "reading"), 0))].series).name;

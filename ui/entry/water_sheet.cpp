@@ -45,14 +45,42 @@ QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expe
     return words;
 }
 
+// What may be kept, though it is doubted: headline and what to do.
+WaterSheetView doubtedView(const WaterLook& look, const QString& off) {
+    const auto view = [](const QString& headline, const QString& what) {
+        return WaterSheetView{
+            headline,
+            what + u' ' +
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                     "Kept all the same, it counts when a second check says so too.")),
+            {},
+            tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it all the same")),
+            true};
+    };
+    if (look.verdict == WaterVerdict::notBoiling)
+        return view(look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
+                             : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                                    "The water does not boil: nowhere does it boil so cold.")),
+                    tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")));
+    if (look.verdict == WaterVerdict::tooShallow)
+        return view(tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                         "The probe reads %1: not deep enough, or the water only simmers."))
+                        .arg(off),
+                    tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Put it as deep as in the pan, at a rolling boil.")));
+    return view(look.off
+                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
+                                           "The probe reads %1: this is not plain water, or it touches the metal."))
+                          .arg(off)
+                    : tr(QT_TRANSLATE_NOOP(
+                          "panside::WaterSheet",
+                          "Water does not boil so hot: this is not plain water, or the probe touches the metal.")),
+                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")));
+}
+
 // Headline, what to do, and the word of the key that keeps it.
 WaterSheetView said(const WaterLook& look, Units units) {
     const QString keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it"));
-    const QString allTheSame = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it all the same"));
     const QString off = look.off ? offWords(*look.off, units) : QString{};
-    const QString questioned =
-        QChar{u' '} +
-        tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Kept all the same, it counts when a second check says so too."));
     switch (look.verdict) {
     case WaterVerdict::nothingRead:
         return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Waiting for the probe.")),
@@ -92,35 +120,9 @@ WaterSheetView said(const WaterLook& look, Units units) {
                 {},
                 keep};
     case WaterVerdict::notBoiling:
-        return {look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
-                         : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                                "The water does not boil: nowhere does it boil so cold.")),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")) + questioned,
-                {},
-                allTheSame,
-                true};
     case WaterVerdict::tooShallow:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "The probe reads %1: not deep enough, or the water only simmers."))
-                    .arg(off),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Put it as deep as in the pan, at a rolling boil.")) +
-                    questioned,
-                {},
-                allTheSame,
-                true};
     case WaterVerdict::tooHot:
-        return {look.off
-                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                           "The probe reads %1: this is not plain water, or it touches the metal."))
-                          .arg(off)
-                    : tr(QT_TRANSLATE_NOOP(
-                          "panside::WaterSheet",
-                          "Water does not boil so hot: this is not plain water, or the probe touches the metal.")),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")) +
-                    questioned,
-                {},
-                allTheSame,
-                true};
+        return doubtedView(look, off);
     case WaterVerdict::givesBoiling:
         return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Water boils at %1 on this probe."))
                     .arg(figure(*look.at, units, 2).text()),

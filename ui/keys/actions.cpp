@@ -1,5 +1,7 @@
 #include "ui/keys/actions.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <array>
@@ -53,13 +55,7 @@ constexpr std::array<ActionRow, 21> actionRows{{
      QT_TRANSLATE_NOOP("Actions", "what the vessel just filled needs")},
 }};
 
-constexpr bool tableIsInOrder() {
-    for (std::size_t i = 0; i < actionRows.size(); ++i)
-        if (static_cast<std::size_t>(actionRows[i].action) != i)
-            return false;
-    return true;
-}
-static_assert(tableIsInOrder());
+static_assert(inOrder(actionRows, &ActionRow::action));
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "ui/keys/places.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <QCoreApplication>
 #include <QKeySequence>
 #include <array>
@@ -18,13 +20,7 @@ constexpr std::array<PlaceRow, 8> placeRows{{
     {Place::help, Qt::Key_F1, QT_TRANSLATE_NOOP("Places", "Help")},
 }};
 
-constexpr bool placesAreInOrder() {
-    for (std::size_t i = 0; i < placeRows.size(); ++i)
-        if (static_cast<std::size_t>(placeRows[i].place) != i)
-            return false;
-    return true;
-}
-static_assert(placesAreInOrder());
+static_assert(inOrder(placeRows, &PlaceRow::place));
 
 } // namespace
 

@@ -322,6 +322,81 @@ void keepTheRest(Fact& fact, const Fact& old) {
                fact.what);
 }
 
+// What a fact says, as a row of the paper log, kind by kind.
+struct PaperRowOf {
+    PaperRow row;
+    bool has = true; // false: the paper log has no such row
+
+    void operator()(const Reading& reading) {
+        row.what = readingName(reading.series);
+        figure(reading.si, reading.unit);
+    }
+    void operator()(const Lit&) { is("lit"); }
+    void operator()(const Fired& fired) {
+        is("fired");
+        if (fired.load)
+            figure(fired.load->value.si(), fired.load->unit);
+        row.more = QString::fromStdString(fired.wood);
+    }
+    void operator()(const DrawOpened&) { is("draw_open"); }
+    void operator()(const DrawClosed& closed) {
+        is("draw_close");
+        if (closed.volume)
+            figure(closed.volume->value.si(), closed.volume->unit);
+        row.more = QString::fromStdString(closed.to);
+    }
+    void operator()(const DensityCheck& check) {
+        is("density_check", check.with == Instrument::hydrometer ? 0 : 1);
+        row.figure = written(check.reading, check.unit);
+        if (check.cup)
+            row.more = said(*check.cup);
+    }
+    void operator()(const WaterCheck& check) {
+        is("water_check");
+        figure(check.boiledAt.value.kelvin(), check.boiledAt.unit);
+    }
+    void operator()(const SapIn& sap) {
+        is("sap_in");
+        figure(sap.volume.value.si(), sap.volume.unit);
+        QStringList more;
+        if (sap.sugar)
+            more << written(sap.sugar->degrees(), Unit::brix);
+        if (sap.temperature)
+            more << said(*sap.temperature);
+        if (sap.scale)
+            more << scaleWord() + u' ' + said(*sap.scale);
+        if (!sap.from.empty())
+            more << QString::fromStdString(sap.from);
+        row.more = more.join(QStringLiteral("; "));
+    }
+    void operator()(const PanSwapped&) { is("pan_swapped"); }
+    void operator()(const Defoamer& defoamer) {
+        is("defoamer");
+        if (defoamer.drops)
+            row.figure = QString::number(*defoamer.drops);
+    }
+    void operator()(const Crew& crew) {
+        is("crew");
+        has = crew.off.empty();
+    }
+    void operator()(const Shutdown&) { is("shutdown"); }
+    void operator()(const ShiftEnd&) { is("shift_end"); }
+    void operator()(const Note& note) {
+        is("note");
+        row.more = QString::fromStdString(note.text);
+    }
+    void operator()(const auto&) { has = false; }
+
+private:
+    // By the log's name for it; of several words the first, or so many after it.
+    void is(std::string_view log, std::ptrdiff_t after = 0) {
+        const auto found = std::find_if(whats.begin(), whats.end(), [&](const What& one) { return one.log == log; });
+        row.what = tr((found + after)->word);
+    }
+    void figure(double si, Unit unit) { row.figure = written(fromSi(si, unit), unit); }
+    static QString said(const Said<Temperature>& at) { return written(fromSi(at.value.kelvin(), at.unit), at.unit); }
+};
+
 } // namespace
 
 std::vector<PaperRead> readPaper(const std::vector<PaperRow>& rows, const PaperDay& day) {
@@ -363,84 +438,11 @@ std::optional<PaperFigure> paperFigureIn(const QString& text) {
 }
 
 std::optional<PaperRow> paperRowOf(const Fact& fact, const WallClock& clock) {
-    PaperRow row;
-    row.time = clock.hourAndMinute(fact.at);
-    row.who = QString::fromStdString(fact.by);
-    const auto is = [&](std::size_t what) { row.what = tr(whats[what].word); };
-    return std::visit(
-        Overloaded{[&](const Reading& reading) -> std::optional<PaperRow> {
-                       row.what = readingName(reading.series);
-                       row.figure = written(fromSi(reading.si, reading.unit), reading.unit);
-                       return row;
-                   },
-                   [&](const Lit&) -> std::optional<PaperRow> { return is(0), row; },
-                   [&](const Fired& fired) -> std::optional<PaperRow> {
-                       is(1);
-                       if (fired.load)
-                           row.figure =
-                               written(fromSi(fired.load->value.kilogram(), fired.load->unit), fired.load->unit);
-                       row.more = QString::fromStdString(fired.wood);
-                       return row;
-                   },
-                   [&](const DrawOpened&) -> std::optional<PaperRow> { return is(2), row; },
-                   [&](const DrawClosed& closed) -> std::optional<PaperRow> {
-                       is(3);
-                       if (closed.volume)
-                           row.figure = written(fromSi(closed.volume->value.cubicMetre(), closed.volume->unit),
-                                                closed.volume->unit);
-                       row.more = QString::fromStdString(closed.to);
-                       return row;
-                   },
-                   [&](const DensityCheck& check) -> std::optional<PaperRow> {
-                       is(check.with == Instrument::hydrometer ? 5 : 6);
-                       row.figure = written(check.reading, check.unit);
-                       if (check.cup)
-                           row.more = written(fromSi(check.cup->value.kelvin(), check.cup->unit), check.cup->unit);
-                       return row;
-                   },
-                   [&](const WaterCheck& check) -> std::optional<PaperRow> {
-                       is(7);
-                       row.figure =
-                           written(fromSi(check.boiledAt.value.kelvin(), check.boiledAt.unit), check.boiledAt.unit);
-                       return row;
-                   },
-                   [&](const SapIn& sap) -> std::optional<PaperRow> {
-                       is(8);
-                       row.figure = written(fromSi(sap.volume.value.cubicMetre(), sap.volume.unit), sap.volume.unit);
-                       QStringList more;
-                       if (sap.sugar)
-                           more << written(sap.sugar->degrees(), Unit::brix);
-                       if (sap.temperature)
-                           more << written(fromSi(sap.temperature->value.kelvin(), sap.temperature->unit),
-                                           sap.temperature->unit);
-                       if (sap.scale)
-                           more << scaleWord() + u' ' +
-                                       written(fromSi(sap.scale->value.kelvin(), sap.scale->unit), sap.scale->unit);
-                       if (!sap.from.empty())
-                           more << QString::fromStdString(sap.from);
-                       row.more = more.join(QStringLiteral("; "));
-                       return row;
-                   },
-                   [&](const PanSwapped&) -> std::optional<PaperRow> { return is(9), row; },
-                   [&](const Defoamer& defoamer) -> std::optional<PaperRow> {
-                       is(10);
-                       if (defoamer.drops)
-                           row.figure = QString::number(*defoamer.drops);
-                       return row;
-                   },
-                   [&](const Crew& crew) -> std::optional<PaperRow> {
-                       is(11);
-                       return crew.off.empty() ? std::optional{row} : std::nullopt;
-                   },
-                   [&](const Shutdown&) -> std::optional<PaperRow> { return is(12), row; },
-                   [&](const ShiftEnd&) -> std::optional<PaperRow> { return is(13), row; },
-                   [&](const Note& note) -> std::optional<PaperRow> {
-                       is(14);
-                       row.more = QString::fromStdString(note.text);
-                       return row;
-                   },
-                   [](const auto&) -> std::optional<PaperRow> { return std::nullopt; }},
-        fact.what);
+    PaperRowOf of;
+    of.row.time = clock.hourAndMinute(fact.at);
+    of.row.who = QString::fromStdString(fact.by);
+    std::visit(of, fact.what);
+    return of.has ? std::optional{std::move(of.row)} : std::nullopt;
 }
 
 PaperRead readCorrection(const PaperRow& row, const Fact& old, const WallClock& clock, Units units) {

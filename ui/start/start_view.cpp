@@ -1,5 +1,6 @@
 #include "ui/start/start_view.h"
 
+#include "core/quantity/enum_count.h"
 #include "ui/frame/languages.h"
 #include "ui/look/typing.h"
 #include "ui/words/place_words.h"
@@ -37,13 +38,7 @@ constexpr std::array<Asked, 6> asked{{
                                 "every few minutes at first, more often near the draw.")},
 }};
 
-constexpr bool asksInOrder() {
-    for (std::size_t i = 0; i < asked.size(); ++i)
-        if (static_cast<std::size_t>(asked[i].question) != i)
-            return false;
-    return true;
-}
-static_assert(asksInOrder());
+static_assert(inOrder(asked, &Asked::question));
 
 constexpr std::array<Setting, 1> heights{Setting::elevation};
 constexpr std::array<Setting, 2> pans{Setting::syrup_pan_area, Setting::flue_pan_area};

@@ -1,11 +1,13 @@
 #include "ui/words/book_words.h"
 
+#include "core/quantity/enum_count.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -55,6 +57,80 @@ constexpr Word choiceWords[] = {{"gather", QT_TRANSLATE_NOOP("BookWords", "gathe
                                 {"amber", QT_TRANSLATE_NOOP("BookWords", "amber")},
                                 {"dark", QT_TRANSLATE_NOOP("BookWords", "dark")},
                                 {"very dark", QT_TRANSLATE_NOOP("BookWords", "very dark")}};
+
+struct KeyRow {
+    Key key;
+    const char* words;
+};
+constexpr std::array<KeyRow, keyCount> keyRows{{
+    {Key::name, QT_TRANSLATE_NOOP("BookWords", "name")},
+    {Key::kind, QT_TRANSLATE_NOOP("BookWords", "kind")},
+    {Key::shape, QT_TRANSLATE_NOOP("BookWords", "shape")},
+    {Key::tare, QT_TRANSLATE_NOOP("BookWords", "weighs empty")},
+    {Key::material, QT_TRANSLATE_NOOP("BookWords", "made of")},
+    {Key::lead, QT_TRANSLATE_NOOP("BookWords", "lead in it")},
+    {Key::out, QT_TRANSLATE_NOOP("BookWords", "no longer used")},
+    {Key::to, QT_TRANSLATE_NOOP("BookWords", "into")},
+    {Key::from, QT_TRANSLATE_NOOP("BookWords", "out of")},
+    {Key::taps, QT_TRANSLATE_NOOP("BookWords", "taps")},
+    {Key::brix, QT_TRANSLATE_NOOP("BookWords", "sugar")},
+    {Key::with, QT_TRANSLATE_NOOP("BookWords", "measured with")},
+    {Key::cal, QT_TRANSLATE_NOOP("BookWords", "scale made for")},
+    {Key::temp, QT_TRANSLATE_NOOP("BookWords", "temperature")},
+    {Key::clear, QT_TRANSLATE_NOOP("BookWords", "looks")},
+    {Key::in, QT_TRANSLATE_NOOP("BookWords", "vessel dipped")},
+    {Key::brix_in, QT_TRANSLATE_NOOP("BookWords", "sugar of the sap")},
+    {Key::hours, QT_TRANSLATE_NOOP("BookWords", "hours run")},
+    {Key::washed, QT_TRANSLATE_NOOP("BookWords", "washed with")},
+    {Key::what, QT_TRANSLATE_NOOP("BookWords", "what")},
+    {Key::vessel, QT_TRANSLATE_NOOP("BookWords", "vessel")},
+    {Key::price, QT_TRANSLATE_NOOP("BookWords", "price")},
+    {Key::why, QT_TRANSLATE_NOOP("BookWords", "why")},
+    {Key::chased, QT_TRANSLATE_NOOP("BookWords", "chased with")},
+    {Key::aid, QT_TRANSLATE_NOOP("BookWords", "filter aid: kind, mass, lot")},
+    {Key::papers, QT_TRANSLATE_NOOP("BookWords", "papers")},
+    {Key::heel, QT_TRANSLATE_NOOP("BookWords", "stays in the filter")},
+    {Key::result, QT_TRANSLATE_NOOP("BookWords", "came out")},
+    {Key::lot, QT_TRANSLATE_NOOP("BookWords", "lot")},
+    {Key::light_class, QT_TRANSLATE_NOOP("BookWords", "class by eye")},
+    {Key::flavour, QT_TRANSLATE_NOOP("BookWords", "flavor")},
+    {Key::off, QT_TRANSLATE_NOOP("BookWords", "off-flavor")},
+    {Key::sample, QT_TRANSLATE_NOOP("BookWords", "sample kept")},
+    {Key::size, QT_TRANSLATE_NOOP("BookWords", "size")},
+    {Key::of, QT_TRANSLATE_NOOP("BookWords", "of what")},
+    {Key::filler, QT_TRANSLATE_NOOP("BookWords", "in the filler")},
+    {Key::capped, QT_TRANSLATE_NOOP("BookWords", "when capped")},
+    {Key::broken, QT_TRANSLATE_NOOP("BookWords", "broken besides")},
+    {Key::laid, QT_TRANSLATE_NOOP("BookWords", "laid down, minutes")},
+    {Key::rinsed, QT_TRANSLATE_NOOP("BookWords", "rinsed with")},
+    {Key::checked, QT_TRANSLATE_NOOP("BookWords", "looked over")},
+    {Key::tested_for, QT_TRANSLATE_NOOP("BookWords", "tested for")},
+}};
+static_assert(inOrder(keyRows, &KeyRow::key));
+
+// What a key is called in a row of one deed, where that is another word.
+struct OtherwiseRow {
+    Deed deed;
+    Key key;
+    const char* words;
+};
+constexpr OtherwiseRow calledOtherwise[] = {
+    {Deed::bought, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
+    {Deed::bought, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
+    {Deed::sold, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
+    {Deed::sold, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
+    {Deed::shipped, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
+    {Deed::shipped, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
+    {Deed::came_back, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
+    {Deed::came_back, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
+    {Deed::destroyed, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
+    {Deed::destroyed, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
+    {Deed::gathered, Key::from, QT_TRANSLATE_NOOP("BookWords", "run or stop")},
+    {Deed::packed, Key::brix, QT_TRANSLATE_NOOP("BookWords", "density at packing")},
+    {Deed::packed, Key::of, QT_TRANSLATE_NOOP("BookWords", "container of")},
+    {Deed::cleaned, Key::with, QT_TRANSLATE_NOOP("BookWords", "cleaned with")},
+    {Deed::cleaned, Key::vessel, QT_TRANSLATE_NOOP("BookWords", "vessel or gear")},
+};
 
 QString valueWords(const DayRow& row, Units units) {
     if (!row.value)
@@ -181,101 +257,11 @@ QString valueLabel(Deed deed) {
 }
 
 QString keyLabel(Deed deed, Key key) {
-    const bool trade = deed == Deed::bought || deed == Deed::sold || deed == Deed::shipped || deed == Deed::came_back ||
-                       deed == Deed::destroyed;
-    switch (key) {
-    case Key::name:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "name"));
-    case Key::kind:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "kind"));
-    case Key::shape:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "shape"));
-    case Key::tare:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "weighs empty"));
-    case Key::material:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "made of"));
-    case Key::lead:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "lead in it"));
-    case Key::out:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "no longer used"));
-    case Key::to:
-        return trade ? tr(QT_TRANSLATE_NOOP("BookWords", "to whom")) : tr(QT_TRANSLATE_NOOP("BookWords", "into"));
-    case Key::from:
-        return trade                    ? tr(QT_TRANSLATE_NOOP("BookWords", "from whom"))
-               : deed == Deed::gathered ? tr(QT_TRANSLATE_NOOP("BookWords", "run or stop"))
-                                        : tr(QT_TRANSLATE_NOOP("BookWords", "out of"));
-    case Key::taps:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "taps"));
-    case Key::brix:
-        return deed == Deed::packed ? tr(QT_TRANSLATE_NOOP("BookWords", "density at packing"))
-                                    : tr(QT_TRANSLATE_NOOP("BookWords", "sugar"));
-    case Key::with:
-        return deed == Deed::cleaned ? tr(QT_TRANSLATE_NOOP("BookWords", "cleaned with"))
-                                     : tr(QT_TRANSLATE_NOOP("BookWords", "measured with"));
-    case Key::cal:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "scale made for"));
-    case Key::temp:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "temperature"));
-    case Key::clear:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "looks"));
-    case Key::in:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "vessel dipped"));
-    case Key::brix_in:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "sugar of the sap"));
-    case Key::hours:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "hours run"));
-    case Key::washed:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "washed with"));
-    case Key::what:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "what"));
-    case Key::vessel:
-        return deed == Deed::cleaned ? tr(QT_TRANSLATE_NOOP("BookWords", "vessel or gear"))
-                                     : tr(QT_TRANSLATE_NOOP("BookWords", "vessel"));
-    case Key::price:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "price"));
-    case Key::why:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "why"));
-    case Key::chased:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "chased with"));
-    case Key::aid:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "filter aid: kind, mass, lot"));
-    case Key::papers:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "papers"));
-    case Key::heel:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "stays in the filter"));
-    case Key::result:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "came out"));
-    case Key::lot:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "lot"));
-    case Key::light_class:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "class by eye"));
-    case Key::flavour:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "flavor"));
-    case Key::off:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "off-flavor"));
-    case Key::sample:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "sample kept"));
-    case Key::size:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "size"));
-    case Key::of:
-        return deed == Deed::packed ? tr(QT_TRANSLATE_NOOP("BookWords", "container of"))
-                                    : tr(QT_TRANSLATE_NOOP("BookWords", "of what"));
-    case Key::filler:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "in the filler"));
-    case Key::capped:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "when capped"));
-    case Key::broken:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "broken besides"));
-    case Key::laid:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "laid down, minutes"));
-    case Key::rinsed:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "rinsed with"));
-    case Key::checked:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "looked over"));
-    case Key::tested_for:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "tested for"));
-    }
-    return {};
+    for (const OtherwiseRow& row : calledOtherwise)
+        if (row.deed == deed && row.key == key)
+            return tr(row.words);
+    const auto at = static_cast<std::size_t>(key);
+    return at < keyRows.size() ? tr(keyRows[at].words) : QString{};
 }
 
 QString choiceWord(std::string_view word) {

@@ -1,14 +1,64 @@
 #include "ui/words/reading_words.h"
 
 #include "core/boil/vocabulary.h"
+#include "core/quantity/enum_count.h"
 #include "ui/keys/actions.h"
 #include "ui/keys/places.h"
 
 #include <QCoreApplication>
+#include <array>
 
 namespace panside {
 namespace {
 QString tr(const char* text) { return QCoreApplication::translate("ReadingWords", text); }
+
+struct ReasonRow {
+    Reason reason;
+    const char* words; // %1: a span of time, or the key that helps
+};
+constexpr auto reasonRows = std::to_array<ReasonRow>({
+    {Reason::none, ""},
+    {Reason::silent, QT_TRANSLATE_NOOP("ReadingWords", "silent for %1")},
+    {Reason::stuck, QT_TRANSLATE_NOOP("ReadingWords", "stuck for %1")},
+    {Reason::jumping, QT_TRANSLATE_NOOP("ReadingWords", "jumping")},
+    {Reason::outsidePhysics, QT_TRANSLATE_NOOP("ReadingWords", "cannot be true")},
+    {Reason::tooFast, QT_TRANSLATE_NOOP("ReadingWords", "changes too fast")},
+    {Reason::inSteamOrFoam, QT_TRANSLATE_NOOP("ReadingWords", "in steam or foam")},
+    {Reason::wrongUnit, QT_TRANSLATE_NOOP("ReadingWords", "°F or °C? The unit looks wrong.")},
+    {Reason::touchingPan, QT_TRANSLATE_NOOP("ReadingWords", "touching the pan?")},
+    {Reason::outOfPan, QT_TRANSLATE_NOOP("ReadingWords", "out of the pan, or wet?")},
+    {Reason::otherHeight, QT_TRANSLATE_NOOP("ReadingWords", "reduced to sea level?")},
+    {Reason::notYetRead, QT_TRANSLATE_NOOP("ReadingWords", "not read yet")},
+    {Reason::noPressure, QT_TRANSLATE_NOOP("ReadingWords", "no barometer: do a water check (%1)")},
+    {Reason::checkDoubted, QT_TRANSLATE_NOOP("ReadingWords", "water check in doubt: check again")},
+    {Reason::noBarometer, QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check")},
+    {Reason::noElevation, QT_TRANSLATE_NOOP("ReadingWords", "elevation not set (%1)")},
+    {Reason::noPanReading, QT_TRANSLATE_NOOP("ReadingWords", "no pan reading")},
+    {Reason::panReadingDoubtful, QT_TRANSLATE_NOOP("ReadingWords", "pan reading in doubt")},
+    {Reason::noGradient, QT_TRANSLATE_NOOP("ReadingWords", "too early to say")},
+    {Reason::fireDying, QT_TRANSLATE_NOOP("ReadingWords", "the fire is dying")},
+    {Reason::drawing, QT_TRANSLATE_NOOP("ReadingWords", "drawing")},
+    {Reason::notDrawing, QT_TRANSLATE_NOOP("ReadingWords", "draw shut")},
+    {Reason::notLit, QT_TRANSLATE_NOOP("ReadingWords", "fire not lit")},
+    {Reason::tooFewDraws, QT_TRANSLATE_NOOP("ReadingWords", "too few draws yet")},
+    {Reason::stoppedFiring, QT_TRANSLATE_NOOP("ReadingWords", "firing stopped")},
+    {Reason::noTankLevel, QT_TRANSLATE_NOOP("ReadingWords", "sap tank not read")},
+    {Reason::tooShort, QT_TRANSLATE_NOOP("ReadingWords", "not watched long enough")},
+    {Reason::noLoadMass, QT_TRANSLATE_NOOP("ReadingWords", "weight of a load not set")},
+    {Reason::noPanArea, QT_TRANSLATE_NOOP("ReadingWords", "pan size not set")},
+    {Reason::noSapSugar, QT_TRANSLATE_NOOP("ReadingWords", "sugar of the sap not known")},
+    {Reason::notBoiling, QT_TRANSLATE_NOOP("ReadingWords", "not boiling")},
+    {Reason::shiftEnded, QT_TRANSLATE_NOOP("ReadingWords", "the shift is over")},
+    {Reason::notReached, QT_TRANSLATE_NOOP("ReadingWords", "may never get there")},
+    {Reason::tankRises, QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered")},
+    {Reason::nearWater, QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water")},
+    {Reason::moreThanBoils, QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?")},
+    {Reason::noSapRunsIn, QT_TRANSLATE_NOOP("ReadingWords", "no sap runs in")},
+    {Reason::overfull, QT_TRANSLATE_NOOP("ReadingWords", "far over its running depth: a float stuck open?")},
+});
+static_assert(hasCount<Reason, reasonRows.size()>());
+static_assert(inOrder(reasonRows, &ReasonRow::reason));
+
 } // namespace
 
 QString readingName(Series series) {
@@ -59,87 +109,21 @@ QString trustWord(Trust trust) {
 }
 
 QString reasonWords(const Why& why) {
-    const QString span = spanText(Duration{why.amount});
-    switch (why.reason) {
-    case Reason::none:
+    const auto at = static_cast<std::size_t>(why.reason);
+    const char* words = at < reasonRows.size() ? reasonRows[at].words : "";
+    if (*words == '\0')
         return {};
+    switch (why.reason) {
     case Reason::silent:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "silent for %1")).arg(span);
     case Reason::stuck:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "stuck for %1")).arg(span);
-    case Reason::jumping:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "jumping"));
-    case Reason::outsidePhysics:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "cannot be true"));
-    case Reason::tooFast:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "changes too fast"));
-    case Reason::inSteamOrFoam:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "in steam or foam"));
-    case Reason::wrongUnit:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "°F or °C? The unit looks wrong."));
-    case Reason::touchingPan:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "touching the pan?"));
-    case Reason::outOfPan:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "out of the pan, or wet?"));
-    case Reason::otherHeight:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "reduced to sea level?"));
-    case Reason::notYetRead:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "not read yet"));
+        return tr(words).arg(spanText(Duration{why.amount}));
     case Reason::noPressure:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: do a water check (%1)"))
-            .arg(keyOf(Action::waterCheck));
-    case Reason::checkDoubted:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "water check in doubt: check again"));
-    case Reason::noBarometer:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check"));
+        return tr(words).arg(keyOf(Action::waterCheck));
     case Reason::noElevation:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "elevation not set (%1)")).arg(keyOf(Place::rig));
-    case Reason::noPanReading:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no pan reading"));
-    case Reason::panReadingDoubtful:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "pan reading in doubt"));
-    case Reason::noGradient:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "too early to say"));
-    case Reason::fireDying:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "the fire is dying"));
-    case Reason::drawing:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "drawing"));
-    case Reason::notDrawing:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "draw shut"));
-    case Reason::notLit:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "fire not lit"));
-    case Reason::tooFewDraws:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "too few draws yet"));
-    case Reason::stoppedFiring:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "firing stopped"));
-    case Reason::noTankLevel:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "sap tank not read"));
-    case Reason::tooShort:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "not watched long enough"));
-    case Reason::noLoadMass:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "weight of a load not set"));
-    case Reason::noPanArea:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "pan size not set"));
-    case Reason::noSapSugar:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "sugar of the sap not known"));
-    case Reason::notBoiling:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "not boiling"));
-    case Reason::shiftEnded:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "the shift is over"));
-    case Reason::notReached:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "may never get there"));
-    case Reason::nearWater:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water"));
-    case Reason::noSapRunsIn:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "no sap runs in"));
-    case Reason::moreThanBoils:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?"));
-    case Reason::overfull:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "far over its running depth: a float stuck open?"));
-    case Reason::tankRises:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered"));
+        return tr(words).arg(keyOf(Place::rig));
+    default:
+        return tr(words);
     }
-    return {};
 }
 
 QString reasonWords(const ReadingPicture& reading) {
