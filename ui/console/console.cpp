@@ -73,7 +73,8 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
     QApplication::instance()->installEventFilter(this);
 }
 
-Console::~Console() = default;
+// What goes with the window hands the focus on: by then nobody of this kind is there to hear of it.
+Console::~Console() { disconnect(qApp, nullptr, this, nullptr); }
 
 // Made when it is first asked for: a start waits for no screen that nobody looks at. nullptr: it has none here.
 Desk* Console::desk(Action screen) {

@@ -13,6 +13,11 @@ void discard(QWidget* old) {
     old->deleteLater();
 }
 
+void handOn(QWidget& page, QWidget* field) {
+    if (QApplication::focusWidget() != &page) // Qt would move it, to a field that is not shown yet
+        page.setFocusProxy(field);
+}
+
 Focused focusedIn(const QWidget* inside) {
     const QWidget* focused = QApplication::focusWidget();
     if (!inside || !focused || !inside->isAncestorOf(focused))

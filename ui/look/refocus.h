@@ -15,6 +15,9 @@ struct Focused {
 // What is built anew goes: unseen at once, and later altogether, since a key in it may be what asked for this.
 void discard(QWidget* old);
 
+// The field that a page hands the focus on to, from now on: a page that has it itself was put at rest, and keeps it.
+void handOn(QWidget& page, QWidget* field);
+
 Focused focusedIn(const QWidget* inside);
 void refocus(QWidget& inside, const Focused& focused);
 

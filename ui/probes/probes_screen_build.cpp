@@ -73,7 +73,7 @@ void ProbesScreen::build() {
     if (focused.name.startsWith(QStringLiteral("port_")))
         setFocus(); // a port is chosen: the keys are its fields' now
     else
-        refocus(*this, focused);
+        refocus(*inside_, focused);
 }
 
 void ProbesScreen::buildPorts(QVBoxLayout* column) {

@@ -68,7 +68,7 @@ void TankScreen::build() {
                         "off a wet ladder."));
     column->addWidget(caution);
     dip_->setText(dipped);
-    setFocusProxy(dip_);
+    handOn(*this, dip_);
     refocus(*inside_, focused);
     sayDip();
 }

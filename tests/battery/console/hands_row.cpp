@@ -28,6 +28,15 @@ std::string nameOf(const QWidget& widget) {
            (widget.parentWidget() ? " in " + widget.parentWidget()->objectName().toStdString() : "");
 }
 
+// Which of those it lies in is hidden, innermost first.
+std::string unseenOf(const QWidget& widget) {
+    std::string said;
+    for (const QWidget* at = &widget; at; at = at->parentWidget())
+        if (at->isHidden())
+            said += ", hidden: " + nameOf(*at);
+    return said;
+}
+
 class Hands : public QObject {
 public:
     Hands(House& house, std::uint64_t dice, int all, bool judgesTime)
@@ -111,7 +120,7 @@ private:
             fail("nothing has the focus; the window's own is " +
                  (house_.console->focusWidget() ? nameOf(*house_.console->focusWidget()) : std::string{"none"}));
         else if (!focus->isVisible() || !focus->isEnabled())
-            fail("the focus is where nothing is seen: " + nameOf(*focus));
+            fail("the focus is where nothing is seen: " + nameOf(*focus) + unseenOf(*focus));
     }
 
     QWindow* window() const {

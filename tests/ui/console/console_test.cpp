@@ -259,6 +259,26 @@ TEST_F(ConsoleAtWork, TheLanguageIsChangedAllAtOnce) {
         EXPECT_FALSE(find<Press>(name)->text().isEmpty()) << name;
 }
 
+// Where the keys go is seen, also as a page says itself anew and rests on none of its fields.
+TEST_F(ConsoleAtWork, AnotherLanguageLeavesTheFocusWhereItIsSeen) {
+    say(Lit{});
+    for (const Place place : placesWithScreens(true))
+        for (const auto& tab : tabsOf(place, true))
+            for (const int next : {int{Qt::Key_unknown}, int{Qt::Key_Tab}, rowOf(place).key}) {
+                key(rowOf(place).key);
+                key(Qt::Key_0 + tab.digit);
+                if (next != Qt::Key_unknown)
+                    key(next);
+                QEvent changed{QEvent::LanguageChange};
+                QCoreApplication::sendEvent(console.get(), &changed);
+                const QWidget* focus = QApplication::focusWidget();
+                ASSERT_TRUE(focus);
+                EXPECT_TRUE(focus->isVisible())
+                    << tab.word.toStdString() << ' ' << focus->objectName().toStdString() << ' ' << next;
+                QApplication::processEvents();
+            }
+}
+
 struct ConsoleInRehearsal : testing::Test {
     ~ConsoleInRehearsal() override { QLocale::setDefault(QLocale::c()); } // a console speaks a language of its own
 };
