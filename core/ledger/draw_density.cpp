@@ -172,11 +172,12 @@ const std::vector<DrawDensities::Checked>& DrawDensities::checked() const { retu
 
 std::vector<DrawDensities::Found> DrawDensities::found() const {
     std::vector<Found> found;
-    if (inside_->open && inside_->open->closed)
-        inside_->finish();
-    const auto offsets = inside_->hindsight.answers();
+    Inside settled = *inside_; // more may come of a draw that was closed just now
+    if (settled.open && settled.open->closed)
+        settled.finish();
+    const auto offsets = settled.hindsight.answers();
     for (std::size_t i = 0; i < offsets.size(); ++i) {
-        const auto& past = inside_->past[i];
+        const auto& past = settled.past[i];
         // A probe that read higher than was thought showed less sugar.
         const double brix = past.brix - (offsets[i].kelvin - past.offset) * past.slope;
         const double sd = std::hypot(offsets[i].sd * past.slope, glassError.degrees());

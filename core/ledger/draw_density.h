@@ -26,7 +26,8 @@ public:
         Instant closed;
         DrawDensity density;
     };
-    // Draws while which the engine knew the sugar at the draw-off for at least a third of the time.
+    // Draws while which the engine knew the sugar at the draw-off for at least a third of the time. May be asked
+    // before all is added.
     std::vector<Found> found() const;
 
     // How far each hydrometer check lay from physics.

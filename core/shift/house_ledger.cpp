@@ -1,11 +1,13 @@
 #include "core/shift/house_ledger.h"
 
 #include "core/journal/day_books.h"
+#include "core/journal/hash.h"
 #include "core/journal/kept_figures.h"
 #include "core/ledger/draw_density.h"
 #include "core/season/shift_account.h"
 
 #include <algorithm>
+#include <cmath>
 #include <ctime>
 #include <fmt/format.h>
 
@@ -13,8 +15,7 @@ namespace panside {
 namespace {
 
 constexpr Duration levelEvery{10}, panEvery{2}; // readings closer than that tell the ledger nothing more
-
-// Keeps every fact but readings that come thick.
+// Keeps every fact but readings that come thick. Two close together are kept: a tank read, filled and read again.
 class Thinner {
 public:
     explicit Thinner(Duration every) : every_{every} {}
@@ -22,16 +23,25 @@ public:
         const auto* reading = std::get_if<Reading>(&fact.what);
         if (!reading)
             return true;
-        auto& last = last_[static_cast<std::size_t>(reading->series)];
-        if (last && secondsBetween(*last, fact.at) < every_.count())
+        Seen& seen = seen_[static_cast<std::size_t>(reading->series)];
+        const auto isClose = [&](const std::optional<Instant>& at) {
+            return at && secondsBetween(*at, fact.at) < every_.count();
+        };
+        seen.close = isClose(seen.last) ? seen.close + 1 : 0;
+        seen.last = fact.at;
+        if (seen.close > 1 && isClose(seen.kept))
             return false;
-        last = fact.at;
+        seen.kept = fact.at;
         return true;
     }
 
 private:
+    struct Seen {
+        std::optional<Instant> last, kept;
+        int close = 0; // readings in a row, each soon after the one before
+    };
     Duration every_;
-    std::array<std::optional<Instant>, seriesCount> last_{};
+    std::array<Seen, seriesCount> seen_{};
 };
 
 // The feed tank's, and the gauge of the press.
@@ -96,14 +106,33 @@ const Figures* figuresAt(const std::map<ShiftId, Figures>& kept, ShiftId shift) 
     return found == kept.end() ? nullptr : &found->second;
 }
 
-// Takes a shift's facts one by one, by time.
-class ShiftReader {
+template <class What>
+std::optional<What> foundAt(const std::vector<std::pair<Instant, What>>& all, Instant wanted) {
+    for (const auto& [at, what] : all)
+        if (at == wanted)
+            return what;
+    return std::nullopt;
+}
+
+} // namespace
+
+// Takes a shift's facts one by one, by time. Of a journal it reads on where it ended, so that of a shift that goes on
+// the engine works out only what is new; from the beginning where something came in between or was taken back.
+class HouseShiftReader {
 public:
     // `kept`: what was found of it before; none: the engine works it out.
-    explicit ShiftReader(ShiftId id, const Figures* kept = nullptr) : worksOut_{!kept} {
+    explicit HouseShiftReader(ShiftId id, const Figures* kept = nullptr) : worksOut_{!kept} {
         shift_.id = id;
         if (kept)
             fillFrom(*kept, shift_);
+    }
+    // False: told to stop.
+    bool read(const Journal& journal, const std::function<bool()>& stop = {}) {
+        if (readOn(journal, stop))
+            return !stopped_;
+        *this = HouseShiftReader{shift_.id};
+        readOn(journal, stop);
+        return !stopped_;
     }
     void add(FactId number, const Fact& fact) {
         const auto* reading = std::get_if<Reading>(&fact.what);
@@ -113,43 +142,57 @@ public:
         if (isOfTheHouse(fact) && level_.keeps(fact))
             shift_.facts.push_back({number, fact});
     }
-    HouseShift done() {
+    HouseShift found() const {
+        HouseShift shift = shift_;
         if (worksOut_ && boiled_) {
-            for (const auto& found : watch_.found())
-                shift_.densities.emplace_back(found.closed, found.density);
+            for (const auto& draw : watch_.found())
+                shift.densities.emplace_back(draw.closed, draw.density);
             for (const auto& checked : watch_.checked())
-                shift_.checks.emplace_back(checked.at, checked.apart);
+                shift.checks.emplace_back(checked.at, checked.apart);
         }
-        return std::move(shift_);
+        return shift;
     }
 
 private:
+    // Which facts were read, in their order.
+    struct Read {
+        std::size_t count = 0;
+        std::uint64_t sum = 0;
+        void add(FactId number, Instant at) {
+            ++count;
+            sum = mixed(sum ^ static_cast<std::uint64_t>(number));
+            sum = mixed(sum ^ static_cast<std::uint64_t>(at.time_since_epoch().count()));
+        }
+        bool operator==(const Read&) const = default;
+    };
+    // False: what was read before is not what stands there now.
+    bool readOn(const Journal& journal, const std::function<bool()>& stop) {
+        stopped_ = false;
+        Read now;
+        bool same = true;
+        journal.visit(shift_.id, [&](FactId number, const Fact& fact) {
+            const bool isNew = now.count >= read_.count;
+            now.add(number, fact.at);
+            if (isNew) {
+                add(number, fact);
+                read_ = now;
+                stopped_ = now.count % 1024 == 0 && stop && stop();
+            } else {
+                same = now.count < read_.count || now == read_;
+            }
+            return same && !stopped_;
+        });
+        return same && now.count >= read_.count;
+    }
+
     HouseShift shift_;
     DrawDensities watch_;
     Thinner pan_{panEvery}, level_{levelEvery};
-    bool worksOut_, boiled_ = false;
+    Read read_;
+    bool worksOut_, boiled_ = false, stopped_ = false;
 };
 
-std::optional<HouseShift> shiftIn(const Journal& journal, ShiftId id, const Figures* kept,
-                                  const std::function<bool()>& stop = {}) {
-    ShiftReader reader{id, kept};
-    bool stopped = false;
-    int count = 0;
-    journal.visit(id, [&](FactId number, const Fact& fact) {
-        reader.add(number, fact);
-        stopped = ++count % 1024 == 0 && stop && stop();
-        return !stopped;
-    });
-    return stopped ? std::nullopt : std::optional{reader.done()};
-}
-
-template <class What>
-std::optional<What> foundAt(const std::vector<std::pair<Instant, What>>& all, Instant wanted) {
-    for (const auto& [at, what] : all)
-        if (at == wanted)
-            return what;
-    return std::nullopt;
-}
+namespace {
 
 HouseLedger::Parts partsOf(const Journal* journal) {
     HouseLedger::Parts parts;
@@ -157,9 +200,11 @@ HouseLedger::Parts partsOf(const Journal* journal) {
         return parts;
     parts.book = std::make_shared<const std::vector<Boil::Entry>>(bookFacts(*journal));
     const auto kept = keptFiguresOf(*journal, drawFigures, drawForm);
-    for (const Shift& shift : journal->shifts())
-        parts.shifts.push_back(
-            std::make_shared<const HouseShift>(shiftIn(*journal, shift.id, figuresAt(kept, shift.id)).value()));
+    for (const Shift& shift : journal->shifts()) {
+        HouseShiftReader reader{shift.id, figuresAt(kept, shift.id)};
+        reader.read(*journal);
+        parts.shifts.push_back(std::make_shared<const HouseShift>(reader.found()));
+    }
     return parts;
 }
 
@@ -173,10 +218,10 @@ std::chrono::year_month_day localDate(Instant at) {
 }
 
 HouseShift houseShift(ShiftId id, const Facts& facts) {
-    ShiftReader reader{id};
+    HouseShiftReader reader{id};
     for (const auto& [number, fact] : facts)
         reader.add(number, fact);
-    return reader.done();
+    return reader.found();
 }
 
 HouseLedger::HouseLedger(const Journal* journal, std::vector<Fact> more)
@@ -251,12 +296,16 @@ std::shared_ptr<const HouseLedger> HouseReader::read(Journal& journal, std::vect
             one.shift = before->second.shift;
         } else {
             const Figures* known = figuresAt(kept, shift.id);
-            auto read = shiftIn(journal, shift.id, known, stop);
-            if (!read)
+            one.reader = before != read_.end() && before->second.reader
+                             ? before->second.reader
+                             : std::make_shared<HouseShiftReader>(shift.id, known);
+            if (!one.reader->read(journal, stop))
                 return nullptr;
+            one.shift = std::make_shared<const HouseShift>(one.reader->found());
             if (!known && !shift.open)
-                keepFiguresOf(journal, shift.id, drawFigures, drawForm, one.seen, figuresOf(*read));
-            one.shift = std::make_shared<const HouseShift>(std::move(*read));
+                keepFiguresOf(journal, shift.id, drawFigures, drawForm, one.seen, figuresOf(*one.shift));
+            if (known || !shift.open)
+                one.reader.reset();
             read_[shift.id] = one; // also where the next one is stopped
         }
         parts.shifts.push_back(one.shift);

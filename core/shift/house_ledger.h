@@ -52,6 +52,8 @@ private:
     std::unique_ptr<Ledger> ledger_;
 };
 
+class HouseShiftReader;
+
 // Reads a journal again and again, and remembers of each shift what it read, so that only what has changed is read
 // anew. One thread at a time.
 class HouseReader {
@@ -65,6 +67,7 @@ private:
     struct Read {
         FactId seen = 0; // what factsSeen gave before
         std::shared_ptr<const HouseShift> shift;
+        std::shared_ptr<HouseShiftReader> reader; // of a shift that goes on
     };
     std::map<ShiftId, Read> read_;
 };

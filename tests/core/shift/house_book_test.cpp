@@ -83,6 +83,9 @@ TEST_F(HouseBookTest, ATankThatNoGaugeReadsCallsByTheBook) {
     session.enter(row(session, "vessel", "900", "gal", "name=hold;kind=hold"));
     session.enter(row(session, "moved", "200", "gal", "from=north;to=hold"));
     EXPECT_TRUE(overflows().empty());
+    session.enter(row(session, "gathered", "200", "gal", "to=north;brix=2"));
+    ASSERT_EQ(overflows().size(), 1U);
+    EXPECT_EQ(overflows()[0].state, AlarmState::unseen) << "it fills again, and nobody has seen that";
 }
 
 // Last night's sweet stands in the next shift's balance; drained in between, it does not.
@@ -109,6 +112,24 @@ TEST_F(HouseBookTest, TheSweetInThePansIsCarriedIntoTheNextShift) {
     EXPECT_NEAR(carried(), 0, 1e-9);
     session.undo();
     EXPECT_NEAR(carried(), 10.06 - 4.44, 0.03);
+}
+
+// The engine knows no tanks: out of one whose sugar the house knows it is told it, so that concentrate is none for sap.
+TEST_F(HouseBookTest, SapOutOfATankBringsTheSugarThatTheHouseKnowsOfIt) {
+    session.enter(row(session, "vessel", "300", "L", "name=Sweet;kind=concentrate"));
+    session.enter(row(session, "gathered", "200", "L", "to=sweet;brix=8.4"));
+    session.enter(row(session, "gathered", "90", "L", "to=house tank"));
+    const auto read = Journal::open(place, Journal::Access::read);
+    session.knows(std::make_shared<const HouseLedger>(&read));
+    const auto sugarOf = [&](const char* details) {
+        session.enter(row(session, "sap_in", "50", "L", details));
+        return std::get<SapIn>(session.boil().facts().back().fact.what).sugar;
+    };
+    EXPECT_NEAR(sugarOf("from=sweet").value_or(Brix{}).degrees(), 8.4, 1e-9);
+    EXPECT_NEAR(sugarOf("from=sweet;brix=8.1").value_or(Brix{}).degrees(), 8.1, 1e-9); // what was read stays
+    EXPECT_FALSE(sugarOf("from=house tank"));                                          // nobody measured it
+    EXPECT_FALSE(sugarOf("from=a neighbour"));
+    EXPECT_FALSE(sugarOf(""));
 }
 
 TEST_F(HouseBookTest, ARowIsPutRightAndTheOldOneStaysAsWithdrawn) {
@@ -195,6 +216,49 @@ TEST_F(HouseBookTest, WhatTheEngineFoundOfDrawsIsKeptForTheNextReader) {
     journal.appendTo(shift, Fact{shift + std::chrono::seconds{1}, Note{"a word"}});
     EXPECT_NEAR(HouseReader{}.read(journal, {})->parts().shifts[0]->densities[0].second.sugar.si(),
                 first->parts().shifts[0]->densities[0].second.sugar.si(), 1e-9);
+}
+
+// A shift that goes on is read on, not from its beginning: it must come to the same, whatever is entered late, taken
+// back, or read in the minute after a draw.
+TEST_F(HouseBookTest, AShiftThatGoesOnComesToTheSameAsReadAtOnce) {
+    auto journal = session.journalBeside().value();
+    const auto night = readLog(rehearsedLog(std::chrono::hours{4}, 4)).facts;
+    const ShiftId shift = night.front().at;
+    HouseReader reader;
+    std::size_t draws = 0;
+    const auto same = [&] {
+        const auto on = reader.read(journal, {})->parts().shifts.at(0);
+        const auto whole = HouseReader{}.read(journal, {})->parts().shifts.at(0);
+        ASSERT_EQ(on->densities.size(), whole->densities.size());
+        for (std::size_t i = 0; i < whole->densities.size(); ++i) {
+            EXPECT_EQ(on->densities[i].first, whole->densities[i].first);
+            EXPECT_EQ(on->densities[i].second.sugar, whole->densities[i].second.sugar) << i;
+            EXPECT_EQ(on->densities[i].second.sd, whole->densities[i].second.sd) << i;
+        }
+        EXPECT_EQ(on->checks.size(), whole->checks.size());
+        EXPECT_EQ(on->facts.size(), whole->facts.size());
+        draws = whole->densities.size();
+    };
+    std::vector<Change> changes{BeginShift{shift, true, 0}};
+    FactId id = 0, check = 0;
+    int closed = 0;
+    for (const Fact& fact : night) {
+        changes.emplace_back(KeepFact{shift, ++id, fact});
+        if (std::holds_alternative<DensityCheck>(fact.what))
+            check = id;
+        closed += std::holds_alternative<DrawClosed>(fact.what);
+        if (!(std::holds_alternative<DrawClosed>(fact.what) && closed % 3 == 0) && &fact != &night.back())
+            continue;
+        journal.commit(changes);
+        changes.clear();
+        same();
+    }
+    ASSERT_GT(draws, 1U);
+    ASSERT_GT(check, 0);
+    journal.appendTo(shift, Fact{shift + std::chrono::hours{1}, Set{Setting::probe_offset, 0.4, Unit::K}});
+    same();
+    journal.withdraw(check, night.back().at);
+    same();
 }
 
 TEST_F(HouseBookTest, StoppedReadingGivesNothingAndGoesOnNextTime) {
