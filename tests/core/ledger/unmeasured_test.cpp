@@ -1,5 +1,6 @@
 // What nobody measured is never dropped: it joins without a share. And a trace of one load, one aid, one date.
 #include "core/ledger/doubt.h"
+#include "core/ledger/sap_page.h"
 #include "house.h"
 
 namespace panside {
@@ -32,6 +33,21 @@ TEST(LedgerUnmeasured, ADrawWithoutAVolumeStaysInThePailThatTheNextOneFills) {
         }
     EXPECT_EQ(draws, 2);
     EXPECT_EQ(unknown, 1);
+}
+
+// More was drawn than anybody wrote down as gone in: what is left in the pans is not nothing, it is not known.
+TEST(LedgerUnmeasured, PansOutOfWhichMoreWasDrawnThanWentInHoldNobodyKnowsWhat) {
+    const auto left = [](const char* litres) {
+        const FoldedHouse house{
+            pressRoom, {nightOf(1, day(1, "22:10", "draw_close," + std::string{litres} + ",L,to=drum 1;temp=20degC"))}};
+        return sweetInPans(*house.ledger, instantIn("2027-03-02T06:00:00Z").value());
+    };
+    // 890 L of 2.1 brix are 18.9 kg of sugar; a litre of syrup at 66.9 brix holds 0.89 (ICUMSA SPS-4).
+    ASSERT_TRUE(left("8"));
+    EXPECT_FALSE(left("8")->unknown);
+    EXPECT_GT(left("8")->sugar.kilogram(), 10);
+    ASSERT_TRUE(left("40"));
+    EXPECT_TRUE(left("40")->unknown);
 }
 
 TEST(LedgerUnmeasured, AllOfItGoesWhereItIsMoved) {
