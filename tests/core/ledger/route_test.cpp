@@ -39,5 +39,14 @@ TEST(Route, IsGoneAsOnTheDayOfTheMostStops) {
     EXPECT_FALSE(route[0].sugar) << "nobody read it the last time";
 }
 
+// The crew goes it the other way round by now.
+TEST(Route, OfTwoRoundsOfAsManyStopsTheLaterOneHolds) {
+    EXPECT_EQ(stopsOf(day(2, "09:00", "gathered,40,L,to=truck;from=yard") +
+                      day(2, "09:20", "gathered,60,L,to=truck;from=hill") +
+                      day(3, "09:00", "gathered,60,L,to=truck;from=hill") +
+                      day(3, "09:20", "gathered,40,L,to=truck;from=yard")),
+              (std::vector<std::string>{"hill to truck", "yard to truck"}));
+}
+
 } // namespace
 } // namespace panside

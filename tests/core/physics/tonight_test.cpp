@@ -65,6 +65,18 @@ TEST(Tonight, IsSurerTheMoreNightsAgree) {
     EXPECT_GT(apart, 2 * four);
 }
 
+// Wood, draft and scale change over a season: the same nights in the other order give another answer.
+TEST(Tonight, GoesMoreByTheLastNightsThanByTheFirst) {
+    const SapStanding stands[] = {sap(1100)};
+    const auto after = [&](double first, double last) {
+        std::vector<NightBoiled> nights;
+        for (int i = 0; i < 12; ++i)
+            nights.push_back(night(800 + 50 * (i % 6), i < 6 ? first : last));
+        return hoursOf(Tonight{rig(std::move(nights))}.plan(stands).value().lastLoad.p50);
+    };
+    EXPECT_GT(after(0.8, 1.25), after(1.25, 0.8) + 0.2);
+}
+
 TEST(Tonight, SaysWhatItLacks) {
     const SapStanding some[] = {sap(1000)}, little[] = {sap(80)}, none[] = {sap(0)};
     EXPECT_EQ(Tonight{rig({})}.lack(some), TonightLack::noNight);
