@@ -104,15 +104,18 @@ Card::Rows Card::layout() const {
     const int figure = dress_.px(mm::act * 1.28), line = dress_.px(5.6);
     bool besideNumber = false;
     if (low && !view_.figure.isEmpty()) { // no room under the number: beside the title, or the number
-        const int word = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + dress_.px(2);
-        const int wide = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure);
-        besideNumber = word + wide > inside.width() && view_.under.isEmpty();
-        if (!besideNumber) { // neither is made much smaller than the other, and the title none too small
-            const int least = word * QFontMetrics{dress_.letters(mm::smallWords, true)}.capHeight() /
-                              QFontMetrics{captionLetters()}.capHeight();
+        const QFont least = dress_.letters(mm::smallWords);
+        const int space = dress_.px(2);
+        const int title = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + space,
+                  leastTitle = QFontMetrics{least}.horizontalAdvance(view_.title) + space;
+        const int figure = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure),
+                  leastFigure = QFontMetrics{least}.horizontalAdvance(view_.figure) + 1;
+        besideNumber = leastTitle + leastFigure > inside.width() && view_.under.isEmpty();
+        if (!besideNumber) { // neither is made much smaller than the other, and none too small to be read
+            const int share = title + figure > inside.width() ? inside.width() * title / (title + figure) : title;
             rows.figure = rows.title.adjusted(
-                word + wide > inside.width() ? std::max(least, inside.width() * word / (word + wide)) : word, 0, 0, 0);
-            rows.title.setRight(rows.figure.left() - 1);
+                std::clamp(share, leastTitle, std::max(leastTitle, inside.width() - leastFigure)), 0, 0, 0);
+            rows.title.setRight(rows.figure.left() - 1 - space);
         }
     } else if (!view_.figure.isEmpty() && bottom - top >= dress_.px(4)) {
         // What is spare stands between the number and the words under it.
@@ -190,6 +193,14 @@ QFont Card::captionLetters() const {
     return caption;
 }
 
+// Bold and spaced as far as there is room: thinner before it is smaller than can be read.
+QFont Card::titleLetters(const QSize& room) const {
+    for (const QFont& font : {captionLetters(), dress_.letters(mm::smallWords, true)})
+        if (fits(font, view_.title, room))
+            return font;
+    return dress_.letters(mm::smallWords);
+}
+
 void Card::paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const {
     const Inks& inks = dress_.inks();
     if (!view_.order.isEmpty()) { // an order in the place of the number
@@ -234,7 +245,7 @@ void Card::paintEvent(QPaintEvent*) {
     if (view_.tone != Tone::calm || view_.due) // a bar at the edge, so that it is not only the colour
         painter.fillRect(QRect{0, 0, dress_.px(1.5), height()}, view_.tone == Tone::calm ? inks.trace : ink);
     painter.setPen(whole || headed ? inks.onAlarm : view_.tone == Tone::calm ? inks.quiet : ink);
-    drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, captionLetters(), view_.title);
+    drawFitted(painter, rows.title, Qt::AlignLeft | Qt::AlignVCenter, titleLetters(rows.title.size()), view_.title);
     paintChief(painter, rows, ink, whole);
     painter.setPen(whole ? inks.onAlarm : inks.word);
     if (rows.under.isValid())

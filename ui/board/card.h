@@ -45,6 +45,7 @@ private:
     void paintChief(QPainter& painter, const Rows& rows, const QColor& ink, bool whole) const;
     void placeBeside(Rows& rows, bool figureToo) const;
     QFont captionLetters() const;
+    QFont titleLetters(const QSize& room) const;
     void sayKeys();
     void placeButtons();
 

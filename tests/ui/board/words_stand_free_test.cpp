@@ -4,6 +4,7 @@
 #include "tests/ui/board/scenes.h"
 #include "tests/ui/pictures/said_by.h"
 #include "ui/board/across_view.h"
+#include "ui/board/card_view.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/look/press.h"
 #include "ui/words/alarm_words.h"
@@ -74,6 +75,25 @@ TEST_P(WordsStandFree, OnTheBoardAndAcrossTheRoomAtEverySize) {
             across.resize(size);
             judge(across, "across, " + where);
             across.setParent(framed.board);
+        }
+}
+
+// What an old hand thinks in: at every size, in both languages, whatever stands in the place of the number.
+TEST_P(WordsStandFree, ThePansTemperatureAndTheOneToOpenAtStandOnTheBoardAtEverySize) {
+    for (const QSize& size : sizes)
+        for (const auto& [name, picture] : evenings) {
+            const Picture shown = picture();
+            const QString figure = drawCard(shown, units()).figure;
+            if (figure.isEmpty())
+                continue;
+            Framed framed{size, {}, units()};
+            framed.show(shown);
+            QStringList said;
+            for (const Word& word : wordsOn(framed.board->cards()))
+                said << word.text;
+            EXPECT_TRUE(said.join(u' ').contains(figure.simplified()))
+                << name << ' ' << size.width() << ": " << figure.toStdString() << " is not in "
+                << said.join(u'|').toStdString();
         }
 }
 
