@@ -82,5 +82,9 @@
         <source>The curve of the boil</source>
         <translation>La courbe de la bouillée</translation>
     </message>
+    <message>
+        <source>Nobody read the syrup pan in this shift: there is no curve.</source>
+        <translation>Personne n'a lu la casserole à sirop pendant ce quart : il n'y a pas de courbe.</translation>
+    </message>
 </context>
 </TS>

@@ -231,8 +231,8 @@
         <translation>, %1 de sirop</translation>
     </message>
     <message>
-        <source>; %1 of %2 were in the band, by the probe</source>
-        <translation>; %1 sur %2 dans la bande, selon la sonde</translation>
+        <source>; in the band, by the probe: %1 of %2</source>
+        <translation>; dans la bande, selon la sonde : %1 sur %2</translation>
     </message>
     <message>
         <source>One load of wood</source>

@@ -18,7 +18,7 @@ QString stepText(double step) {
 
 void drawRiseScale(QPainter& painter, const ChartScene& scene, const Plot& plot, const QRect& gutter) {
     const Inks& inks = scene.dress.inks();
-    const int most = std::max(2, plot.area.height() / scene.dress.px(14));
+    const int most = std::max(2, plot.area.height() / scene.dress.px(10));
     const QFont font = scene.dress.letters(mm::smallWords);
     const int half = QFontMetrics{font}.height() / 2, mark = scene.dress.px(1);
     const double low = toUnit(plot.low, scene.units), high = toUnit(plot.high, scene.units);

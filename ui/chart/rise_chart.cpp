@@ -13,6 +13,7 @@ namespace {
 
 constexpr double nowStandsAt = 0.8;       // the right fifth is the future
 constexpr double shortestWhole = 120;     // seconds
+constexpr double leastFire = 8;           // mm: a lower strip tells nothing
 constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
 } // namespace
@@ -208,7 +209,9 @@ RiseChart::Fields RiseChart::fields() const {
     const QRect all = rect().adjusted(edge, dress_.px(0.5), -edge, 0);
     const int strip = std::min(alarmsHeight(alarms_, dress_), all.height() / 4);
     const int open = std::max(2, all.height() - head - times - strip);
-    const int fire = std::clamp(static_cast<int>(open * 0.24), 1, std::max(1, dress_.px(45)));
+    int fire = std::min(static_cast<int>(open * 0.24), dress_.px(45));
+    if (fire < dress_.px(leastFire)) // the curve has it all
+        fire = 2;
     Fields where;
     where.head = QRect{all.left(), all.top(), all.width(), head};
     where.rise = QRect{all.left() + gutter, all.top() + head, std::max(1, all.width() - gutter), open - fire};
@@ -251,9 +254,17 @@ void RiseChart::paint(QPainter& painter, const QRect& part) {
     const auto [low, high] = riseRange(shown, time_);
     const Plot plot{where.rise, time_, low, high, part};
     painter.fillRect(part, dress_.inks().panel);
-    drawRiseScale(painter, shown, plot, where.gutter);
+    const bool unread = whole_ && trace_.rise().size() == 0 && under_.empty();
+    if (!unread) // axes without a curve would look like a fault
+        drawRiseScale(painter, shown, plot, where.gutter);
     drawRise(painter, shown, plot);
-    drawFire(painter, shown, where.fire, time_);
+    if (unread) {
+        painter.setPen(dress_.inks().quiet);
+        drawFitted(painter, where.rise, Qt::AlignCenter, dress_.letters(mm::words),
+                   tr("Nobody read the syrup pan in this shift: there is no curve."), 2);
+    }
+    if (where.fire.height() > 1)
+        drawFire(painter, shown, where.fire, time_);
     if (where.alarms.height() > 0)
         drawAlarms(painter, shown, where.alarms, time_,
                    QRect{where.gutter.left(), where.alarms.top(), where.gutter.width(), where.alarms.height()});

@@ -2,6 +2,7 @@
 
 #include "ui/look/units.h"
 #include "ui/words/alarm_words.h"
+#include "ui/words/counted.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -14,9 +15,6 @@ QString tr(const char* text, const char* comment = nullptr, int n = -1) {
 }
 
 const QString dot = QStringLiteral(" · ");
-
-// English has no translation to choose its plural from.
-QString counted(int count, const QString& one, const QString& several) { return count == 1 ? one : several; }
 
 QString answer(const AlarmTally& tally) {
     if (!tally.answeredIn)

@@ -91,7 +91,7 @@ void AlarmsPane::fit() {
         if (high <= mm::words || table_->horizontalHeader()->length() <= table_->viewport()->width())
             break;
     }
-    story_->setFont(dress_.letters(mm::lead, true));
+    story_->setFont(dress_.letters(mm::words, true)); // one line of it beside a low chart
     table_->horizontalHeader()->setStretchLastSection(true);
     const int row = std::max(dress_.px(mm::target), QFontMetrics{table_->font()}.height() + dress_.px(1));
     table_->verticalHeader()->setDefaultSectionSize(row);

@@ -35,10 +35,11 @@ QString fireWords(const ShiftAccount& account) {
 }
 
 QString sapWords(const ShiftAccount& account, Units units) {
-    if (!account.sapIn && !account.evaporation)
+    const bool cameIn = account.sapIn && account.sapIn->si() > 0; // none entered is not a zero that was measured
+    if (!cameIn && !account.evaporation)
         return {};
     QStringList parts;
-    if (account.sapIn)
+    if (cameIn)
         parts << (account.sapSugar ? tr(QT_TRANSLATE_NOOP("Story", "%1 of sap at %2 came in"))
                                          .arg(figure(*account.sapIn, units).text(), figure(*account.sapSugar).text())
                                    : tr(QT_TRANSLATE_NOOP("Story", "%1 of sap came in, its sugar unknown"))
@@ -64,7 +65,7 @@ QString drawWords(const ShiftAccount& account, Units units) {
                       : tr(QT_TRANSLATE_NOOP("Story", " gave %1 of syrup")))
                      .arg(figure(account.syrup, units).text());
     if (account.drawsJudged > 0)
-        words += tr(QT_TRANSLATE_NOOP("Story", "; %1 of %2 were in the band, by the probe"))
+        words += tr(QT_TRANSLATE_NOOP("Story", "; in the band, by the probe: %1 of %2"))
                      .arg(account.drawsInBand)
                      .arg(account.drawsJudged);
     return words + QStringLiteral(".");

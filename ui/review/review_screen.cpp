@@ -1,11 +1,13 @@
 #include "ui/review/review_screen.h"
 
+#include "ui/ledger/ledger_table.h"
 #include "ui/review/alarms_pane.h"
 #include "ui/review/entries_pane.h"
 #include "ui/review/score_words.h"
 #include "ui/review/shifts_pane.h"
 
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QStackedWidget>
@@ -15,22 +17,24 @@
 namespace panside {
 namespace {
 
-constexpr double leastChart = 40; // mm: lower, it says nothing
+constexpr double leastChart = 40, leastShared = 30; // mm: lower, it says nothing
+constexpr double lowPage = 112;                     // mm: lower, words give way to the chart
 
 } // namespace
 
 ReviewScreen::ReviewScreen(QWidget* parent)
-    : QWidget{parent}, lower_{new QStackedWidget}, shifts_{new ShiftsPane{[this](const QKeyEvent& pressed) {
-          return act(pressed.key()) || chart_->press(pressed);
-      }}},
-      entries_{new EntriesPane}, alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel} {
+    : QWidget{parent}, lower_{new QStackedWidget}, shifts_{new ShiftsPane}, entries_{new EntriesPane},
+      alarms_{new AlarmsPane}, chart_{new RiseChart}, story_{new QLabel}, said_{new QLabel} {
     setObjectName(QStringLiteral("review"));
     setAutoFillBackground(true);
-    auto* column = new QVBoxLayout{this};
-    column->addWidget(story_);
-    column->addWidget(chart_, 8);
-    column->addWidget(said_);
-    column->addWidget(lower_, 1);
+    column_ = new QVBoxLayout{this};
+    column_->addWidget(story_);
+    auto* night = new QHBoxLayout; // the nights beside the chart of one: height is what a curve is read by
+    night->addWidget(shifts_->list());
+    night->addWidget(chart_, 1);
+    column_->addLayout(night, 1);
+    column_->addWidget(said_);
+    column_->addWidget(lower_);
     for (QWidget* leaf : std::initializer_list<QWidget*>{shifts_, entries_, alarms_})
         lower_->addWidget(leaf);
     said_->setObjectName(QStringLiteral("said"));
@@ -39,8 +43,8 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     story_->setWordWrap(true);
     connect(shifts_, &ShiftsPane::wanted, this, &ReviewScreen::act);
     connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
-        if (!words.isEmpty())
-            said_->setText(words);
+        said_->setText(words.isEmpty() ? tale_ : words);
+        said_->setVisible(!said_->text().isEmpty());
     });
     connect(entries_, &EntriesPane::chosen, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(entries_, &EntriesPane::said, this, &ReviewScreen::say);
@@ -56,27 +60,48 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(alarms_, &AlarmsPane::pointed, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(alarms_, &AlarmsPane::said, this, &ReviewScreen::say);
     connect(alarms_, &AlarmsPane::left, this, &ReviewScreen::leaveLeaf);
-    // Only the leaf that is seen asks for room: the chart has the rest.
-    const auto fitLeaf = [this](int shown) {
-        for (int i = 0; i < lower_->count(); ++i)
-            lower_->widget(i)->setSizePolicy(QSizePolicy::Preferred,
-                                             i == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored);
-    };
-    connect(lower_, &QStackedWidget::currentChanged, this, fitLeaf);
-    fitLeaf(0);
-    setFocusProxy(lower_);
+    connect(lower_, &QStackedWidget::currentChanged, this, &ReviewScreen::fitLeaf);
+    fitLeaf();
     shifts_->sayFrom(fromWord());
 }
 
+// Only the leaf that is seen asks for room. Beside the chart stand the nights; the alarms and the entries of one share
+// the height with it.
+void ReviewScreen::fitLeaf() {
+    QWidget* shown = lower_->currentWidget();
+    for (int i = 0; i < lower_->count(); ++i)
+        lower_->widget(i)->setSizePolicy(QSizePolicy::Preferred,
+                                         lower_->widget(i) == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    const bool list = shown == shifts_;
+    shifts_->list()->setVisible(list);
+    column_->setStretchFactor(lower_, list ? 0 : 1);
+    setFocusProxy(list ? shifts_->list() : shown);
+    fitHeights();
+}
+
+void ReviewScreen::fitHeights() {
+    const bool list = lower_->currentWidget() == shifts_;
+    const bool low = height() < dress_.px(lowPage);
+    chart_->setMinimumHeight(dress_.px(list && !low ? leastChart : leastShared));
+    said_->setFont(dress_.letters(low ? mm::smallWords : 3.6)); // five lines of French under a chart
+    column_->setSpacing(dress_.px(low ? 0.8 : 1.6));
+}
+
+void ReviewScreen::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    shifts_->list()->setFixedWidth(std::min(dress_.px(80), width() * 3 / 10));
+    fitHeights();
+}
+
 void ReviewScreen::wear(const Dress& dress) {
+    dress_ = dress;
     setPalette(paletteOf(dress.look));
     chart_->wear(dress);
     entries_->wear(dress);
     alarms_->wear(dress);
     shifts_->wear(dress);
-    chart_->setMinimumHeight(dress.px(leastChart));
     story_->setFont(dress.letters(3.6, true)); // two lines of French on a small screen
-    said_->setFont(dress.letters(3.6));        // five lines of French beside a chart
+    fitHeights();
 }
 
 void ReviewScreen::display(const std::vector<ReviewRow>& rows, Units units) {
@@ -119,14 +144,11 @@ void ReviewScreen::showShift(ShiftId shift, ShiftTrace trace, const std::optiona
     scores_.clear();
     forecastsLie_ = false;
     story_->setText(story);
-    said_->clear();
+    shifts_->tellOpened(shift);
+    say({});
 }
 
-void ReviewScreen::tellScores(const std::vector<DrawScore>& scores) {
-    scores_ = scores;
-    if (const QString words = scoreStory(scores); !words.isEmpty())
-        story_->setText(story_->text() + QStringLiteral("\n") + words);
-}
+void ReviewScreen::tellScores(const std::vector<DrawScore>& scores) { scores_ = scores; }
 
 void ReviewScreen::tellAlarms(AlarmReview review) {
     chart_->layAlarms(review);
@@ -139,7 +161,7 @@ void ReviewScreen::showAlarms() {
     lower_->setCurrentWidget(alarms_);
     alarms_->setFocus();
     chart_->chooseAlarm(alarms_->chosen());
-    said_->clear();
+    say({});
 }
 
 void ReviewScreen::turn(Action leaf) {
@@ -161,7 +183,9 @@ void ReviewScreen::leaveLeaf() {
 void ReviewScreen::layForecasts(std::vector<PastForecast> past) {
     forecastsLie_ = !past.empty();
     chart_->layForecasts(std::move(past));
-    said_->setText(forecastsLie_ ? scoreList(scores_, chart_->trace().clock()) : tr("No draw was predicted in it."));
+    said_->setText(forecastsLie_ ? scoreStory(scores_) + u'\n' + scoreList(scores_, chart_->trace().clock())
+                                 : tr("No draw was predicted in it."));
+    said_->show();
 }
 
 void ReviewScreen::turnForecasts() {
@@ -173,7 +197,7 @@ void ReviewScreen::turnForecasts() {
     }
     chart_->layForecasts({});
     forecastsLie_ = false;
-    said_->clear();
+    said_->setText(tale_);
 }
 
 void ReviewScreen::showEntries(std::vector<EntryLine> lines) {
@@ -188,7 +212,7 @@ void ReviewScreen::showShifts() {
     lower_->setCurrentWidget(shifts_);
     chart_->pointAt(std::nullopt);
     chart_->chooseAlarm(std::nullopt);
-    shifts_->setFocus();
+    shifts_->list()->setFocus();
 }
 
 bool ReviewScreen::isLaidOver(ShiftId shift) const {
@@ -206,9 +230,9 @@ void ReviewScreen::layOver(ShiftId shift, ShiftTrace trace) {
         return;
     over_.push_back({shift, {std::make_shared<ShiftTrace>(std::move(trace)), shiftName(shift)}});
     drawOver();
-    said_->setText(over_.back().laid.trace->momentOf(laidFrom_)
-                       ? tr("%1 is overlaid. %2.").arg(shiftName(shift), fromWord())
-                       : tr("%1 has no such moment. Choose another with L.").arg(shiftName(shift)));
+    say(over_.back().laid.trace->momentOf(laidFrom_)
+            ? tr("%1 is overlaid. %2.").arg(shiftName(shift), fromWord())
+            : tr("%1 has no such moment. Choose another with L.").arg(shiftName(shift)));
 }
 
 QString ReviewScreen::fromWord() const {
@@ -233,9 +257,8 @@ void ReviewScreen::turnFrom() {
     for (const Over& over : over_)
         if (!over.laid.trace->momentOf(laidFrom_))
             without << over.laid.name;
-    said_->setText(without.isEmpty()
-                       ? fromWord() + QStringLiteral(".")
-                       : tr("Not drawn, as it has no such moment: %1.").arg(without.join(QStringLiteral(" · "))));
+    say(without.isEmpty() ? fromWord() + QStringLiteral(".")
+                          : tr("Not drawn, as it has no such moment: %1.").arg(without.join(QStringLiteral(" · "))));
 }
 
 void ReviewScreen::drawOver() {
@@ -250,7 +273,11 @@ void ReviewScreen::takeOff(ShiftId shift) {
     drawOver();
 }
 
-void ReviewScreen::say(const QString& words) { said_->setText(words); }
+void ReviewScreen::say(const QString& words) {
+    tale_ = words;
+    said_->setText(words);
+    said_->setVisible(!words.isEmpty());
+}
 
 bool ReviewScreen::act(int key) {
     const auto shift = chosen();

@@ -9,6 +9,7 @@
 
 class QLabel;
 class QStackedWidget;
+class QVBoxLayout;
 
 namespace panside {
 
@@ -63,8 +64,11 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fitLeaf();
+    void fitHeights();
     bool act(int key);
     void drawOver();
     void turnForecasts();
@@ -84,7 +88,10 @@ private:
     bool forecastsLie_ = false;
     LaidFrom laidFrom_ = LaidFrom::lit;
     Units units_ = Units::us;
-    QStackedWidget* lower_; // the shifts, or the entries of one, or its alarms
+    Dress dress_;
+    QString tale_; // what was said before the chart was pointed at
+    QVBoxLayout* column_;
+    QStackedWidget* lower_; // the keys of the list, or the entries of one shift, or its alarms
     ShiftsPane* shifts_;
     EntriesPane* entries_;
     AlarmsPane* alarms_;

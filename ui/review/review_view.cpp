@@ -1,6 +1,7 @@
 #include "ui/review/review_view.h"
 
 #include "ui/look/wall_clock.h"
+#include "ui/words/counted.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -16,12 +17,11 @@ QString tr(const char* text, const char* comment = nullptr, int n = -1) {
 const QString unknown = QStringLiteral("–");
 
 // A sum that holds only what was measured says so.
-QString partial(const QString& sum, int counted, int measured) {
+QString partial(const QString& sum, int all, int measured) {
     if (measured == 0)
         return unknown;
-    return measured < counted
-               ? tr(QT_TRANSLATE_NOOP("Review", "%1 of %2 measured: %3")).arg(measured).arg(counted).arg(sum)
-               : sum;
+    return measured < all ? tr(QT_TRANSLATE_NOOP("Review", "%1 of %2 measured: %3")).arg(measured).arg(all).arg(sum)
+                          : sum;
 }
 
 QString howLong(const ShiftSummary& summary) { return spanText(Duration{secondsBetween(summary.first, summary.last)}); }
@@ -34,20 +34,18 @@ QString syrupOf(const ShiftSummary& summary, Units units) {
     return partial(figure(summary.syrup, units).text(), summary.draws, summary.drawsMeasured);
 }
 
-QString woodOf(const ShiftSummary& summary, Units units) {
-    return partial(figure(summary.wood, units).text(), summary.loads, summary.loadsWeighed);
+// For a narrow list: at least as much, where not every draw was measured.
+QString measuredSyrup(const ShiftSummary& summary, Units units) {
+    if (summary.drawsMeasured == 0)
+        return unknown;
+    const QString text = figure(summary.syrup, units).text();
+    return summary.drawsMeasured < summary.draws ? QStringLiteral("≥ ") + text : text;
 }
-
-// English has no translation to choose its plural from.
-QString counted(int count, const QString& one, const QString& several) { return count == 1 ? one : several; }
 
 } // namespace
 
-QStringList reviewHeadings() {
-    return {tr(QT_TRANSLATE_NOOP("Review", "shift")),   tr(QT_TRANSLATE_NOOP("Review", "hours")),
-            tr(QT_TRANSLATE_NOOP("Review", "sap")),     tr(QT_TRANSLATE_NOOP("Review", "syrup")),
-            tr(QT_TRANSLATE_NOOP("Review", "wood")),    tr(QT_TRANSLATE_NOOP("Review", "draws")),
-            tr(QT_TRANSLATE_NOOP("Review", "firings")), tr(QT_TRANSLATE_NOOP("Review", "crew"))};
+std::vector<TableColumn> reviewColumns() {
+    return {{tr(QT_TRANSLATE_NOOP("Review", "night"))}, {tr(QT_TRANSLATE_NOOP("Review", "syrup")), true}};
 }
 
 QString shiftName(Instant begun) {
@@ -57,15 +55,12 @@ QString shiftName(Instant begun) {
 std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Units units) {
     std::vector<ReviewRow> rows;
     for (const ShiftSummary& summary : summaries) {
-        QStringList crew;
-        for (const std::string& name : summary.crew)
-            crew << QString::fromStdString(name);
-        const QString name = shiftName(summary.shift.id);
+        const QString name =
+            QLocale{}.toString(WallClock{}.at(summary.shift.id), QStringLiteral("ddd d MMM yyyy, HH:mm"));
         rows.push_back(
             {.shift = summary.shift.id,
              .cells = {summary.shift.open ? tr(QT_TRANSLATE_NOOP("Review", "%1 (going on)")).arg(name) : name,
-                       howLong(summary), sapOf(summary, units), syrupOf(summary, units), woodOf(summary, units),
-                       QString::number(summary.draws), QString::number(summary.loads), crew.join(QStringLiteral(", "))},
+                       measuredSyrup(summary, units)},
              .open = summary.shift.open});
     }
     std::stable_sort(rows.begin(), rows.end(),

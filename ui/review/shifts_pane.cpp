@@ -1,23 +1,19 @@
 #include "ui/review/shifts_pane.h"
 
+#include "ui/ledger/ledger_table.h"
 #include "ui/look/press.h"
 
 #include <QEvent>
-#include <QHeaderView>
-#include <QKeyEvent>
-#include <QTableWidget>
-#include <QVBoxLayout>
+#include <QHBoxLayout>
 #include <algorithm>
 
 namespace panside {
 
-ShiftsPane::ShiftsPane(std::function<bool(const QKeyEvent&)> press, QWidget* parent)
-    : QWidget{parent}, press_{std::move(press)}, table_{new QTableWidget}, open_{new Press}, lay_{new Press},
+ShiftsPane::ShiftsPane(QWidget* parent)
+    : QWidget{parent}, list_{new LedgerTable{QStringLiteral("shifts"), this}}, open_{new Press}, lay_{new Press},
       from_{new Press}, forecasts_{new Press}, export_{new Press} {
-    auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(table_, 1);
-    auto* keys = new QHBoxLayout; // its alarms and its entries are tabs
+    auto* keys = new QHBoxLayout{this}; // its alarms and its entries are tabs
+    keys->setContentsMargins(0, 0, 0, 0);
     const struct {
         Press* press;
         const char* name;
@@ -33,16 +29,7 @@ ShiftsPane::ShiftsPane(std::function<bool(const QKeyEvent&)> press, QWidget* par
         connect(each, &Press::clicked, this, [this, code = key] { emit wanted(code); });
         keys->addWidget(each);
     }
-    column->addLayout(keys);
-    table_->setObjectName(QStringLiteral("shifts"));
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->verticalHeader()->hide();
-    table_->setShowGrid(false);
-    table_->installEventFilter(this);
-    connect(table_, &QTableWidget::cellDoubleClicked, this, [this] { emit wanted(Qt::Key_Return); });
-    setFocusProxy(table_);
+    connect(list_, &LedgerTable::opened, this, [this] { emit wanted(Qt::Key_Return); });
     name();
 }
 
@@ -51,8 +38,7 @@ void ShiftsPane::name() {
     lay_->say(tr("Overlay"), tr("Space"));
     forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
     export_->say(tr("Write its log"), QStringLiteral("E"));
-    table_->setColumnCount(static_cast<int>(reviewHeadings().size()));
-    table_->setHorizontalHeaderLabels(reviewHeadings());
+    fill();
 }
 
 void ShiftsPane::sayFrom(const QString& word) { from_->say(word, QStringLiteral("L")); }
@@ -60,10 +46,18 @@ void ShiftsPane::sayFrom(const QString& word) { from_->say(word, QStringLiteral(
 void ShiftsPane::wear(const Dress& dress) {
     for (Press* press : {open_, lay_, from_, forecasts_, export_})
         press->wear(dress);
-    table_->setFont(dress.letters(mm::smallWords));
-    table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
-    table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
-    table_->setMinimumHeight(dress.px(mm::target) * 2); // the heading and a night: the chart is what they came for
+    list_->wear(dress);
+}
+
+void ShiftsPane::fill() {
+    const auto kept = chosen();
+    std::vector<TableRow> lines;
+    for (const ReviewRow& row : rows_)
+        lines.push_back({.cells = row.cells, .strong = row.shift == opened_});
+    list_->display(reviewColumns(), lines);
+    const auto found =
+        std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
+    list_->choose(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
 }
 
 bool ShiftsPane::display(const std::vector<ReviewRow>& rows) {
@@ -71,36 +65,27 @@ bool ShiftsPane::display(const std::vector<ReviewRow>& rows) {
         return false;
     const auto kept = chosen();
     rows_ = rows;
-    table_->setRowCount(static_cast<int>(rows.size()));
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        for (qsizetype c = 0; c < rows[i].cells.size(); ++c)
-            table_->setItem(static_cast<int>(i), static_cast<int>(c), new QTableWidgetItem{rows[i].cells[c]});
-    table_->resizeColumnsToContents();
-    table_->horizontalHeader()->setStretchLastSection(true);
-    const auto found =
-        std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
-    table_->selectRow(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
+    fill();
+    for (std::size_t i = 0; kept && i < rows_.size(); ++i)
+        if (rows_[i].shift == *kept)
+            list_->choose(static_cast<int>(i));
     return true;
 }
 
+void ShiftsPane::tellOpened(ShiftId shift) {
+    opened_ = shift;
+    fill();
+}
+
 std::optional<ShiftId> ShiftsPane::chosen() const {
-    const int row = table_->currentRow();
+    const int row = list_->chosen();
     return row >= 0 && row < static_cast<int>(rows_.size()) ? std::optional{rows_[static_cast<std::size_t>(row)].shift}
                                                             : std::nullopt;
 }
 
 void ShiftsPane::step(int by) {
-    table_->selectRow(std::clamp(table_->currentRow() + by, 0, static_cast<int>(rows_.size()) - 1));
-    table_->setFocus();
-}
-
-bool ShiftsPane::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == table_ && event->type() == QEvent::KeyPress) {
-        const auto& pressed = static_cast<QKeyEvent&>(*event);
-        if (pressed.key() != Qt::Key_Up && pressed.key() != Qt::Key_Down && press_(pressed))
-            return true;
-    }
-    return QWidget::eventFilter(watched, event);
+    list_->choose(std::clamp(list_->chosen() + by, 0, static_cast<int>(rows_.size()) - 1));
+    list_->setFocus();
 }
 
 void ShiftsPane::changeEvent(QEvent* event) {

@@ -3,27 +3,26 @@
 #include "ui/review/review_view.h"
 
 #include <QWidget>
-#include <functional>
-
-class QKeyEvent;
-class QTableWidget;
 
 namespace panside {
 
+class LedgerTable;
 class Press;
 
-// The shifts so far, a row each, and the keys of what can be done with the one that the list stands on.
+// The keys of what can be done with the night that the list stands on. The list itself stands beside the chart, where
+// whoever shows this pane puts it.
 class ShiftsPane : public QWidget {
     Q_OBJECT
 public:
-    // `press`: what a key pressed in the list does, true where it does something; asked before the list itself, which
-    // would search by letter and keep Enter. Up and down are the list's own.
-    explicit ShiftsPane(std::function<bool(const QKeyEvent&)> press, QWidget* parent = nullptr);
+    explicit ShiftsPane(QWidget* parent = nullptr);
 
+    LedgerTable* list() { return list_; }
     void wear(const Dress& dress);
     // Stands on the same shift as before. False: nothing is new.
     bool display(const std::vector<ReviewRow>& rows);
     const std::vector<ReviewRow>& rows() const { return rows_; }
+    // Which one the chart shows: its row is bold.
+    void tellOpened(ShiftId shift);
     std::optional<ShiftId> chosen() const;
     void step(int by);
     // From which moment the others are laid over, on its key.
@@ -34,14 +33,14 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void name();
+    void fill();
 
-    std::function<bool(const QKeyEvent&)> press_;
     std::vector<ReviewRow> rows_;
-    QTableWidget* table_;
+    std::optional<ShiftId> opened_;
+    LedgerTable* list_;
     Press *open_, *lay_, *from_, *forecasts_, *export_;
 };
 

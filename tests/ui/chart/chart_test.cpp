@@ -1,4 +1,5 @@
 #include "tests/ui/board/scenes.h"
+#include "tests/ui/pictures/said_by.h"
 #include "ui/chart/rise_chart.h"
 
 #include <QAbstractButton>
@@ -15,6 +16,22 @@ namespace {
 
 Thinned::Sample sample(double second, float value, Trust trust = Trust::good, bool gap = false) {
     return {scenes::evening(second), value, trust, gap};
+}
+
+TEST(RiseChart, OfANightThatNobodyReadSaysSoInsteadOfEmptyAxes) {
+    RiseChart chart;
+    chart.wear({});
+    chart.resize(900, 400);
+    chart.showWhole();
+    const auto said = [&] {
+        QString all;
+        for (const Word& word : wordsOn(chart))
+            all += word.text + u' ';
+        return all;
+    };
+    EXPECT_TRUE(said().contains(QStringLiteral("Nobody read the syrup pan"))) << said().toStdString();
+    chart.trace().add(RisePoint{scenes::evening(60), 2.F, Trust::good, false});
+    EXPECT_FALSE(said().contains(QStringLiteral("Nobody read"))) << said().toStdString();
 }
 
 TEST(Thinned, LosesNoPeak) {

@@ -109,6 +109,21 @@ protected:
     QLabel *said, *story;
 };
 
+// A night is read by the height of its curve: the nights stand beside it, not under it.
+TEST_F(AlarmsInReview, TheChartOfANightHasTheHeightOfThePage) {
+    for (const QSize& page : {QSize{1240, 485}, QSize{1740, 680}}) {
+        screen.resize(page);
+        QApplication::processEvents();
+        const auto* nights = screen.findChild<QWidget*>(QStringLiteral("shiftsBox"));
+        ASSERT_TRUE(nights && nights->isVisible());
+        EXPECT_GE(screen.chart().height(), page.height() * 6 / 10) << page.height();
+        EXPECT_LE(nights->geometry().right(), screen.chart().geometry().left());
+        EXPECT_EQ(nights->geometry().top(), screen.chart().geometry().top());
+    }
+    screen.turn(Action::nightAlarms);
+    EXPECT_FALSE(screen.findChild<QWidget*>(QStringLiteral("shiftsBox"))->isVisible());
+}
+
 TEST_F(AlarmsInReview, OpenAndSayTheyComeUntilTheyAreThere) {
     screen.setFocus();
     screen.turn(Action::nightAlarms);

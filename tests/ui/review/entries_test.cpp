@@ -166,7 +166,7 @@ TEST_F(CorrectionByKeys, EscapeLeavesTheFieldsThenTheListAndChangesNothing) {
     EXPECT_FALSE(find<QLineEdit>("entryFigure")->isVisible());
     EXPECT_TRUE(find<QTableWidget>("entryList")->isVisible());
     list(Qt::Key_Escape);
-    EXPECT_TRUE(find<QTableWidget>("shifts")->isVisible());
+    EXPECT_TRUE(find<QTableView>("shifts")->isVisible());
     EXPECT_TRUE(wanted_.empty());
 }
 
@@ -192,7 +192,7 @@ TEST_F(CorrectionByKeys, ATurnsTheMomentThatShiftsAreLaidOverFrom) {
     Boil other;
     other.add(1, fact("2026-03-12T17:00:00Z,lit,,,"));
     screen_.layOver(*instantIn("2026-03-12T17:00:00Z"), other.fold());
-    auto* shifts = find<QTableWidget>("shifts");
+    auto* shifts = find<QTableView>("shifts");
     QTest::keyClick(shifts, Qt::Key_L);
     // It never boiled: that is said, and nothing is drawn for it.
     EXPECT_TRUE(find<QLabel>("said")->text().startsWith(QStringLiteral("Not drawn, as it has no such moment")));

@@ -26,23 +26,30 @@ TEST(ReviewView, TheNewestNightStandsFirst) {
 }
 
 TEST(ReviewView, TellsHowLongSapSyrupDrawsAndFirings) {
-    const auto row = reviewRows({listedNight("2026-03-14T22:00:00Z")}, Units::us).front();
-    ASSERT_EQ(row.cells.size(), reviewHeadings().size());
-    EXPECT_EQ(row.cells[1], QStringLiteral("8\u00a0h\u00a005"));
-    EXPECT_TRUE(row.cells[2].contains(QStringLiteral("410")));
-    EXPECT_EQ(row.cells[5], QStringLiteral("7"));
-    EXPECT_EQ(row.cells[6], QStringLiteral("58"));
+    const QString story = shiftStory(listedNight("2026-03-14T22:00:00Z"), Units::us);
+    for (const QString& told : {QStringLiteral("8\u00a0h\u00a005"), QStringLiteral("410"), QStringLiteral("9.2"),
+                                QStringLiteral("7 draws"), QStringLiteral("58 loads")})
+        EXPECT_TRUE(story.contains(told)) << told.toStdString() << " in " << story.toStdString();
 }
 
-TEST(ReviewView, WoodThatNobodyWeighedIsADashNotAZero) {
+TEST(ReviewView, TheListSaysWhenAndHowMuchSyrup) {
     const auto row = reviewRows({listedNight("2026-03-14T22:00:00Z")}, Units::us).front();
-    EXPECT_EQ(row.cells[4], QStringLiteral("–"));
+    ASSERT_EQ(row.cells.size(), static_cast<qsizetype>(reviewColumns().size()));
+    EXPECT_TRUE(row.cells[0].contains(QStringLiteral("14 Mar 2026"))) << row.cells[0].toStdString();
+    EXPECT_TRUE(row.cells[1].startsWith(QStringLiteral("9.2")));
 }
 
 TEST(ReviewView, ASumOfWhatWasMeasuredOnlySaysHowMuchThatIs) {
     ShiftSummary summary = listedNight("2026-03-14T22:00:00Z");
     summary.drawsMeasured = 5;
-    EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[3].contains(QStringLiteral("5")));
+    EXPECT_TRUE(reviewRows({summary}, Units::us).front().cells[1].startsWith(QStringLiteral("≥")));
+    EXPECT_TRUE(shiftStory(summary, Units::us).contains(QStringLiteral("5 of 7")));
+}
+
+TEST(ReviewView, SyrupThatNobodyMeasuredIsADashNotAZero) {
+    ShiftSummary summary = listedNight("2026-03-14T22:00:00Z");
+    summary.drawsMeasured = 0;
+    EXPECT_EQ(reviewRows({summary}, Units::us).front().cells[1], QStringLiteral("–"));
 }
 
 // "%n draw(s)" stood there letter for letter: English has no translation to take its plural from.
