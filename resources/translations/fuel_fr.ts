@@ -80,8 +80,8 @@
         <translation>par la cheminée</translation>
     </message>
     <message>
-        <source>the rest: arch, door, smoke, and error</source>
-        <translation>le reste : foyer, porte, fumée et erreur</translation>
+        <source>the rest and the error</source>
+        <translation>le reste et l'erreur</translation>
     </message>
     <message>
         <source>boiled off, together</source>
@@ -153,7 +153,7 @@
     </message>
     <message>
         <source>sugar in, out, in the pans</source>
-        <translation>sucre entré, sorti, aux casseroles</translation>
+        <translation>sucre entré, sorti, là</translation>
     </message>
     <message>
         <source>what the wood cost</source>
@@ -171,17 +171,17 @@
         <source>%1, %2 a %3 of syrup</source>
         <translation>%1, %2 par %3 de sirop</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>%1 cords</source>
-        <translation>%1 cordes</translation>
+        <translation><numerusform>%1 corde</numerusform><numerusform>%1 cordes</numerusform></translation>
     </message>
     <message>
         <source>, for %1</source>
         <translation>, pour %1</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>, %1 nights like this</source>
-        <translation>, %1 nuits comme celle-ci</translation>
+        <translation><numerusform>, %1 nuit comme celle-ci</numerusform><numerusform>, %1 nuits comme celle-ci</numerusform></translation>
     </message>
     <message>
         <source>%1's turn</source>

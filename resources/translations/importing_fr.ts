@@ -36,16 +36,16 @@
         <translation>Pris, et à regarder :</translation>
     </message>
     <message>
-        <source>Shifts added: %1, with %2 facts. There already: %3. Refused: %4.</source>
-        <translation>Quarts ajoutés : %1, avec %2 faits. Déjà là : %3. Refusés : %4.</translation>
+        <source>Shifts added: %1. Facts in them: %2. There already: %3. Refused: %4.</source>
+        <translation>Quarts ajoutés : %1. Faits dedans : %2. Déjà là : %3. Refusés : %4.</translation>
     </message>
     <message>
         <source>Stopped: what was added before stays; nothing of the one being read is in the journal.</source>
         <translation>Arrêté : ce qui était déjà ajouté reste, rien de celui en lecture n'est dans le journal.</translation>
     </message>
     <message>
-        <source>added as shift %1: %2 facts</source>
-        <translation>ajouté comme quart %1 : %2 faits</translation>
+        <source>added as shift %1; facts: %2</source>
+        <translation>ajouté comme quart %1; faits : %2</translation>
     </message>
     <message>
         <source>there already as shift %1; nothing was added</source>

@@ -91,12 +91,13 @@
         <source>Done last:</source>
         <translation>Fait en dernier :</translation>
     </message>
+    <message>
+        <source>1 draw</source>
+        <translation>1 coulée</translation>
+    </message>
     <message numerus="yes">
         <source>%n draws</source>
-        <translation>
-            <numerusform>%n coulée</numerusform>
-            <numerusform>%n coulées</numerusform>
-        </translation>
+        <translation><numerusform>%n coulée</numerusform><numerusform>%n coulées</numerusform></translation>
     </message>
     <message>
         <source>Probe out</source>

@@ -48,8 +48,12 @@
         <translation>Qui : ____________   Densimètre fait pour : ______   Eau trouble ou filante : l'écrire à côté de l'arrêt.</translation>
     </message>
     <message>
-        <source>, %1 taps</source>
-        <translation>, %1 entailles</translation>
+        <source>, 1 tap</source>
+        <translation>, 1 entaille</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n taps</source>
+        <translation><numerusform>, %n entaille</numerusform><numerusform>, %n entailles</numerusform></translation>
     </message>
 </context>
 <context>
@@ -392,8 +396,8 @@
         <translation>donné</translation>
     </message>
     <message>
-        <source>%1 of %2 draws surely over %3</source>
-        <translation>%1 de %2 coulées sûrement au-dessus de %3</translation>
+        <source>draws surely over %3: %1 of %2</source>
+        <translation>coulées sûrement au-dessus de %3 : %1 sur %2</translation>
     </message>
     <message>
         <source>Heavy draws gave away %1 of syrup.</source>
@@ -448,8 +452,12 @@
         <translation>trop peu pour le dire</translation>
     </message>
     <message>
-        <source>%1 nights of like wood</source>
-        <translation>%1 nuits du même bois</translation>
+        <source>1 night of like wood</source>
+        <translation>1 nuit du même bois</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n nights of like wood</source>
+        <translation><numerusform>%n nuit du même bois</numerusform><numerusform>%n nuits du même bois</numerusform></translation>
     </message>
     <message>
         <source>Too little to tell whether the wood gives less than it did.</source>
@@ -484,8 +492,12 @@
         <translation>heures de feu par changement de côté</translation>
     </message>
     <message>
-        <source>%1 switches entered</source>
-        <translation>%1 changements entrés</translation>
+        <source>1 switch entered</source>
+        <translation>1 changement entré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n switches entered</source>
+        <translation><numerusform>%n changement entré</numerusform><numerusform>%n changements entrés</numerusform></translation>
     </message>
     <message>
         <source>Too little to tell after how many hours the sides are switched.</source>
@@ -512,8 +524,20 @@
         <translation>densimètre contre physique</translation>
     </message>
     <message>
-        <source>%1 checked draws, %2 pans or sides</source>
-        <translation>%1 coulées vérifiées, %2 casseroles ou côtés</translation>
+        <source>1 checked draw</source>
+        <translation>1 coulée vérifiée</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checked draws</source>
+        <translation><numerusform>%n coulée vérifiée</numerusform><numerusform>%n coulées vérifiées</numerusform></translation>
+    </message>
+    <message>
+        <source>one pan or side</source>
+        <translation>une casserole ou un côté</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pans or sides</source>
+        <translation><numerusform>%n casserole ou côté</numerusform><numerusform>%n casseroles ou côtés</numerusform></translation>
     </message>
     <message>
         <source>nothing to tell</source>
@@ -776,8 +800,40 @@
         <translation>Au-dessus de 4 °C pendant %1, de 10 °C pendant %2, selon les entrées.</translation>
     </message>
     <message>
-        <source>Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).</source>
-        <translation>Limite pour le concentré de plus de 4 °Brix : 41 °F, 5 °C (Wisconsin, d'après une citation).</translation>
+        <source>Limit for concentrate over 4 °Brix: 41 °F (Wisconsin, as quoted).</source>
+        <translation>Limite du concentré au-dessus de 4 °Brix : 41 °F (Wisconsin, tel que cité).</translation>
+    </message>
+    <message>
+        <source>Limit for concentrate over 4 °Brix: 5 °C (Wisconsin, as quoted).</source>
+        <translation>Limite du concentré au-dessus de 4 °Brix : 5 °C (Wisconsin, tel que cité).</translation>
+    </message>
+    <message>
+        <source>Under 4 °C bacteria grow slowly, over 10 °C fast (Ohio State University, 2020).</source>
+        <translation>Sous 4 °C les bactéries croissent lentement, au-dessus de 10 °C vite (Ohio State University, 2020).</translation>
+    </message>
+    <message>
+        <source>Never over 40 °F, as far as it was entered.</source>
+        <translation>Jamais au-dessus de 40 °F, selon les entrées.</translation>
+    </message>
+    <message>
+        <source>Never over 4 °C, as far as it was entered.</source>
+        <translation>Jamais au-dessus de 4 °C, selon les entrées.</translation>
+    </message>
+    <message>
+        <source>Over 40 °F for %1, never over 50 °F, as far as it was entered.</source>
+        <translation>Au-dessus de 40 °F pendant %1, jamais de 50 °F, selon les entrées.</translation>
+    </message>
+    <message>
+        <source>Over 4 °C for %1, never over 10 °C, as far as it was entered.</source>
+        <translation>Au-dessus de 4 °C pendant %1, jamais de 10 °C, selon les entrées.</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>jamais</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
     </message>
     <message>
         <source>Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).</source>
@@ -887,8 +943,8 @@
         <translation>Toute l'eau en réserve est nécessaire pour couvrir les casseroles pendant que le feu s'éteint. N'allumez pas pour cela.</translation>
     </message>
     <message>
-        <source>Learned from %1 nights of this rig: %2 of water (%3 to %4), %5 to warm up. Of ten such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.</source>
-        <translation>Appris de %1 nuits de cet évaporateur : %2 d'eau (de %3 à %4), %5 pour chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
+        <source>Nights of this rig learned from: %1. It boils off %2 of water (%3 to %4) and takes %5 to warm up. Of ten such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.</source>
+        <translation>Appris de nuits de cet évaporateur : %1. Il évapore %2 d'eau (de %3 à %4) et met %5 à chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
     </message>
     <message>
         <source>concentrated to %1</source>

@@ -64,8 +64,8 @@
         <translation>Le journal tel qu'il est reste à côté du nouveau; rien n'est jeté.</translation>
     </message>
     <message>
-        <source>Saved: %1 facts and %2 readings. Shifts of which nothing is missing: %3.</source>
-        <translation>Sauvés : %1 faits et %2 lectures. Quarts auxquels rien ne manque : %3.</translation>
+        <source>Saved facts: %1, readings: %2. Shifts of which nothing is missing: %3.</source>
+        <translation>Faits sauvés : %1, lectures : %2. Quarts auxquels rien ne manque : %3.</translation>
     </message>
     <message>
         <source>A part of the file could not be read at all: there may have been shifts that left no trace.</source>
@@ -76,8 +76,8 @@
         <translation>Quarts dont quelque chose est perdu :</translation>
     </message>
     <message>
-        <source>%1: lost %2 facts, %3 readings, and %4 more on pages that cannot be read</source>
-        <translation>%1 : perdus %2 faits, %3 lectures, et %4 de plus sur des pages illisibles</translation>
+        <source>%1: lost facts: %2, readings: %3, and on pages that cannot be read as many more: %4</source>
+        <translation>%1 : faits perdus : %2, lectures : %3, et sur des pages illisibles, en plus : %4</translation>
     </message>
     <message>
         <source>What could be saved</source>
@@ -331,8 +331,8 @@
         <translation>La cible</translation>
     </message>
     <message>
-        <source>%1 of %2 draws measured</source>
-        <translation>%1 coulées mesurées sur %2</translation>
+        <source>draws measured: %1 of %2</source>
+        <translation>coulées mesurées : %1 sur %2</translation>
     </message>
     <message>
         <source>draws: %1</source>

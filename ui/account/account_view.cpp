@@ -3,6 +3,8 @@
 #include "core/ledger/concentrator.h"
 #include "core/ledger/rig_tells.h"
 #include "ui/look/wall_clock.h"
+#include "ui/words/counted.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -11,7 +13,9 @@
 namespace panside {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Account", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Account", text, comment, n);
+}
 
 QString decimals(double value, int count) { return QLocale{}.toString(value, 'f', count); }
 QString signedPercent(double share) {
@@ -32,7 +36,7 @@ public:
     void line(const QString& what, const QString& amount, const QString& note, const QString& said = {},
               const QString& notes = {}) {
         view_.rows.push_back({{what, amount, note}, false, false});
-        view_.said.push_back({said.isEmpty() ? what + QStringLiteral(": ") + amount : said, notes});
+        view_.said.push_back({said.isEmpty() ? namedAs(what, amount) : said, notes});
     }
 
 private:
@@ -82,11 +86,12 @@ void addHeavy(Lines& lines, const HouseAccount& account, Units units) {
     if (heavy.draws == 0)
         return;
     lines.head(tr("Heavy draws"));
-    lines.line(tr("given away"), figure(heavy.givenAway, units).text(),
-               tr("%1 of %2 draws surely over %3").arg(heavy.heavy).arg(heavy.draws).arg(figure(account.wanted).text()),
-               tr("Heavy draws gave away %1 of syrup.").arg(figure(heavy.givenAway, units).text()),
-               tr("That much more there would be at %1. Draws that are not surely over it do not count.")
-                   .arg(figure(account.wanted).text()));
+    lines.line(
+        tr("given away"), figure(heavy.givenAway, units).text(),
+        tr("draws surely over %3: %1 of %2").arg(heavy.heavy).arg(heavy.draws).arg(figure(account.wanted).text()),
+        tr("Heavy draws gave away %1 of syrup.").arg(figure(heavy.givenAway, units).text()),
+        tr("That much more there would be at %1. Draws that are not surely over it do not count.")
+            .arg(figure(account.wanted).text()));
 }
 
 void addStock(Lines& lines, const HouseAccount& account, Units units) {
@@ -160,24 +165,25 @@ QString windowOf(const RigTrend& trend) {
 
 void addTrend(Lines& lines, const RigTrend& trend) {
     const QString what = tr("water a pound of wood");
+    const QString likeNights =
+        counted(trend.nights, tr("1 night of like wood"), tr("%n nights of like wood", nullptr, trend.nights));
     switch (trend.verdict) {
     case RigVerdict::tooLittle:
-        return lines.line(what, tr("too little to tell"), tr("%1 nights of like wood").arg(trend.nights),
+        return lines.line(what, tr("too little to tell"), likeNights,
                           tr("Too little to tell whether the wood gives less than it did."),
                           trend.nights < 5 ? tr("Five nights of one wood, weighed, with the tank read, are the least.")
                                            : windowOf(trend));
     case RigVerdict::steady:
-        return lines.line(what, tr("steady"), tr("%1 nights of like wood").arg(trend.nights),
-                          tr("A pound of wood boils off as much as it did."), windowOf(trend));
+        return lines.line(what, tr("steady"), likeNights, tr("A pound of wood boils off as much as it did."),
+                          windowOf(trend));
     case RigVerdict::falling:
-        return lines.line(what, signedPercent(trend.last / trend.first - 1),
-                          tr("%1 nights of like wood").arg(trend.nights),
+        return lines.line(what, signedPercent(trend.last / trend.first - 1), likeNights,
                           tr("A pound of wood boils off less each night: flues or grate? Brush them and see."),
                           windowOf(trend) + QLatin1Char(' ') + tr("Only cold, and with the ash out."));
     case RigVerdict::rising:
-        return lines.line(
-            what, signedPercent(trend.last / trend.first - 1), tr("%1 nights of like wood").arg(trend.nights),
-            tr("A pound of wood boils off more than it did: drier wood, or cleaner flues."), windowOf(trend));
+        return lines.line(what, signedPercent(trend.last / trend.first - 1), likeNights,
+                          tr("A pound of wood boils off more than it did: drier wood, or cleaner flues."),
+                          windowOf(trend));
     }
 }
 
@@ -186,13 +192,15 @@ QString fireHours(Duration span) { return hoursText(std::llround(span.count() / 
 
 void addNiter(Lines& lines, const NiterTell& niter) {
     const QString what = tr("hours of fire to a switch of sides");
+    const QString entered =
+        counted(niter.switches, tr("1 switch entered"), tr("%n switches entered", nullptr, niter.switches));
     if (!niter.usual)
-        return lines.line(what, tr("too little to tell"), tr("%1 switches entered").arg(niter.switches),
+        return lines.line(what, tr("too little to tell"), entered,
                           tr("Too little to tell after how many hours the sides are switched."),
                           tr("Press the key for a swapped pan each time: three are enough to tell."));
     const QString range =
         tr("Between two switches it was %1 to %2.").arg(fireHours(niter.shortest), fireHours(niter.longest));
-    lines.line(what, fireHours(*niter.usual), tr("%1 switches entered").arg(niter.switches),
+    lines.line(what, fireHours(*niter.usual), entered,
                niter.since && *niter.since > *niter.usual
                    ? tr("%1 of fire since the last switch, usually %2: look for niter.")
                          .arg(fireHours(*niter.since), fireHours(*niter.usual))
@@ -202,7 +210,9 @@ void addNiter(Lines& lines, const NiterTell& niter) {
 
 void addGlass(Lines& lines, const GlassTell& glass, Units units) {
     const QString what = tr("hydrometer against physics");
-    const QString ground = tr("%1 checked draws, %2 pans or sides").arg(glass.draws).arg(glass.pans);
+    const QString ground = counted(glass.draws, tr("1 checked draw"), tr("%n checked draws", nullptr, glass.draws)) +
+                           QStringLiteral(", ") +
+                           counted(glass.pans, tr("one pan or side"), tr("%n pans or sides", nullptr, glass.pans));
     if (glass.draws < leastGlassDraws || glass.pans < leastGlassPans)
         return lines.line(what, tr("too little to tell"), ground,
                           tr("Too little to tell whether hydrometer and physics differ."),

@@ -81,7 +81,7 @@ void EntrySheet::build() {
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
-    const bool low = height() < dress_.px(125); // a cheap panel: what is pressed keeps its height
+    const bool low = dress_.isLow(height());
     column->setSpacing(low ? dress_.px(0.5) : dress_.px(mm::gap));
 
     writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
@@ -291,7 +291,7 @@ QWidget* EntrySheet::crewRow() {
 }
 
 QWidget* EntrySheet::pad() {
-    auto* pad = new Pad{dress_};
+    auto* pad = new Pad{dress_, dress_.isLow(height()) ? Pad::Rows::four : Pad::Rows::five};
     connect(pad, &Pad::typed, this, &EntrySheet::typeInto);
     connect(pad, &Pad::next, this, [this] { focusNextChild(); });
     return pad;

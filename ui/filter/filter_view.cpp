@@ -2,6 +2,7 @@
 
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/counted.h"
 #include "ui/words/mark_words.h"
 #include "ui/words/said.h"
 
@@ -12,7 +13,9 @@
 namespace panside {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Filter", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Filter", text, comment, n);
+}
 constexpr Duration gaugeEvery{20};
 constexpr Temperature circulateUnder = Temperature::fahrenheit(180); // hot enough to run: common practice, no source
 constexpr std::size_t flowRuns = 3;
@@ -187,10 +190,11 @@ QString filterSentence(const FilterNow& now, Units units) {
                           .arg(WallClock{}.hourAndMinute(now.run->begun), now.run->from, now.run->to)};
     if (!now.readings.empty()) {
         const QString gauge = gaugeFigure(now.readings.back().pressure, units).text();
-        words[0] +=
+        words[0] = namedAs(
+            words[0],
             now.limit
-                ? tr(QT_TRANSLATE_NOOP("Filter", ": %1, at most %2")).arg(gauge, gaugeFigure(*now.limit, units).text())
-                : QStringLiteral(": ") + gauge;
+                ? tr(QT_TRANSLATE_NOOP("Filter", "%1, at most %2")).arg(gauge, gaugeFigure(*now.limit, units).text())
+                : gauge);
     }
     words[0] += u'.';
     std::optional<std::variant<CakeForecast, CakeSilence>> said;
@@ -237,10 +241,11 @@ ListView filterView(const HouseLedger* house, const FilterNow& now, Units units)
                                   [](const LedgerMark& mark) { return mark.kind == MarkKind::pressureWithoutRun; });
     if (!now.run && odd != marks.rend())
         view.notes = markWords(*odd, units) + u' ' + view.notes;
-    if (!runs.empty())
-        view.notes =
-            tr(QT_TRANSLATE_NOOP("Filter", "%1 runs, %2 in all.")).arg(runs.size()).arg(figure(since, units).text()) +
-            u' ' + view.notes;
+    if (const auto count = static_cast<int>(runs.size()); count > 0)
+        view.notes = counted(count, tr(QT_TRANSLATE_NOOP("Filter", "1 run, %1.")),
+                             tr(QT_TRANSLATE_NOOP("Filter", "%n runs, %1 in all."), nullptr, count))
+                         .arg(figure(since, units).text()) +
+                     u' ' + view.notes;
     return view;
 }
 

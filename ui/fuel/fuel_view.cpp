@@ -12,7 +12,9 @@
 namespace panside {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Fuel", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Fuel", text, comment, n);
+}
 
 QString percent(double share) { return QStringLiteral("%1\u00a0%").arg(std::lround(100 * share)); }
 QString give(const std::optional<QString>& value) { return value.value_or(QStringLiteral("–")); }
@@ -108,7 +110,7 @@ void addHeat(std::vector<FuelLine>& lines, const QString& title, const HeatAccou
     lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "into the sap")), part(account.boiling)});
     if (account.stackLoss)
         lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "up the stack")), part(*account.stackLoss)});
-    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "the rest: arch, door, smoke, and error")), part(account.rest())});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("Fuel", "the rest and the error")), part(account.rest())});
 }
 
 std::vector<FuelLine> rateLines(const Picture& picture, Units units) {
@@ -156,14 +158,16 @@ QString pileWords(const Picture& picture, std::optional<double> pile) {
     const FuelPicture& fuel = picture.fuel;
     const QLocale locale;
     const double left = std::max(0.0, *pile);
-    QString words = tr(QT_TRANSLATE_NOOP("Fuel", "%1 cords")).arg(locale.toString(left, 'f', 1));
+    const auto whole = [](double amount) { return static_cast<int>(amount + 0.05); }; // French: 1.9 is still singular
+    QString words = tr(QT_TRANSLATE_NOOP("Fuel", "%1 cords"), nullptr, whole(left)).arg(locale.toString(left, 'f', 1));
     if (!fuel.cordPerHour || *fuel.cordPerHour <= 0)
         return words;
     if (!fuel.cords || !picture.lastLoad)
         return words +
                tr(QT_TRANSLATE_NOOP("Fuel", ", for %1")).arg(spanText(Duration{left / *fuel.cordPerHour * 3600}));
     const double night = *fuel.cords + *fuel.cordPerHour * seconds(picture.lastLoad->p50) / 3600;
-    return words + tr(QT_TRANSLATE_NOOP("Fuel", ", %1 nights like this")).arg(locale.toString(left / night, 'f', 1));
+    return words + tr(QT_TRANSLATE_NOOP("Fuel", ", %1 nights like this"), nullptr, whole(left / night))
+                       .arg(locale.toString(left / night, 'f', 1));
 }
 
 std::vector<FuelLine> yieldLines(const Picture& picture, Units units, const FuelBeside& beside) {

@@ -5,6 +5,7 @@
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/reading_words.h"
+#include "ui/words/said.h"
 #include "ui/words/sap_words.h"
 
 #include <QCoreApplication>
@@ -18,7 +19,7 @@ namespace {
 constexpr double checkBelongsFor = 1800; // seconds after a draw was closed
 
 QString tr(const char* text) { return QCoreApplication::translate("Handover", text); }
-QString utf8(const std::string& text) { return QString::fromStdString(text).toHtmlEscaped(); }
+QString escaped(const std::string& text) { return QString::fromStdString(text).toHtmlEscaped(); }
 QString dash() { return QStringLiteral("–"); }
 
 class Words {
@@ -47,6 +48,8 @@ private:
     QString when(Instant at) const { return QLocale{}.toString(clock_.at(at), QStringLiteral("ddd d MMMM, HH:mm")); }
     QString ago(Instant at) const { return spanText(Duration{std::max(0.0, secondsBetween(at, now_.at))}); }
     QString hourAndAgo(Instant at) const {
+        if (secondsBetween(at, now_.at) < 60) // as of now
+            return clock_.hourAndMinute(at);
         return tr(QT_TRANSLATE_NOOP("Handover", "%1, %2 ago")).arg(clock_.hourAndMinute(at), ago(at));
     }
     QString range(const Range& range) const {
@@ -63,7 +66,7 @@ private:
                    QStringLiteral("</p>");
         QStringList crew;
         for (const std::string& name : now_.crew)
-            crew << utf8(name);
+            crew << escaped(name);
         return words + table(row(from_.goesOn ? tr(QT_TRANSLATE_NOOP("Handover", "shift going on since"))
                                               : tr(QT_TRANSLATE_NOOP("Handover", "the last shift began")),
                                  when(*from_.started)) +
@@ -74,14 +77,17 @@ private:
     QString alarms() const {
         QString list;
         for (const AlarmPicture& alarm : now_.alarms)
-            list += QStringLiteral("<li><b>") + alarmLine(alarm).toHtmlEscaped() + QStringLiteral("</b>: ") +
-                    alarmFirst(alarm, now_.drawing).toHtmlEscaped() + QStringLiteral(" (") + stateWord(alarm.state) +
-                    QStringLiteral(")</li>");
+            list += QStringLiteral("<li>") +
+                    namedAs(QStringLiteral("<b>") + alarmLine(alarm).toHtmlEscaped() + QStringLiteral("</b>"),
+                            alarmFirst(alarm, now_.drawing).toHtmlEscaped()) +
+                    QStringLiteral(" (") + stateWord(alarm.state) + QStringLiteral(")</li>");
         for (std::size_t i = 0; i < seriesCount; ++i)
             if (const auto& reading = now_.readings[i]; reading && reading->trust != Trust::good)
-                list += QStringLiteral("<li>") + readingName(static_cast<Series>(i)).toHtmlEscaped() +
-                        QStringLiteral(": ") + trustWord(reading->trust) + QStringLiteral(", ") +
-                        reasonWords(*reading).toHtmlEscaped() + QStringLiteral("</li>");
+                list +=
+                    QStringLiteral("<li>") +
+                    namedAs(readingName(static_cast<Series>(i)).toHtmlEscaped(),
+                            trustWord(reading->trust) + QStringLiteral(", ") + reasonWords(*reading).toHtmlEscaped()) +
+                    QStringLiteral("</li>");
         return heading(tr(QT_TRANSLATE_NOOP("Handover", "What to watch"))) +
                (list.isEmpty() ? QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "No alarm is on.")) +
                                      QStringLiteral("</p>")
@@ -110,7 +116,7 @@ private:
                           : tr(QT_TRANSLATE_NOOP("Handover", "overdue by %1")).arg(spanText(-*now_.fireDue)));
         parts << tr(QT_TRANSLATE_NOOP("Handover", "every %1")).arg(spanText(now_.fireInterval));
         if (!now_.turn.empty())
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "%1's turn")).arg(utf8(now_.turn));
+            parts << tr(QT_TRANSLATE_NOOP("Handover", "%1's turn")).arg(escaped(now_.turn));
         return parts.join(QStringLiteral(", "));
     }
     QString sap() const {
@@ -168,7 +174,7 @@ private:
             words = tr(QT_TRANSLATE_NOOP("Handover", "Last switched %1 (%2 ago)%3; draws since: %4."))
                         .arg(when(last->at), ago(last->at),
                              last->by.empty() ? QString{}
-                                              : tr(QT_TRANSLATE_NOOP("Handover", ", by %1")).arg(utf8(last->by)))
+                                              : tr(QT_TRANSLATE_NOOP("Handover", ", by %1")).arg(escaped(last->by)))
                         .arg(draws);
         return heading(tr(QT_TRANSLATE_NOOP("Handover", "Which side"))) + QStringLiteral("<p>") + words +
                QStringLiteral("</p>");
@@ -208,12 +214,12 @@ private:
         for (const Barrel& barrel : barrelsOf(facts)) {
             const QString volume = barrel.measured == 0 ? dash() : figure(barrel.volume, units_).text();
             const QString counted = barrel.measured < barrel.draws
-                                        ? tr(QT_TRANSLATE_NOOP("Handover", "%1 of %2 draws measured"))
+                                        ? tr(QT_TRANSLATE_NOOP("Handover", "draws measured: %1 of %2"))
                                               .arg(barrel.measured)
                                               .arg(barrel.draws)
                                         : tr(QT_TRANSLATE_NOOP("Handover", "draws: %1")).arg(barrel.draws);
-            const QString name =
-                barrel.name.empty() ? tr(QT_TRANSLATE_NOOP("Handover", "(nobody said where to)")) : utf8(barrel.name);
+            const QString name = barrel.name.empty() ? tr(QT_TRANSLATE_NOOP("Handover", "(nobody said where to)"))
+                                                     : escaped(barrel.name);
             QString check;
             if (barrel.check)
                 check = factWords({barrel.last, *barrel.check}, units_).toHtmlEscaped();
@@ -236,8 +242,8 @@ private:
         QString list;
         for (const Fact& fact : from_.shift)
             if (const auto* note = std::get_if<Note>(&fact.what))
-                list += QStringLiteral("<li>") + clock_.hourAndMinute(fact.at) + u' ' + utf8(note->text) +
-                        (fact.by.empty() ? QString{} : QStringLiteral(" (") + utf8(fact.by) + u')') +
+                list += QStringLiteral("<li>") + clock_.hourAndMinute(fact.at) + u' ' + escaped(note->text) +
+                        (fact.by.empty() ? QString{} : QStringLiteral(" (") + escaped(fact.by) + u')') +
                         QStringLiteral("</li>");
         return heading(tr(QT_TRANSLATE_NOOP("Handover", "Notes of this shift"))) +
                (list.isEmpty() ? QStringLiteral("<p>") + dash() + QStringLiteral("</p>")

@@ -83,9 +83,10 @@ QString sumWords(const ImportState& state) {
                        ? 1
                        : 0;
     }
-    QString words = tr(QT_TRANSLATE_NOOP("Import", "Shifts added: %1, with %2 facts. There already: %3. Refused: %4."))
-                        .arg(count(static_cast<std::uint64_t>(added)), count(facts),
-                             count(static_cast<std::uint64_t>(there)), count(static_cast<std::uint64_t>(refused)));
+    QString words =
+        tr(QT_TRANSLATE_NOOP("Import", "Shifts added: %1. Facts in them: %2. There already: %3. Refused: %4."))
+            .arg(count(static_cast<std::uint64_t>(added)), count(facts), count(static_cast<std::uint64_t>(there)),
+                 count(static_cast<std::uint64_t>(refused)));
     if (state.stopped)
         words +=
             QStringLiteral(" ") +
@@ -99,7 +100,7 @@ QString sumWords(const ImportState& state) {
 QString importedWords(const Imported& imported) {
     switch (imported.outcome) {
     case ImportOutcome::added:
-        return tr(QT_TRANSLATE_NOOP("Import", "added as shift %1: %2 facts"))
+        return tr(QT_TRANSLATE_NOOP("Import", "added as shift %1; facts: %2"))
             .arg(shiftWords(imported.shift), count(imported.facts));
     case ImportOutcome::alreadyThere:
         return tr(QT_TRANSLATE_NOOP("Import", "there already as shift %1; nothing was added"))

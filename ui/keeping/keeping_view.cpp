@@ -94,8 +94,8 @@ QString previewWords(const KeepingState& state) {
 
 QString salvagedWords(const Salvaged& salvaged) {
     QString words =
-        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Saved: %1 facts and %2 readings. Shifts of which nothing "
-                                                  "is missing: %3."))
+        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Saved facts: %1, readings: %2. Shifts of which nothing is "
+                                                  "missing: %3."))
                       .arg(QLocale{}.toString(static_cast<qlonglong>(salvaged.facts)),
                            QLocale{}.toString(static_cast<qlonglong>(salvaged.readings)))
                       .arg(salvaged.whole.size()));
@@ -108,8 +108,8 @@ QString salvagedWords(const Salvaged& salvaged) {
         paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Shifts of which something was lost:"))) + QStringLiteral("<ul>");
     for (const auto& part : salvaged.partly)
         words += QStringLiteral("<li>") +
-                 tr(QT_TRANSLATE_NOOP("Keeping", "%1: lost %2 facts, %3 readings, and %4 more on pages that cannot be "
-                                                 "read"))
+                 tr(QT_TRANSLATE_NOOP("Keeping", "%1: lost facts: %2, readings: %3, and on pages that cannot be read "
+                                                 "as many more: %4"))
                      .arg(when(part.shift))
                      .arg(part.facts)
                      .arg(part.readings)

@@ -82,7 +82,7 @@ void BookSheet::build() {
     insteads_.clear();
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
-    const bool low = height() < dress_.px(150);
+    const bool low = dress_.isLow(height());
     const int gap = dress_.px(low ? 1 : mm::gap);
     auto* column = new QVBoxLayout{inside_};
     column->setSpacing(gap);
@@ -121,7 +121,7 @@ QLayout* BookSheet::fieldsAndPad(int gap) {
     left->addLayout(grid);
     left->addStretch();
     middle->addLayout(left, 1);
-    auto* pad = new Pad{dress_};
+    auto* pad = new Pad{dress_, dress_.isLow(height()) ? Pad::Rows::four : Pad::Rows::five};
     connect(pad, &Pad::typed, this, &BookSheet::typeInto);
     connect(pad, &Pad::next, this, [this] {
         focusNextChild();
@@ -174,7 +174,7 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(dress_.px(mm::gap));
     auto* label = new QLabel{field.needed ? field.label + QStringLiteral(" *") : field.label};
-    label->setFont(dress_.letters(height() < dress_.px(150) ? mm::smallWords : 3.5)); // two lines in a low row
+    label->setFont(dress_.letters(dress_.isLow(height()) ? mm::smallWords : 3.5)); // two lines in a low row
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     label->setFixedWidth(dress_.px(34));

@@ -11,6 +11,7 @@ struct Dress {
     Look look = Look::day;
     const Inks& inks() const { return inksOf(look); }
     int px(double millimetres) const { return measure.px(millimetres); }
+    bool isLow(int sheet) const { return sheet < px(mm::lowSheet); }
     QFont letters(double millimetres, bool bold = false) const { return lettering(measure, millimetres, bold); }
     bool operator==(const Dress&) const = default;
 };

@@ -18,6 +18,8 @@ inline constexpr double words = 4;        // at the hand's distance
 inline constexpr double smallWords = 3;   // scales and marks of the chart
 inline constexpr double gap = 2;
 inline constexpr double frame = 2.5; // the frame that an alarm flashes
+inline constexpr double lowSheet =
+    150; // a sheet lower than this sets its rows closer: what is pressed keeps its height
 } // namespace mm
 
 class Measure {

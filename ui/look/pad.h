@@ -11,7 +11,8 @@ namespace panside {
 class Pad : public QWidget {
     Q_OBJECT
 public:
-    explicit Pad(const Dress& dress, QWidget* parent = nullptr);
+    enum class Rows { five, four }; // high and narrow, or for a low page
+    explicit Pad(const Dress& dress, Rows rows = Rows::five, QWidget* parent = nullptr);
     // What a face of the pad does to a line.
     static void type(QLineEdit& line, const QString& face);
 

@@ -1,5 +1,6 @@
 #include "ui/rehearsal/rehearsal_words.h"
 
+#include "ui/words/counted.h"
 #include "ui/words/fact_words.h"
 
 #include <QCoreApplication>
@@ -20,7 +21,8 @@ QString list(const QStringList& rows) {
 
 QStringList scoreRows(const LessonScore& score, Units units) {
     QStringList rows{
-        QCoreApplication::translate("Rehearsal", "%n draws", nullptr, score.draws),
+        counted(score.draws, tr(QT_TRANSLATE_NOOP("Rehearsal", "1 draw")),
+                QCoreApplication::translate("Rehearsal", "%n draws", nullptr, score.draws)),
         tr(QT_TRANSLATE_NOOP("Rehearsal", "missed, the pan far over its mark: %1")).arg(score.missed),
         tr(QT_TRANSLATE_NOOP("Rehearsal", "late by more than a minute: %1")).arg(score.late),
         tr(QT_TRANSLATE_NOOP("Rehearsal", "too early, false: %1")).arg(score.tooEarly),

@@ -3,6 +3,7 @@
 #include "ui/look/lettering.h"
 #include "ui/look/wall_clock.h"
 #include "ui/report/pdf_pages.h"
+#include "ui/words/counted.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -13,7 +14,9 @@
 namespace panside {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Route", text); }
+QString tr(const char* text, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("Route", text, comment, n);
+}
 
 constexpr std::size_t emptyLines = 4; // a stop that is new, or gone to twice
 constexpr double lineHigh = 42;       // 1/96 inch: a pencil in a glove
@@ -125,7 +128,8 @@ void routeAsPdf(const std::vector<RouteStop>& route, Instant day, Units units, c
     for (const RouteStop& stop : route) {
         QString name = QString::fromStdString(stop.name);
         if (stop.taps)
-            name += tr(QT_TRANSLATE_NOOP("Route", ", %1 taps")).arg(*stop.taps);
+            name += counted(qRound(*stop.taps), tr(QT_TRANSLATE_NOOP("Route", ", 1 tap")),
+                            tr(QT_TRANSLATE_NOOP("Route", ", %n taps"), nullptr, qRound(*stop.taps)));
         paper.line({name, QString::fromStdString(stop.to), figure(stop.gave, units).text()});
     }
     for (std::size_t i = 0; i < emptyLines; ++i)

@@ -71,15 +71,30 @@ QString heatNote(const TankPicture& tank, Units units) {
     return words;
 }
 
+bool isNone(Duration span) { return span < Duration{1}; }
+
+// How long it was warm, and the published limits, in the person's own degrees.
 QString limitNote(const TankPicture& tank, Units units) {
-    QString words = tr("Over 40 °F for %1, over 50 °F for %2, as far as it was entered.")
-                        .arg(spanText(tank.over40F), spanText(tank.over50F));
-    if (units == Units::metric)
-        words = tr("Over 4 °C for %1, over 10 °C for %2, as far as it was entered.")
+    const bool us = units == Units::us;
+    QString words;
+    if (isNone(tank.over40F))
+        words =
+            us ? tr("Never over 40 °F, as far as it was entered.") : tr("Never over 4 °C, as far as it was entered.");
+    else if (isNone(tank.over50F))
+        words = (us ? tr("Over 40 °F for %1, never over 50 °F, as far as it was entered.")
+                    : tr("Over 4 °C for %1, never over 10 °C, as far as it was entered."))
+                    .arg(spanText(tank.over40F));
+    else
+        words = (us ? tr("Over 40 °F for %1, over 50 °F for %2, as far as it was entered.")
+                    : tr("Over 4 °C for %1, over 10 °C for %2, as far as it was entered."))
                     .arg(spanText(tank.over40F), spanText(tank.over50F));
     words += QLatin1Char(' ');
-    words += tank.concentrate ? tr("Limit for concentrate over 4 °Brix: 41 °F, 5 °C (Wisconsin, as quoted).")
-                              : tr("Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).");
+    if (tank.concentrate)
+        words += us ? tr("Limit for concentrate over 4 °Brix: 41 °F (Wisconsin, as quoted).")
+                    : tr("Limit for concentrate over 4 °Brix: 5 °C (Wisconsin, as quoted).");
+    else
+        words += us ? tr("Under 40 °F bacteria grow slowly, over 50 °F fast (Ohio State University, 2020).")
+                    : tr("Under 4 °C bacteria grow slowly, over 10 °C fast (Ohio State University, 2020).");
     return words + QLatin1Char(' ') + tr("Nose and eye decide.");
 }
 
@@ -136,7 +151,9 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
                      figure(tank.sugar).text() + (tank.sugarAssumed ? QStringLiteral(" ?") : QString{}),
                      tank.oldest ? spanText(*tank.oldest) : QStringLiteral("—"),
                      tank.warmest ? figure(*tank.warmest, units, 0).text() : QStringLiteral("—"),
-                     tank.warmest ? spanText(tank.over50F) : QStringLiteral("—"),
+                     !tank.warmest          ? QStringLiteral("—")
+                     : isNone(tank.over50F) ? tr("never")
+                                            : spanText(tank.over50F),
                      roomText(tank, units),
                      reasonWord(turn.reason)};
         row.strong = place == 0 && turn.reason != BoilReason::ropy;
@@ -154,7 +171,9 @@ ListView tanksView(const Ledger* ledger, Instant now, Units units) {
         row.cells = {tr("the pans"),
                      QStringLiteral("—"),
                      unsure ? QStringLiteral("?") : figure(sweet->sugar, units).text(),
-                     sweet->since ? spanText(*sweet->since) : QStringLiteral("—"),
+                     !sweet->since                  ? QStringLiteral("—")
+                     : *sweet->since < Duration{90} ? tr("now")
+                                                    : spanText(*sweet->since),
                      QStringLiteral("—"),
                      QStringLiteral("—"),
                      QString{},

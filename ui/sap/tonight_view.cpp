@@ -57,8 +57,9 @@ private:
 
 QString groundOf(const Tonight& rig, const TonightPlan& plan, Units units) {
     const auto rate = rig.rate();
-    return tr("Learned from %1 nights of this rig: %2 of water (%3 to %4), %5 to warm up. Of ten such nights one ends "
-              "before the range, one after. Sap that still runs in or other wood is not in it.")
+    return tr("Nights of this rig learned from: %1. It boils off %2 of water (%3 to %4) and takes %5 to warm up. Of "
+              "ten "
+              "such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.")
         .arg(QString::number(plan.nights), figure(rate->p50, units).text(), figure(rate->p10, units).text(),
              figure(rate->p90, units).text(), spanText(*rig.warmUp()));
 }
@@ -138,6 +139,18 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
                tr("The fire is cold about %1. Stay until the pans are covered; look again an hour later.")
                    .arg(at(plan->cold.p50)),
                ground);
+    // What must be known before the match is struck comes first: a page of a low screen has few rows.
+    if (const auto may = rig.mayStart(stands, Duration{secondsBetween(ask.light, ask.cold)})) {
+        const QString bed = clockText(ask.cold);
+        rows.add(tr("start, to be cold by %1").arg(bed), rows.volume(may->likely), rows.volume(may->surely), {},
+                 may->all ? tr("Cold by %1: all of it may be started.").arg(bed)
+                          : tr("Cold by %1: start %2 (nine nights in ten), %3 at the most (five in ten).")
+                                .arg(bed, rows.volume(may->surely), rows.volume(may->likely)),
+                 tr("All of it: light by %1, or by %2 to be sure.")
+                     .arg(clockText(later(ask.cold, -plan->cold.p50)), clockText(later(ask.cold, -plan->cold.p90))));
+    }
+    if (ask.concentrate)
+        addConcentrate(rows, rig, *plan, stands, *ask.concentrate);
     if (plan->firstDraw)
         rows.clock(tr("first draw"), *plan->firstDraw,
                    tr("The first draw comes about %1.").arg(at(plan->firstDraw->p50)),
@@ -151,17 +164,6 @@ ListView tonightView(const Ledger* ledger, const TonightAsk& ask, Units units) {
         rows.add(tr("wood, cords"), cordText(plan->cords->p50), cordText(plan->cords->p10), cordText(plan->cords->p90),
                  tr("About %1 of a full cord.").arg(cordText(plan->cords->p50)));
     addKeepBack(rows, *plan);
-    if (const auto may = rig.mayStart(stands, Duration{secondsBetween(ask.light, ask.cold)})) {
-        const QString bed = clockText(ask.cold);
-        rows.add(tr("start, to be cold by %1").arg(bed), rows.volume(may->likely), rows.volume(may->surely), {},
-                 may->all ? tr("Cold by %1: all of it may be started.").arg(bed)
-                          : tr("Cold by %1: start %2 (nine nights in ten), %3 at the most (five in ten).")
-                                .arg(bed, rows.volume(may->surely), rows.volume(may->likely)),
-                 tr("All of it: light by %1, or by %2 to be sure.")
-                     .arg(clockText(later(ask.cold, -plan->cold.p50)), clockText(later(ask.cold, -plan->cold.p90))));
-    }
-    if (ask.concentrate)
-        addConcentrate(rows, rig, *plan, stands, *ask.concentrate);
     return view;
 }
 

@@ -4,6 +4,7 @@
 #include "ui/look/typed_line.h"
 #include "ui/start/start_view.h"
 #include "ui/words/place_words.h"
+#include "ui/words/said.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -12,11 +13,13 @@
 
 namespace panside {
 
-PlacePick::PlacePick(std::optional<std::size_t> now, Units units, const Dress& dress, QWidget* parent)
+PlacePick::PlacePick(std::optional<std::size_t> now, Units units, const Dress& dress, bool low, QWidget* parent)
     : QWidget{parent}, units_{units}, dress_{dress}, line_{new TypedLine}, room_{new QWidget}, earlier_{new Press},
       later_{new Press}, numbers_{new QLabel}, chosen_{now} {
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
+    if (low)
+        column->setSpacing(dress.px(1));
     auto* head = new QHBoxLayout;
     auto* label = new QLabel{tr("its first letters")};
     label->setFont(dress.letters(mm::words));
@@ -43,11 +46,11 @@ PlacePick::PlacePick(std::optional<std::size_t> now, Units units, const Dress& d
     column->addLayout(head);
     column->addWidget(room_, 1);
     numbers_->setObjectName(QStringLiteral("placeNumbers"));
-    numbers_->setFont(dress.letters(mm::words));
+    numbers_->setFont(dress.letters(low ? mm::smallWords : mm::words));
     numbers_->setWordWrap(true);
     column->addWidget(numbers_);
     setFocusProxy(line_);
-    room_->setMinimumHeight(dress.px(2 * (mm::target + 1)));
+    room_->setMinimumHeight(dress.px((low ? 1 : 2) * (mm::target + 1)));
     look();
 }
 
@@ -85,7 +88,7 @@ void PlacePick::resizeEvent(QResizeEvent* event) {
     layout()->activate();
     const int gap = dress_.px(1), high = dress_.px(mm::target);
     const int columns = std::max(2, room_->width() / dress_.px(50));
-    const int rows = std::max(2, (room_->height() + gap) / (high + gap));
+    const int rows = std::max(1, (room_->height() + gap) / (high + gap));
     const int wide = (room_->width() - gap * (columns - 1)) / columns;
     while (static_cast<int>(keys_.size()) > columns * rows) {
         delete keys_.back();
@@ -129,9 +132,8 @@ void PlacePick::showPage() {
         numbers_->setText(tr("No place is called so. Is it %1?")
                               .arg(placeName(allPlaces()[placeNamed(placeLike(typed().toStdString())).value_or(0)])));
     else if (chosen_)
-        numbers_->setText(placeName(allPlaces()[*chosen_]) + QStringLiteral(": ") +
-                          placeNumbers(allPlaces()[*chosen_], units_) + QLatin1Char(' ') +
-                          tr("From: %1.").arg(sourceText(allPlaces()[*chosen_].density)));
+        numbers_->setText(namedAs(placeName(allPlaces()[*chosen_]), placeNumbers(allPlaces()[*chosen_], units_)) +
+                          QLatin1Char(' ') + tr("From: %1.").arg(sourceText(allPlaces()[*chosen_].density)));
     else
         numbers_->setText(tr("Left out, the density wanted is 66.9 °Brix, and no law is asked."));
 }

@@ -19,7 +19,8 @@ class TypedLine;
 class PlacePick : public QWidget {
     Q_OBJECT
 public:
-    PlacePick(std::optional<std::size_t> now, Units units, const Dress& dress, QWidget* parent = nullptr);
+    // `low`: a row of keys less, and smaller words.
+    PlacePick(std::optional<std::size_t> now, Units units, const Dress& dress, bool low, QWidget* parent = nullptr);
     std::optional<std::size_t> chosen() const { return chosen_; }
     // Was something typed that no place is called?
     bool isUnknown() const;

@@ -13,6 +13,11 @@
 #include <algorithm>
 
 namespace panside {
+namespace {
+
+constexpr double lowPage = 118; // mm: lower, the pad has four rows, and no key of the page is scrolled to
+
+} // namespace
 
 StartScreen::StartScreen(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("start"));
@@ -35,6 +40,22 @@ void StartScreen::display(const StartView& view, Units units, const Dress& dress
         refocus(*inside_, focused);
 }
 
+void StartScreen::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    // The page's own room: inside a page that is scrolled it would be as high as what it holds.
+    const int room = parentWidget() ? std::min(height(), parentWidget()->height()) : height();
+    const bool low = room < dress_.px(lowPage);
+    if (low == low_)
+        return;
+    low_ = low;
+    if (!inside_)
+        return;
+    const Focused focused = focusedIn(inside_);
+    build();
+    if (!focused.name.isEmpty())
+        refocus(*inside_, focused);
+}
+
 void StartScreen::build() {
     discard(inside_);
     choices_.clear();
@@ -44,10 +65,12 @@ void StartScreen::build() {
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
     column->setContentsMargins(0, 0, 0, 0);
+    if (low_)
+        column->setSpacing(dress_.px(1));
     auto* head = new QHBoxLayout;
     auto* title = new QLabel{view_.title};
     title->setObjectName(QStringLiteral("title"));
-    title->setFont(dress_.letters(mm::act, true));
+    title->setFont(dress_.letters(low_ ? mm::lead : mm::act, true));
     title->setWordWrap(true);
     auto* count = new QLabel{
         tr("%1 of %2").arg(static_cast<int>(view_.question) + 1).arg(static_cast<int>(startQuestions().size()))};
@@ -57,12 +80,12 @@ void StartScreen::build() {
     head->addWidget(count);
     column->addLayout(head);
     auto* why = new QLabel{view_.why};
-    why->setFont(dress_.letters(mm::words));
+    why->setFont(dress_.letters(low_ ? mm::smallWords : mm::words));
     why->setWordWrap(true);
     column->addWidget(why);
     QWidget* answer = nullptr;
     if (view_.question == StartQuestion::place) {
-        answer = place_ = new PlacePick{view_.place, units_, dress_};
+        answer = place_ = new PlacePick{view_.place, units_, dress_, low_};
         connect(place_, &PlacePick::picked, this, &StartScreen::accept);
         column->addWidget(answer, 1);
     } else {
@@ -74,6 +97,7 @@ void StartScreen::build() {
     said_->setObjectName(QStringLiteral("said"));
     said_->setFont(dress_.letters(mm::words));
     said_->setWordWrap(true);
+    said_->setVisible(!low_); // its place is kept where there is room
     column->addWidget(said_);
     keys_ = new ActionKeys;
     keys_->wear(dress_);
@@ -123,7 +147,7 @@ QWidget* StartScreen::fieldsAndPad() {
         edit->setAccessibleName(field.label);
         edit->wear(dress_, mm::act);
         edit->setUnit(symbolOf(field.unit));
-        edit->setMinimumHeight(dress_.px(1.3 * mm::target));
+        edit->setMinimumHeight(dress_.px((low_ ? 1 : 1.3) * mm::target));
         label->setBuddy(edit);
         const int line = static_cast<int>(lines_.size());
         grid->addWidget(label, line, 0);
@@ -132,7 +156,7 @@ QWidget* StartScreen::fieldsAndPad() {
     }
     grid->setRowStretch(static_cast<int>(lines_.size()), 1);
     row->addLayout(grid, 1);
-    auto* pad = new Pad{dress_};
+    auto* pad = new Pad{dress_, low_ ? Pad::Rows::four : Pad::Rows::five};
     connect(pad, &Pad::typed, this, [this](const QString& face) {
         auto* line = qobject_cast<TypedLine*>(focusWidget());
         Pad::type(line ? *line : *lines_.front(), face);
@@ -145,6 +169,7 @@ QWidget* StartScreen::fieldsAndPad() {
 
 void StartScreen::refuse(const QString& words, std::size_t field) {
     said_->setText(words);
+    said_->show();
     if (field < lines_.size()) {
         lines_[field]->setDoubted(true);
         lines_[field]->setFocus();

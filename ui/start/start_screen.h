@@ -32,6 +32,7 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -42,6 +43,7 @@ private:
     StartView view_;
     Units units_ = Units::us;
     Dress dress_;
+    bool low_ = false;
     QWidget* inside_ = nullptr;
     QLabel* said_ = nullptr;
     ActionKeys* keys_ = nullptr;

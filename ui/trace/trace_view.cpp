@@ -181,7 +181,7 @@ TraceView traceView(const Ledger& ledger, const Trace& trace, Units units) {
     TraceView view;
     view.head = utf8(trace.of);
     if (trace.volume.si() > 0)
-        view.head += QStringLiteral(": ") + figure(trace.volume, units).text();
+        view.head = namedAs(view.head, figure(trace.volume, units).text());
     if (trace.volume.si() > 0 && trace.brix.si() > 0)
         view.head += QStringLiteral(", ") + figure(trace.brix).text();
     QStringList notes;

@@ -64,8 +64,7 @@ void DrawsPicture::display(const DrawsView& view) {
     view_ = view;
     QStringList words;
     for (const DrawMark& draw : view.draws)
-        words << draw.when + QStringLiteral(": ") +
-                     (draw.brix ? QLocale{}.toString(*draw.brix, 'f', 1) : tr("not measured"));
+        words << namedAs(draw.when, draw.brix ? QLocale{}.toString(*draw.brix, 'f', 1) : tr("not measured"));
     setAccessibleName(tr("The draws and their densities"));
     setAccessibleDescription(words.join(QStringLiteral(", ")));
     update();

@@ -83,10 +83,9 @@ LostDraw lostDraw(const HouseLedger& house, std::size_t row, Units units) {
     draw.id = its.id;
     draw.fact = *its.fact;
     const auto* closed = std::get_if<DrawClosed>(&its.fact->what);
-    draw.words = QLocale{}.toString(WallClock{}.at(its.fact->at), QStringLiteral("d MMM HH:mm")) +
-                 QStringLiteral(": ") +
-                 (closed && closed->volume ? figure(closed->volume->value, units).text()
-                                           : tr(QT_TRANSLATE_NOOP("Vessels", "nobody said how much")));
+    draw.words = namedAs(QLocale{}.toString(WallClock{}.at(its.fact->at), QStringLiteral("d MMM HH:mm")),
+                         closed && closed->volume ? figure(closed->volume->value, units).text()
+                                                  : tr(QT_TRANSLATE_NOOP("Vessels", "nobody said how much")));
     return draw;
 }
 

@@ -6,6 +6,10 @@ namespace panside {
 
 QString utf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
+QString namedAs(const QString& name, const QString& what) {
+    return QCoreApplication::translate("Said", "%1: %2").arg(name, what);
+}
+
 QString said(std::string_view text, const QStringList& parts, const char* context) {
     const std::string literal{text};
     const QString marked = literal == "%1" || literal.empty() ? QString::fromStdString(literal)

@@ -9,6 +9,9 @@ namespace panside {
 
 QString utf8(std::string_view text);
 
+// "pail 3: 66.8 °Brix", with the space that a language wants before its colon.
+QString namedAs(const QString& name, const QString& what);
+
 // `context`: where in the translations the room's texts stand.
 QString said(const Sentence& sentence, const char* context);
 QString said(std::string_view text, const QStringList& parts, const char* context);

@@ -42,9 +42,9 @@ ImportState finished() {
 
 TEST(ImportWords, SayWhatCameInAndWhatWasRefusedAndWhy) {
     const QString words = plain(importWords(finished()));
-    EXPECT_TRUE(words.contains(QStringLiteral("Shifts added: 1, with 4411 facts. There already: 0. Refused: 3.")))
+    EXPECT_TRUE(words.contains(QStringLiteral("Shifts added: 1. Facts in them: 4411. There already: 0. Refused: 3.")))
         << words.toStdString();
-    EXPECT_TRUE(words.contains(QStringLiteral("good.csv: added as shift Sat 14 Mar 2026, 18:05: 4411 facts")));
+    EXPECT_TRUE(words.contains(QStringLiteral("good.csv: added as shift Sat 14 Mar 2026, 18:05; facts: 4411")));
     EXPECT_TRUE(words.contains(QStringLiteral("Cells without a reading, left out: 2.")));
     EXPECT_TRUE(words.contains(QStringLiteral("line 3: value \"hot\" is not a number."))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("and 3 more")));

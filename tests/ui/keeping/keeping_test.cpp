@@ -52,7 +52,7 @@ TEST(Keeping, SaysWhatWasLost) {
     saved.partly.push_back({*instantIn("2026-03-14T18:00:00Z"), 2, 16384, 5});
     saved.listLost = true;
     const QString words = salvagedWords(saved);
-    for (const char* told : {"14 March", "2 facts", "16384 readings", "5 more", "could not be read at all"})
+    for (const char* told : {"14 March", "facts: 2", "readings: 16384", "more: 5", "could not be read at all"})
         EXPECT_TRUE(words.contains(QString::fromUtf8(told))) << told;
 }
 

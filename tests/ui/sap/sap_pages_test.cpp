@@ -57,6 +57,20 @@ TEST(TanksPage, SaysWhatToBoilFirstAndWhy) {
     EXPECT_FALSE(view.said[0].notes.contains("sour")) << "no countdown to sour";
 }
 
+// One page speaks one system; what never was is not told as so many seconds.
+TEST(TanksPage, TellsHeatAndLimitsInTheUnitsOfThePerson) {
+    const FoldedHouse house = warmAndCold();
+    const ListView metric = tanksView(house.ledger.get(), at("02T18:00"), Units::metric);
+    for (const ListView::Said& one : metric.said)
+        EXPECT_FALSE(one.notes.contains("°F")) << one.notes.toStdString();
+    EXPECT_TRUE(metric.said[0].notes.contains("Under 4 °C")) << metric.said[0].notes.toStdString();
+    EXPECT_TRUE(metric.said[1].notes.contains("Never over 4 °C")) << metric.said[1].notes.toStdString();
+    EXPECT_EQ(metric.rows[1].cells[5], "never");
+    const ListView us = tanksView(house.ledger.get(), at("02T18:00"), Units::us);
+    for (const ListView::Said& one : us.said)
+        EXPECT_FALSE(one.notes.contains("°C")) << one.notes.toStdString();
+}
+
 TEST(TanksPage, SaysSinceWhenThePansHoldSweet) {
     const FoldedHouse house{tanks, {night(2, 900)}};
     const ListView view = tanksView(house.ledger.get(), at("04T18:00"), Units::us);
@@ -100,13 +114,16 @@ TEST(TonightPage, AnswersBothWaysAndTheConcentrator) {
     const ListView view = tonightView(house.ledger.get(), ask, Units::us);
     ASSERT_GE(view.rows.size(), 5u);
     EXPECT_TRUE(view.said[0].words.contains("the last load goes in about")) << view.said[0].words.toStdString();
-    EXPECT_TRUE(view.said[0].notes.contains("Learned from 3 nights"));
+    EXPECT_TRUE(view.said[0].notes.contains("Nights of this rig learned from: 3"));
     const auto says = [&](const QString& words) {
         return std::any_of(view.said.begin(), view.said.end(),
                            [&](const ListView::Said& one) { return withoutMarks(one.words).contains(words); });
     };
     EXPECT_TRUE(says("nine nights in ten"));
-    EXPECT_TRUE(says("Concentrated to 8.0 °Brix first")) << view.said.back().words.toStdString();
+    // A low screen shows four rows: how much may be started is among them.
+    EXPECT_TRUE(view.rows[2].cells[0].startsWith("start, to be cold by")) << view.rows[2].cells[0].toStdString();
+    EXPECT_TRUE(view.rows[3].cells[0].startsWith("concentrated to")) << view.rows[3].cells[0].toStdString();
+    EXPECT_TRUE(says("Concentrated to 8.0 °Brix first")) << view.said[3].words.toStdString();
 }
 
 TEST(TonightPage, BeginsAtTheNextQuarterOfAnHour) {

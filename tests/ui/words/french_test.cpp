@@ -402,6 +402,22 @@ protected:
     std::set<QString> english_;
 };
 
+// "1 casseroles": none and one are one word in French, two are another.
+TEST_F(FrenchScreens, ACountTakesItsPlural) {
+    const struct {
+        const char *context, *text, *none, *one, *two;
+    } counts[] = {
+        {"Account", "%n switches entered", "0 changement entré", "1 changement entré", "2 changements entrés"},
+        {"Account", "%n pans or sides", "0 casserole ou côté", "1 casserole ou côté", "2 casseroles ou côtés"},
+        {"Account", "%n nights of like wood", "0 nuit du même bois", "1 nuit du même bois", "2 nuits du même bois"},
+        {"Fuel", "%1 cords", "%1 corde", "%1 corde", "%1 cordes"}};
+    for (const auto& [context, text, none, one, two] : counts) {
+        EXPECT_EQ(QCoreApplication::translate(context, text, nullptr, 0), QString::fromUtf8(none));
+        EXPECT_EQ(QCoreApplication::translate(context, text, nullptr, 1), QString::fromUtf8(one));
+        EXPECT_EQ(QCoreApplication::translate(context, text, nullptr, 2), QString::fromUtf8(two));
+    }
+}
+
 TEST_F(FrenchScreens, ThoseOfTheShiftsAndTheSeason) {
     ReviewScreen review;
     review.wear({});
