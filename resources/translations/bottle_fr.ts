@@ -1827,6 +1827,38 @@
         <source>lot</source>
         <translation>lot</translation>
     </message>
+    <message>
+        <source>tank</source>
+        <translation>bassin</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <translation>nuit</translation>
+    </message>
+    <message>
+        <source>draw</source>
+        <translation>coulée</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>vérification</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>filtration</translation>
+    </message>
+    <message>
+        <source>defoamer</source>
+        <translation>antimousse</translation>
+    </message>
+    <message>
+        <source>hole</source>
+        <translation>lacune</translation>
+    </message>
+    <message>
+        <source>nothing written</source>
+        <translation>rien d'écrit</translation>
+    </message>
 </context>
 <context>
     <name>panside::DrawsPicture</name>

@@ -67,5 +67,13 @@
         <source>Choose a file first.</source>
         <translation>Choisissez d'abord un fichier.</translation>
     </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retour arr.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Entrée</translation>
+    </message>
 </context>
 </TS>

@@ -532,7 +532,7 @@
     <name>panside::WaterSheet</name>
     <message>
         <source>Leave</source>
-        <translation>Laisser</translation>
+        <translation>Quitter</translation>
     </message>
     <message>
         <source>Esc</source>

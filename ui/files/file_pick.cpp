@@ -1,6 +1,7 @@
 #include "ui/files/file_pick.h"
 
 #include "ui/look/parts.h"
+#include "ui/look/tall_rows.h"
 #include "ui/look/typed_line.h"
 
 #include <QHBoxLayout>
@@ -67,6 +68,7 @@ void FilePick::build() {
     list_->setFont(dress_.letters(mm::words));
     list_->setFrameShape(QFrame::NoFrame);
     list_->setUniformItemSizes(true);
+    list_->setItemDelegate(new TallRows{dress_, this});
     connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { tick(list_->row(item)); });
     column->addWidget(list_, 1);
     if (isSave())
@@ -82,7 +84,7 @@ QWidget* FilePick::placeRow() {
     auto* place = new QWidget;
     auto* row = new QHBoxLayout{place};
     row->setContentsMargins(0, 0, 0, 0);
-    Press* up = key(tr("Up"), QStringLiteral("Backspace"), QStringLiteral("pickUp"));
+    Press* up = key(tr("Up"), tr("Backspace"), QStringLiteral("pickUp"));
     connect(up, &Press::clicked, this, [this] { enter(folder_.absoluteFilePath(QStringLiteral(".."))); });
     row->addWidget(up);
     QStringList roots{QDir::homePath()};
@@ -135,7 +137,7 @@ QWidget* FilePick::lastRow() {
     take_ = key(isSave()                               ? tr("Write it here")
                 : wish_.kind == PickWish::Kind::folder ? tr("Take this folder")
                                                        : tr("Take it"),
-                isSave() ? tr("Enter") : QStringLiteral("Ctrl+Enter"), QStringLiteral("pickTake"));
+                isSave() ? tr("Enter") : tr("Ctrl+Enter"), QStringLiteral("pickTake"));
     take_->setShape(KeyShape::due);
     connect(take_, &Press::clicked, this, &FilePick::accept);
     over_ = key(tr("Write over it"), {}, QStringLiteral("pickOver"));

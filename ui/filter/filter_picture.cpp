@@ -89,7 +89,8 @@ void FilterPicture::display(const FilterChart& chart) {
 }
 
 QRectF FilterPicture::plot() const {
-    return {dress_.px(12) * 1.0, dress_.px(7) * 1.0, width() - dress_.px(15) * 1.0, height() - dress_.px(14) * 1.0};
+    return {dress_.px(12) * 1.0, dress_.px(7) * 1.0, width() - dress_.px(15) * 1.0,
+            height() - dress_.px(18) * 1.0}; // above its title, below figures and their unit
 }
 
 QPointF FilterPicture::placeOf(const QPointF& at) const {

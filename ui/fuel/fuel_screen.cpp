@@ -15,7 +15,12 @@ namespace {
 
 constexpr double edgeOf = mm::frame + 0.5; // the frame of an alarm lies over the edge
 
-constexpr double rowOfLetters = 1.73; // of its letters
+constexpr double rowOfLetters = 1.73, closeRow = 1.55; // of its letters
+
+// As close as the rows of a low page must stand, so that none is lost.
+double rowFor(const Dress& dress, double letters, double rows, int height) {
+    return rows * dress.px(rowOfLetters * letters) <= height ? rowOfLetters : closeRow;
+}
 
 // As tall as the rows of a column and the widest of them allow: a large screen is read from further away.
 double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const QSize& size) {
@@ -35,20 +40,22 @@ double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const 
 
 // Label and value beneath each other in rows; what has no room is left away. Returns where the next row would begin.
 // A label has what its value leaves, and no less than a third.
-int drawLines(QPainter& painter, const Dress& dress, double letters, const std::vector<FuelLine>& lines, QRect area) {
-    const int height = dress.px(rowOfLetters * letters);
+int drawLines(QPainter& painter, const Dress& dress, double letters, const std::vector<FuelLine>& lines, QRect area,
+              double row = rowOfLetters) {
+    const int height = dress.px(row * letters);
     const QFont font = dress.letters(letters);
     const QFontMetrics metrics{font};
     for (const FuelLine& line : lines) {
         if (area.top() + height > area.bottom())
             break;
-        const QRect row{area.left(), area.top(), area.width(), height};
-        const int cut = std::max(row.width() / 3, row.width() - metrics.horizontalAdvance(line.value) - dress.px(1));
+        const QRect place{area.left(), area.top(), area.width(), height};
+        const int cut =
+            std::max(place.width() / 3, place.width() - metrics.horizontalAdvance(line.value) - dress.px(1));
         painter.setPen(dress.inks().quiet);
-        drawFitted(painter, QRect{row.left(), row.top(), cut - dress.px(1), height}, Qt::AlignLeft | Qt::AlignVCenter,
-                   font, line.label);
+        drawFitted(painter, QRect{place.left(), place.top(), cut - dress.px(1), height},
+                   Qt::AlignLeft | Qt::AlignVCenter, font, line.label);
         painter.setPen(dress.inks().word);
-        drawFitted(painter, row.adjusted(cut, 0, 0, 0), Qt::AlignRight | Qt::AlignVCenter, font, line.value);
+        drawFitted(painter, place.adjusted(cut, 0, 0, 0), Qt::AlignRight | Qt::AlignVCenter, font, line.value);
         area.setTop(area.top() + height);
     }
     return area.top();
@@ -159,9 +166,11 @@ void FuelScreen::paintEvent(QPaintEvent*) {
         title = view_.plan ? view_.plan->headline : tr("End of the boil");
     painter.setPen(face_ == Face::plan && view_.plan && view_.plan->lastIsNext ? dress_.inks().medium
                                                                                : dress_.inks().word);
-    drawFitted(painter, QRect{room.left(), room.top(), room.width(), words}, Qt::AlignLeft | Qt::AlignVCenter,
-               dress_.letters(mm::words * larger(), true), title);
-    room.setTop(room.top() + words + gap);
+    const QFont bold = dress_.letters(mm::words * larger(), true);
+    const int head = fits(bold, title, {room.width(), words}) ? words : words * 3 / 2; // or two lines
+    drawFitted(painter, QRect{room.left(), room.top(), room.width(), head}, Qt::AlignLeft | Qt::AlignVCenter, bold,
+               title, 2);
+    room.setTop(room.top() + head + (head > words ? dress_.px(1) : gap));
     room.setBottom(room.bottom() - foot());
     if (face_ == Face::plan)
         paintPlan(painter, room);
@@ -171,21 +180,23 @@ void FuelScreen::paintEvent(QPaintEvent*) {
 
 void FuelScreen::paintAccount(QPainter& painter, QRect room) {
     const int gap = dress_.px(mm::gap);
-    const QRect strips{room.left(), room.top(), room.width(), room.height() * 42 / 100};
+    const bool low = room.height() < dress_.px(75); // the figures come first
+    const QRect strips{room.left(), room.top(), room.width(), room.height() * (low ? 30 : 42) / 100};
     if (trace_)
         drawFuelStrips(painter, *trace_, now_, dress_, mm::smallWords * larger(), strips);
     const QRect below{room.left(), strips.bottom() + gap, room.width(), room.bottom() - strips.bottom() - gap};
-    const int third = (below.width() - 2 * gap) / 3;
+    const int third = (below.width() - 2 * gap) * (low ? 36 : 33) / 100; // the curve gives way to the words
     QRect first{below.left(), below.top(), third, below.height()};
     std::vector<FuelLine> both = view_.rates;
     both.insert(both.end(), view_.yield.begin(), view_.yield.end());
     // One size for both columns; under the second the doubt has its room.
     const double letters = std::min(lettersFor(dress_, both, {third, below.height() - gap}),
                                     lettersFor(dress_, view_.heat, {third, below.height() - dress_.px(22)}));
-    first.setTop(drawLines(painter, dress_, letters, view_.rates, first) + gap);
-    drawLines(painter, dress_, letters, view_.yield, first);
+    const double rowed = rowFor(dress_, letters, static_cast<double>(both.size()), below.height() - gap);
+    first.setTop(drawLines(painter, dress_, letters, view_.rates, first, rowed) + (low ? 0 : gap));
+    drawLines(painter, dress_, letters, view_.yield, first, rowed);
     const QRect second{below.left() + third + gap, below.top(), third, below.height()};
-    const int end = drawLines(painter, dress_, letters, view_.heat, second) + gap;
+    const int end = drawLines(painter, dress_, letters, view_.heat, second, rowed) + gap;
     painter.setPen(dress_.inks().word);
     drawFitted(painter, QRect{second.left(), end, second.width(), second.bottom() - end}, Qt::AlignLeft | Qt::AlignTop,
                dress_.letters(letters, true), view_.doubt, 4);

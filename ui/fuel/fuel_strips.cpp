@@ -22,12 +22,6 @@ struct Across {
     }
 };
 
-void title(QPainter& painter, const Dress& dress, double letters, const QRect& strip, const QString& words) {
-    painter.setPen(dress.inks().quiet);
-    drawFitted(painter, strip.adjusted(dress.px(1), dress.px(0.5), -dress.px(1), 0), Qt::AlignLeft | Qt::AlignTop,
-               dress.letters(letters), words);
-}
-
 // A series over the strip: no peak is lost, nothing is drawn across a gap.
 void line(QPainter& painter, const Thinned& series, const Across& across, const QRect& strip, const QColor& ink,
           bool fromZero) {
@@ -84,14 +78,19 @@ void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, con
 void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, double letters,
                     const QRect& area) {
     const int scale = dress.px(1.67 * letters), height = (area.height() - scale) / 3;
-    const Across across{trace.begun().value_or(now - std::chrono::hours{1}), std::max(now, trace.begun().value_or(now)),
-                        area};
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
     const char* const names[] = {QT_TRANSLATE_NOOP("Fuel", "loads"), QT_TRANSLATE_NOOP("Fuel", "stack"),
                                  QT_TRANSLATE_NOOP("Fuel", "water boiled off")};
+    // Their names stand before them: a word over a line hides it.
+    int gutter = 0;
+    for (const char* name : names)
+        gutter = std::max(gutter, QFontMetrics{dress.letters(letters)}.horizontalAdvance(tr(name)) + dress.px(2));
+    const QRect plots = area.adjusted(gutter, 0, 0, 0);
+    const Across across{trace.begun().value_or(now - std::chrono::hours{1}), std::max(now, trace.begun().value_or(now)),
+                        plots};
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
     for (int i = 0; i < 3; ++i) {
-        const QRect strip{area.left(), area.top() + i * height, area.width(), height - dress.px(1)};
+        const QRect strip{plots.left(), area.top() + i * height, plots.width(), height - dress.px(1)};
         painter.fillRect(strip, dress.inks().panel);
         if (i == 0) {
             loads(painter, trace, across, strip, dress);
@@ -104,13 +103,16 @@ void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, con
                                      QPointF{across.x(fact.at), strip.bottom() * 1.0});
             line(painter, i == 1 ? trace.stack() : trace.evaporation(), across, strip, dress.inks().trace, i == 2);
         }
-        title(painter, dress, letters, strip, tr(names[i]));
+        painter.setPen(dress.inks().quiet);
+        painter.setFont(dress.letters(letters));
+        painter.drawText(QRect{area.left(), strip.top(), gutter, strip.height()}, Qt::AlignLeft | Qt::AlignVCenter,
+                         tr(names[i]));
     }
     painter.setPen(dress.inks().quiet);
     painter.setFont(dress.letters(letters));
     const double hours = secondsBetween(across.begin, across.end) / 3600;
     for (int i = 0; i <= 4; ++i) {
-        const QRect place{area.left() + i * area.width() / 4 - dress.px(4 * letters), area.bottom() - scale,
+        const QRect place{plots.left() + i * plots.width() / 4 - dress.px(4 * letters), area.bottom() - scale,
                           dress.px(8 * letters), scale};
         const int align = i == 0 ? Qt::AlignRight : i == 4 ? Qt::AlignLeft : Qt::AlignHCenter;
         painter.drawText(place, align | Qt::AlignBottom,

@@ -1,27 +1,12 @@
 #include "ui/look/choice_box.h"
 
 #include "ui/look/press.h"
+#include "ui/look/tall_rows.h"
 
 #include <QListView>
 #include <QPainter>
-#include <QStyledItemDelegate>
 
 namespace panside {
-namespace {
-
-class TallRows : public QStyledItemDelegate {
-public:
-    TallRows(int high, QObject* parent) : QStyledItemDelegate{parent}, high_{high} {}
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        return {QStyledItemDelegate::sizeHint(option, index).width(), high_};
-    }
-
-private:
-    int high_;
-};
-
-} // namespace
-
 ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox{parent} { setView(new QListView{this}); }
 
 void ChoiceBox::wear(const Dress& dress, double millimetres) {
@@ -32,7 +17,7 @@ void ChoiceBox::wear(const Dress& dress, double millimetres) {
     view()->setFont(font());
     view()->setPalette(palette());
     auto* rows = view()->itemDelegate();
-    view()->setItemDelegate(new TallRows{dress.px(mm::target), this});
+    view()->setItemDelegate(new TallRows{dress, this});
     if (rows)
         rows->deleteLater();
 }

@@ -17,6 +17,7 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Labels", text); }
 constexpr int across = 3, down = 8, modulePixels = 8;
+constexpr int leastPixels = 12; // nine points, in 1/96 inch
 
 QString dateOf(std::chrono::year_month_day day) {
     const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
@@ -48,6 +49,20 @@ void drawLine(QPainter& painter, QRectF& place, const QString& text, double high
     place.setTop(place.top() + high * 1.3);
 }
 
+// What does not stand in its place in letters of nine points goes on in a line below.
+QStringList brokenFor(const QFont& face, const QString& text, double width) {
+    QFont font{face};
+    font.setPixelSize(leastPixels);
+    const QFontMetricsF metrics{font};
+    QStringList lines;
+    for (const QString& word : text.split(u' ', Qt::SkipEmptyParts))
+        if (!lines.isEmpty() && metrics.horizontalAdvance(lines.back() + u' ' + word) <= width)
+            lines.back() += u' ' + word;
+        else
+            lines << word;
+    return lines;
+}
+
 void drawLabel(QPainter& painter, const QRectF& place, const Label& label) {
     painter.setPen(Qt::black);
     const double edge = place.height() * 0.06;
@@ -55,10 +70,13 @@ void drawLabel(QPainter& painter, const QRectF& place, const Label& label) {
     const double side = std::min(inside.height(), inside.width() * 0.42);
     painter.drawImage(QRectF{inside.right() - side, inside.top(), side, side}, codeOf(label.code, modulePixels));
     QRectF words{inside.left(), inside.top(), inside.width() - side - edge, inside.height()};
-    const double lines = static_cast<double>(label.lines.size()) + 1.4 + (label.warning.isEmpty() ? 0 : 1);
-    const double high = std::min(inside.height() / (lines * 1.3), inside.height() * 0.17);
-    drawLine(painter, words, label.head, high * 1.3, true);
+    QStringList lines;
     for (const QString& line : label.lines)
+        lines << brokenFor(painter.font(), line, words.width());
+    const double count = static_cast<double>(lines.size()) + 1.4 + (label.warning.isEmpty() ? 0 : 1);
+    const double high = std::min(inside.height() / (count * 1.3), inside.height() * 0.17);
+    drawLine(painter, words, label.head, high * 1.3, true);
+    for (const QString& line : lines)
         drawLine(painter, words, line, high, false);
     if (!label.warning.isEmpty())
         drawLine(painter, words, label.warning, high, true);

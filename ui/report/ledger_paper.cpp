@@ -2,6 +2,7 @@
 
 #include "core/boil/law_rules.h"
 #include "core/ledger/doubt.h"
+#include "ui/words/book_words.h"
 #include "ui/words/law_words.h"
 #include "ui/words/place_words.h"
 #include "ui/words/said.h"
@@ -26,6 +27,22 @@ QString heatText(const std::optional<Temperature>& heat, Units units) {
 QString lightText(const std::optional<double>& light, const std::string& word) {
     if (light)
         return QString::number(*light * 100, 'f', 1) + QStringLiteral(" %");
+    return utf8(word);
+}
+// In the order of the core's names.
+constexpr const char* kindWords[] = {
+    QT_TRANSLATE_NOOP("LedgerPaper", "gathered"), QT_TRANSLATE_NOOP("LedgerPaper", "bought"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "tank"),     QT_TRANSLATE_NOOP("LedgerPaper", "night"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "draw"),     QT_TRANSLATE_NOOP("LedgerPaper", "check"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "vessel"),   QT_TRANSLATE_NOOP("LedgerPaper", "press"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "aid"),      QT_TRANSLATE_NOOP("LedgerPaper", "defoamer"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "lot"),      QT_TRANSLATE_NOOP("LedgerPaper", "buyer"),
+    QT_TRANSLATE_NOOP("LedgerPaper", "hole"),     QT_TRANSLATE_NOOP("LedgerPaper", "nothing written")};
+// What the core says of itself in English, in the person's language; a name stays a name.
+QString coreWord(std::string_view word) {
+    for (const char* one : kindWords)
+        if (word == one)
+            return tr(one);
     return utf8(word);
 }
 QString count(long long number) { return QString::number(number); }
@@ -185,7 +202,7 @@ PaperTable pressTable(const Ledger& ledger, Units units) {
     for (const PressRow& run : ledger.tables().presses)
         table.rows.push_back({moment(run.at), utf8(run.from), utf8(run.to),
                               run.through.si() > 0 ? volumeText(run.through, units) : QString{}, utf8(run.aid),
-                              heatText(run.temperature, units), utf8(run.result)});
+                              heatText(run.temperature, units), choiceWord(run.result)});
     return table;
 }
 
@@ -310,7 +327,9 @@ LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) 
     const auto trace = traceOf(ledger, lot.code);
     if (trace)
         for (const TraceEntry& entry : trace->behind)
-            behind.rows.push_back({utf8(nameOf(entry.kind)), utf8(entry.name), moment(entry.at),
+            behind.rows.push_back({coreWord(nameOf(entry.kind)),
+                                   entry.kind == TraceKind::hole ? coreWord(entry.name) : utf8(entry.name),
+                                   moment(entry.at),
                                    entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %")
                                                : tr(QT_TRANSLATE_NOOP("LedgerPaper", "not known"))});
     paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index)};

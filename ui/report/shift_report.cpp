@@ -12,6 +12,7 @@
 #include "ui/words/season_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace panside {
@@ -93,9 +94,14 @@ public:
     void paint() {
         const double top = head(page_.top());
         const double below = account(top);
-        const QRectF chartPlace{page_.left(), below + 8, page_.width(), page_.height() * 0.42};
-        chart(chartPlace);
         const double foot = cautions();
+        // The chart has what the words leave, within what still looks like a curve.
+        const double words =
+            6 + line(paperLetters) * 1.1 * (1 + static_cast<double>((alarms_.tallies.size() + 1) / 2)) + 8 +
+            line(2.6) * 1.2 + line(paperLetters) * 1.1 * static_cast<double>((doneLines().size() + 1) / 2) + 6;
+        const double high = std::clamp(foot - below - 8 - words, page_.height() * 0.36, page_.height() * 0.6);
+        const QRectF chartPlace{page_.left(), below + 8, page_.width(), high};
+        chart(chartPlace);
         done(alarms(chartPlace.bottom() + 6) + 8, foot - 6);
     }
 
@@ -183,8 +189,7 @@ private:
                 clock.moved(fact.at, step->by);
         return clock;
     }
-    // Draws and checks, in two columns; what has no room is counted.
-    void done(double top, double bottom) {
+    QStringList doneLines() const {
         QStringList lines;
         const WallClock clock = clockOf();
         for (const auto& [id, fact] : facts_)
@@ -192,6 +197,11 @@ private:
                 std::holds_alternative<WaterCheck>(fact.what) || std::holds_alternative<PanSwapped>(fact.what) ||
                 std::holds_alternative<Note>(fact.what))
                 lines << clock.hourAndMinute(fact.at) + QStringLiteral("  ") + factWords(fact, units_);
+        return lines;
+    }
+    // Draws and checks, in two columns; what has no room is counted.
+    void done(double top, double bottom) {
+        QStringList lines = doneLines();
         painter_.setFont(letters(2.6, true));
         painter_.drawText(QRectF{page_.left(), top, page_.width(), line(2.6)}, Qt::AlignLeft,
                           tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));

@@ -24,7 +24,7 @@ SeasonTableLeaf::SeasonTableLeaf(std::function<bool(int)> act, QWidget* parent)
     head->addWidget(title_, 1);
     head->addWidget(filter_, 1);
     column->addLayout(head);
-    column->addWidget(curve_, 2);
+    column->addWidget(curve_, 4);
     column->addWidget(table_, 5);
     column->addWidget(totals_);
     title_->setObjectName(QStringLiteral("seasonTitle"));
