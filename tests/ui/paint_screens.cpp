@@ -2,6 +2,9 @@
 // Beside them it writes what there is (pictures.md) and the contrast of every pair of inks (contrast.md).
 // A size is WIDTHxHEIGHT at 96 dpi. All of them together: paint_screens FOLDER
 // The pictures of the README and the manual, with what each says: paint_screens --pictures FOLDER FOLDER-OF-WORDS
+#include "core/boil/shift_log.h"
+#include "core/rehearsal/rehearse.h"
+#include "core/season/shift_account.h"
 #include "core/shift/rehearsal_feed.h"
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
@@ -11,15 +14,22 @@
 #include "ui/board/across_view.h"
 #include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
+#include "ui/files/file_pick.h"
 #include "ui/frame/foot.h"
 #include "ui/frame/frame_view.h"
 #include "ui/frame/program.h"
+#include "ui/importing/import_screen.h"
 #include "ui/ledger/book_form.h"
 #include "ui/ledger/house.h"
+#include "ui/look/choice_box.h"
+#include "ui/pack/label_sheet.h"
 #include "ui/page/page.h"
+#include "ui/report/ledger_paper.h"
+#include "ui/report/shift_report.h"
 #include "ui/start/start_view.h"
 #include "ui/words/ground_words.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QDir>
 #include <QFile>
@@ -161,13 +171,20 @@ void paintScreens(const Wish& wish) {
         keep(console, wish, QStringLiteral("past_night"));
     }
     console.showBoard();
-    const std::pair<Action, const char*> sheets[] = {{Action::densityCheck, "check"}, {Action::handReading, "reading"},
-                                                     {Action::fired, "fired"},        {Action::crew, "crew"},
-                                                     {Action::sapIn, "sap"},          {Action::shiftEnd, "end"}};
+    const std::pair<Action, const char*> sheets[] = {
+        {Action::densityCheck, "check"}, {Action::handReading, "reading"}, {Action::fired, "fired"},
+        {Action::crew, "crew"},          {Action::sapIn, "sap"},           {Action::shiftEnd, "end"},
+        {Action::waterCheck, "water"},   {Action::drawOpen, "open"},       {Action::drawClose, "draw"}};
     for (const auto& [action, name] : sheets) {
         const QString what = QStringLiteral("sheet_") + QString::fromLatin1(name);
         if (!wish.wants(what))
             continue;
+        if (action == Action::drawClose) { // one is open, and the pails are known
+            console.house().ask();
+            console.house().wait();
+            console.act(Action::drawOpen);
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        }
         console.act(action);
         keep(console, wish, what);
         console.showBoard();
@@ -200,6 +217,96 @@ void paintTurns(const Wish& wish) {
         QTest::qWait(50);
         keep(console, wish, QStringLiteral("turns_%1%2").arg(keyOf(row.place)).arg(row.digit));
     }
+}
+
+// What is chosen from: a place to write to, another logger's columns, one of its words.
+void paintChoices(const Wish& wish) {
+    if (!wish.wants(QStringLiteral("choice")))
+        return;
+    Dress dress{Measure{}.grownTo(wish.size.width(), wish.size.height()), wish.look};
+    QTemporaryDir folder;
+    for (const char* name : {"season 2025/a.csv", "season 2026/b.csv", "book.pdf", "recall.pdf"}) {
+        QDir{folder.path()}.mkpath(QFileInfo{QString::fromLatin1(name)}.path());
+        QFile file{folder.filePath(QString::fromLatin1(name))};
+        if (!file.open(QIODevice::WriteOnly))
+            return;
+    }
+    for (const auto& [kind, name] : {std::pair{PickWish::Kind::save, "save"}, {PickWish::Kind::files, "files"}}) {
+        FilePick pick{
+            {kind, QStringLiteral("27-222-A"), folder.path(), QStringLiteral("book.pdf"), {}}, dress, nullptr};
+        pick.resize(wish.size);
+        pick.show();
+        QTest::keyClick(&pick, kind == PickWish::Kind::save ? Qt::Key_Return : Qt::Key_End);
+        keep(pick, wish, QStringLiteral("choice_") + QString::fromLatin1(name));
+    }
+    ImportScreen importing;
+    importing.wear(dress);
+    const std::string table = "Zeit;Pfanne;Kamin\n14.03.2026 18:00:00;99,5;310\n14.03.2026 18:00:01;99,6;311\n";
+    importing.askMap(QStringLiteral("logger.csv"), table, proposedMap(table, "UTC"), wish.units());
+    importing.resize(wish.size);
+    importing.show();
+    keep(importing, wish, QStringLiteral("choice_columns"));
+    for (auto* box : importing.findChildren<ChoiceBox*>())
+        if (box->isVisible() && box->count() > 4) {
+            box->showPopup();
+            keep(*box->view()->window(), wish, QStringLiteral("choice_box"));
+            box->hidePopup();
+            break;
+        }
+}
+
+// What is printed: a page's picture is made from the PDF by another program.
+void paintPapers(const Wish& wish) {
+    if (!wish.wants(QStringLiteral("paper")))
+        return;
+    MadeHouse house{MadeOf::turns, afterTheSeason, wish.size, wish.look, wish.units()};
+    Console& console = house.console();
+    console.act(Action::vessels);
+    console.house().wait();
+    const Ledger& ledger = console.house().ledger()->ledger();
+    const auto place = [&](const char* what) {
+        return wish.named(QStringLiteral("paper_") + QString::fromLatin1(what)).replace(".png", ".pdf").toStdString();
+    };
+    std::vector<Label> labels;
+    for (const Lot& lot : ledger.lots())
+        for (Label& one : labelsOf(ledger, lot, 0, 9))
+            labels.push_back(std::move(one));
+    labelsAsPdf(labels, place("labels"));
+    for (const Vessel& vessel : ledger.vessels())
+        if (vessel.name == "drum 6")
+            tagAsPdf(drumTag(ledger, vessel, wish.units()), place("tag"));
+    paperAsPdf(recallOnPaper(ledger, 0, wish.units()), place("recall"));
+    paperAsPdf(bookOnPaper(ledger, wish.units()), place("book"));
+    const auto night = readLog(rehearsedLog(std::chrono::hours{5}, 4)).facts;
+    Facts facts;
+    ShiftAccountant accountant;
+    for (const Fact& fact : night) {
+        facts.add(static_cast<FactId>(facts.size() + 1), fact);
+        accountant.add(fact);
+    }
+    reportAsPdf({.id = night.front().at, .open = false, .account = accountant.account()}, facts, wish.units(),
+                place("night"));
+}
+
+// A day of spring: sap in the tanks, nights to learn from, one that must end in time, with the concentrator and
+// without.
+void paintSpring(const Wish& wish) {
+    if (!wish.wants(QStringLiteral("spring")))
+        return;
+    MadeHouse house{MadeOf::all, withSap, wish.size, wish.look, wish.units()};
+    Console& console = house.console();
+    for (const Action screen : {Action::tanks, Action::tonight}) {
+        console.act(screen);
+        console.house().wait();
+        QTest::qWait(50);
+        keep(console, wish,
+             screen == Action::tanks ? QStringLiteral("spring_tanks") : QStringLiteral("spring_tonight"));
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_K);
+    keep(console, wish, QStringLiteral("spring_concentrated"));
+    for (int i = 0; i < 8; ++i)
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Q);
+    keep(console, wish, QStringLiteral("spring_earlier"));
 }
 
 // What a rehearsal says of itself, to those who boil and to the teacher.
@@ -276,7 +383,10 @@ int main(int argc, char** argv) {
                 paintBoards(wish);
                 paintScreens(wish);
                 paintTurns(wish);
+                paintSpring(wish);
                 paintRehearsal(wish);
+                paintChoices(wish);
+                paintPapers(wish);
             }
         QApplication::removeTranslator(&french);
     }

@@ -33,6 +33,7 @@ constexpr const char* turnRows = R"(time,what,value,unit,detail
 2027-03-25T09:00:00Z,graded,30,percent,vessel=drum 8;off=buddy
 2027-03-25T09:30:00Z,moved,10,L,from=drum 8;to=drum 7
 2027-03-27T12:00:00Z,lost,18,L,from=pail 2;why=spilled
+2027-03-28T17:00:00Z,pans_emptied,60,L,to=pail 2;chased=water
 2027-03-30T12:00:00Z,lost,2,L,from=drum 5;why=given
 2027-04-01T08:00:00Z,dipped,95,L,in=drum 4
 2027-04-02T08:00:00Z,moved,,,from=drum 5;to=drum 6
