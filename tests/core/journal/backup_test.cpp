@@ -322,6 +322,17 @@ TEST_F(Damaged, AChangedReadingIsLostNotReadAsIfItWereTrue) {
     EXPECT_EQ(saved.partly[0].unreached, 0);
 }
 
+TEST_F(Damaged, AChangedFactIsLostOnceAndLeavesNoHoleBesides) {
+    SQLite::Database{place().string(), SQLite::OPEN_READWRITE}.exec(
+        "UPDATE fact SET row = row || 'x' WHERE shift = (SELECT min(shift) FROM fact) AND id = (SELECT id FROM fact "
+        "WHERE shift = (SELECT min(shift) FROM fact) ORDER BY id LIMIT 1 OFFSET 5)");
+    const auto saved = salvage(place(), folder_ / "saved");
+    ASSERT_EQ(saved.partly.size(), 1U);
+    EXPECT_EQ(saved.partly[0].facts, 1);
+    EXPECT_EQ(saved.partly[0].unreached, 0);
+    EXPECT_EQ(saved.readings, 120000);
+}
+
 TEST_F(Damaged, ASalvageOverwritesNothing) {
     std::ofstream{folder_ / "saved"} << "mine";
     EXPECT_THROW(salvage(place(), folder_ / "saved"), JournalError);
