@@ -3,6 +3,7 @@
 #include "app/commands.h"
 
 #include "core/journal/day_books.h"
+#include "core/ledger/trace.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -78,6 +79,15 @@ std::optional<int> bookAsked(const Journal& journal, const std::string& name) {
     if (name.empty() && years.size() == 1 && journal.shifts().empty())
         return years.front();
     return std::nullopt;
+}
+
+int refuseName(const Ledger& ledger, const std::string& name, std::string_view why, std::ostream& err) {
+    err << '"' << name << "\": " << why;
+    const auto names = namesLike(ledger, name);
+    for (const auto& like : names)
+        err << (&like == &names.front() ? " Was one of these meant? " : ", ") << like;
+    err << (names.empty() ? "\n" : ".\n");
+    return status::refused;
 }
 
 } // namespace panside

@@ -1,6 +1,7 @@
 #pragma once
 #include "core/files/text_file.h"
 #include "core/journal/journal.h"
+#include "core/ledger/ledger.h"
 
 #include <iosfwd>
 
@@ -17,5 +18,8 @@ std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name,
 
 // The year of the day book that was named, or the only one where there is no shift.
 std::optional<int> bookAsked(const Journal& journal, const std::string& name);
+
+// Says on `err` that nothing in the ledger has this name, and what there is that has one like it.
+int refuseName(const Ledger& ledger, const std::string& name, std::string_view why, std::ostream& err);
 
 } // namespace panside

@@ -111,14 +111,8 @@ int reportLedger(Journal& journal, const ReportRequest& request, Form form, std:
     const HouseLedger house{&journal};
     const Ledger& ledger = house.ledger();
     std::optional<std::size_t> lot;
-    if (!request.recall.empty() && !(lot = ledger.lotNamed(request.recall))) {
-        err << "\"" << request.recall << "\": no lot has this code.";
-        const auto names = namesLike(ledger, request.recall);
-        for (const auto& name : names)
-            err << (&name == &names.front() ? " Was one of these meant? " : ", ") << name;
-        err << (names.empty() ? "\n" : ".\n");
-        return status::refused;
-    }
+    if (!request.recall.empty() && !(lot = ledger.lotNamed(request.recall)))
+        return refuseName(ledger, request.recall, "no lot has this code.", err);
     const auto paper = [&](Units units) {
         return lot            ? recallOnPaper(ledger, *lot, units)
                : request.lots ? lotsOnPaper(ledger, units)

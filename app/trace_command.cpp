@@ -71,14 +71,8 @@ int traceCommand(const TraceRequest& request, std::ostream& out, std::ostream& e
         const auto journal = Journal::open(request.journal, Journal::Access::read);
         const HouseLedger house{&journal};
         const auto trace = traceOf(house.ledger(), request.name);
-        if (!trace) {
-            err << "\"" << request.name << "\": no lot, vessel or night is called so.";
-            const auto names = namesLike(house.ledger(), request.name);
-            for (const auto& name : names)
-                err << (&name == &names.front() ? " Was one of these meant? " : ", ") << name;
-            err << (names.empty() ? "\n" : ".\n");
-            return status::refused;
-        }
+        if (!trace)
+            return refuseName(house.ledger(), request.name, "no lot, vessel or night is called so.", err);
         if (request.json) {
             Json json = jsonOf(*trace);
             if (const auto vessel = house.ledger().vesselNamed(request.name); vessel && trace->kind != TraceKind::lot)

@@ -364,6 +364,15 @@ class BadInput(Place):
                      ":7:33: tank_level 2000000 cannot be true; kept, and not believed."):
             self.assertIn("wood.csv" + line, told)
 
+    def test_a_name_that_is_not_there_is_refused_with_those_like_it(self):
+        self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,40,gal,name=drum 7;kind=drum\n"
+                   "2027-03-01T07:00:00Z,bought,30,gal,what=syrup;vessel=drum 7;brix=66.9\n"
+                   "2027-03-02T07:00:00Z,packed,24,,lot=27-061;from=drum 7;size=1pt\n")
+        self.run_it("import", "--journal", "house.journal", "book.csv")
+        for words, like in ((("trace", "--journal", "house.journal", "drum 77"), "drum 7"),
+                            (("report", "--journal", "house.journal", "--recall", "27-062"), "27-061")):
+            self.assertIn(f"Was one of these meant? {like}", self.run_it(*words, status=1).stderr)
+
     def test_an_import_says_what_it_changes_for_packed_lots(self):
         head = "time,what,value,unit,detail\n"
         (self.folder / "book.csv").write_text(head + """2027-03-01T06:00:00Z,vessel,400,L,name=barrel;kind=hold
