@@ -29,15 +29,13 @@ void Course::absorb(const Fact& fact) {
                    [&](const DrawOpened&) {
                        if (repeatedDraw_.reopened())
                            return;
+                       if (meantShut())
+                           return shut(fact.at);
                        shutUnkeyed = false;
                        if (!openedAt)
                            openedAt = fact.at;
                    },
-                   [&](const DrawClosed&) {
-                       openedAt.reset();
-                       if (!shutUnkeyed)
-                           closedAt = fact.at;
-                   },
+                   [&](const DrawClosed&) { shut(fact.at); },
                    [&](const PanSwapped&) { swappedAt = fact.at; },
                    [&](const Crew& change) {
                        std::erase(crew, change.off);
@@ -51,6 +49,12 @@ void Course::absorb(const Fact& fact) {
                    [](const auto&) {},
                },
                fact.what);
+}
+
+void Course::shut(Instant at) {
+    openedAt.reset();
+    if (!shutUnkeyed)
+        closedAt = at;
 }
 
 void Course::seenShut(Instant at) {

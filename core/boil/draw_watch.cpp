@@ -3,6 +3,7 @@
 #include "core/boil/state.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -16,6 +17,7 @@ constexpr double times = 2, atLeast = 60; // of the longest; seconds
 constexpr double climbsFor = 90;          // s since the lowest
 constexpr double risesFor = 30;           // s that it has stood so far up,
 constexpr std::uint16_t fewestHigher = 2; // in so many readings at the least
+constexpr double longSilence = 600;       // s
 constexpr double wellUnder = 0.5;         // K under the mark: nobody draws that
 constexpr double wellOver = 0.2;          // K over the mark: drawing would have ended that
 
@@ -52,6 +54,10 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
     if (!pan || !mark || pan->at != fact.at || sensor.trust(fact.at) != Trust::good)
         return false;
     const double rise = pan->si - state.mark.offset(fact.at).kelvin() - water->waterBoils.kelvin();
+    // Nobody draws on through a silence of the probe that is longer than any draw of this crew's.
+    if (const Instant before = std::exchange(readAt_, fact.at);
+        before != Instant{} && secondsBetween(before, fact.at) > longSilence && lastsTooLong(fact.at))
+        return true;
     if (lowAt_ == Instant{} || rise < low_) {
         low_ = rise;
         lowAt_ = fact.at;

@@ -22,7 +22,7 @@ private:
     float longest_ = 0; // of the draws that were keyed, seconds; fades
     std::optional<Instant> openedAt_, climbsSince_;
     double low_ = 0; // kelvin over boiling water, since it was opened
-    Instant lowAt_{};
+    Instant lowAt_{}, readAt_{};
     std::uint16_t higher_ = 0; // readings since then that stood well over it
 };
 

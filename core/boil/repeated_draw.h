@@ -2,7 +2,9 @@
 #include "core/boil/day_vocabulary.h"
 #include "core/boil/fact.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <optional>
 
 namespace panside {
@@ -18,10 +20,16 @@ public:
     // Whether there is a draw or a volume in it that was not counted yet.
     static constexpr bool counts(Telling telling) { return telling == Telling::first || telling == Telling::measured; }
 
-    // To be given the facts by time. One draw is told again where it is shut again within a minute, without one opened
-    // between, and either tells no volume, or both the same into the same vessel. Two hands, one of which wrote it down
-    // later, have five minutes for the same volume and vessel.
+    // To be given the facts by time, readings too: they tell a key that was mistaken for the other. One draw is told
+    // again where it is shut again within a minute, without one opened between, and either tells no volume, or both the
+    // same into the same vessel. Two hands, one of which wrote it down later, have five minutes for the same volume and
+    // vessel.
     Telling hear(const Fact& fact) {
+        if (const auto* reading = std::get_if<Reading>(&fact.what)) {
+            if (reading->series == Series::syrup_pan)
+                follow(reading->si, fact.at);
+            return Telling::none;
+        }
         if (std::holds_alternative<ShiftEnd>(fact.what))
             return unkeyed();
         if (std::holds_alternative<DrawOpened>(fact.what))
@@ -29,6 +37,7 @@ public:
         const auto* closed = std::get_if<DrawClosed>(&fact.what);
         if (!closed)
             return Telling::none;
+        key_ = {fact.at, level_, level_, open_ ? Key::shut : Key::shutUnopened};
         open_.reset();
         const double apart = std::abs(secondsBetween(at_, fact.at));
         const bool twoHands = counted_ && apart > within && apart <= byTwoHands && (fact.entered || entered_) &&
@@ -55,11 +64,47 @@ public:
     }
     // The fact just heard, a draw that was opened, tells of the one that was open already.
     bool reopened() const { return reopened_; }
+    // It means that the draw was shut, and the key was the other's: nobody opens what is open, or has just been drawn,
+    // at a pan that has thinned since the last key and is at its thinnest.
+    bool meantShut() const { return meantShut_; }
     // The last draw that was shut, as all its tellings together say it; empty before the first.
     const DrawClosed& draw() const { return draw_; }
 
 private:
     static constexpr double within = 60, byTwoHands = 300; // seconds
+    // Common practice, no source: a draw takes the reading down by tenths of a kelvin at the least, and within minutes.
+    static constexpr double thinned = 0.3, atThinnest = 0.15, keyLag = 20, longestDraw = 1200; // K, K, s, s
+    static constexpr double smoothOver = 8;                                                    // s
+
+    struct Key {
+        Instant at{};
+        double level = 0, lowest = 0; // K that the syrup pan read at it, and at the least since
+        enum : std::uint8_t { none, opened, shut, shutUnopened } is = none;
+    };
+    void follow(double kelvin, Instant at) {
+        const double dt = std::max(0.0, secondsBetween(levelAt_, at));
+        level_ += level_ > 0 ? (kelvin - level_) * dt / (dt + smoothOver) : kelvin;
+        levelAt_ = at;
+        key_.lowest = std::min(key_.lowest, level_);
+    }
+    bool meansShut(const Fact& fact) const {
+        const double since = secondsBetween(key_.at, fact.at);
+        const bool mayBe =
+            (key_.is == Key::opened && open_ && since > within) || (key_.is == Key::shutUnopened && since > keyLag);
+        return mayBe && !fact.entered && since < longestDraw && secondsBetween(levelAt_, fact.at) < within &&
+               key_.level > 0 && level_ < key_.level - thinned && level_ < key_.lowest + atThinnest;
+    }
+    // One that was told with the key before, or counts now.
+    Telling shutByOther(Instant at) {
+        const bool counts = open_.has_value();
+        open_.reset();
+        if (counts)
+            draw_ = *(counted_ = DrawClosed{});
+        at_ = at;
+        entered_ = false;
+        key_.is = Key::shut;
+        return counts ? Telling::first : Telling::none;
+    }
 
     Telling unkeyed() {
         if (!open_)
@@ -70,9 +115,14 @@ private:
         return Telling::first;
     }
     Telling opened(const Fact& fact) {
+        reopened_ = false;
+        meantShut_ = meansShut(fact);
+        if (meantShut_)
+            return shutByOther(fact.at);
         reopened_ = open_ && secondsBetween(*open_, fact.at) <= (fact.entered ? byTwoHands : within);
         if (reopened_)
             return Telling::none;
+        key_ = {fact.at, level_, level_, Key::opened};
         const Telling before = unkeyed();
         if (!fact.entered)
             counted_.reset();
@@ -85,7 +135,10 @@ private:
     }
 
     std::optional<Instant> open_; // one that was opened and is not keyed shut
-    bool reopened_ = false;
+    bool reopened_ = false, meantShut_ = false;
+    double level_ = 0; // K that the syrup pan reads, freed of the boil's noise; 0: it does not
+    Instant levelAt_{};
+    Key key_;                           // the last of a draw
     std::optional<DrawClosed> counted_; // the last telling that counted since a draw was opened
     DrawClosed draw_;
     Instant at_{};

@@ -14,6 +14,27 @@ void shutByThePan(State& state) {
     state.forecast.absorb(state, shut);
 }
 
+// What a fact means, and how it was keyed: who counts draws hears the keys.
+void absorbMeant(State& state, const Fact& fact, const Fact& keyed) {
+    state.sensors.absorb(state, fact);
+    state.weather.absorb(state, fact);
+    state.trends.absorb(state, fact);
+    state.mark.absorb(state, fact);
+    state.ownDraw.absorb(state, fact);
+    if (state.drawWatch.seesShut(state, fact))
+        shutByThePan(state);
+    // A key that comes after the pan has told of it brings the volume and no more.
+    const bool late = std::holds_alternative<DrawClosed>(fact.what) && state.course.shutUnkeyed;
+    if (!late)
+        state.climb.absorb(state, fact);
+    state.fire.absorb(state, fact);
+    state.balance.absorb(state, keyed);
+    state.store.absorb(state, fact);
+    if (!late)
+        state.forecast.absorb(state, fact);
+    state.call.absorb(state, fact);
+}
+
 } // namespace
 
 void absorb(State& state, const Fact& fact) {
@@ -32,23 +53,8 @@ void absorbUnwatched(State& state, const Fact& fact) {
     if (const auto* set = std::get_if<Set>(&fact.what))
         state.settings.put(*set);
     state.course.absorb(fact);
-    state.sensors.absorb(state, fact);
-    state.weather.absorb(state, fact);
-    state.trends.absorb(state, fact);
-    state.mark.absorb(state, fact);
-    state.ownDraw.absorb(state, fact);
-    if (state.drawWatch.seesShut(state, fact))
-        shutByThePan(state);
-    // A key that comes after the pan has told of it brings the volume and no more.
-    const bool late = std::holds_alternative<DrawClosed>(fact.what) && state.course.shutUnkeyed;
-    if (!late)
-        state.climb.absorb(state, fact);
-    state.fire.absorb(state, fact);
-    state.balance.absorb(state, fact);
-    state.store.absorb(state, fact);
-    if (!late)
-        state.forecast.absorb(state, fact);
-    state.call.absorb(state, fact);
+    const bool otherKey = std::holds_alternative<DrawOpened>(fact.what) && state.course.meantShut();
+    otherKey ? absorbMeant(state, {fact.at, DrawClosed{}}, fact) : absorbMeant(state, fact, fact);
 }
 
 State apply(State state, const Fact& fact) {
