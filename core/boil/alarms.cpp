@@ -19,7 +19,8 @@ std::optional<RiseAgainst> riseAgainst(const State& state, Brix density, Instant
     const auto pan = state.sensors.of(Series::syrup_pan).value(now);
     const auto water = state.weather.boiling(now);
     const Probe* probe = state.sensors.of(Series::syrup_pan).active(now);
-    const bool leapt = probe && probe->leap(); // it may be true, and is no reason to be silent
+    // What leapt may be true, and is no reason to be silent.
+    const bool leapt = probe && probe->leap() && probe->reason(now) != Reason::plugsExchanged;
     if (!pan || !water || (state.sensors.of(Series::syrup_pan).trust(now) != Trust::good && !leapt))
         return std::nullopt;
     const auto mark =

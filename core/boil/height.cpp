@@ -22,6 +22,16 @@ bool isOther(Pressure pressure, std::optional<Pressure> usual, std::optional<Pre
 
 } // namespace
 
+bool isNoWeather(Pressure station, std::optional<Length> elevation) {
+    // The deepest lows and highest highs over land in the middle latitudes, and a height that is a little wrong; no
+    // maple is tapped higher. Common practice, no source.
+    constexpr Pressure furthest = Pressure::kilopascal(6);
+    constexpr Length highest = Length::metre(1500);
+    const auto most = standardAtmosphere(elevation.value_or(Length::metre(0))),
+               least = standardAtmosphere(elevation.value_or(highest));
+    return most && least && (station > *most + furthest || station < *least - furthest);
+}
+
 bool looksReduced(Pressure station, Length elevation, Pressure far) {
     return isOther(station, standardAtmosphere(elevation), standardAtmosphere(Length::metre(0)), far);
 }

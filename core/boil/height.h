@@ -18,6 +18,10 @@ inline constexpr Pressure askedAbout = Pressure::kilopascal(2), doubtedFrom = Pr
 // The same of a pressure for the sea that was likely read at this height.
 [[nodiscard]] bool looksUnreduced(Pressure seaLevel, Length elevation, Pressure far);
 
+// Further from the usual pressure than weather goes, at this height or, where it is not known, wherever sap is boiled:
+// another unit or another height, or a box that is stuck.
+[[nodiscard]] bool isNoWeather(Pressure station, std::optional<Length> elevation);
+
 // Between which temperatures water boils at a height, whatever the weather; nullopt where the height is out of range.
 struct BoilingBand {
     Temperature lowest, usual, highest;

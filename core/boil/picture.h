@@ -24,8 +24,10 @@ enum class Reason : std::uint8_t {
     inSteamOrFoam,
     wrongUnit,
     touchingPan,
-    outOfPan,    // far under boiling water while the rig boils
-    otherHeight, // a pressure that no weather makes at the height that is set
+    outOfPan,       // far under boiling water while the rig boils
+    plugsExchanged, // syrup pan and flue pan: the flue pan reads the hotter
+    otherHeight,    // a pressure that no weather makes at the height that is set
+    noWeather,      // one that none makes there, whatever it was reduced to
     notYetRead,
     // a figure
     noPressure,   // no barometer, and no water check

@@ -99,7 +99,8 @@ void Probe::addSample(const ReadingRow& row, double si, Unit unit, Instant at, c
     held_ = static_cast<float>(secondsBetween(digit_.unchangedSince(), at));
     if (hasDigits && !byHand())
         digit_.addSample(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
-    otherHeightSince_ = around.otherHeight ? std::optional{otherHeightSince_.value_or(at)} : std::nullopt;
+    height_ = around.height;
+    heightSince_ = height_ != Reason::none ? std::optional{heightSince_.value_or(at)} : std::nullopt;
     if (si < row.lowest || si > row.highest) {
         refuse(wrongUnitLikely(row, si, unit) ? Reason::wrongUnit : Reason::outsidePhysics, si, at);
         return;
@@ -232,12 +233,13 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate, cons
     if (pendings_ < 2 || since < implausibleFor)
         return;
     // Out of foam it comes back up from steam to where it was: that is no metal.
-    if (row.series == Series::syrup_pan && !steamSince_ && !underBoiling_.stands() && si - x_ > 2.5 &&
-        si > high_ + 1.2 && si > highest_ + 0.8 && std::abs(v_) < 0.05) {
+    if (row.series == Series::syrup_pan && !steamSince_ && !underBoiling_.stands() && !exchangedSince_ &&
+        si - x_ > 2.5 && si > high_ + 1.2 && si > highest_ + 0.8 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;
     } else
         watchLeap(row, si, around);
+    jump_ = {pendingSince_, x_, si};
     const Sample first = pending_[0];
     const double over = secondsBetween(first.at, at);
     const double slope = over > 0 ? (si - first.si) / over : 0;
@@ -320,6 +322,8 @@ void Probe::follow(const ReadingRow& row, double si, Instant at, const Around& a
     believedAt_ = at;
 }
 
+ExchangedPlugs::Pan Probe::asPan(Instant at) const { return {x_, jump_, started_ && reason(at) == Reason::none}; }
+
 void Probe::compare(const Probe& other) {
     if (!started_ || !other.started_ ||
         secondsBetween(other.believedAt_, believedAt_) > 3 * std::max(1.0, other.spacing()))
@@ -334,6 +338,8 @@ Reason Probe::reason(Instant now) const {
     if (silent(now))
         return Reason::silent;
     const bool nowhere = refusal_ == Reason::outsidePhysics || refusal_ == Reason::wrongUnit;
+    if (exchangedSince_ && !nowhere)
+        return Reason::plugsExchanged;
     if (implausibleSince_ && refusal_ != Reason::none && (nowhere || !underBoiling_.stands()) &&
         secondsBetween(*implausibleSince_, now) >= implausibleFor)
         return refusal_;
@@ -341,8 +347,8 @@ Reason Probe::reason(Instant now) const {
         return underBoiling_.otherUnit() ? Reason::wrongUnit : Reason::outOfPan;
     if (stuck())
         return Reason::stuck;
-    if (otherHeightSince_)
-        return Reason::otherHeight;
+    if (height_ != Reason::none)
+        return height_;
     if (jumping_)
         return Reason::jumping;
     if (touchingSince_)
@@ -377,8 +383,11 @@ Instant Probe::reasonSince(Instant now) const {
         return unchangedSince();
     case Reason::outOfPan:
         return *underBoiling_.since();
+    case Reason::plugsExchanged:
+        return *exchangedSince_;
     case Reason::otherHeight:
-        return *otherHeightSince_;
+    case Reason::noWeather:
+        return *heightSince_;
     case Reason::jumping:
         return jumpingSince_;
     case Reason::touchingPan:

@@ -12,14 +12,17 @@ namespace {
 // Where nothing tells where water boils: high up, under a deep low.
 constexpr Temperature lowestBoil = Temperature::celsius(96);
 
-// A pressure reduced to sea level that was taken for one read here, or the other way round.
-bool isOfOtherHeight(const Settings& settings, const Reading& reading) {
+// A pressure reduced to sea level that was taken for one read here, or the other way round; or one that is read
+// nowhere.
+Reason ofHeight(const Settings& settings, const Reading& reading) {
     const auto elevation = settings.elevation();
-    if (!elevation)
-        return false;
-    if (reading.series == Series::pressure)
-        return looksReduced(reading.pressure() - settings.pressureOffset(), *elevation, doubtedFrom);
-    return reading.series == Series::sea_level_pressure && looksUnreduced(reading.pressure(), *elevation, doubtedFrom);
+    const bool station = reading.series == Series::pressure;
+    if (!station && reading.series != Series::sea_level_pressure)
+        return Reason::none;
+    const Pressure read = station ? reading.pressure() - settings.pressureOffset() : reading.pressure();
+    if (elevation && (station ? looksReduced : looksUnreduced)(read, *elevation, doubtedFrom))
+        return Reason::otherHeight;
+    return isNoWeather(read, station ? elevation : Length::metre(0)) ? Reason::noWeather : Reason::none;
 }
 
 } // namespace
@@ -167,14 +170,26 @@ void Sensors::absorb(const State& state, const Fact& fact) {
             around.waterBoils = (water->waterBoils + state.mark.offset(fact.at)).kelvin();
     if (reading->series == Series::syrup_pan || reading->series == Series::flue_pan)
         around.pan = aroundPan(state, probe, reading->series, fact.at);
-    around.otherHeight = isOfOtherHeight(state.settings, *reading);
+    around.height = ofHeight(state.settings, *reading);
     if (probe.last() && secondsBetween(probe.unchangedSince(), fact.at) > 30)
         around.othersMove = otherMoved(probe);
     probe.addSample(rowOf(reading->series), reading->si, reading->unit, fact.at, around);
+    if (reading->series == Series::syrup_pan || reading->series == Series::flue_pan)
+        watchPlugs(around.pan.boils, fact.at);
     const Probe* first = sensor.first();
     if (first != &probe && !probe.byHand() && first->trust(fact.at) == Trust::good &&
         probe.trust(fact.at) == Trust::good)
         probe.compare(*first);
+}
+
+void Sensors::watchPlugs(double boils, Instant at) {
+    Probe* syrup = sensors_[static_cast<std::size_t>(Series::syrup_pan)].first();
+    Probe* flue = sensors_[static_cast<std::size_t>(Series::flue_pan)].first();
+    if (!syrup || !flue || syrup->byHand() || flue->byHand() || syrup->silent(at) || flue->silent(at))
+        return;
+    plugs_.addSample(syrup->asPan(at), flue->asPan(at), boils, at);
+    syrup->exchanged(plugs_.since(), plugs_.surelySince());
+    flue->exchanged(plugs_.since(), {}); // one alarm tells of both
 }
 
 void Sensors::show(const State&, Instant now, Picture& picture) const {

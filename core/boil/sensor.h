@@ -1,4 +1,5 @@
 #pragma once
+#include "core/boil/exchanged_plugs.h"
 #include "core/boil/fact.h"
 #include "core/boil/last_digit.h"
 #include "core/boil/pan_doubt.h"
@@ -7,6 +8,7 @@
 
 #include <array>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace panside {
@@ -27,7 +29,7 @@ public:
         bool handsAtPan = false;          // syrup is drawn or was just now, or hands were at the pan
         std::optional<double> waterBoils; // kelvin, on this probe's scale
         PanDoubt::Around pan;             // of a pan's probe
-        bool otherHeight = false;         // no weather makes this pressure at the height that is set
+        Reason height = Reason::none;     // why no weather makes this pressure at the height that is set
     };
     void addSample(const ReadingRow& row, double si, Unit unit, Instant at, const Around& around);
     // Hands were at the pan: another stands there, or what it reads was held against a hydrometer.
@@ -52,8 +54,16 @@ public:
     std::uint32_t pauses() const { return pauses_; }
     // Since when it has been outside physics, changed faster than it can, or read what no pan can; nullopt: it is not.
     std::optional<Instant> implausibleSince() const {
-        return implausibleSince_ ? implausibleSince_ : underBoiling_.surelySince();
+        return implausibleSince_  ? implausibleSince_
+               : exchangedSurely_ ? exchangedSurely_
+                                  : underBoiling_.surelySince();
     }
+    // Its plug stands in another's place since then; `surely`: no error of two probes explains it.
+    void exchanged(std::optional<Instant> since, std::optional<Instant> surely) {
+        exchangedSince_ = since;
+        exchangedSurely_ = surely;
+    }
+    ExchangedPlugs::Pan asPan(Instant at) const;
     Instant unchangedSince() const { return digit_.unchangedSince(); }
 
     Trust trust(Instant now) const;
@@ -106,6 +116,8 @@ private:
     double pendedFirst_ = 0;
     float held_ = 0; // seconds that it had shown the same to the last digit, before this sample
     std::optional<Leap> leap_;
+    std::optional<ExchangedPlugs::Jump> jump_;
+    std::optional<Instant> exchangedSince_, exchangedSurely_;
     Instant first_{};
     Instant pendingSince_{};
     Reason refusal_ = Reason::none;
@@ -121,7 +133,8 @@ private:
     double highest_ = 0; // that it stood at for half a minute, in this pan
     PanDoubt underBoiling_;
     LastDigit digit_;
-    std::optional<Instant> otherHeightSince_;
+    Reason height_ = Reason::none; // of a pressure
+    std::optional<Instant> heightSince_;
 };
 
 // One reading: the probe that gives it, and those that stand in for it.
@@ -149,6 +162,7 @@ private:
     friend class Sensors;
     Probe& probe(const std::string& name, Series series);
     const Probe* first() const;
+    Probe* first() { return const_cast<Probe*>(std::as_const(*this).first()); }
 
     std::vector<Probe> probes_;
 };
@@ -165,9 +179,11 @@ private:
     bool otherMoved(const Probe& probe) const;
     PanDoubt::Around aroundPan(const State& state, const Probe& probe, Series series, Instant at) const;
     PanDoubt::Fire fire(const State& state, double boils, Instant at) const;
+    void watchPlugs(double boils, Instant at);
 
     std::array<Sensor, seriesCount> sensors_;
     std::optional<Instant> handsAt_; // at the syrup pan: a check, another pan
+    ExchangedPlugs plugs_;           // of the first probes in the two pans
 };
 
 } // namespace panside

@@ -59,6 +59,8 @@ void Weather::takeBarometer(const State& state, Instant at) {
         return;
     // What it said before it was in doubt holds on, and ages.
     const Sensor& sensor = state.sensors.of(Series::pressure);
+    if (sensor.reason(at) == Reason::noWeather)
+        return;
     if (sensor.reason(at) == Reason::otherHeight) {
         suspect_ = boiling;
     } else if (sensor.trust(at) == Trust::good || !barometer_) {
@@ -71,6 +73,8 @@ void Weather::takeReport(const State& state) {
     const auto elevation = state.settings.elevation();
     if (!reported_ || !elevation)
         return;
+    if (isNoWeather(*reported_, Length::metre(0)))
+        return report_.reset();
     std::optional<Temperature> air;
     if (const auto read = state.sensors.of(Series::air).value(state.now);
         read && secondsBetween(read->at, state.now) < 3 * 3600)
@@ -87,6 +91,8 @@ void Weather::takeHeight(const State& state) {
     const auto elevation = state.settings.elevation();
     if (elevation && barometer_ && looksReduced(*barometer_->pressure, *elevation, doubtedFrom))
         suspect_ = std::exchange(barometer_, std::nullopt);
+    if (barometer_ && isNoWeather(*barometer_->pressure, elevation))
+        barometer_.reset();
     const auto band = elevation ? boilingBand(*elevation) : std::nullopt;
     if (!band || !check_ || checkBorneOut_)
         return;

@@ -1272,6 +1272,14 @@
         <translation>ramenée au niveau de la mer?</translation>
     </message>
     <message>
+        <source>no such weather: unit or height?</source>
+        <translation>aucun temps pareil: unité ou altitude?</translation>
+    </message>
+    <message>
+        <source>plugs exchanged?</source>
+        <translation>fiches interverties?</translation>
+    </message>
+    <message>
         <source>too near boiling water</source>
         <translation>trop près de l'eau bouillante</translation>
     </message>
