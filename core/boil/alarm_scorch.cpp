@@ -90,6 +90,17 @@ Left dryByLevel(const State& state, Series series, Instant now, bool standing) {
     return shallow ? std::min(lasts, soon) : lasts;
 }
 
+// The syrup pan stands as deep as it should: it does not run dry.
+std::optional<Ground> deepPan(const State& state, Instant now) {
+    const Sensor& sensor = state.sensors.of(Series::pan_level);
+    const auto level = sensor.value(now);
+    const auto depth = state.settings.runningDepth();
+    const auto usual = depth ? depth : state.trends.usualLevel(Series::pan_level);
+    if (!level || !usual || sensor.trust(now) != Trust::good || level->si < 0.7 * usual->metre())
+        return std::nullopt;
+    return Ground{GroundKind::levelHolds, Length::metre(level->si), *usual, Series::pan_level};
+}
+
 // From sap that has stopped running in, where no level is read: what stands in the pans over what boils off.
 Left dryByFeed(const State& state, Instant now) {
     const auto inflow = state.trends.inflow();
@@ -102,7 +113,11 @@ Left dryByFeed(const State& state, Instant now) {
     if (depth && flue && syrup)
         lasts = std::max(0.0, depth->metre() - asGoodAsDry) * (flue->squareMetre() + syrup->squareMetre()) /
                 (1.25 * inflow->usual.si());
-    return std::max(0.0, lasts - secondsBetween(inflow->stoodSince, now));
+    const double stood = secondsBetween(inflow->stoodSince, now);
+    // The syrup pan is fed out of the flue pan, and falls once that is dry. If it does not, sap runs in after all, and
+    // it is the tank's gauge that stands.
+    constexpr double runsOn = 600;
+    return stood > 2 * lasts + runsOn && deepPan(state, now) ? std::nullopt : Left{std::max(0.0, lasts - stood)};
 }
 
 // From the pan probe alone, while they go on drawing: no level and no feed, but the sugar races back to the mark.
@@ -188,17 +203,6 @@ Ground denseGround(const State& state, Instant now) {
     const double limit = boilingRise(Brix::degrees(75), water.forModel).value_or(TemperatureDifference{}).kelvin();
     return {rise >= limit ? GroundKind::riseOver75 : GroundKind::riseRunsAway, TemperatureDifference::kelvin(rise),
             TemperatureDifference::kelvin(limit)};
-}
-
-// The syrup pan stands as deep as it should: it does not run dry.
-std::optional<Ground> deepPan(const State& state, Instant now) {
-    const Sensor& sensor = state.sensors.of(Series::pan_level);
-    const auto level = sensor.value(now);
-    const auto depth = state.settings.runningDepth();
-    const auto usual = depth ? depth : state.trends.usualLevel(Series::pan_level);
-    if (!level || !usual || sensor.trust(now) != Trust::good || level->si < 0.7 * usual->metre())
-        return std::nullopt;
-    return Ground{GroundKind::levelHolds, Length::metre(level->si), *usual, Series::pan_level};
 }
 
 } // namespace

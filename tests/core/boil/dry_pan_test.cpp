@@ -65,6 +65,18 @@ TEST(DryPan, ALevelThatFallsIsEnoughWithNothingElseReadNorKnown) {
     }
 }
 
+// The tank's gauge stands, and the syrup pan is as deep as ever long after the flue pan would have been dry: sap runs
+// in.
+TEST(DryPan, ThatStaysFullForLongIsNone) {
+    DryingPan pan;
+    pan.levelRead = pan.tankRead = true;
+    pan.run(1800, true);
+    pan.run(3600, false);
+    const auto scorch = stood(pan.rows, Alarm::scorch_risk);
+    EXPECT_GT(scorch.first, 1800);
+    EXPECT_LT(scorch.last, 1800 + 2000);
+}
+
 TEST(DryPan, AFluePanThatFallsIsCalledToo) {
     DryingPan pan;
     pan.run(1, true);
