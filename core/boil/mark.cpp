@@ -16,6 +16,9 @@ constexpr double leastTold = 0.15;    // K over boiling water: under it what boi
 // The reading at which syrup is reached creeps up by tenths of a kelvin in a boil, as scale grows (common practice, no
 // source). Counted from a check on, for as long as one can be believed to stand for the pan.
 constexpr double creepPerHour = 0.015, creepStep = 600, creepFor = 3 * 3600;
+// A lead that takes water, or much niter, creeps by several times as much: what no check has borne out for hours is so
+// much in doubt.
+constexpr double uncheckedPerHour = 0.06; // K
 
 // What is in doubt no check is held against, but for what leapt: the check tells where it stands. Kelvin over boiling
 // water, as it came: the sensor's filter would carry a slope across a draw.
@@ -150,7 +153,9 @@ void Mark::takeWater(const State& state, const WaterCheck& check, Instant at) {
 TemperatureDifference Mark::offsetSd(Instant now) const {
     MarkBelief aged = belief_;
     aged.age(lastAged_ ? secondsBetween(*lastAged_, now) : 0);
-    return TemperatureDifference::kelvin(std::sqrt(aged.variance(onWaterCheck_) + untold_.common() + square(slip_)));
+    const double unchecked = learntAt_ ? uncheckedPerHour * std::max(0.0, secondsBetween(*learntAt_, now)) / 3600 : 0;
+    return TemperatureDifference::kelvin(
+        std::sqrt(aged.variance(onWaterCheck_) + untold_.common() + square(slip_) + square(unchecked)));
 }
 
 double Mark::sdAfterCheck(Instant now) const {
@@ -185,8 +190,10 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
         picture.targetUncertainty = with(offsetSd(now).kelvin());
         picture.targetUncertaintyAfterCheck = with(sdAfterCheck(now));
     }
-    // What is read on the bench has no rise; and so near boiling water none says how sweet it is.
-    if (state.sensors.of(Series::syrup_pan).reason(now) == Reason::outOfPan) {
+    // What is read on the bench, or in the other pan, has no rise here; so near boiling water none says how sweet it
+    // is.
+    const Reason reason = state.sensors.of(Series::syrup_pan).reason(now);
+    if (reason == Reason::outOfPan || reason == Reason::plugsExchanged) {
         for (const Shown field : {Shown::riseC, Shown::brix})
             picture.why.push_back({field, Reason::panReadingDoubtful});
     } else if (picture.syrupPan) {

@@ -44,6 +44,7 @@ private:
     CheckRemark slipOf(const State& state, const DensityCheck& check, double kelvin, double variance,
                        double surprise) const;
     bool isDisbelieved(const State& state, const DensityCheck& check, const Read& read, double seen, double variance);
+    double fallsBehind(const State& state, Instant taken) const;
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;

@@ -23,6 +23,10 @@ constexpr double readingSd = 0.045; // K, of the smoothed reading that a check i
 // What is in the cup the probe shows so much later: a probe in its pocket follows the pan some 8 s behind (common
 // practice, no source). In a draw that thins by a kelvin a minute that is 0.13 K.
 constexpr std::chrono::seconds cupLag{8};
+// A boil stirs a reading by hundredths of a kelvin at the least (common practice, no source): one that is smoother is
+// damped, deep in its pocket or in its own sums, and follows by anything up to a minute and more. One that is read
+// seldom may be a mean of what lies between.
+constexpr double smooth = 0.008, dampedLag = 45; // K, s
 // A cup is dipped, carried, read and typed: where nobody said when it was dipped, so many seconds before (common
 // practice, no source), and how likely.
 struct SampleAge {
@@ -72,6 +76,10 @@ bool isImpossible(double seen, double off) { return std::abs(seen) > mostOff && 
 // Between readings by hand the pan climbs on: the last one before a draw is too low for the syrup in the cup.
 std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressure pressure) const {
     const double away = trace_.away(taken);
+    // Where its probe is in doubt nobody knows what stood there: what the model goes on from is old.
+    const Sensor& sensor = state.sensors.of(Series::syrup_pan);
+    if (away > slow && sensor.trust(state.now) == Trust::doubtful && !sensor.byHand(state.now))
+        return std::nullopt;
     if (away > slow)
         if (const auto expected = state.forecast.expected(taken, pressure))
             return Read{expected->rise.kelvin(), std::hypot(expected->sd.kelvin(), unreadSd), square(unreadSd)};
@@ -183,6 +191,17 @@ bool Mark::isDisbelieved(const State& state, const DensityCheck& check, const Re
     return true;
 }
 
+// By how much a probe that lags may show another liquid than the cup's, kelvin; the same with each cup.
+double Mark::fallsBehind(const State& state, Instant taken) const {
+    const Probe* probe = state.sensors.of(Series::syrup_pan).active(state.now);
+    if (!probe || probe->byHand())
+        return 0;
+    const double spacing = probe->spacing();
+    const double lag = spacing > slow ? spacing / 2 : probe->noise() < smooth ? dampedLag : 0;
+    const Instant later = std::min(state.now, taken + std::chrono::seconds{60});
+    return lag * std::max(trace_.moved(taken), trace_.moved(later)) / 60;
+}
+
 CheckFate Mark::learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at) {
     const auto water = state.weather.boiling(at);
     if (!water)
@@ -195,9 +214,10 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     if (!rise)
         return CheckFate::unreadable;
     const double seen = read->kelvin - rise->kelvin();
-    const double lag = check.drawn ? trace_.moved(taken) * dipSeconds / 60 : 0;
-    double variance =
-        square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(lag) + square(read->sd);
+    const double dip = check.drawn ? trace_.moved(taken) * dipSeconds / 60 : 0;
+    const double behind = fallsBehind(state, taken);
+    double variance = square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(dip) +
+                      square(behind) + square(read->sd);
     came_->apart = TemperatureDifference::kelvin(seen);
     came_->apartSd = TemperatureDifference::kelvin(std::sqrt(variance));
     const auto weights = weightsOf(!water->pressure, check.with);
@@ -217,7 +237,7 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     slip_ = 0;
     lean(belief_.off(weights, seen), belief_.spread(weights, variance));
     belief_.learn(weights, seen, variance);
-    untold_.add(1 / variance, read->alike);
+    untold_.add(1 / variance, read->alike + square(behind));
     if (check.with == Instrument::hydrometer)
         creep_.addSample(at, seen, std::sqrt(variance));
     ++checks_;

@@ -91,6 +91,50 @@ TEST(ACheck, ThatIsDisbelievedWidensTheDoubt) {
     EXPECT_GT(contradict.targetUncertainty->kelvin(), 2 * agree.targetUncertainty->kelvin());
 }
 
+// A probe deep in its pocket, a minute behind and as smooth as no boil is; each draw thins by more than a kelvin a
+// minute. What it shows of a cup is another liquid.
+TEST(ACheck, OfAProbeThatIsDampedIsDoubtedByWhatItMayBeBehind) {
+    for (const double lag : {30.0, 60.0, 90.0}) {
+        test::Rows rows;
+        const BoilLog boil;
+        double shown = boil.boils(61);
+        int now = 0;
+        const auto climb = [&](double from, double to, int seconds) {
+            for (int t = 0; t < seconds; ++t, ++now) {
+                shown += (boil.boils(from + (to - from) * t / seconds) - shown) / lag;
+                if (now % 30 == 0)
+                    rows.read(now, "pressure", 101.325, "kPa");
+                rows.read(now, "syrup_pan", shown + test::noise(now, 0.002), "degC");
+            }
+        };
+        rows.add(0, "lit,,,");
+        for (int i = 0; i < 4; ++i) {
+            climb(58, 67.5, 900);
+            rows.add(now, "draw_open,,,");
+            const int dipped = now + 40;
+            climb(67.5, 58, 80);
+            rows.add(now, "draw_close,3,L,");
+            rows.add(now, fmt::format("density_check,{:.2f},brix,temp=20degC;cal=20degC;drawn={}", 67.5 - 9.5 * 40 / 80,
+                                      textOf(test::noon + Duration{dipped})));
+        }
+        const Picture after = rows.at(now);
+        EXPECT_LT(std::abs(after.probeOffset.kelvin()), 2 * after.targetUncertainty->kelvin()) << lag;
+    }
+}
+
+// Three checks that agree, and then none for hours: leads creep.
+TEST(ACheck, ThatIsHoursOldBearsOutLess) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i) {
+        log.hold(66.9, 600);
+        log.rows.add(log.now, "density_check,66.9,brix,temp=20degC;cal=20degC");
+    }
+    const double then = log.rows.at(log.now).targetUncertainty->kelvin();
+    EXPECT_LT(then, 0.12);
+    EXPECT_LT(log.rows.at(log.now + 1800).targetUncertainty->kelvin(), then + 0.02);
+    EXPECT_GT(log.rows.at(log.now + 4 * 3600).targetUncertainty->kelvin(), std::hypot(then, 0.2));
+}
+
 // A refractometer is corrected from 10 to 30 degC and no further; off the pan it is no measure (extension's advice).
 TEST(ACheck, OffAHotPrismIsSaidToBeOne) {
     const auto with = [](const char* detail) {
