@@ -37,7 +37,9 @@ public:
         const auto* closed = std::get_if<DrawClosed>(&fact.what);
         if (!closed)
             return Telling::none;
-        key_ = {fact.at, level_, level_, open_ ? Key::shut : Key::shutUnopened};
+        // No draw thickens: one that was opened so far under this was none.
+        const bool drawn = open_ && !(key_.is == Key::opened && key_.level > 0 && level_ > key_.level + thinned);
+        key_ = {fact.at, level_, level_, drawn ? Key::shut : Key::shutUnopened};
         open_.reset();
         const double apart = std::abs(secondsBetween(at_, fact.at));
         const bool twoHands = counted_ && apart > within && apart <= byTwoHands && (fact.entered || entered_) &&

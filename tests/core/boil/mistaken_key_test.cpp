@@ -45,6 +45,15 @@ TEST(AMistakenKey, OfKeysExchangedTheOneThatOpensShuts) {
     EXPECT_EQ(test::stood(night.log.rows, Alarm::draw_overdue).times, 0);
 }
 
+// Also where the first of them, of a draw that hardly thinned, did not show it.
+TEST(AMistakenKey, OfKeysExchangedIsFoundAtTheNextDraw) {
+    Draws night;
+    night.log.climb(61, 65, 800);
+    night.log.rows.add(night.log.now, "draw_open,,,");
+    night.draw("draw_close,3,L,", "draw_open,,,");
+    EXPECT_FALSE(night.log.picture().drawing);
+}
+
 // Right keys are believed: also where the last draw was never keyed shut, or a close was keyed alone.
 TEST(AMistakenKey, IsNoneAtThePansMark) {
     Draws night;
