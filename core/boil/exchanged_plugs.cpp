@@ -37,6 +37,10 @@ void ExchangedPlugs::addSample(const Pan& syrup, const Pan& flue, double boils, 
     heardAt_ = at;
     if (!since_ && syrup.jump && flue.jump && changedPlaces(*syrup.jump, *flue.jump, at))
         return begin(at, true);
+    if (flue.jump && flue.jump->at != leapAt_) {
+        leapAt_ = flue.jump->at;
+        leapt_ += flue.jump->to - flue.jump->from;
+    }
     if (std::min(syrup.kelvin, flue.kelvin) < boils - boilsDownTo)
         return backSince_.reset();
     const double by = flue.kelvin - syrup.kelvin;
@@ -47,7 +51,7 @@ void ExchangedPlugs::addSample(const Pan& syrup, const Pan& flue, double boils, 
         if (backSince_ && secondsBetween(*backSince_, at) >= hotterFor)
             *this = {};
     } else if (syrup.believed && flue.believed) {
-        hotter_ = std::max(0.0, hotter_ + (by - probesDiffer) * dt);
+        hotter_ = std::max(0.0, hotter_ + (by - std::max(0.0, leapt_) - probesDiffer) * dt);
         if (hotter_ >= hotterEnough)
             begin(at, by > noError);
     }

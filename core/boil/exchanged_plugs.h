@@ -31,6 +31,8 @@ public:
 private:
     void begin(Instant at, bool surely);
 
+    double leapt_ = 0; // of the flue pan alone: a probe that came to stand on metal, or another; kelvin
+    std::optional<Instant> leapAt_;
     double hotter_ = 0; // by how much, and for how long, the flue pan was; kelvin seconds
     std::optional<Instant> heardAt_, backSince_, since_, surelySince_;
 };

@@ -89,6 +89,11 @@ TEST(ExchangedPlugs, AreNotSeenWhereThePansAreAlike) {
     EXPECT_TRUE(pans.bothGood());
     pans.climb(10, 67, 2400);
     EXPECT_TRUE(pans.bothGood());
+    pans.flueHigh = 4; // its probe came to lean on the metal
+    pans.go(67, 12, 30);
+    pans.go(45, 12, 1200);
+    EXPECT_NE(pans.reason(Series::syrup_pan), Reason::plugsExchanged);
+    pans.flueHigh = 0.5;
     for (int i = 0; i < 5; ++i) {
         pans.go(40, 12, 300); // let thin sap forward at once
         EXPECT_TRUE(pans.reason(Series::flue_pan) == Reason::none) << i;
