@@ -102,6 +102,11 @@ Condition stackHot(const State& state, Series, Instant now, bool standing) {
         ground = {GroundKind::stackOverSeen, ground.seen, std::max(Temperature::kelvin(seen + margin), least)};
     }
     Condition condition{stack->si > std::get<Temperature>(ground.limit).kelvin() - (standing ? deadband : 0)};
+    // Flue gas never stands still: what does may be an open thermocouple that shows the top of its scale.
+    constexpr double stands = 20, spacings = 1.5;
+    const Probe* probe = state.sensors.of(Series::stack).active(now);
+    condition.doubtful =
+        probe && secondsBetween(probe->unchangedSince(), now) > std::max(stands, spacings * probe->spacing());
     condition.grounds.add(ground);
     return condition;
 }
@@ -250,7 +255,7 @@ constexpr std::uint16_t danger = bits(syrup_pan, pan_level, flue_level, feed_flo
 constexpr std::array<AlarmRow, alarmCount> table{{
     {Alarm::scorch_risk, "scorch_risk", Priority::high, 3, 3, 45, 0, false, danger, scorchRisk},
     {Alarm::pan_low, "pan_low", Priority::high, 10, 10, 2, 0, false, bits(pan_level), panLow},
-    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 30, 10, 0, false, bits(stack), stackHot},
+    {Alarm::stack_hot, "stack_hot", Priority::high, 30, 120, 10, 0, false, bits(stack), stackHot},
     {Alarm::filter_pressure_high, "filter_pressure_high", Priority::high, 2, 2, 2, 0, false, bits(filter_pressure),
      filterPressureHigh},
     {Alarm::probe_silent, "probe_silent", Priority::medium, 0, 0, 0, 0, true, 0, probeSilent},

@@ -30,8 +30,8 @@ double LastDigit::limit() const {
         return stuckFor;
     // One that never moved yet shows by its figure that its steps may be whole or half ones.
     const double step = step_ > 0 ? step_ : isWhole(last_) ? 1 : isWhole(2 * last_) ? 0.5 : 0;
-    const bool coarse = step >= coarseStep;
-    if (blocks_ < fewestBlocks || step >= wholeStep)
+    const bool coarse = step >= coarseStep && !flickers_;
+    if (blocks_ < fewestBlocks || (step >= wholeStep && coarse))
         return coarse ? step / slowestFirstClimb : unknownHabit * stuckFor;
     // A noise that flickers between two coarse steps makes stretches of short holds: the longest of all counts there.
     const double atRest =
@@ -56,6 +56,7 @@ void LastDigit::holdEnds(double held, Instant at) {
 void LastDigit::addSample(double shown, Instant at, double spacing, const Around& around) {
     const bool silence = unchanged_ > 0 && secondsBetween(heardAt_, at) > std::max(5.0, missedSamples * spacing);
     heardAt_ = at;
+    flickers_ = around.flickers;
     const bool frozenOn = stuck_ && shown == last_ && silence; // it speaks again, and says the same
     if (unchanged_ == 0 || ((silence || !around.boiling) && !frozenOn)) {
         // A hold with a silence or a cold pan in it tells no habit, nor does the stretch it is in.

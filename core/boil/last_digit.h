@@ -12,8 +12,9 @@ namespace panside {
 class LastDigit {
 public:
     struct Around {
-        bool boiling;    // only what boils must move
-        bool othersMove; // over a fire, since this one last did: what coarse steps are held against
+        bool boiling;          // only what boils must move
+        bool othersMove;       // over a fire, since this one last did: what coarse steps are held against
+        bool flickers = false; // flue gas: by whole degrees even, where liquid stands
     };
     // `shown` in the unit it came in, `spacing` seconds between samples as usual.
     void addSample(double shown, Instant at, double spacing, const Around& around);
@@ -34,7 +35,7 @@ private:
     std::array<float, blocksKept> longest_{};
     float longestNow_ = 0;
     std::uint16_t blocks_ = 0;
-    bool stuck_ = false;
+    bool stuck_ = false, flickers_ = false;
 };
 
 } // namespace panside

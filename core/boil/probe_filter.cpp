@@ -98,7 +98,8 @@ void Probe::addSample(const ReadingRow& row, double si, Unit unit, Instant at, c
         row.series == Series::syrup_pan || row.series == Series::flue_pan || row.series == Series::stack;
     held_ = static_cast<float>(secondsBetween(digit_.unchangedSince(), at));
     if (hasDigits && !byHand())
-        digit_.addSample(fromSi(si, unit), at, spacing(), {around.boiling, around.othersMove && around.firing});
+        digit_.addSample(fromSi(si, unit), at, spacing(),
+                         {around.boiling, around.othersMove && around.firing, row.series == Series::stack});
     height_ = around.height;
     heightSince_ = height_ != Reason::none ? std::optional{heightSince_.value_or(at)} : std::nullopt;
     if (si < row.lowest || si > row.highest) {

@@ -112,5 +112,29 @@ TEST(LastDigit, AFrozenProbeThatWasSilentIsFrozenStill) {
     EXPECT_TRUE(stands(log.at(freeze + 205), Alarm::probe_stuck));
 }
 
+// By whole degrees: an open thermocouple drives its meter to the top of the scale, and a fire that runs away does not
+// stand still.
+TEST(LastDigit, OfAStackThatStandsAtTheTopOfItsScaleIsNoHotFire) {
+    for (const bool open : {true, false}) {
+        test::BoilLog boil;
+        test::Rows rows;
+        rows.add(0, "lit,,,");
+        for (int t = 0; t < 2400; ++t) {
+            if (t % 30 == 0)
+                rows.read(t, "pressure", 101.325, "kPa");
+            if (t % 480 == 0)
+                rows.add(t, "fired,,,");
+            rows.read(t, "syrup_pan", boil.boils(64) + test::noise(t, 0.05), "degC");
+            const double burns = open ? 1000 : 350 + std::min(650.0, 5.0 * (t - 1800));
+            rows.read(t, "stack", open && t >= 1800 ? burns : std::round((t < 1800 ? 350 : burns) + test::noise(t, 8)),
+                      "degC");
+        }
+        const auto hot = test::stood(rows, Alarm::stack_hot);
+        EXPECT_EQ(hot.times, open ? 0 : 1);
+        EXPECT_EQ(test::stands(rows.at(2399), Alarm::probe_stuck), open);
+        EXPECT_LE(hot.first, 1890); // at once, where it is hot
+    }
+}
+
 } // namespace
 } // namespace panside
