@@ -20,9 +20,18 @@ bool Console::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress)
         return QMainWindow::eventFilter(watched, event);
     const auto* widget = qobject_cast<QWidget*>(watched);
-    if (!widget || widget->window() != this || QApplication::activeModalWidget() || QApplication::activePopupWidget())
+    if (!widget || QApplication::activeModalWidget())
         return QMainWindow::eventFilter(watched, event);
-    return takesKey(static_cast<QKeyEvent&>(*event)) || QMainWindow::eventFilter(watched, event);
+    const auto& key = static_cast<QKeyEvent&>(*event);
+    if (QWidget* offered = QApplication::activePopupWidget()) { // words to choose from, a window of its own
+        if (key.key() < Qt::Key_F1 || key.key() > Qt::Key_F12)
+            return QMainWindow::eventFilter(watched, event);
+        offered->close();
+        return goesByKey(key);
+    }
+    if (widget->window() != this)
+        return QMainWindow::eventFilter(watched, event);
+    return takesKey(key) || QMainWindow::eventFilter(watched, event);
 }
 
 bool Console::takesKey(const QKeyEvent& event) {

@@ -238,11 +238,24 @@ void PaperScreen::takeOut() {
     judge();
 }
 
-void PaperScreen::keep() {
-    // What is being typed counts: leaving the field takes it over.
+// What is being typed counts: leaving the field takes it over.
+void PaperScreen::leaveField() {
     const auto field = table_->currentIndex();
     table_->setCurrentIndex({});
     table_->setCurrentIndex(field);
+}
+
+// A list of words that stands open keeps its field from hearing that it was left.
+void PaperScreen::hideEvent(QHideEvent* event) {
+    for (const auto* field : table_->findChildren<QLineEdit*>() << zone_)
+        if (field->completer())
+            field->completer()->popup()->hide();
+    leaveField();
+    QWidget::hideEvent(event);
+}
+
+void PaperScreen::keep() {
+    leaveField();
     const auto night = day();
     if (!night)
         return;

@@ -34,6 +34,7 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -41,6 +42,7 @@ private:
     void name();
     void addRow();
     void judge();
+    void leaveField();
     void keep();
     void takeOut();
     void toNextRow();

@@ -19,6 +19,7 @@
 
 #include <QDir>
 #include <QLabel>
+#include <QTableWidget>
 
 namespace panside {
 namespace {
@@ -277,6 +278,26 @@ TEST_F(ConsoleAtWork, AnotherLanguageLeavesTheFocusWhereItIsSeen) {
                     << tab.word.toStdString() << ' ' << focus->objectName().toStdString() << ' ' << next;
                 QApplication::processEvents();
             }
+}
+
+// The words offered in a field stand in a window of their own, which takes the keys.
+TEST_F(ConsoleAtWork, APageThatIsLeftTakesItsOfferedWordsWithIt) {
+    say(Lit{});
+    key(Qt::Key_F5);
+    key(Qt::Key_4);
+    auto* table = find<QTableWidget>("rows");
+    ASSERT_TRUE(table && table->isVisible());
+    table->setCurrentCell(0, 1);
+    table->setFocus();
+    key(Qt::Key_F);
+    ASSERT_TRUE(QApplication::activePopupWidget()) << "a word is offered";
+    key(Qt::Key_F3);
+    EXPECT_FALSE(QApplication::activePopupWidget());
+    ASSERT_TRUE(QApplication::focusWidget());
+    EXPECT_TRUE(QApplication::focusWidget()->isVisible());
+    EXPECT_EQ(table->item(0, 1)->text(), QStringLiteral("f"));
+    key(Qt::Key_F);
+    EXPECT_TRUE(sheet().isVisible()) << "the board's key";
 }
 
 struct ConsoleInRehearsal : testing::Test {
