@@ -43,7 +43,8 @@ private:
     void takeDensity(const State& state, const DensityCheck& check, Instant at);
     CheckRemark slipOf(const State& state, const DensityCheck& check, double kelvin, double variance,
                        double surprise) const;
-    bool isDisbelieved(const State& state, const DensityCheck& check, const Read& read, double seen, double variance);
+    bool isDisbelieved(const State& state, const DensityCheck& check, Brix sugar, const Read& read, double seen,
+                       double variance);
     double fallsBehind(const State& state, Instant taken) const;
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);

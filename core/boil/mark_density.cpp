@@ -12,8 +12,11 @@
 namespace panside {
 namespace {
 
-constexpr double far = 2;           // from here on a check counts less and less
-constexpr double mostOff = 3;       // K: no thermometer reads further off (IEC 60584-1, class 2: 2.5 K)
+constexpr double far = 2;     // from here on a check counts less and less
+constexpr double mostOff = 3; // K: no sound thermometer reads further off (IEC 60584-1, class 2: 2.5 K)
+// Each ohm of lead puts a Pt100 of two wires 2.6 K high (IEC 60751: 0.385 ohm a kelvin). What two checks read as syrup
+// was drawn as syrup: then it is no slip of either.
+constexpr double asSyrup = 4;       // brix from the density wanted
 constexpr double hotCup = 60;       // degC
 constexpr double leans = 1.1;       // standard deviations, over some checks: what is measured moves
 constexpr double slow = 20;         // seconds between readings
@@ -169,7 +172,7 @@ CheckRemark Mark::slipOf(const State& state, const DensityCheck& check, double k
 }
 
 // Far off what is believed: a slip, or was the belief wrong?
-bool Mark::isDisbelieved(const State& state, const DensityCheck& check, const Read& read, double seen,
+bool Mark::isDisbelieved(const State& state, const DensityCheck& check, Brix sugar, const Read& read, double seen,
                          double variance) {
     const auto weights = weightsOf(onWaterCheck_, check.with);
     const double off = belief_.off(weights, seen);
@@ -178,7 +181,9 @@ bool Mark::isDisbelieved(const State& state, const DensityCheck& check, const Re
     // A figure of the Baumé scale is no syrup in Brix; but which is off, a hot glass or the probe?
     if (came_->remark == CheckRemark::inBaume)
         return true;
-    if (came_->remark == CheckRemark::hotScale || isImpossible(seen, off)) {
+    const bool isSyrup = std::abs((sugar - state.settings.targetDensity()).degrees()) <= asSyrup;
+    const bool impossible = isImpossible(seen, off);
+    if (came_->remark == CheckRemark::hotScale || (impossible && !isSyrup)) {
         slip_ = std::abs(off) / 2;
         return true;
     }
@@ -186,6 +191,10 @@ bool Mark::isDisbelieved(const State& state, const DensityCheck& check, const Re
     if (doubted_ && MarkBelief::bearsOut(*doubted_, seen, seen - off))
         return false;
     doubted_ = seen;
+    if (impossible) {
+        slip_ = std::abs(off) / 2;
+        return true;
+    }
     // Two that contradict each other: either may be the slip, the more so the fewer there were before.
     belief_.widen(std::abs(off) / 2 / std::sqrt(std::max(1, checks_)));
     return true;
@@ -223,7 +232,7 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > MarkBelief::outlier || isImpossible(seen, belief_.off(weights, seen))) {
-        if (isDisbelieved(state, check, *read, seen, variance))
+        if (isDisbelieved(state, check, sugar.sugar, *read, seen, variance))
             return CheckFate::doubted;
         belief_.doubt();
     } else if (surprise > far) {

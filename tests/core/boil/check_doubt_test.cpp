@@ -172,6 +172,35 @@ TEST(ACheck, OfSixPointSevenBrixIsKeptAndTeachesNothing) {
     EXPECT_EQ(after.probeOffset.kelvin(), 0);
 }
 
+// Each ohm of lead puts a Pt100 of two wires 2.6 K high (IEC 60751). One check may be a slip; two that read as syrup
+// tell.
+TEST(AProbeThatReadsFarTooHigh, IsKnownByTwoChecksThatReadAsSyrup) {
+    BoilLog log;
+    log.probeHigh = 3.6;
+    log.hold(66.9, 600);
+    log.rows.add(500, "density_check,66.9,brix,temp=60degF;drawn=2025-03-14T12:08:00Z");
+    const Picture one = log.picture();
+    EXPECT_EQ(one.check->fate, CheckFate::doubted);
+    EXPECT_GT(one.targetUncertainty->kelvin(), 1.5);
+    log.hold(66.9, 600);
+    log.rows.add(1100, "density_check,66.7,brix,temp=60degF;drawn=2025-03-14T12:18:00Z");
+    const Picture two = log.picture();
+    EXPECT_EQ(two.check->fate, CheckFate::learnt);
+    EXPECT_NEAR(two.probeOffset.kelvin(), 3.6, 2 * two.targetUncertainty->kelvin());
+    EXPECT_LT(two.targetUncertainty->kelvin(), 0.5);
+}
+
+// 6.7 for 66.7 is a slip as often as it is made, and so is a glass in another pan.
+TEST(AProbeThatReadsFarTooHigh, IsNotMadeOfChecksThatReadAsSap) {
+    BoilLog log;
+    for (int hand = 0; hand < 3; ++hand) {
+        log.hold(66.9, 600);
+        log.rows.add(log.now - 60, "density_check,6.7,brix,");
+        EXPECT_NE(log.picture().check->fate, CheckFate::learnt);
+    }
+    EXPECT_NEAR(log.picture().probeOffset.kelvin(), 0, 0.1);
+}
+
 TEST(AnEmptyReading, IsNoReadingAndComesBackAsItWasWritten) {
     const std::string row = "2025-03-14T12:00:01Z,syrup_pan,,degC,probe=box";
     const auto fact = factOfLine(row);
