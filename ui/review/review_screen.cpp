@@ -44,7 +44,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(shifts_, &ShiftsPane::wanted, this, &ReviewScreen::act);
     connect(chart_, &RiseChart::pointedAt, this, [this](const QString& words) {
         said_->setText(words.isEmpty() ? tale_ : words);
-        said_->setVisible(!said_->text().isEmpty());
+        keepPlace();
     });
     connect(entries_, &EntriesPane::chosen, chart_, [this](Instant at) { chart_->pointAt(at); });
     connect(entries_, &EntriesPane::said, this, &ReviewScreen::say);
@@ -79,12 +79,16 @@ void ReviewScreen::fitLeaf() {
     fitHeights();
 }
 
+// The line's place is kept, so that nothing jumps; but on a low page the chart has it while it is empty.
+void ReviewScreen::keepPlace() { said_->setVisible(height() >= dress_.px(lowPage) || !said_->text().isEmpty()); }
+
 void ReviewScreen::fitHeights() {
     const bool list = lower_->currentWidget() == shifts_;
     const bool low = height() < dress_.px(lowPage);
     chart_->setMinimumHeight(dress_.px(list && !low ? leastChart : leastShared));
     said_->setFont(dress_.letters(low ? mm::smallWords : 3.6)); // five lines of French under a chart
     column_->setSpacing(dress_.px(low ? 0.8 : 1.6));
+    keepPlace();
 }
 
 void ReviewScreen::resizeEvent(QResizeEvent* event) {
@@ -276,7 +280,7 @@ void ReviewScreen::takeOff(ShiftId shift) {
 void ReviewScreen::say(const QString& words) {
     tale_ = words;
     said_->setText(words);
-    said_->setVisible(!words.isEmpty());
+    keepPlace();
 }
 
 bool ReviewScreen::act(int key) {

@@ -69,6 +69,7 @@ protected:
 private:
     void fitLeaf();
     void fitHeights();
+    void keepPlace();
     bool act(int key);
     void drawOver();
     void turnForecasts();

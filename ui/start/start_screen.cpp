@@ -97,8 +97,9 @@ void StartScreen::build() {
     said_->setObjectName(QStringLiteral("said"));
     said_->setFont(dress_.letters(mm::words));
     said_->setWordWrap(true);
-    said_->setVisible(!low_); // its place is kept where there is room
     column->addWidget(said_);
+    if (low_) // its place is kept where there is room
+        said_->hide();
     keys_ = new ActionKeys;
     keys_->wear(dress_);
     keys_->display(
