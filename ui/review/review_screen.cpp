@@ -17,8 +17,8 @@
 namespace panside {
 namespace {
 
-constexpr double leastChart = 40, leastShared = 30; // mm: lower, it says nothing
-constexpr double lowPage = 112;                     // mm: lower, words give way to the chart
+constexpr double leastChart = 40, leastLow = 30; // mm: lower, it says nothing
+constexpr double lowPage = 112;                  // mm: lower, words give way to the chart
 
 } // namespace
 
@@ -83,9 +83,8 @@ void ReviewScreen::fitLeaf() {
 void ReviewScreen::keepPlace() { said_->setVisible(height() >= dress_.px(lowPage) || !said_->text().isEmpty()); }
 
 void ReviewScreen::fitHeights() {
-    const bool list = lower_->currentWidget() == shifts_;
     const bool low = height() < dress_.px(lowPage);
-    chart_->setMinimumHeight(dress_.px(list && !low ? leastChart : leastShared));
+    chart_->setMinimumHeight(dress_.px(low ? leastLow : leastChart));
     said_->setFont(dress_.letters(low ? mm::smallWords : 3.6)); // five lines of French under a chart
     column_->setSpacing(dress_.px(low ? 0.8 : 1.6));
     keepPlace();
