@@ -30,7 +30,7 @@ TEST(NightStory, TellsTheNightInTheOrderInWhichItWent) {
     EXPECT_EQ(story[0],
               QStringLiteral("The fire was lit at 18:05, and the last entry is of 01:10. At the pans: Maud."));
     EXPECT_TRUE(story[1].contains(QStringLiteral("of sap came in, its sugar unknown."))) << story[1].toStdString();
-    EXPECT_EQ(story[2], QStringLiteral("5 draws gave 38\u00a0L of syrup; 4 of 5 were in the band, by the probe."));
+    EXPECT_EQ(story[2], QStringLiteral("5 draws gave 38\u00a0L of syrup; in the band, by the probe: 4 of 5."));
     EXPECT_EQ(story[3], QStringLiteral("40 loads of wood, 720\u00a0kg, one every 9\u00a0min."));
     EXPECT_EQ(story[4], QStringLiteral("There was no alarm."));
 }
