@@ -13,7 +13,8 @@ constexpr double levelWindow = 30;      // seconds either side over which a nois
 constexpr double longestFlowGap = 1800; // seconds for which a flow that was read is believed
 // Sap that the gauge shows from the first and that is told within this time, while the level does not rise by a part of
 // it, was there before (common practice, no source).
-constexpr double toldWithin = 7200, riseWithin = 900, lateRead = 3600, leastRise = 0.4, leastFound = 0.6;
+constexpr double toldWithin = 7200, riseWithin = 900, lateRead = 3600, sameMinute = 60, leastRise = 0.4,
+                 leastFound = 0.6;
 // Seconds after a draw in which a check is of it, and before one that nobody told to be opened (common practice, no
 // source).
 constexpr double checkAfter = 2400, checkBefore = 300;
@@ -73,7 +74,7 @@ bool ShiftAid::stoodBefore(const Sap& sap) const {
         most = std::max(most, last->value);
     if (last == after) {
         if (after == levels_.end() || secondsBetween(sap.at, after->at) > lateRead)
-            return false; // no level says
+            return secondsBetween(before.at, sap.at) <= sameMinute; // no level says but one that was read with it
         most = after->value;
         ++last;
     }

@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>no such weather: unit or height?</source>
-        <translation>aucun temps pareil: unité ou altitude?</translation>
+        <translation>aucun temps pareil : unité ou altitude?</translation>
     </message>
     <message>
         <source>plugs exchanged?</source>

@@ -12,6 +12,7 @@
 #include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -247,7 +248,9 @@ void PaperScreen::leaveField() {
 
 // A list of words that stands open keeps its field from hearing that it was left.
 void PaperScreen::hideEvent(QHideEvent* event) {
-    for (const auto* field : table_->findChildren<QLineEdit*>() << zone_)
+    auto fields = table_->findChildren<QLineEdit*>();
+    fields << zone_;
+    for (const auto* field : std::as_const(fields))
         if (field->completer())
             field->completer()->popup()->hide();
     leaveField();
