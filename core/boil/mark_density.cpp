@@ -14,8 +14,8 @@ namespace {
 
 constexpr double far = 2;     // from here on a check counts less and less
 constexpr double mostOff = 3; // K: no sound thermometer reads further off (IEC 60584-1, class 2: 2.5 K)
-// Each ohm of lead puts a Pt100 of two wires 2.6 K high (IEC 60751: 0.385 ohm a kelvin). What two checks read as syrup
-// was drawn as syrup: then it is no slip of either.
+// Each ohm of lead puts a Pt100 of two wires 2.6 K high, and none puts it low (IEC 60751: 0.385 ohm a kelvin). What two
+// checks read as syrup was drawn as syrup: then it is no slip of either.
 constexpr double asSyrup = 4;       // brix from the density wanted
 constexpr double hotCup = 60;       // degC
 constexpr double leans = 1.1;       // standard deviations, over some checks: what is measured moves
@@ -182,8 +182,8 @@ bool Mark::isDisbelieved(const State& state, const DensityCheck& check, Brix sug
     if (came_->remark == CheckRemark::inBaume)
         return true;
     const bool isSyrup = std::abs((sugar - state.settings.targetDensity()).degrees()) <= asSyrup;
-    const bool impossible = isImpossible(seen, off);
-    if (came_->remark == CheckRemark::hotScale || (impossible && !isSyrup)) {
+    const bool impossible = isImpossible(seen, off), byWires = seen > 0 && isSyrup;
+    if (came_->remark == CheckRemark::hotScale || (impossible && !byWires)) {
         slip_ = std::abs(off) / 2;
         return true;
     }

@@ -79,7 +79,7 @@ TEST(DayBook, FaultsAreRefusedWithTheirLineAndTheLikelySlip) {
     EXPECT_THAT(firstFault("packed,12,,lot=a;from=b;size=1pt;filler=186degC"), HasSubstr("Did you mean 186 degF?"));
     EXPECT_THAT(firstFault("gathered,12,gal,to=b;temp=41degC"), HasSubstr("Did you mean 41 degF?"));
     EXPECT_THAT(firstFault("packed,12,,lot=a;from=b;size=1"), HasSubstr("no unit"));
-    EXPECT_THAT(firstFault("packed,12.5,,lot=a;from=b;size=1pt"), HasSubstr("not a number"));
+    EXPECT_THAT(firstFault("packed,12.5,,lot=a;from=b;size=1pt"), HasSubstr("not a whole number"));
     EXPECT_THAT(firstFault("graded,50,percent,flavour=clean"), HasSubstr("vessel=VESSEL or lot=CODE"));
 }
 
