@@ -120,13 +120,22 @@ void SentenceBar::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
+// By night no more of the screen shines than the words: eyes that are used to the dark are to stay so. Only what is
+// urgent is worth them, and its red costs them the least.
+bool SentenceBar::isFilled() const {
+    const bool day = dress_.look == Look::day;
+    if (view_.state == SentenceView::State::alarm)
+        return view_.flashing && (day || view_.tone == Tone::high);
+    return view_.state == SentenceView::State::due && day;
+}
+
 QColor SentenceBar::wordInk() const {
     const Inks& inks = dress_.inks();
     switch (view_.state) {
     case SentenceView::State::alarm:
-        return view_.flashing ? inks.onAlarm : inkOf(view_.tone, inks);
-    case SentenceView::State::due: // by night no more of the screen shines than the words
-        return dress_.look == Look::day ? inks.panel : inks.trace;
+        return isFilled() ? inks.onAlarm : inkOf(view_.tone, inks);
+    case SentenceView::State::due:
+        return isFilled() ? inks.panel : inks.trace;
     case SentenceView::State::over:
     case SentenceView::State::calm:
         break;
@@ -138,7 +147,7 @@ QColor SentenceBar::wordInk() const {
 void SentenceBar::paintGround(QPainter& painter, const QColor& ink) const {
     const Inks& inks = dress_.inks();
     const bool due = view_.state == SentenceView::State::due, alarm = view_.state == SentenceView::State::alarm;
-    const bool full = (alarm && view_.flashing) || (due && dress_.look == Look::day);
+    const bool full = isFilled();
     painter.fillRect(rect(), full ? alarm ? ink : inks.trace : inks.panel);
     if (full || (!alarm && !due))
         return;

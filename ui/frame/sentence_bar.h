@@ -42,6 +42,7 @@ private:
     bool touched(); // false right after a key has come under the finger
     void paintGround(QPainter& painter, const QColor& ink) const;
     void paintSteps(QPainter& painter, const QRect& place, const QColor& ink) const;
+    bool isFilled() const;
     QColor wordInk() const;
 
     Dress dress_;

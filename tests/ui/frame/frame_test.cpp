@@ -5,7 +5,9 @@
 #include "ui/board/card.h"
 #include "ui/frame/foot.h"
 #include "ui/frame/key_map.h"
+#include "ui/frame/sentence_bar.h"
 #include "ui/look/press.h"
+#include "ui/look/urgency.h"
 
 #include <QApplication>
 #include <QTest>
@@ -49,6 +51,28 @@ TEST(Frame, NothingMovesWhenAnAlarmComesIsSeenOrIsOver) {
             }
         }
     }
+}
+
+// Eyes that are used to the dark: only what is urgent fills the bar by night.
+TEST(Frame, TheBarShinesByNightForWhatIsUrgentAlone) {
+    for (const Tone tone : {Tone::low, Tone::medium, Tone::high})
+        for (const Look look : {Look::day, Look::night}) {
+            SentenceBar bar;
+            bar.resize(1200, 100);
+            Dress dress;
+            dress.look = look;
+            bar.wear(dress);
+            SentenceView view;
+            view.state = SentenceView::State::alarm;
+            view.wrong = QStringLiteral("Sap");
+            view.tone = tone;
+            view.flashing = true;
+            bar.display(view, {});
+            const QColor at = bar.grab().toImage().pixelColor(1000, 50);
+            const bool filled = look == Look::day || tone == Tone::high;
+            EXPECT_EQ(at, filled ? inkOf(tone, dress.inks()) : dress.inks().panel)
+                << static_cast<int>(tone) << static_cast<int>(look);
+        }
 }
 
 TEST(Frame, EveryTargetIsTwelveMillimetresAndNothingIsOutsideOrOverAnother) {
