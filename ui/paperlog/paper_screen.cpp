@@ -25,6 +25,9 @@ public:
     using QStyledItemDelegate::QStyledItemDelegate;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override {
+        // A touch on the chosen cell opens it half a second later: the page may have been left by then.
+        if (!parent->isVisible())
+            return nullptr;
         auto* editor = QStyledItemDelegate::createEditor(parent, option, index);
         if (auto* line = qobject_cast<QLineEdit*>(editor); line && index.column() == paperWhat) {
             auto* offered = new QCompleter{paperWhats(), line};

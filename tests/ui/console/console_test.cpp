@@ -19,6 +19,7 @@
 
 #include <QDir>
 #include <QLabel>
+#include <QLineEdit>
 #include <QTableWidget>
 
 namespace panside {
@@ -298,6 +299,21 @@ TEST_F(ConsoleAtWork, APageThatIsLeftTakesItsOfferedWordsWithIt) {
     EXPECT_EQ(table->item(0, 1)->text(), QStringLiteral("f"));
     key(Qt::Key_F);
     EXPECT_TRUE(sheet().isVisible()) << "the board's key";
+}
+
+// Qt opens a cell some time after it was asked to; by then the hand may be on another page.
+TEST_F(ConsoleAtWork, ACellThatIsOpenedLateTakesNoKeysOfAnotherPage) {
+    say(Lit{});
+    key(Qt::Key_F5);
+    key(Qt::Key_4);
+    auto* table = find<QTableWidget>("rows");
+    ASSERT_TRUE(table && table->isVisible());
+    key(Qt::Key_F3);
+    table->edit(table->model()->index(0, 0));
+    QApplication::processEvents();
+    EXPECT_TRUE(table->viewport()->findChildren<QLineEdit*>().isEmpty());
+    ASSERT_TRUE(QApplication::focusWidget());
+    EXPECT_TRUE(QApplication::focusWidget()->isVisible());
 }
 
 struct ConsoleInRehearsal : testing::Test {
