@@ -7,7 +7,6 @@
 #include "core/season/shift_account.h"
 
 #include <algorithm>
-#include <cmath>
 #include <ctime>
 #include <fmt/format.h>
 

@@ -3,6 +3,7 @@
 #include "tests/ui/board/framed.h"
 #include "tests/ui/board/scenes.h"
 #include "tests/ui/pictures/said_by.h"
+#include "tests/ui/words/in_language.h"
 #include "ui/board/across_view.h"
 #include "ui/board/card_view.h"
 #include "ui/chart/rise_chart.h"
@@ -10,24 +11,12 @@
 #include "ui/words/alarm_words.h"
 
 #include <QApplication>
-#include <QTranslator>
 #include <gtest/gtest.h>
 
 namespace panside {
 namespace {
 
-struct WordsStandFree : testing::TestWithParam<bool> {
-    void SetUp() override {
-        QLocale::setDefault(GetParam() ? QLocale{QStringLiteral("fr_CA")} : QLocale{QStringLiteral("en_US")});
-        if (GetParam()) {
-            ASSERT_TRUE(french_.load(QStringLiteral(PANSIDE_FRENCH)));
-            QCoreApplication::installTranslator(&french_);
-        }
-    }
-    void TearDown() override {
-        QCoreApplication::removeTranslator(&french_);
-        QLocale::setDefault(QLocale::c());
-    }
+struct WordsStandFree : InLanguage {
     static void judge(QWidget& widget, const std::string& where) {
         const auto words = wordsOn(widget);
         EXPECT_GT(words.size(), 6u) << where;
@@ -41,7 +30,6 @@ struct WordsStandFree : testing::TestWithParam<bool> {
         }
     }
     Units units() const { return GetParam() ? Units::metric : Units::us; }
-    QTranslator french_;
 };
 
 Picture due() {

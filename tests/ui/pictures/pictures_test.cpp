@@ -1,11 +1,11 @@
 #include "tests/ui/pictures/pictures.h"
 #include "tests/ui/pictures/said_by.h"
+#include "tests/ui/words/in_language.h"
 
 #include <QCoreApplication>
 #include <QFile>
 #include <QLabel>
 #include <QLocale>
-#include <QTranslator>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -17,21 +17,7 @@ QString textOf(const QString& place) {
 }
 
 // The README and the manual show the screens as they are. Where this fails: app/pictures makes them again.
-class Pictures : public testing::TestWithParam<bool> {
-protected:
-    void SetUp() override {
-        QLocale::setDefault(GetParam() ? QLocale{QStringLiteral("fr_CA")} : QLocale{QStringLiteral("en_US")});
-        if (GetParam()) {
-            ASSERT_TRUE(french_.load(QStringLiteral(PANSIDE_FRENCH)));
-            QCoreApplication::installTranslator(&french_);
-        }
-    }
-    void TearDown() override {
-        QCoreApplication::removeTranslator(&french_);
-        QLocale::setDefault(QLocale::c());
-    }
-    QTranslator french_;
-};
+class Pictures : public InLanguage {};
 
 TEST_P(Pictures, ShowTheScreensAsTheyAre) {
     const QString pictures = QStringLiteral(PANSIDE_SOURCE "/resources/pictures/");
