@@ -102,11 +102,13 @@ Condition stackHot(const State& state, Series, Instant now, bool standing) {
         ground = {GroundKind::stackOverSeen, ground.seen, std::max(Temperature::kelvin(seen + margin), least)};
     }
     Condition condition{stack->si > std::get<Temperature>(ground.limit).kelvin() - (standing ? deadband : 0)};
-    // Flue gas never stands still: what does may be an open thermocouple that shows the top of its scale.
+    // Flue gas never stands still: what does, hotter than a flue, may be an open thermocouple that shows the top of its
+    // scale (common practice, no source: 999 of its units, 1000 degC or more).
     constexpr double stands = 20, spacings = 1.5;
+    constexpr Temperature scaleEnds = Temperature::celsius(950);
     const Probe* probe = state.sensors.of(Series::stack).active(now);
-    condition.doubtful =
-        probe && secondsBetween(probe->unchangedSince(), now) > std::max(stands, spacings * probe->spacing());
+    condition.doubtful = probe && stack->si > scaleEnds.kelvin() &&
+                         secondsBetween(probe->unchangedSince(), now) > std::max(stands, spacings * probe->spacing());
     condition.grounds.add(ground);
     return condition;
 }

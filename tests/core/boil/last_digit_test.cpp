@@ -136,5 +136,16 @@ TEST(LastDigit, OfAStackThatStandsAtTheTopOfItsScaleIsNoHotFire) {
     }
 }
 
+// Within what a flue can be, a hot stack is told at once, however little it moves.
+TEST(LastDigit, AHotStackIsToldThoughItStands) {
+    test::Rows rows;
+    rows.add(0, "lit,,,");
+    for (int t = 0; t < 700; ++t)
+        rows.read(t, "stack", t < 600 ? 350 + t % 7 : std::min(700, 350 + 20 * (t - 600)), "degC");
+    const auto hot = test::stood(rows, Alarm::stack_hot);
+    EXPECT_GE(hot.first, 635);
+    EXPECT_LE(hot.first, 645);
+}
+
 } // namespace
 } // namespace panside
