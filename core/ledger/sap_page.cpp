@@ -104,6 +104,26 @@ std::optional<Why> rank(const TankPicture& a, const TankPicture& b) {
     return std::nullopt;
 }
 
+// What sets it apart from the next that is not like it, or from the last before it: ropy sap is not boiled at all.
+BoilReason reasonOf(std::span<const BoilFirst> order, std::size_t place, const std::vector<TankPicture>& tanks) {
+    const TankPicture& tank = tanks[order[place].tank];
+    if (tank.ropy)
+        return BoilReason::ropy;
+    bool alone = true;
+    const auto apart = [&](std::size_t other) {
+        alone = alone && tanks[order[other].tank].ropy;
+        const auto why = rank(tank, tanks[order[other].tank]);
+        return why && why->reason != BoilReason::ropy ? std::optional{why->reason} : std::nullopt;
+    };
+    for (std::size_t other = place + 1; other < order.size(); ++other)
+        if (const auto why = apart(other))
+            return *why;
+    for (std::size_t other = place; other-- > 0;)
+        if (const auto why = apart(other))
+            return *why;
+    return alone ? BoilReason::onlyOne : BoilReason::like;
+}
+
 // Rank is no strict order where differences are just under an hour: each goes before as many as it beats.
 std::vector<BoilFirst> orderOf(const std::vector<TankPicture>& tanks) {
     std::vector<std::size_t> beats(tanks.size());
@@ -116,15 +136,8 @@ std::vector<BoilFirst> orderOf(const std::vector<TankPicture>& tanks) {
     }
     std::stable_sort(order.begin(), order.end(),
                      [&](const BoilFirst& a, const BoilFirst& b) { return beats[a.tank] > beats[b.tank]; });
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        if (tanks[order[i].tank].ropy)
-            order[i].reason = BoilReason::ropy;
-        else if (order.size() == 1)
-            order[i].reason = BoilReason::onlyOne;
-        else if (i + 1 < order.size())
-            if (const auto why = rank(tanks[order[i].tank], tanks[order[i + 1].tank]))
-                order[i].reason = why->reason == BoilReason::ropy ? BoilReason::like : why->reason;
-    }
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i].reason = reasonOf(order, i, tanks);
     return order;
 }
 

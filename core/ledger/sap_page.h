@@ -15,11 +15,11 @@ struct KeepingLimit {
 std::span<const KeepingLimit> keepingLimits(bool concentrate);
 
 enum class BoilReason : std::uint8_t {
-    onlyOne,     // nothing else stands
+    onlyOne,     // nothing else stands that is to be boiled
     concentrate, // microbes were concentrated too
     warm,        // more hours over 50, or over 40 degF
     old,         // its oldest part came in first
-    like,        // no different from the next
+    like,        // no different from any other
     ropy         // not to be boiled unlooked at
 };
 

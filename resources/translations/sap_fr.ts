@@ -397,7 +397,7 @@
     </message>
     <message>
         <source>draws surely over %3: %1 of %2</source>
-        <translation>coulées sûrement au-dessus de %3 : %1 sur %2</translation>
+        <translation>coulées sûrement au-dessus de %3 : %1 sur %2</translation>
     </message>
     <message>
         <source>Heavy draws gave away %1 of syrup.</source>
@@ -444,8 +444,8 @@
         <translation>De la première à la dernière de %1 nuits, il a changé de %2, sûrement entre %3 et %4.</translation>
     </message>
     <message>
-        <source>water a pound of wood</source>
-        <translation>eau par livre de bois</translation>
+        <source>water by the weight of the wood</source>
+        <translation>eau selon le poids du bois</translation>
     </message>
     <message>
         <source>too little to tell</source>
@@ -472,20 +472,20 @@
         <translation>stable</translation>
     </message>
     <message>
-        <source>A pound of wood boils off as much as it did.</source>
-        <translation>Une livre de bois évapore autant qu'avant.</translation>
+        <source>The same wood boils off as much as it did.</source>
+        <translation>Le même bois évapore autant qu'avant.</translation>
     </message>
     <message>
-        <source>A pound of wood boils off less each night: flues or grate? Brush them and see.</source>
-        <translation>Une livre de bois évapore moins chaque nuit : plis ou grille? Brossez et voyez.</translation>
+        <source>The same wood boils off less each night: flues or grate? Brush them and see.</source>
+        <translation>Le même bois évapore moins chaque nuit : plis ou grille? Brossez et voyez.</translation>
     </message>
     <message>
         <source>Only cold, and with the ash out.</source>
         <translation>Seulement à froid, et la cendre sortie.</translation>
     </message>
     <message>
-        <source>A pound of wood boils off more than it did: drier wood, or cleaner flues.</source>
-        <translation>Une livre de bois évapore plus qu'avant : bois plus sec, ou plis plus propres.</translation>
+        <source>The same wood boils off more than it did: drier wood, or cleaner flues.</source>
+        <translation>Le même bois évapore plus qu'avant : bois plus sec, ou plis plus propres.</translation>
     </message>
     <message>
         <source>hours of fire to a switch of sides</source>
@@ -638,6 +638,10 @@
         <translation>en seaux et barils</translation>
     </message>
     <message>
+        <source>drawn or bought, into what not told</source>
+        <translation>coulé ou acheté, sans dire dans quoi</translation>
+    </message>
+    <message>
         <source>in the pans</source>
         <translation>dans les casseroles</translation>
     </message>
@@ -772,6 +776,10 @@
         <translation>Bouillez %1 d'abord : %2. %3 à %4.</translation>
     </message>
     <message>
+        <source>No difference which is boiled first. %1: %2 at %3.</source>
+        <translation>Peu importe par quoi commencer. %1 : %2 à %3.</translation>
+    </message>
+    <message>
         <source>%1: %2 at %3. The oldest part came in %4 ago.</source>
         <translation>%1 : %2 à %3. Le plus vieux est entré il y a %4.</translation>
     </message>
@@ -801,11 +809,11 @@
     </message>
     <message>
         <source>Limit for concentrate over 4 °Brix: 41 °F (Wisconsin, as quoted).</source>
-        <translation>Limite du concentré au-dessus de 4 °Brix : 41 °F (Wisconsin, tel que cité).</translation>
+        <translation>Limite du concentré au-dessus de 4 °Brix : 41 °F (Wisconsin, tel que cité).</translation>
     </message>
     <message>
         <source>Limit for concentrate over 4 °Brix: 5 °C (Wisconsin, as quoted).</source>
-        <translation>Limite du concentré au-dessus de 4 °Brix : 5 °C (Wisconsin, tel que cité).</translation>
+        <translation>Limite du concentré au-dessus de 4 °Brix : 5 °C (Wisconsin, tel que cité).</translation>
     </message>
     <message>
         <source>Under 4 °C bacteria grow slowly, over 10 °C fast (Ohio State University, 2020).</source>
@@ -944,7 +952,7 @@
     </message>
     <message>
         <source>Nights of this rig learned from: %1. It boils off %2 of water (%3 to %4) and takes %5 to warm up. Of ten such nights one ends before the range, one after. Sap that still runs in or other wood is not in it.</source>
-        <translation>Appris de nuits de cet évaporateur : %1. Il évapore %2 d'eau (de %3 à %4) et met %5 à chauffer. De dix nuits pareilles, une finit avant l'intervalle, une après. L'eau qui coule encore ou un autre bois n'y sont pas.</translation>
+        <translation>Nuits de cet évaporateur dont cela est appris : %1. Il évapore %2 d'eau (de %3 à %4) et met %5 à chauffer. Sur dix nuits pareilles, une finit plus tôt que cela, une plus tard. Ni l'eau qui coule encore ni un autre bois n'y sont comptés.</translation>
     </message>
     <message>
         <source>concentrated to %1</source>
@@ -984,11 +992,11 @@
     </message>
     <message>
         <source>one in ten under</source>
-        <translation>un sur dix dessous</translation>
+        <translation>1 sur 10 au-dessous</translation>
     </message>
     <message>
         <source>one in ten over</source>
-        <translation>un sur dix dessus</translation>
+        <translation>1 sur 10 au-dessus</translation>
     </message>
     <message>
         <source>Reading the book …</source>

@@ -51,6 +51,9 @@ QString headline(const Ledger& ledger, const TankPicture& tank, const BoilFirst&
         return tr("%1: ropy sap. Look and smell before any of it is boiled.").arg(name);
     if (tank.room && tank.room->si() < 0)
         return tr("%1: over its rim by the book. Dip it.").arg(name);
+    if (place == 0 && turn.reason == BoilReason::like)
+        return tr("No difference which is boiled first. %1: %2 at %3.")
+            .arg(name, figure(tank.volume, units).text(), figure(tank.sugar).text());
     if (place == 0)
         return tr("Boil %1 first: %2. %3 at %4.")
             .arg(name, reasonWord(turn.reason), figure(tank.volume, units).text(), figure(tank.sugar).text());

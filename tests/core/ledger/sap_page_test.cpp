@@ -86,7 +86,24 @@ TEST(SapPage, BoilsConcentrateThenWarmThenOldFirstAndRopyLast) {
                         day(2, "09:00", "gathered,400,L,to=feed;brix=2;temp=2degC"),
                     "02T18:00"};
     EXPECT_EQ(ropy.order(), (std::vector<std::string>{"feed", "north"}));
+    EXPECT_EQ(ropy.page.order[0].reason, BoilReason::onlyOne);
     EXPECT_EQ(ropy.page.order[1].reason, BoilReason::ropy);
+}
+
+// Each says what sets it apart, though its neighbours are like it.
+TEST(SapPage, SaysWhyATankIsBoiledFirstThoughTheNextIsLikeIt) {
+    const std::string alike = day(2, "09:00", "gathered,400,L,to=north;brix=2;temp=2degC") +
+                              day(2, "09:10", "gathered,400,L,to=south;brix=2;temp=2degC");
+    const Page page{alike + day(2, "09:20", "gathered,400,L,to=house tank;brix=2;temp=2degC") +
+                        day(2, "11:00", "concentrated,100,L,from=house tank;to=sweet;brix=6;brix_in=2;temp=2degC") +
+                        day(2, "11:01", "moved,50,L,from=sweet;to=feed"),
+                    "02T18:00"};
+    EXPECT_EQ(page.page.order.size(), 5u);
+    for (std::size_t place = 0; place < page.page.order.size(); ++place)
+        EXPECT_EQ(page.page.order[place].reason, BoilReason::concentrate) << place;
+    const Page like{alike, "02T18:00"};
+    EXPECT_EQ(like.page.order[0].reason, BoilReason::like);
+    EXPECT_EQ(like.page.order[1].reason, BoilReason::like);
 }
 
 // Situation 26: tanks that fill while nobody is there; and one that has stopped filling tells no time.
