@@ -1,5 +1,6 @@
 #include "app/reckon_command.h"
 
+#include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/ledger/sap_nights.h"
 #include "core/physics/reckon_tonight.h"
@@ -12,10 +13,6 @@
 
 namespace panside::sums {
 namespace {
-
-constexpr int done = 0;
-constexpr int refusedInput = 1;
-constexpr int wrongUsage = 2;
 
 struct Request {
     std::string kind;
@@ -135,7 +132,7 @@ int writeRefusal(const Request& request, const Refusal& refusal, std::ostream& e
     for (const Sentence& sentence : refusal.why)
         err << ' ' << asRead(sentence);
     err << '\n';
-    return refusal.usage ? wrongUsage : refusedInput;
+    return refusal.usage ? status::wrongUsage : status::refused;
 }
 
 // Tonight, from what a journal knows: its nights, and what stands in its tanks unless that is told.
@@ -152,13 +149,9 @@ Outcome tonightOf(const Request& request) {
     }
     const auto journal = Journal::open(place, Journal::Access::read);
     const HouseLedger house{&journal};
-    TonightBasis basis = tonightBasis(house.ledger());
-    if (!stands)
-        return reckonTonight(asked, std::move(basis), standing(house.ledger()));
-    const auto told = standsIn(asked);
-    if (const auto* refusal = std::get_if<Refusal>(&told))
-        return *refusal;
-    return reckonTonight(asked, std::move(basis), std::get<std::vector<SapStanding>>(told));
+    const auto here = standing(house.ledger());
+    return reckonTonight(asked, tonightBasis(house.ledger()),
+                         stands ? std::nullopt : std::optional<std::span<const SapStanding>>{here});
 }
 
 Outcome answerOf(const Request& request) {
@@ -175,26 +168,26 @@ int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostre
             writeHelp(*kind, out);
         else
             writeKinds(out);
-        return done;
+        return status::done;
     }
     if (!kind) {
         err << (request.kind.empty() ? "panside reckon: which sum?"
                                      : "panside reckon: there is no sum " + request.kind + ".")
             << " One of these:\n\n";
         writeKinds(err);
-        return wrongUsage;
+        return status::wrongUsage;
     }
     if (!request.fault.empty()) {
         err << "panside reckon " << request.kind << ": " << request.fault << '\n';
-        return wrongUsage;
+        return status::wrongUsage;
     }
     if (request.list && kind->name == "wood") {
         writeWoods(request.json, out);
-        return done;
+        return status::done;
     }
     if (request.list) {
         err << "panside reckon " << request.kind << ": --list goes with wood only.\n";
-        return wrongUsage;
+        return status::wrongUsage;
     }
     const Outcome outcome = answerOf(request);
     if (const auto* refusal = std::get_if<Refusal>(&outcome))
@@ -203,7 +196,7 @@ int answerTo(const std::vector<std::string>& args, std::ostream& out, std::ostre
         writeJson(std::get<Answer>(outcome), out);
     else
         writeForPeople(*kind, std::get<Answer>(outcome), out);
-    return done;
+    return status::done;
 }
 
 } // namespace

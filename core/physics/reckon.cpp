@@ -78,44 +78,37 @@ constexpr std::array runParameters{Parameter{"night", "coldest of the night", "2
                                    Parameter{"day", "warmest of the day", "45degF", true},
                                    Parameter{"taps", "how many taps", "300"}};
 
-constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters},
-                           Kind{"target", "Where syrup boils", targetParameters},
-                           Kind{"cup", "Hydrometer in a hot cup", cupParameters},
-                           Kind{"sap", "Sap for syrup", sapParameters},
-                           Kind{"blend", "Blend", blendParameters},
-                           Kind{"density", "Weight of a liter", densityParameters},
-                           Kind{"refraction", "Refractometer", refractionParameters},
-                           Kind{"baume", "Baumé", baumeParameters},
-                           Kind{"wood", "Firewood", woodParameters},
-                           Kind{"shutdown", "Sap to keep back", shutdownParameters},
-                           Kind{"thermocouple", "Thermocouple", thermocoupleParameters},
-                           Kind{"rtd", "Platinum probe", platinumParameters},
-                           Kind{"fill", "Weight to fill", fillParameters},
-                           Kind{"containers", "What a drum gives", containersParameters},
-                           Kind{"colour", "Color of a blend", colourParameters},
-                           Kind{"concentrate", "Concentrating sap", concentrateParameters},
-                           Kind{"sapscale", "Sap hydrometer", sapScaleParameters},
-                           Kind{"tonight", "Tonight", tonightParameters},
-                           Kind{"run", "Tomorrow's run", runParameters}};
-using Sum = Outcome (*)(Reader&);
-constexpr std::array<Sum, kinds.size()> sums{reckonBoiling,  reckonTarget,     reckonCup,          reckonSap,
-                                             reckonBlend,    reckonDensity,    reckonRefraction,   reckonBaume,
-                                             reckonWood,     reckonShutdown,   reckonThermocouple, reckonPlatinum,
-                                             reckonFill,     reckonContainers, reckonColour,       reckonConcentrate,
-                                             reckonSapScale, reckonTonight,    reckonRun};
+constexpr std::array kinds{Kind{"boiling", "Where water boils", boilingParameters, reckonBoiling},
+                           Kind{"target", "Where syrup boils", targetParameters, reckonTarget},
+                           Kind{"cup", "Hydrometer in a hot cup", cupParameters, reckonCup},
+                           Kind{"sap", "Sap for syrup", sapParameters, reckonSap},
+                           Kind{"blend", "Blend", blendParameters, reckonBlend},
+                           Kind{"density", "Weight of a liter", densityParameters, reckonDensity},
+                           Kind{"refraction", "Refractometer", refractionParameters, reckonRefraction},
+                           Kind{"baume", "Baumé", baumeParameters, reckonBaume},
+                           Kind{"wood", "Firewood", woodParameters, reckonWood},
+                           Kind{"shutdown", "Sap to keep back", shutdownParameters, reckonShutdown},
+                           Kind{"thermocouple", "Thermocouple", thermocoupleParameters, reckonThermocouple},
+                           Kind{"rtd", "Platinum probe", platinumParameters, reckonPlatinum},
+                           Kind{"fill", "Weight to fill", fillParameters, reckonFill},
+                           Kind{"containers", "What a drum gives", containersParameters, reckonContainers},
+                           Kind{"colour", "Color of a blend", colourParameters, reckonColour},
+                           Kind{"concentrate", "Concentrating sap", concentrateParameters, reckonConcentrate},
+                           Kind{"sapscale", "Sap hydrometer", sapScaleParameters, reckonSapScale},
+                           Kind{"tonight", "Tonight", tonightParameters, reckonTonight},
+                           Kind{"run", "Tomorrow's run", runParameters, reckonRun}};
 
 } // namespace
 
 std::span<const Kind> reckonKinds() { return kinds; }
 
 Outcome reckon(std::string_view kind, const Arguments& arguments) {
-    for (std::size_t i = 0; i < kinds.size(); ++i)
-        if (kinds[i].name == kind) {
-            Reader in{kinds[i], arguments};
-            if (in.refused())
-                return in.refusal();
-            return sums[i](in);
-        }
+    for (const Kind& one : kinds)
+        if (one.name == kind)
+            return outcomeOf([&]() -> Outcome {
+                Reader in{one, arguments};
+                return one.sum(in);
+            });
     return Refusal{true, {}, std::string{kind}, {say("there is no such sum.")}};
 }
 

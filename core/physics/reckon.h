@@ -47,10 +47,12 @@ struct Parameter {
     bool many = false;
 };
 
+class Reader;
 struct Kind {
     std::string_view name;
     std::string_view title;
     std::span<const Parameter> parameters;
+    Answer (*sum)(Reader&); // of this room
 };
 std::span<const Kind> reckonKinds();
 

@@ -25,62 +25,58 @@ struct Station {
     Sentence how;
 };
 
-std::optional<Station> fromBarometer(Reader& in) {
-    const auto pressure = in.pressure("pressure", leastKilopascal, mostKilopascal);
-    if (!pressure)
-        return std::nullopt;
-    return Station{*pressure, barometer,
-                   say("The barometer at the pan reads %1 kPa.", {number(pressure->kilopascal(), 2)})};
+Station fromBarometer(Reader& in) {
+    const Pressure pressure = in.pressure("pressure", leastKilopascal, mostKilopascal);
+    return {pressure, barometer, say("The barometer at the pan reads %1 kPa.", {number(pressure.kilopascal(), 2)})};
 }
 
-std::optional<Station> fromWeatherReport(Reader& in) {
+Station fromWeatherReport(Reader& in) {
     const auto sea = in.pressure("sea-level", 85, mostKilopascal);
     const auto height = in.amount<Length>("elevation", {-500, 5000, Unit::m});
     std::optional<Temperature> air;
     if (in.has("air"))
         air = in.temperature("air", -50, 50);
-    if (in.refused())
-        return std::nullopt;
-    const std::string pressure = number(sea->kilopascal(), 2);
-    const std::string metres = number(height->metre(), 0);
-    return Station{
-        *stationFromSeaLevel(*sea, *height, air), *stationFromSeaLevelUncertainty(*sea, *height, air),
+    const std::string pressure = number(sea.kilopascal(), 2);
+    const std::string metres = number(height.metre(), 0);
+    return {
+        *stationFromSeaLevel(sea, height, air), *stationFromSeaLevelUncertainty(sea, height, air),
         air ? say("Sea level pressure %1 kPa less the weight of %2 m of air at %3 °C.",
                   {pressure, metres, number(air->celsius(), 1)})
             : say("Sea level pressure %1 kPa less the weight of %2 m of air, taken to be at %3 °C as it is not known.",
                   {pressure, metres, "0.0"})};
 }
 
-std::optional<Station> fromAirfield(Reader& in) {
+Station fromAirfield(Reader& in) {
     const auto setting = in.pressure("altimeter", 85, mostKilopascal);
     const auto height = in.amount<Length>("elevation", {-500, 5000, Unit::m});
-    if (in.refused())
-        return std::nullopt;
-    return Station{*stationFromAltimeter(*setting, *height), barometer,
-                   say("Altimeter setting %1 kPa less %2 m of the standard atmosphere (no thermometer is needed).",
-                       {number(setting->kilopascal(), 2), number(height->metre(), 0)})};
+    return {*stationFromAltimeter(setting, height), barometer,
+            say("Altimeter setting %1 kPa less %2 m of the standard atmosphere (no thermometer is needed).",
+                {number(setting.kilopascal(), 2), number(height.metre(), 0)})};
 }
 
-std::optional<Station> stationOf(Reader& in) {
+Station stationOf(Reader& in) {
     const int ways = in.has("pressure") + in.has("sea-level") + in.has("altimeter");
     if (ways == 0)
         in.refuseUsage("pressure", {say("it is needed here, as in %1; or --sea-level or --altimeter with --elevation.",
                                         {"98.7kPa"})});
-    else if (ways > 1)
+    if (ways > 1)
         in.refuseUsage("pressure", {say("give one pressure: --pressure, --sea-level or --altimeter.")});
-    else if (in.has("pressure") && in.has("elevation"))
+    if (in.has("pressure") && in.has("elevation"))
         in.refuseUsage("elevation", {say("a station pressure needs no elevation. If it was reduced to sea level, write "
                                          "--sea-level in place of --pressure.")});
-    else if (in.has("air") && !in.has("sea-level"))
+    if (in.has("air") && !in.has("sea-level"))
         in.refuseUsage("air", {say("it goes with --sea-level only.")});
-    if (in.refused())
-        return std::nullopt;
     return in.has("pressure") ? fromBarometer(in) : in.has("sea-level") ? fromWeatherReport(in) : fromAirfield(in);
 }
 
 TemperatureDifference boilingUncertainty(const Station& station) {
     const auto above = waterBoilingPoint(station.pressure + station.uncertainty);
     return *above - *waterBoilingPoint(station.pressure);
+}
+
+Sentence boilsAt(const Station& station, Temperature water) {
+    return say("At %1 kPa water boils at %2 °C.",
+               {number(station.pressure.kilopascal(), 2), number(water.celsius(), 2)});
 }
 
 Answer targetAnswer(const Station& station, Brix sugar, TemperatureDifference rise, std::vector<Sentence> sum) {
@@ -105,57 +101,42 @@ Answer targetAnswer(const Station& station, Brix sugar, TemperatureDifference ri
 
 } // namespace
 
-Outcome reckonBoiling(Reader& in) {
-    const auto station = stationOf(in);
-    if (!station)
-        return in.refusal();
-    const Temperature water = *waterBoilingPoint(station->pressure);
-    const TemperatureDifference uncertainty = boilingUncertainty(*station);
-    return Answer{.figures = {{"waterBoilsC", water.celsius(), "Water boils at", sayTemperature(water)},
-                              {"pressureKPa", station->pressure.kilopascal(), "Station pressure",
-                               sayPressure(station->pressure)}},
-                  .sum = {station->how, say("At %1 kPa water boils at %2 °C.",
-                                            {number(station->pressure.kilopascal(), 2), number(water.celsius(), 2)})},
-                  .uncertainty = say("Pressure is taken as known to %1 kPa, which is %2 C° of boiling water.",
-                                     {number(station->uncertainty.kilopascal(), 2), number(uncertainty.kelvin(), 2)}),
-                  .source = "IAPWS R7-97(2012), equation 31; ISO 2533:1975",
-                  .caution = pressureCaution};
+Answer reckonBoiling(Reader& in) {
+    const Station station = stationOf(in);
+    const Temperature water = *waterBoilingPoint(station.pressure);
+    const TemperatureDifference uncertainty = boilingUncertainty(station);
+    return {
+        .figures = {{"waterBoilsC", water.celsius(), "Water boils at", sayTemperature(water)},
+                    {"pressureKPa", station.pressure.kilopascal(), "Station pressure", sayPressure(station.pressure)}},
+        .sum = {station.how, boilsAt(station, water)},
+        .uncertainty = say("Pressure is taken as known to %1 kPa, which is %2 C° of boiling water.",
+                           {number(station.uncertainty.kilopascal(), 2), number(uncertainty.kelvin(), 2)}),
+        .source = "IAPWS R7-97(2012), equation 31; ISO 2533:1975",
+        .caution = pressureCaution};
 }
 
-Outcome reckonTarget(Reader& in) {
-    const auto station = stationOf(in);
-    if (!in.refused() && in.has("density") == in.has("rise"))
-        in.refuseUsage("density", {say("give one of --density and --rise.")});
-    if (in.refused())
-        return in.refusal();
-    if (!within(station->pressure.kilopascal(), 60, 110))
-        return Refusal{false,
-                       {},
-                       {},
-                       {say("the station pressure comes to %1 kPa; the rise of syrup is known from 60 to 110 kPa.",
-                            {number(station->pressure.kilopascal(), 1)})}};
-    const Temperature water = *waterBoilingPoint(station->pressure);
-    const Sentence waterStep =
-        say("At %1 kPa water boils at %2 °C.", {number(station->pressure.kilopascal(), 2), number(water.celsius(), 2)});
+Answer reckonTarget(Reader& in) {
+    const Station station = stationOf(in);
+    in.oneOf("density", "rise", say("give one of --density and --rise."));
+    if (!within(station.pressure.kilopascal(), 60, 110))
+        in.refuse({}, {},
+                  {say("the station pressure comes to %1 kPa; the rise of syrup is known from 60 to 110 kPa.",
+                       {number(station.pressure.kilopascal(), 1)})});
+    const Sentence waterStep = boilsAt(station, *waterBoilingPoint(station.pressure));
     if (in.has("density")) {
-        const auto sugar = in.sugar("density", Temperature::celsius(20), mostBoiled);
-        if (in.refused())
-            return in.refusal();
-        const auto rise = *boilingRise(*sugar, station->pressure);
-        return targetAnswer(*station, *sugar, rise,
-                            {station->how, waterStep,
+        const Brix sugar = in.sugar("density", Temperature::celsius(20), mostBoiled);
+        const auto rise = *boilingRise(sugar, station.pressure);
+        return targetAnswer(station, sugar, rise,
+                            {station.how, waterStep,
                              say("%1 °Brix boils %2 C° above water at that pressure.",
-                                 {number(sugar->degrees(), 2), number(rise.kelvin(), 2)})});
+                                 {number(sugar.degrees(), 2), number(rise.kelvin(), 2)})});
     }
-    const auto most = *boilingRise(Brix::degrees(mostBoiled), station->pressure);
-    const auto rise = in.difference("rise", most.kelvin());
-    if (in.refused())
-        return in.refusal();
-    const auto sugar = *sugarAtRise(*rise, station->pressure);
-    return targetAnswer(*station, sugar, *rise,
-                        {station->how, waterStep,
+    const auto rise = in.difference("rise", boilingRise(Brix::degrees(mostBoiled), station.pressure)->kelvin());
+    const auto sugar = *sugarAtRise(rise, station.pressure);
+    return targetAnswer(station, sugar, rise,
+                        {station.how, waterStep,
                          say("A rise of %1 C° at that pressure means %2 °Brix.",
-                             {number(rise->kelvin(), 2), number(sugar.degrees(), 2)})});
+                             {number(rise.kelvin(), 2), number(sugar.degrees(), 2)})});
 }
 
 } // namespace panside::sums

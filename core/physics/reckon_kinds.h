@@ -4,24 +4,24 @@
 
 namespace panside::sums {
 
-Outcome reckonBoiling(Reader& in);
-Outcome reckonTarget(Reader& in);
-Outcome reckonDensity(Reader& in);
-Outcome reckonRefraction(Reader& in);
-Outcome reckonBaume(Reader& in);
-Outcome reckonCup(Reader& in);
-Outcome reckonSap(Reader& in);
-Outcome reckonBlend(Reader& in);
-Outcome reckonThermocouple(Reader& in);
-Outcome reckonPlatinum(Reader& in);
-Outcome reckonWood(Reader& in);
-Outcome reckonShutdown(Reader& in);
-Outcome reckonFill(Reader& in);
-Outcome reckonContainers(Reader& in);
-Outcome reckonColour(Reader& in);
-Outcome reckonConcentrate(Reader& in);
-Outcome reckonSapScale(Reader& in);
-Outcome reckonTonight(Reader& in);
-Outcome reckonRun(Reader& in);
+Answer reckonBoiling(Reader& in);
+Answer reckonTarget(Reader& in);
+Answer reckonDensity(Reader& in);
+Answer reckonRefraction(Reader& in);
+Answer reckonBaume(Reader& in);
+Answer reckonCup(Reader& in);
+Answer reckonSap(Reader& in);
+Answer reckonBlend(Reader& in);
+Answer reckonThermocouple(Reader& in);
+Answer reckonPlatinum(Reader& in);
+Answer reckonWood(Reader& in);
+Answer reckonShutdown(Reader& in);
+Answer reckonFill(Reader& in);
+Answer reckonContainers(Reader& in);
+Answer reckonColour(Reader& in);
+Answer reckonConcentrate(Reader& in);
+Answer reckonSapScale(Reader& in);
+Answer reckonTonight(Reader& in);
+Answer reckonRun(Reader& in);
 
 } // namespace panside::sums

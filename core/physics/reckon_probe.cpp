@@ -21,13 +21,12 @@ constexpr Wire wires[] = {{"K", Thermocouple::K, -200, 1372, 2.2},
                           {"J", Thermocouple::J, -210, 760, 2.2},
                           {"T", Thermocouple::T, -200, 400, 1.0}};
 
-const Wire* wireOf(Reader& in) {
+const Wire& wireOf(Reader& in) {
     const std::string given = in.text("type");
     for (const Wire& wire : wires)
         if (given == wire.name || (given.size() == 1 && given[0] == wire.name[0] - 'A' + 'a'))
-            return &wire;
+            return wire;
     in.refuse("type", given, {say("the types known are K, J and T.")});
-    return nullptr;
 }
 
 Answer thermocoupleAnswer(const Wire& wire, Temperature hot, Voltage voltage, Sentence step) {
@@ -44,74 +43,55 @@ Answer thermocoupleAnswer(const Wire& wire, Temperature hot, Voltage voltage, Se
 
 } // namespace
 
-Outcome reckonThermocouple(Reader& in) {
-    if (in.has("mv") == in.has("temp"))
-        in.refuseUsage("mv", {say("give one of --mv and --temp.")});
-    if (in.refused())
-        return in.refusal();
-    const Wire* wire = wireOf(in);
-    const Temperature junction = in.has("junction")
-                                     ? in.temperature("junction", -40, 125).value_or(Temperature::celsius(0))
-                                     : Temperature::celsius(0);
-    if (in.refused())
-        return in.refusal();
+Answer reckonThermocouple(Reader& in) {
+    in.oneOf("mv", "temp", say("give one of --mv and --temp."));
+    const Wire& wire = wireOf(in);
+    const Temperature junction = in.has("junction") ? in.temperature("junction", -40, 125) : Temperature::celsius(0);
     if (in.has("temp")) {
-        const auto hot = in.temperature("temp", wire->coldest, wire->hottest);
-        if (in.refused())
-            return in.refusal();
-        const auto voltage = *thermocoupleVoltage(wire->type, *hot, junction);
+        const Temperature hot = in.temperature("temp", wire.coldest, wire.hottest);
+        const auto voltage = *thermocoupleVoltage(wire.type, hot, junction);
         return thermocoupleAnswer(
-            *wire, *hot, voltage,
+            wire, hot, voltage,
             say("The emf of %1 °C less that of the junction at %2 °C is %3 mV.",
-                {number(hot->celsius(), 2), number(junction.celsius(), 2), number(voltage.millivolt(), 4)}));
+                {number(hot.celsius(), 2), number(junction.celsius(), 2), number(voltage.millivolt(), 4)}));
     }
     const auto measured = in.amount<Voltage>("mv", {-10000, 10000, Unit::mV});
-    if (in.refused())
-        return in.refusal();
-    const auto hot = thermocoupleTemperature(wire->type, *measured, junction);
+    const auto hot = thermocoupleTemperature(wire.type, measured, junction);
     if (!hot)
-        return Refusal{
-            false,
-            "mv",
-            in.text("mv"),
+        in.refuse(
+            "mv", in.text("mv"),
             {say("type %1 gives no such voltage from %2 to %3 °C. Is the pair open or reversed, the type right, the "
                  "voltage in millivolts?",
-                 {std::string{wire->name}, plain(wire->coldest), plain(wire->hottest)})}};
+                 {std::string{wire.name}, plain(wire.coldest), plain(wire.hottest)})});
     return thermocoupleAnswer(
-        *wire, *hot, *measured,
+        wire, *hot, measured,
         say("%1 mV and the emf of the junction at %2 °C together are the emf of %3 °C.",
-            {number(measured->millivolt(), 4), number(junction.celsius(), 2), number(hot->celsius(), 2)}));
+            {number(measured.millivolt(), 4), number(junction.celsius(), 2), number(hot->celsius(), 2)}));
 }
 
-Outcome reckonPlatinum(Reader& in) {
-    if (in.has("ohm") == in.has("temp"))
-        in.refuseUsage("ohm", {say("give one of --ohm and --temp.")});
-    if (in.refused())
-        return in.refusal();
+Answer reckonPlatinum(Reader& in) {
+    in.oneOf("ohm", "temp", say("give one of --ohm and --temp."));
     std::optional<Temperature> temperature;
     std::optional<Resistance> resistance;
     if (in.has("temp")) {
         temperature = in.temperature("temp", -200, 850);
-        resistance = temperature ? platinumResistance(*temperature) : std::nullopt;
+        resistance = platinumResistance(*temperature);
     } else {
         resistance = in.amount<Resistance>("ohm", {18.52, 390.48, Unit::ohm});
-        temperature = resistance ? platinumTemperature(*resistance) : std::nullopt;
+        temperature = platinumTemperature(*resistance);
     }
-    if (in.refused())
-        return in.refusal();
     if (!temperature)
-        return Refusal{false, "ohm", in.text("ohm"), {say("that is outside -200 to 850 °C.")}};
+        in.refuse("ohm", in.text("ohm"), {say("that is outside -200 to 850 °C.")});
     const double t = std::abs(temperature->celsius());
-    return Answer{
-        .figures = {{"temperatureC", temperature->celsius(), "Temperature", sayTemperature(*temperature)},
-                    {"ohm", resistance->ohm(), "Resistance", say("%1 ohm", {number(resistance->ohm(), 3)})}},
-        .sum = {say("100 ohm at 0 °C; %1 ohm at %2 °C.",
-                    {number(resistance->ohm(), 3), number(temperature->celsius(), 2)})},
-        .uncertainty =
-            say("An element of class A is within %1 C° here, of class B within %2 C°; 0.38 ohm in the leads is 1 °C.",
+    return {.figures = {{"temperatureC", temperature->celsius(), "Temperature", sayTemperature(*temperature)},
+                        {"ohm", resistance->ohm(), "Resistance", say("%1 ohm", {number(resistance->ohm(), 3)})}},
+            .sum = {say("100 ohm at 0 °C; %1 ohm at %2 °C.",
+                        {number(resistance->ohm(), 3), number(temperature->celsius(), 2)})},
+            .uncertainty = say(
+                "An element of class A is within %1 C° here, of class B within %2 C°; 0.38 ohm in the leads is 1 °C.",
                 {number(0.15 + 0.002 * t, 2), number(0.30 + 0.005 * t, 2)}),
-        .source = "IEC 60751:2008",
-        .caution = trimIt};
+            .source = "IEC 60751:2008",
+            .caution = trimIt};
 }
 
 } // namespace panside::sums

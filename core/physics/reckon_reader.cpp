@@ -94,12 +94,11 @@ std::vector<std::string> Reader::all(std::string_view name) const {
     return found;
 }
 
-std::string Reader::text(std::string_view name) {
+std::string Reader::text(std::string_view name) const {
     const auto found = all(name);
-    if (!found.empty())
-        return found.front();
-    refuseUsage(name, {say("it is needed here, as in %1.", {std::string{exampleOf(name)}})});
-    return {};
+    if (found.empty())
+        refuseUsage(name, {say("it is needed here, as in %1.", {std::string{exampleOf(name)}})});
+    return found.front();
 }
 
 std::string_view Reader::exampleOf(std::string_view name) const {
@@ -110,124 +109,108 @@ std::string_view Reader::exampleOf(std::string_view name) const {
 }
 
 void Reader::refuse(std::string_view name, std::string_view given, std::vector<Sentence> why) {
-    if (!refusal_)
-        refusal_ = Refusal{false, std::string{name}, std::string{given}, std::move(why)};
+    throw Refused{{false, std::string{name}, std::string{given}, std::move(why)}};
 }
 
 void Reader::refuseUsage(std::string_view name, std::vector<Sentence> why) {
-    if (!refusal_)
-        refusal_ = Refusal{true, std::string{name}, {}, std::move(why)};
+    throw Refused{{true, std::string{name}, {}, std::move(why)}};
 }
 
-std::optional<Written> Reader::writtenAmount(std::string_view name, std::string_view text, Span span) {
+Written Reader::writtenAmount(std::string_view name, std::string_view text, Span span) const {
     const std::string amount = withoutBlanks(text);
     const auto written = writtenIn(amount);
-    if (!written) {
+    if (!written)
         refuse(name, text, whyNoAmount(amount, span, exampleOf(name)));
-        return std::nullopt;
-    }
-    return written;
+    return *written;
 }
 
-std::optional<double> Reader::siOf(std::string_view name, std::string_view text, Span span) {
-    if (refused())
-        return std::nullopt;
-    const auto written = writtenAmount(name, text, span);
-    if (!written)
-        return std::nullopt;
-    if (dimensionOf(written->unit) != dimensionOf(span.unit)) {
+double Reader::siOf(std::string_view name, std::string_view text, Span span) const {
+    const Written written = writtenAmount(name, text, span);
+    const std::string unit{nameOf(written.unit)};
+    if (dimensionOf(written.unit) != dimensionOf(span.unit))
         refuse(name, text,
                {say("%1 is a unit of something else. Write one of %2, as in %3.",
-                    {std::string{nameOf(written->unit)}, namesOfUnitsLike(span.unit), std::string{exampleOf(name)}})});
-        return std::nullopt;
-    }
-    if (inside(written->number, written->unit, span))
-        return written->si();
-    std::vector<Sentence> why{say("it must lie from %1 to %2 %3.",
-                                  {endIn(written->unit, span.low, span.unit),
-                                   endIn(written->unit, span.high, span.unit), std::string{nameOf(written->unit)}})};
+                    {unit, namesOfUnitsLike(span.unit), std::string{exampleOf(name)}})});
+    if (inside(written.number, written.unit, span))
+        return written.si();
+    std::vector<Sentence> why{say("it must lie from %1 to %2 %3.", {endIn(written.unit, span.low, span.unit),
+                                                                    endIn(written.unit, span.high, span.unit), unit})};
     for (const Unit other : unitsLike(span.unit))
-        if (other != written->unit && inside(written->number, other, span)) {
-            why.push_back(say("Did you mean %1%2?", {plain(written->number), std::string{nameOf(other)}}));
+        if (other != written.unit && inside(written.number, other, span)) {
+            why.push_back(say("Did you mean %1%2?", {plain(written.number), std::string{nameOf(other)}}));
             break;
         }
     refuse(name, text, std::move(why));
-    return std::nullopt;
 }
 
-std::optional<Temperature> Reader::temperature(std::string_view name, double low, double high) {
-    const auto si = siOf(name, text(name), {low, high, Unit::degC});
-    return si ? std::optional{Temperature::kelvin(*si)} : std::nullopt;
+Temperature Reader::temperature(std::string_view name, double low, double high) const {
+    return Temperature::kelvin(siOf(name, text(name), {low, high, Unit::degC}));
 }
 
-std::optional<Pressure> Reader::pressure(std::string_view name, double low, double high) {
+Pressure Reader::pressure(std::string_view name, double low, double high) const {
     return amount<Pressure>(name, {low, high, Unit::kPa});
 }
 
-std::optional<TemperatureDifference> Reader::difference(std::string_view name, double high) {
+TemperatureDifference Reader::difference(std::string_view name, double high) const {
     const std::string given = text(name);
-    if (refused())
-        return std::nullopt;
     constexpr Span nothing{1, 0, Unit::degC}; // no guess is made at a rise without its unit
-    const auto written = writtenAmount(name, given, nothing);
-    if (!written)
-        return std::nullopt;
-    const Dimension dimension = dimensionOf(written->unit);
-    if (dimension != Dimension::temperature && dimension != Dimension::temperatureDifference) {
+    const Written written = writtenAmount(name, given, nothing);
+    const Dimension dimension = dimensionOf(written.unit);
+    if (dimension != Dimension::temperature && dimension != Dimension::temperatureDifference)
         refuse(name, given, {say("a rise is written in degC, degF or K, as in %1.", {std::string{exampleOf(name)}})});
-        return std::nullopt;
-    }
-    const auto rise = TemperatureDifference::kelvin(differenceToSi(written->number, written->unit));
+    const auto rise = TemperatureDifference::kelvin(differenceToSi(written.number, written.unit));
     if (within(rise.kelvin(), 0, high))
         return rise;
-    std::vector<Sentence> why{
-        say("a rise must lie from 0 to %1 %2.",
-            {plain(written->unit == Unit::degF ? high * 1.8 : high, 4), std::string{nameOf(written->unit)}})};
-    const double celsius = written->unit == Unit::degF ? (written->number - 32) / 1.8 : written->number;
+    const bool fahrenheit = written.unit == Unit::degF;
+    std::vector<Sentence> why{say("a rise must lie from 0 to %1 %2.",
+                                  {plain(fahrenheit ? high * 1.8 : high, 4), std::string{nameOf(written.unit)}})};
+    const double celsius = fahrenheit ? (written.number - 32) / 1.8 : written.number;
     if (within(celsius, 80, 120))
         why.push_back(
             say("That looks like what the thermometer reads. A rise is how far it stands above boiling water."));
-    else if (within(rise.kelvin() - 32 / 1.8, 0, high) && written->unit == Unit::degF)
+    else if (within(rise.kelvin() - 32 / 1.8, 0, high) && fahrenheit)
         why.push_back(say("Was it shifted by 32? A difference is not: 4 °C of rise are 7.2 °F."));
     refuse(name, given, std::move(why));
-    return std::nullopt;
 }
 
-std::optional<Brix> Reader::sugar(std::string_view name, Temperature scale, double most) {
+Brix Reader::sugar(std::string_view name, Temperature scale, double most) const {
     return sugarIn(name, text(name), scale, most);
 }
 
-std::optional<Brix> Reader::sugarIn(std::string_view name, std::string_view given, Temperature scale, double most) {
-    if (refused())
-        return std::nullopt;
-    const auto written = writtenAmount(name, given, {0, most, Unit::brix});
-    if (!written)
-        return std::nullopt;
-    if (written->unit == Unit::baume) {
-        const auto sugar = sugarOfBaume(Baume{written->number}, scale);
-        if (!sugar)
-            refuse(name, given,
-                   {say("it must lie from 0 to %1 baume.", {number(baumeOf(Brix::degrees(75), scale)->degrees, 1)})});
-        return sugar;
-    }
-    const auto si = siOf(name, given, {0, most, Unit::brix});
-    return si ? std::optional{Brix::ofSi(*si)} : std::nullopt;
+Brix Reader::sugarIn(std::string_view name, std::string_view given, Temperature scale, double most) const {
+    const Written written = writtenAmount(name, given, {0, most, Unit::brix});
+    if (written.unit != Unit::baume)
+        return Brix::ofSi(siOf(name, given, {0, most, Unit::brix}));
+    const auto sugar = sugarOfBaume(Baume{written.number}, scale);
+    if (!sugar)
+        refuse(name, given,
+               {say("it must lie from 0 to %1 baume.", {number(baumeOf(Brix::degrees(75), scale)->degrees, 1)})});
+    return *sugar;
 }
 
-std::optional<double> Reader::bareNumber(std::string_view name, double low, double high) {
+Reader::VolumeOf Reader::volumeOf(std::string_view name, const std::string& written, double mostLitres,
+                                  Sentence wanted) const {
+    const std::size_t at = written.find('@');
+    if (at == std::string::npos)
+        refuse(name, written, {std::move(wanted)});
+    return {Volume::ofSi(siOf(name, written.substr(0, at), {0, mostLitres, Unit::L})), written.substr(at + 1)};
+}
+
+void Reader::oneOf(std::string_view name, std::string_view other, Sentence wanted) const {
+    if (has(name) == has(other))
+        refuseUsage(name, {std::move(wanted)});
+}
+
+double Reader::bareNumber(std::string_view name, double low, double high) const {
     const std::string given = text(name);
-    if (refused())
-        return std::nullopt;
     const auto value = numberIn(given);
     if (!value)
         refuse(
             name, given,
             {say("that is not a plain number. Write digits with a point, as in %1.", {std::string{exampleOf(name)}})});
-    else if (!within(*value, low, high)) {
+    if (!within(*value, low, high))
         refuse(name, given, {say("it must lie from %1 to %2.", {plain(low), plain(high)})});
-        return std::nullopt;
-    }
-    return value;
+    return *value;
 }
 
 } // namespace panside::sums

@@ -31,30 +31,25 @@ Sentence sayFromTo(Volume low, Volume high) {
 
 } // namespace
 
-Outcome reckonRun(Reader& in) {
+Answer reckonRun(Reader& in) {
     const auto night = in.temperature("night", -40, 20), day = in.temperature("day", -30, 30);
-    const double taps = in.has("taps") ? in.bareNumber("taps", 1, 1e6).value_or(0) : 0;
-    if (in.refused())
-        return in.refusal();
-    const auto run = sapRun(*night, *day);
+    const double taps = in.has("taps") ? in.bareNumber("taps", 1, 1e6) : 0;
+    const auto run = sapRun(night, day);
     if (!run)
-        return Refusal{false,
-                       "day",
-                       in.text("day"),
-                       {say("the warmest of the day is under the coldest of the night. Are the two the right way "
-                            "round?")}};
+        in.refuse("day", in.text("day"),
+                  {say("the warmest of the day is under the coldest of the night. Are the two the right way round?")});
     Figure kind{"day", {}, "What to expect", sayDay(run->day)};
     kind.word = wordOf(run->day);
     Figure tap{"perTapL", {}, "Sap of a tap", sayFromTo(run->low, run->high)};
     tap.list = {run->low.litre(), run->high.litre()};
-    Answer answer{
-        .figures = {kind, tap},
-        .sum = {say("%1 °C by night, %2 °C by day.", {number(night->celsius(), 1), number(day->celsius(), 1)})},
-        .uncertainty = say("A rule of thumb: sun, wind, vacuum, the trees and how long it was cold are not in "
-                           "it. What your own taps gave on such days goes before it."),
-        .source = "A heavy day of about a gallon a tap: trade farming magazine, about 2015; the temperatures "
-                  "and the other amounts are common practice, no source",
-        .caution = "Look how much room the tanks have before such a day."};
+    Answer answer{.figures = {kind, tap},
+                  .sum = {say("%1 °C by night, %2 °C by day.", {number(night.celsius(), 1), number(day.celsius(), 1)})},
+                  .uncertainty =
+                      say("A rule of thumb: sun, wind, vacuum, the trees and how long it was cold are not in "
+                          "it. What your own taps gave on such days goes before it."),
+                  .source = "A heavy day of about a gallon a tap: trade farming magazine, about 2015; the temperatures "
+                            "and the other amounts are common practice, no source",
+                  .caution = "Look how much room the tanks have before such a day."};
     if (taps > 0) {
         Figure all{"sapL", {}, "Sap of all taps", sayFromTo(run->low * taps, run->high * taps)};
         all.list = {run->low.litre() * taps, run->high.litre() * taps};

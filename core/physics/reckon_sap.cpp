@@ -17,70 +17,57 @@ constexpr std::string_view aboutSugar =
 
 } // namespace
 
-Outcome reckonConcentrate(Reader& in) {
-    const std::string written = in.text("sap");
-    const std::size_t at = written.find('@');
-    if (!in.refused() && at == std::string::npos)
-        in.refuse("sap", written,
-                  {say("sap is a volume and its sugar with @ between them, as in %1.", {"800gal@2brix"})});
-    const auto volume = in.siOf("sap", written.substr(0, at), {0, 1e6, Unit::L});
-    const auto sap = in.refused() ? std::nullopt : in.sugarIn("sap", written.substr(at + 1), sapAt);
-    const auto to = in.sugar("to", sapAt);
-    if (in.refused())
-        return in.refusal();
-    if (!(sap->degrees() > 0) || *to < *sap)
-        return Refusal{false, "to", in.text("to"),
-                       *sap > sweetestSap && sap->degrees() / 10 < to->degrees()
-                           ? std::vector<Sentence>{say("concentrate must be sweeter than the sap."), meantInstead(*sap)}
-                           : std::vector<Sentence>{
-                                 say("concentrate must be sweeter than the sap. Are the two the right way round?")}};
-    const Portion in20{Volume::ofSi(*volume), *sap};
-    const Volume water = boilOffToReach(*to, in20).value_or(Volume{});
+Answer reckonConcentrate(Reader& in) {
+    const auto [volume, sugar] =
+        in.volumeOf("sap", in.text("sap"), 1e6,
+                    say("sap is a volume and its sugar with @ between them, as in %1.", {"800gal@2brix"}));
+    const Brix sap = in.sugarIn("sap", sugar, sapAt), to = in.sugar("to", sapAt);
+    if (!(sap.degrees() > 0) || to < sap)
+        in.refuse("to", in.text("to"),
+                  sap > sweetestSap && sap.degrees() / 10 < to.degrees()
+                      ? std::vector<Sentence>{say("concentrate must be sweeter than the sap."), meantInstead(sap)}
+                      : std::vector<Sentence>{
+                            say("concentrate must be sweeter than the sap. Are the two the right way round?")});
+    const Volume water = boilOffToReach(to, {volume, sap}).value_or(Volume{});
     const Volume concentrate =
-        in20.volume * (sugarDensity(*sap, sapAt)->si() * sap->si() / (sugarDensity(*to, sapAt)->si() * to->si()));
+        volume * (sugarDensity(sap, sapAt)->si() * sap.si() / (sugarDensity(to, sapAt)->si() * to.si()));
     const Brix syrup = Brix::degrees(66.9);
     std::vector<Sentence> sum{say("All the sugar stays: %1 L of %2 °Brix becomes %3 L of %4 °Brix.",
-                                  {number(in20.volume.litre(), 1), number(sap->degrees(), 2),
-                                   number(concentrate.litre(), 1), number(to->degrees(), 2)})};
-    const auto before = sapPerSyrup(*sap, syrup), after = *to < syrup ? sapPerSyrup(*to, syrup) : std::nullopt;
+                                  {number(volume.litre(), 1), number(sap.degrees(), 2), number(concentrate.litre(), 1),
+                                   number(to.degrees(), 2)})};
+    const auto before = sapPerSyrup(sap, syrup), after = to < syrup ? sapPerSyrup(to, syrup) : std::nullopt;
     if (before && after && *before > 1)
         sum.push_back(
             say("For a liter of syrup the pans now boil off %1 L of water instead of %2 L: %3 percent of the "
                 "boil and of the wood is saved.",
                 {number(*after - 1, 1), number(*before - 1, 1), number((1 - (*after - 1) / (*before - 1)) * 100, 0)}));
-    return Answer{.figures = {{"concentrateL", concentrate.litre(), "Concentrate", sayVolume(concentrate)},
-                              {"waterL", water.litre(), "Water taken out", sayVolume(water)}},
-                  .sum = std::move(sum),
-                  .uncertainty = say("As good as the readings: 0.1 °Brix wrong in the sap is %1 percent of the volume.",
-                                     {number(10 / sap->degrees(), 1)}),
-                  .source = "Mass balance; ICUMSA SPS-4 (1998)",
-                  .caution = concentrateKeeps};
+    return {.figures = {{"concentrateL", concentrate.litre(), "Concentrate", sayVolume(concentrate)},
+                        {"waterL", water.litre(), "Water taken out", sayVolume(water)}},
+            .sum = std::move(sum),
+            .uncertainty = say("As good as the readings: 0.1 °Brix wrong in the sap is %1 percent of the volume.",
+                               {number(10 / sap.degrees(), 1)}),
+            .source = "Mass balance; ICUMSA SPS-4 (1998)",
+            .caution = concentrateKeeps};
 }
 
-Outcome reckonSapScale(Reader& in) {
-    const auto scale = in.temperature("cal", 0, 50);
-    const auto temperature = in.temperature("temp", 0, 50);
-    const auto reading = scale ? in.sugar("reading", *scale) : std::nullopt;
-    if (in.refused() || !reading)
-        return in.refusal();
-    const auto sugar = sugarByHydrometer(*reading, *temperature, *scale);
+Answer reckonSapScale(Reader& in) {
+    const Temperature scale = in.temperature("cal", 0, 50), temperature = in.temperature("temp", 0, 50);
+    const Brix reading = in.sugar("reading", scale);
+    const auto sugar = sugarByHydrometer(reading, temperature, scale);
     if (!sugar)
-        return Refusal{
-            false,
-            "reading",
-            in.text("reading"),
-            {say("at that temperature it would be less than no sugar. Is the temperature that of the sap?")}};
+        in.refuse("reading", in.text("reading"),
+                  {say("at that temperature it would be less than no sugar. Is the temperature that of the sap?")});
     Answer answer{
         .figures = {{"brix", sugar->degrees(), "Sugar of the sap", saySugar(*sugar)}},
         .sum = {say("The scale was made for %1 °C; the sap is at %2 °C.",
-                    {number(scale->celsius(), 1), number(temperature->celsius(), 1)}),
-                say("%1 °Brix as read means %2 °Brix.", {number(reading->degrees(), 2), number(sugar->degrees(), 2)})},
+                    {number(scale.celsius(), 1), number(temperature.celsius(), 1)}),
+                say("%1 °Brix as read means %2 °Brix.", {number(reading.degrees(), 2), number(sugar->degrees(), 2)})},
         .uncertainty = say("A sap hydrometer is read to 0.1 °Brix; 5 °C wrong in the sap's temperature is up "
                            "to 0.2 °Brix near 20 °C."),
         .source = "Float balance; ICUMSA SPS-4 (1998); glass of ISO 1768:1975",
         .caution = aboutSugar};
-    if (*reading > sweetestSap)
-        answer.sum.push_back(meantInstead(*reading));
+    if (reading > sweetestSap)
+        answer.sum.push_back(meantInstead(reading));
     return answer;
 }
 

@@ -94,35 +94,29 @@ Asked askedIn(Reader& in) {
     if (in.has("keep"))
         asked.keep = in.amount<Volume>("keep", {0, 1e5, Unit::L});
     if (in.has("burn-out"))
-        if (const auto si = in.siOf("burn-out", in.text("burn-out"), {0, 720, Unit::min}))
-            asked.burnOut = Duration{*si};
+        asked.burnOut = Duration{in.siOf("burn-out", in.text("burn-out"), {0, 720, Unit::min})};
     if (in.has("density")) {
         asked.syrup = in.sugar("density", Temperature::celsius(20));
-        if (asked.syrup && *asked.syrup < Brix::degrees(40))
+        if (*asked.syrup < Brix::degrees(40))
             in.refuse("density", in.text("density"), {say("syrup is meant here, not sap, as in %1.", {"66.9brix"})});
     }
     return asked;
 }
 
-Outcome lacking(TonightLack lack, const Tonight& rig) {
+[[noreturn]] void lacking(TonightLack lack, const Tonight& rig) {
     switch (lack) {
     case TonightLack::noSap:
-        return Refusal{
-            false, "stand", {}, {say("there is no sap anywhere. Say what there is, as in %1.", {"450gal@2brix"})}};
+        Reader::refuse("stand", {}, {say("there is no sap anywhere. Say what there is, as in %1.", {"450gal@2brix"})});
     case TonightLack::noNight:
-        return Refusal{false,
-                       "rate",
-                       {},
+        Reader::refuse("rate", {},
                        {say("nothing is known of this rig yet: no night with a fire and a tank that was read. Say what "
                             "it boils off, as in %1.",
-                            {"60gal/h"})}};
+                            {"60gal/h"})});
     default:
-        return Refusal{false,
-                       "stand",
-                       {},
+        Reader::refuse("stand", {},
                        {say("all of it must cover the pans while the fire burns out: about %1 L. Do not light "
                             "for it.",
-                            {number(rig.basis().keepBack.value_or(Volume{}).litre(), 0)})}};
+                            {number(rig.basis().keepBack.value_or(Volume{}).litre(), 0)})});
     }
 }
 
@@ -237,36 +231,24 @@ Answer answerOf(const TonightPlan& plan) {
     return answer;
 }
 
-} // namespace
-
-std::variant<std::vector<SapStanding>, Refusal> standsIn(const Arguments& arguments) {
+std::vector<SapStanding> standsOf(const Arguments& arguments) {
     Arguments only;
     for (const auto& one : arguments)
         if (one.first == "stand")
             only.push_back(one);
     only.emplace_back("rate", "1L/h"); // needed of the kind, no matter here
-    Reader in{tonightKind(), only};
+    const Reader in{tonightKind(), only};
     std::vector<SapStanding> stands;
     for (const std::string& written : in.all("stand")) {
-        const std::size_t at = written.find('@');
-        if (at == std::string::npos) {
-            in.refuse("stand", written,
-                      {say("what stands is a volume and its sugar with @ between them, as in %1.", {"450gal@2brix"})});
-            break;
-        }
-        const auto volume = in.siOf("stand", written.substr(0, at), {0, 1e6, Unit::L});
-        const auto sugar =
-            in.refused() ? std::nullopt : in.sugarIn("stand", written.substr(at + 1), Temperature::celsius(20), 30);
-        if (in.refused())
-            break;
-        stands.push_back({Volume::ofSi(*volume), *sugar});
+        const auto [volume, sugar] =
+            in.volumeOf("stand", written, 1e6,
+                        say("what stands is a volume and its sugar with @ between them, as in %1.", {"450gal@2brix"}));
+        stands.push_back({volume, in.sugarIn("stand", sugar, Temperature::celsius(20), 30)});
     }
-    if (in.refused())
-        return in.refusal();
     return stands;
 }
 
-Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands) {
+Answer tonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands) {
     Arguments rest{{"stand", "1L@2brix"}};
     const bool rated =
         std::any_of(arguments.begin(), arguments.end(), [](const auto& one) { return one.first == "rate"; });
@@ -278,14 +260,12 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
     Reader in{tonightKind(), rest};
     if (rated)
         basis.rate = in.amount<VolumeFlow>("rate", {1, 10000, Unit::Lph});
-    const Asked asked = in.refused() ? Asked{} : askedIn(in);
-    if (in.refused())
-        return in.refusal();
-    if (asked.keep)
+    const Asked asked = askedIn(in);
+    if (asked.keep) {
         basis.keepBack = asked.keep;
-    if (asked.keep)
         for (NightBoiled& night : basis.nights)
             night.kept.reset(); // what was said goes before what was done
+    }
     if (asked.burnOut) {
         basis.burnOut = *asked.burnOut;
         basis.burnOutLearned = true;
@@ -294,7 +274,7 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
     const Tonight rig{std::move(basis)};
     const auto plan = rig.plan(stands);
     if (!plan)
-        return lacking(rig.lack(stands), rig);
+        lacking(rig.lack(stands), rig);
     std::vector<Sentence> sum;
     sayGround(rig, *plan, sum);
     for (const SapStanding& one : stands)
@@ -309,16 +289,20 @@ Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<
     return answer;
 }
 
-Outcome reckonTonight(Reader& in) {
-    const auto rate = in.amount<VolumeFlow>("rate", {1, 10000, Unit::Lph});
-    if (in.refused())
-        return in.refusal();
-    const auto stands = standsIn(in.given());
-    if (const auto* refusal = std::get_if<Refusal>(&stands))
-        return *refusal;
+} // namespace
+
+Outcome reckonTonight(const Arguments& arguments, TonightBasis basis,
+                      std::optional<std::span<const SapStanding>> stands) {
+    return outcomeOf([&]() -> Outcome {
+        return stands ? tonight(arguments, std::move(basis), *stands)
+                      : tonight(arguments, std::move(basis), standsOf(arguments));
+    });
+}
+
+Answer reckonTonight(Reader& in) {
     TonightBasis basis;
-    basis.rate = rate;
-    return reckonTonight(in.given(), std::move(basis), std::get<std::vector<SapStanding>>(stands));
+    basis.rate = in.amount<VolumeFlow>("rate", {1, 10000, Unit::Lph});
+    return tonight(in.given(), std::move(basis), standsOf(in.given()));
 }
 
 } // namespace panside::sums

@@ -5,10 +5,9 @@
 
 namespace panside::sums {
 
-// Arguments of `tonight` but `stand`, put to a rig that is known by its nights, or by `rate`, and to the sap that
-// stands.
-Outcome reckonTonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands);
-// `stand` arguments; a refusal where one is no volume and sugar.
-std::variant<std::vector<SapStanding>, Refusal> standsIn(const Arguments& arguments);
+// Arguments of `tonight`, put to a rig that is known by its nights, or by `rate`, and to the sap that stands; none:
+// what its `stand` arguments say.
+Outcome reckonTonight(const Arguments& arguments, TonightBasis basis,
+                      std::optional<std::span<const SapStanding>> stands);
 
 } // namespace panside::sums
