@@ -15,6 +15,7 @@ public:
 protected:
     QSerialPort::SerialPortError open(const QString& path, QString& words) override;
     void close() override;
+    const QSerialPort* device() const override { return port_.get(); }
     PortState judge(double silentFor) const override;
     void describe(PortStatus& status) const override;
 

@@ -95,6 +95,10 @@ void ModbusPort::close() {
     client_.release()->deleteLater(); // it may be in the middle of one of its own signals
 }
 
+const QSerialPort* ModbusPort::device() const {
+    return client_ ? qobject_cast<const QSerialPort*>(client_->device()) : nullptr;
+}
+
 void ModbusPort::poll() {
     if (!client_)
         return;

@@ -22,6 +22,7 @@ public:
 protected:
     QSerialPort::SerialPortError open(const QString& path, QString& words) override;
     void close() override;
+    const QSerialPort* device() const override;
     PortState judge(double silentFor) const override;
     void describe(PortStatus& status) const override;
 

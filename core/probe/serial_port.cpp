@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <fcntl.h>
 #include <grp.h>
+#include <poll.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -11,7 +12,7 @@ namespace {
 
 constexpr int lookMs = 100;  // is the port there? It is to be read again within 2 s of its return
 constexpr int retryMs = 500; // it is there and does not open
-constexpr int tickMs = 1000;
+constexpr int judgedMs = 1000;
 
 // The group that the port belongs to. Debian gives serial ports to dialout.
 std::string groupOf(const std::string& path) {
@@ -23,6 +24,14 @@ std::string groupOf(const std::string& path) {
 }
 
 bool mayOpen(const std::string& path) { return faccessat(AT_FDCWD, path.c_str(), R_OK | W_OK, AT_EACCESS) == 0; }
+
+// The plug was pulled. QSerialPort of Qt 6.4 says so; that of 6.8 reads nothing, again and again, and says nothing.
+bool hungUp(const QSerialPort* port) {
+    if (!port || !port->isOpen())
+        return false;
+    pollfd device{.fd = port->handle(), .events = 0, .revents = 0};
+    return ::poll(&device, 1, 0) == 1;
+}
 
 } // namespace
 
@@ -54,7 +63,7 @@ SerialPort::SerialPort(PortRule rule, Wiring wiring, PortFinder finder, QObject*
     status_.name = this->rule().name;
     status_.device = this->rule().device;
     status_.fields.resize(this->rule().fields.size());
-    connect(&timer_, &QTimer::timeout, this, [this] { status_.isOpen() ? tick() : tryToOpen(); });
+    connect(&timer_, &QTimer::timeout, this, [this] { status_.isOpen() ? look() : tryToOpen(); });
 }
 
 void SerialPort::start() {
@@ -91,7 +100,8 @@ void SerialPort::tryToOpen() {
     sinceOpen_.start();
     sinceHeard_.start();
     sinceGood_.start();
-    timer_.start(tickMs);
+    sinceJudged_.start();
+    timer_.start(lookMs);
     settle(PortState::listening);
 }
 
@@ -101,11 +111,17 @@ void SerialPort::lost() {
     wasLost_ = true;
     status_.at.clear();
     close();
-    timer_.start(lookMs);
     settle(PortState::lost);
 }
 
-void SerialPort::tick() { settle(judge(static_cast<double>(sinceHeard_.elapsed()) / 1e3)); }
+void SerialPort::look() {
+    if (hungUp(device()))
+        return lost();
+    if (!sinceJudged_.hasExpired(judgedMs))
+        return;
+    sinceJudged_.restart();
+    settle(judge(static_cast<double>(sinceHeard_.elapsed()) / 1e3));
+}
 
 void SerialPort::heardWell() {
     status_.lastHeard = wiring_.now();

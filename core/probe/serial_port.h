@@ -30,6 +30,8 @@ protected:
     // Opens at this path: QSerialPort::NoError, or what failed and in `words` how the system says it.
     virtual QSerialPort::SerialPortError open(const QString& path, QString& words) = 0;
     virtual void close() = 0;
+    // What was opened, while it is.
+    virtual const QSerialPort* device() const = 0;
     // Once a second while open: the state that its traffic shows. `silentFor` in seconds since anything came.
     virtual PortState judge(double silentFor) const = 0;
     virtual void describe(PortStatus&) const {}
@@ -51,7 +53,7 @@ protected:
 private:
     void tryToOpen();
     void settle(PortState state, std::string words = {});
-    void tick();
+    void look();
 
     Mapping mapping_;
     Wiring wiring_;
@@ -59,7 +61,7 @@ private:
     PortIdentity identity_;
     PortStatus status_;
     QTimer timer_;
-    QElapsedTimer sinceOpen_, sinceHeard_, sinceGood_;
+    QElapsedTimer sinceOpen_, sinceHeard_, sinceGood_, sinceJudged_;
     bool wasLost_ = false;
 };
 
