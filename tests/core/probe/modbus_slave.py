@@ -7,7 +7,15 @@ import sys
 
 from pymodbus.datastore import ModbusSequentialDataBlock, ModbusServerContext, ModbusSlaveContext
 from pymodbus.server import StartSerialServer
-from pymodbus.transaction import ModbusRtuFramer
+
+try:  # Debian 12's version
+    from pymodbus.transaction import ModbusRtuFramer as framer
+
+    first, told = 0, {"zero_mode": True}
+except ImportError:  # Debian 13's: the first register of a block is called 1
+    from pymodbus.framer import FramerType
+
+    framer, first, told = FramerType.RTU, 1, {}
 
 logging.disable(logging.CRITICAL)
 high, low = struct.unpack(">HH", struct.pack(">f", 103.42))
@@ -16,11 +24,11 @@ high, low = struct.unpack(">HH", struct.pack(">f", 103.42))
 def slave(number):
     inputs = [1034, 65436, high, low, low, high, 0xFFFF, 0xFF9C, number]
     return ModbusSlaveContext(
-        ir=ModbusSequentialDataBlock(0, inputs), hr=ModbusSequentialDataBlock(10, [3185]), zero_mode=True
+        ir=ModbusSequentialDataBlock(first, inputs), hr=ModbusSequentialDataBlock(first + 10, [3185]), **told
     )
 
 
 numbers = [int(n) for n in sys.argv[2:]]
 context = ModbusServerContext(slaves={n: slave(n) for n in numbers}, single=False)
 print("ready", flush=True)
-StartSerialServer(context=context, framer=ModbusRtuFramer, port=sys.argv[1], baudrate=19200, timeout=0.01)
+StartSerialServer(context=context, framer=framer, port=sys.argv[1], baudrate=19200, timeout=0.01)

@@ -49,8 +49,12 @@ TEST(ProbeSource, MayLiveInAThreadOfItsOwn) {
     QObject::connect(&thread, &QThread::finished, source, &QObject::deleteLater);
     QObject here;
     std::vector<Fact> facts;
+    PortState state{};
     QObject::connect(source, &ProbeSource::fact, &here, [&](const Fact& fact) { facts.push_back(fact); });
+    QObject::connect(source, &ProbeSource::status, &here,
+                     [&](std::size_t, const PortStatus& status) { state = status.state; });
     thread.start();
+    ASSERT_TRUE(waitFor([&] { return state == PortState::listening; }));
     ASSERT_TRUE(pan.send("\nt=103.4\n"));
     EXPECT_TRUE(waitFor([&] { return facts.size() == 1; }));
     thread.quit();

@@ -11,6 +11,7 @@
 #include "ui/ledger/house.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
+#include "ui/season/season_pictures.h"
 #include "ui/start/start_view.h"
 
 #include <QAbstractItemView>
@@ -22,6 +23,7 @@
 #include <QTest>
 #include <QTextDocument>
 #include <QTranslator>
+#include <algorithm>
 #include <functional>
 #include <gtest/gtest.h>
 #include <set>
@@ -51,6 +53,12 @@ struct EveryScreen : testing::Test {
         QCoreApplication::removeTranslator(&words);
         QLocale::setDefault(QLocale::c());
     }
+    // The season is counted in a thread of its own: until then its pictures are empty and nameless.
+    static bool picturesAreDrawn(const Console& console) {
+        return std::ranges::none_of(console.findChildren<SeasonPicture*>(), [](const SeasonPicture* picture) {
+            return picture->isVisible() && picture->accessibleName().isEmpty();
+        });
+    }
     static void visitScreens(Console& console, const QString& how, const Visit& visit) {
         const auto at = [&](const QString& where) {
             QApplication::processEvents();
@@ -58,8 +66,10 @@ struct EveryScreen : testing::Test {
         };
         for (const ScreenRow& row : allScreens()) {
             console.act(row.screen);
-            QTest::qWait(row.screen == Action::season || row.screen == Action::review ? 600 : 1);
+            QTest::qWait(row.screen == Action::review ? 600 : 1);
             console.house().wait();
+            if (!QTest::qWaitFor([&] { return picturesAreDrawn(console); }, 20000))
+                ADD_FAILURE() << "a picture of the season waits for its figures";
             at(keyOf(row.place) + QString::number(row.digit));
             if (row.screen == Action::start)
                 for (std::size_t i = 1; i < startQuestions().size(); ++i) {
