@@ -94,12 +94,6 @@ std::optional<SpecificEnergy> moistAirEnthalpy(Temperature air, double humidityR
     return SpecificEnergy::joulePerKilogram(gas.joules(air, Temperature::celsius(0)) + humidityRatio * steamHeatAtZero);
 }
 
-std::optional<double> excessAirOf(double oxygenInSmoke) {
-    if (!within(oxygenInSmoke, 0, 0.20))
-        return std::nullopt;
-    return oxygenInSmoke / (oxygenInAir - oxygenInSmoke);
-}
-
 std::optional<double> flueLoss(const Wood& wood, WetBasis moisture, Temperature stack, Temperature air,
                                double excessAir) {
     const auto heat = lowerHeat(wood, moisture);

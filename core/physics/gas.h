@@ -23,13 +23,6 @@ namespace panside {
 //            at 0 degC
 [[nodiscard]] std::optional<SpecificEnergy> moistAirEnthalpy(Temperature air, double humidityRatio);
 
-// Air beyond what the wood needs, over what it needs: 1 is twice the air.
-// Range      oxygen in the dry flue gas 0 to 0.20 by volume
-// Outside    nullopt
-// Accuracy   2 percent of the air, with oxygen right
-// Source     dry air holds 0.2095 of oxygen
-[[nodiscard]] std::optional<double> excessAirOf(double oxygen);
-
 // Share of the wood's lower heating value that leaves by the stack as hot gas (smoke and soot come on top).
 // Range      stack to 900 degC, not colder than the air; air -20 to 50 degC; moisture to 60 percent wet basis; excess
 //            air 0 to 5

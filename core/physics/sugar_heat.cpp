@@ -1,16 +1,12 @@
 #include "core/physics/sugar_heat.h"
 
 #include "core/physics/range.h"
-#include "core/physics/sugar.h"
 #include "core/physics/water.h"
 
 namespace panside {
 namespace {
 
 bool isFeed(Temperature feed, Temperature boils) { return feed.celsius() >= -1e-9 && feed <= boils; }
-
-// Over a range of temperature, the mean heat capacity is that of its middle: the formula is linear.
-Temperature middle(Temperature a, Temperature b) { return a + (b - a) / 2; }
 
 } // namespace
 
@@ -28,20 +24,6 @@ std::optional<SpecificEnergy> heatToBoilAway(Temperature feed, Pressure pressure
     if (!boils || !within(pressure.kilopascal(), 60, 110) || !isFeed(feed, *boils))
         return std::nullopt;
     return *sugarHeatCapacity(Brix::degrees(0), feed) * (*boils - feed) + *latentHeat(*boils);
-}
-
-std::optional<Energy> heatToConcentrate(Mass sap, Brix from, Brix to, Temperature feed, Pressure pressure) {
-    const auto rise = boilingRise(to, pressure);
-    if (!rise || !(sap.kilogram() >= 0 && sap.kilogram() <= 1e9) || !(from.massFraction() >= 0 && from < to))
-        return std::nullopt;
-    const Temperature boils = *waterBoilingPoint(pressure);
-    if (!isFeed(feed, boils))
-        return std::nullopt;
-    const Mass syrup = sap * (from / to);
-    const Energy warming = *sugarHeatCapacity(from, middle(feed, boils)) * (boils - feed) * sap;
-    const Energy boiling = *latentHeat(boils) * (sap - syrup);
-    const Energy finishing = *sugarHeatCapacity(to, boils) * *rise * syrup;
-    return warming + boiling + finishing;
 }
 
 } // namespace panside

@@ -1,5 +1,5 @@
 #pragma once
-// What it takes to warm sap and to make syrup of it.
+// What it takes to warm sap and to boil it away.
 #include "core/quantity/quantity.h"
 
 #include <optional>
@@ -20,15 +20,5 @@ namespace panside {
 // Accuracy   0.1 percent of IAPWS-95
 // Source     IAPWS SR1-86(1992) for the steam, 4.184 kJ/(kg K) for the warming
 [[nodiscard]] std::optional<SpecificEnergy> heatToBoilAway(Temperature feed, Pressure pressure);
-
-// Heat that turns sap into syrup: sap warmed to where water boils, water boiled off there, the syrup left warmed to its
-// own boil.
-// Range      0 <= sap < syrup <= 75 brix, feed 0 degC to boiling, 60 to 110 kPa, 0 to 1e9 kg of sap
-// Outside    nullopt
-// Accuracy   1 percent: the heat of dilution (0.5 percent) is left out. Practice spends 2 to 2.5 times as much in the
-//            fire
-// Source     heat balance with latentHeat, sugarHeatCapacity and boilingRise
-[[nodiscard]] std::optional<Energy> heatToConcentrate(Mass sap, Brix from, Brix to, Temperature feed,
-                                                      Pressure pressure);
 
 } // namespace panside

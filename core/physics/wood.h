@@ -21,7 +21,6 @@ struct DryBasis {
     static constexpr DryBasis percent(double p) { return DryBasis{p / 100}; }
     auto operator<=>(const DryBasis&) const = default;
 };
-constexpr WetBasis wetBasis(DryBasis dry) { return WetBasis{dry.share / (1 + dry.share)}; }
 constexpr DryBasis dryBasis(WetBasis wet) { return DryBasis{wet.share / (1 - wet.share)}; }
 
 struct Wood {

@@ -64,9 +64,7 @@ BENCHMARK_CAPTURE(measure, sugarByHydrometer, [] { return sugarByHydrometer(Brix
 BENCHMARK_CAPTURE(measure, hydrometerUncertainty,
                   [] { return hydrometerUncertainty(Brix::degrees(59), cup(), scale); });
 BENCHMARK_CAPTURE(measure, sugarHeatCapacity, [] { return sugarHeatCapacity(syrup(), cup()); });
-BENCHMARK_CAPTURE(measure, heatToConcentrate, [] {
-    return heatToConcentrate(Mass::kilogram(100), Brix::degrees(2), syrup(), Temperature::celsius(5), station());
-});
+BENCHMARK_CAPTURE(measure, heatToBoilAway, [] { return heatToBoilAway(cup(), station()); });
 BENCHMARK_CAPTURE(measure, thermocoupleVoltage, [] { return thermocoupleVoltage(Thermocouple::K, cup(), scale); });
 BENCHMARK_CAPTURE(measure, thermocoupleTemperature,
                   [] { return thermocoupleTemperature(Thermocouple::K, Voltage::millivolt(moving(3)), scale); });

@@ -77,7 +77,7 @@ TEST(AirReference, FlueLossIsNearSiegertsFormula) {
         for (const double celsius : {200.0, 300.0, 400.0}) {
             const double siegert = (celsius - 20) * (0.66 / (21 - 100 * oxygen) + 0.009) / 100;
             const double loss = *flueLoss(*woodNamed("hardwood"), WetBasis::percent(20), Temperature::celsius(celsius),
-                                          Temperature::celsius(20), *excessAirOf(oxygen));
+                                          Temperature::celsius(20), oxygen / (0.2095 - oxygen));
             EXPECT_NEAR(loss, siegert, 0.15 * siegert) << oxygen << " oxygen, " << celsius << " degC";
         }
 }

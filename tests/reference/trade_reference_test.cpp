@@ -39,10 +39,8 @@ double grossCord(const std::string& name) {
 }
 double syrupHeat(double sap, double syrup) {
     const double litres = *sapPerSyrup(Brix::degrees(sap), Brix::degrees(syrup)) * Volume::litresPerGallon;
-    return heatToConcentrate(massOf(sap, Volume::litre(litres)), Brix::degrees(sap), Brix::degrees(syrup),
-                             Temperature::fahrenheit(40), sea)
-               ->joule() /
-           joulePerBtu;
+    const Mass water = massOf(sap, Volume::litre(litres)) * (1 - sap / syrup);
+    return (*heatToBoilAway(Temperature::fahrenheit(40), sea) * water).joule() / joulePerBtu;
 }
 
 const std::map<std::string, Asked>& questions() {

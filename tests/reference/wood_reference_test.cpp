@@ -53,7 +53,6 @@ TEST(WoodReference, ACordAgreesWithTheHandbooksGravityAndWithPublishedCords) {
 // Definition: 20 percent of the whole is 25 percent of what is dry.
 TEST(WoodReference, WetAndDryBasisAreKeptApart) {
     EXPECT_NEAR(dryBasis(WetBasis::percent(20)).share, 0.25, 1e-15);
-    EXPECT_NEAR(wetBasis(DryBasis::percent(25)).share, 0.20, 1e-15);
     static_assert(!std::is_convertible_v<WetBasis, DryBasis>);
     static_assert(!std::is_convertible_v<double, WetBasis>);
 }

@@ -141,16 +141,10 @@ RC_GTEST_PROP(PhysicsProperty, WhatIsAddedOrBoiledOffReachesTheTarget, ()) {
     RC_ASSERT(near(light.sugar.degrees() * (mass / (mass - off)), target.degrees(), 1e-7));
 }
 
-RC_GTEST_PROP(PhysicsProperty, HeatGrowsWithTheSapAndItsCold, ()) {
+RC_GTEST_PROP(PhysicsProperty, ColdFeedTakesMoreHeat, ()) {
     const auto pressure = anyStation();
-    const auto from = Brix::degrees(between(0, 20));
-    const auto to = Brix::degrees(between(30, 75));
     const auto feed = Temperature::celsius(between(0, 60));
-    const auto heat = *heatToConcentrate(Mass::kilogram(10), from, to, feed, pressure);
-    RC_ASSERT(heat > Energy::joule(0));
-    RC_ASSERT(*heatToConcentrate(Mass::kilogram(11), from, to, feed, pressure) > heat);
-    RC_ASSERT(*heatToConcentrate(Mass::kilogram(10), from, to, feed + TemperatureDifference::kelvin(5), pressure) <
-              heat);
+    RC_ASSERT(*heatToBoilAway(feed + TemperatureDifference::kelvin(5), pressure) < *heatToBoilAway(feed, pressure));
 }
 
 RC_GTEST_PROP(PhysicsProperty, WetterWoodGivesLessAndAHotterStackLosesMore, ()) {
@@ -165,7 +159,6 @@ RC_GTEST_PROP(PhysicsProperty, WetterWoodGivesLessAndAHotterStackLosesMore, ()) 
     RC_ASSERT(loss > 0);
     RC_ASSERT(*flueLoss(wood, moisture, stack + TemperatureDifference::kelvin(10), air, excess) > loss);
     RC_ASSERT(*flueLoss(wood, moisture, stack, air, excess + 0.1) > loss);
-    RC_ASSERT(near(wetBasis(dryBasis(moisture)).share, moisture.share, 1e-12));
 }
 
 RC_GTEST_PROP(PhysicsProperty, UnitsRoundTrip, ()) {
@@ -226,14 +219,14 @@ RC_GTEST_PROP(PhysicsProperty, NoNanComesOutWhateverGoesIn, ()) {
     RC_ASSERT(sane(platinumResistance(t)) && sane(platinumTemperature(Resistance::ohm(x))));
     RC_ASSERT(sane(lowerHeat(wood, moisture)) && sane(higherHeat(wood, moisture)) && sane(cordMass(wood, moisture)) &&
               sane(faceCordMass(wood, moisture, h)) && sane(flueLoss(wood, moisture, t, t2, y)) &&
-              sane(flueLossUncertainty(wood, moisture, t, t2, y, x)) && sane(excessAirOf(x)) &&
-              sane(humidityRatio(t, x, p)) && sane(moistAirEnthalpy(t, x)));
+              sane(flueLossUncertainty(wood, moisture, t, t2, y, x)) && sane(humidityRatio(t, x, p)) &&
+              sane(moistAirEnthalpy(t, x)));
     const std::array portions{Portion{v, b}, Portion{Volume::litre(x), b2}};
     RC_ASSERT(sane(blend(portions)) && sane(thinnerToReach(b, portions[1], b2)) &&
               sane(boilOffToReach(b, portions[1])));
     RC_ASSERT(sane(sapPerSyrup(b, b2)) && sane(ruleOf86(b)) && sane(revisedRule(b, b2)) &&
               sane(sapToKeepBack(Area::squareMetre(x), h, VolumeFlow::litrePerHour(y), Duration{x})));
-    RC_ASSERT(sane(heatToBoilAway(t, p)) && sane(heatToConcentrate(Mass::kilogram(x), b, b2, t, p)));
+    RC_ASSERT(sane(heatToBoilAway(t, p)));
 }
 
 } // namespace

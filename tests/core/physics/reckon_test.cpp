@@ -225,6 +225,8 @@ TEST(Reckon, CountsContainersTheLargestFirst) {
     EXPECT_EQ(figures[0].list, (std::vector<double>{2, 74}));
     EXPECT_NEAR(*figures[1].value, 0.05 * 3.785411784, 1e-6);
     EXPECT_NEAR(figure("containers", {"volume", "1gal", "density", "66brix", "size", "1qt"}, "leftL"), 0, 1e-9);
+    // Divided in doubles, 0.3 L is not quite three times 0.1 L.
+    EXPECT_NEAR(figure("containers", {"volume", "0.3L", "density", "66brix", "size", "0.1L"}, "leftL"), 0, 1e-9);
 }
 
 // Absorbances add up by volume: equal parts of 64 and 36 percent let the root of their product through, 48.
