@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
+#include "core/words/trimmed.h"
 
 #include <algorithm>
 #include <array>
@@ -13,14 +14,7 @@ namespace {
 constexpr std::size_t readAtOnce = 1U << 18;
 constexpr std::size_t longestLine = 1U << 20; // a file without line ends is no table
 constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
-        text.remove_prefix(1);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t' || text.back() == '\r'))
-        text.remove_suffix(1);
-    return text;
-}
+constexpr std::string_view aroundCells = " \t\r";
 
 Fault faultAt(std::size_t line, std::string field, std::string given, Sentence wanted) {
     return {Slip::detailValue, line, 0, std::move(field), std::move(given), std::move(wanted)};
@@ -56,7 +50,7 @@ std::vector<std::string> cellsOf(std::string_view line, char delimiter) {
             cells.back() += letter;
     }
     for (std::string& cell : cells)
-        cell = std::string{trimmed(cell)};
+        cell = std::string{trimmed(cell, aroundCells)};
     return cells;
 }
 
@@ -128,7 +122,7 @@ std::optional<Instant> ForeignRows::timeOf(const std::vector<std::string>& cells
 
 void ForeignRows::readLine(std::string_view line, ReadLog& read) {
     ++line_;
-    line = trimmed(line);
+    line = trimmed(line, aroundCells);
     if (static_cast<int>(line_) <= map_.heading || line.empty())
         return;
     const auto cells = cellsOf(line, map_.delimiter);

@@ -2,6 +2,7 @@
 
 #include "core/boil/shift_log.h"
 #include "core/quantity/enum_count.h"
+#include "core/words/trimmed.h"
 
 #include <array>
 #include <charconv>
@@ -121,10 +122,7 @@ std::string_view exampleOf(TimeForm form) {
 }
 
 std::optional<std::variant<Instant, ShownTime>> foreignTimeIn(std::string_view text, TimeForm form) {
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
-        text.remove_prefix(1);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t'))
-        text.remove_suffix(1);
+    text = trimmed(text);
     if (form == TimeForm::unixSeconds || form == TimeForm::unixMilliseconds)
         return unixTime(text, form == TimeForm::unixSeconds ? 1 : 1000);
     TimeReader reader{text};

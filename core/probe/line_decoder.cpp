@@ -1,7 +1,8 @@
 #include "core/probe/line_decoder.h"
 
+#include "core/words/trimmed.h"
+
 #include <algorithm>
-#include <numeric>
 
 namespace panside {
 namespace {
@@ -32,13 +33,6 @@ int hexDigit(char c) {
     return lower >= 'a' && lower <= 'f' ? lower - 'a' + 10 : -1;
 }
 
-std::string_view withoutBlanksAround(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos)
-        return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
 enum class Checksum { absent, right, wrong };
 
 // *HH at the end: the XOR of all characters before the star, as in NMEA 0183. Cuts it off when it is right.
@@ -62,8 +56,11 @@ Checksum takeChecksum(std::string_view& text) {
 
 } // namespace
 
-std::uint64_t LineCounts::refusedInAll() const {
-    return std::accumulate(refused.begin(), refused.end(), std::uint64_t{0});
+std::string withoutControls(std::string_view text) {
+    std::string shown{text};
+    std::ranges::replace_if(
+        shown, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
+    return shown;
 }
 
 LineDecoder::LineDecoder(LineRules rules) : rules_{rules}, encoding_{rules.encoding} { pending_.reserve(longestLine); }
@@ -162,7 +159,7 @@ Refusal LineDecoder::judge(std::string_view raw, ProbeLine& line) {
         line.checksummed = true;
         break;
     }
-    return judgeFields(withoutBlanksAround(text), line);
+    return judgeFields(trimmed(text), line);
 }
 
 Refusal LineDecoder::judgeFields(std::string_view text, ProbeLine& line) {

@@ -25,11 +25,13 @@ struct ProbeLine {
     std::span<const Field> fields = {}; // none when refused
 };
 
+// For people to look at: what is not ASCII as a point.
+std::string withoutControls(std::string_view text);
+
 struct LineCounts {
     std::uint64_t good = 0;
     std::array<std::uint64_t, refusalCount> refused{}; // by cause; the one of `none` stays 0
     std::array<std::string, refusalCount> sample{};    // the last line refused for it, what is not ASCII as a point
-    std::uint64_t refusedInAll() const;
 };
 
 class LineDecoder {

@@ -3,6 +3,7 @@
 #include "core/probe/json_line.h"
 #include "core/quantity/enum_count.h"
 #include "core/quantity/unit.h"
+#include "core/words/trimmed.h"
 
 #include <algorithm>
 
@@ -17,14 +18,6 @@ constexpr bool isBlank(char c) { return c == ' ' || c == '\t'; }
 constexpr bool isDigit(char c) { return c >= '0' && c <= '9'; }
 constexpr bool isLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_'; }
 constexpr bool separatesPairs(char c) { return isBlank(c) || c == ',' || c == ';'; }
-
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && isBlank(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isBlank(text.back()))
-        text.remove_suffix(1);
-    return text;
-}
 
 std::size_t skipBlanks(std::string_view text, std::size_t at) {
     while (at < text.size() && isBlank(text[at]))

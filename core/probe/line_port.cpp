@@ -1,7 +1,5 @@
 #include "core/probe/line_port.h"
 
-#include <algorithm>
-
 namespace panside {
 namespace {
 
@@ -93,9 +91,7 @@ PortState LinePort::judge(double silentFor) const {
 void LinePort::describe(PortStatus& status) const {
     status.encoding = decoder_.encoding();
     status.lines = decoder_.counts();
-    status.lastLine = lastLine_;
-    std::ranges::replace_if(
-        status.lastLine, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
+    status.lastLine = withoutControls(lastLine_);
 }
 
 } // namespace panside

@@ -13,13 +13,6 @@ namespace {
 
 static_assert(hasCount<NoReading, noReadingCount>());
 
-std::size_t columnIn(std::string_view is) {
-    const auto number = numberIn(is);
-    const bool isColumn =
-        number && *number >= 1 && *number <= static_cast<double>(LineFields::most) && *number == std::floor(*number);
-    return isColumn ? static_cast<std::size_t>(*number) : 0;
-}
-
 const std::string* junctionField(const FieldRule& rule) {
     return rule.junction ? std::get_if<std::string>(&*rule.junction) : nullptr;
 }
@@ -30,6 +23,13 @@ Unit writtenUnit(const FieldRule& rule) {
 }
 
 } // namespace
+
+std::size_t columnIn(std::string_view is) {
+    const auto number = numberIn(is);
+    const bool isColumn =
+        number && *number >= 1 && *number <= static_cast<double>(LineFields::most) && *number == std::floor(*number);
+    return isColumn ? static_cast<std::size_t>(*number) : 0;
+}
 
 std::string_view noReadingText(NoReading why) {
     switch (why) {

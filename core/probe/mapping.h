@@ -28,6 +28,8 @@ struct FieldOutcome {
     std::optional<double> number = {}; // as the probe said it, before offset and unit
 };
 
+// The column, from 1, whose number this is; 0: it is none.
+std::size_t columnIn(std::string_view is);
 // The name that a field's readings carry as probe=: the port's; a second field of the port for the same reading is a
 // probe of its own, "pan box 2".
 std::string probeNameOf(const PortRule& port, std::size_t field);

@@ -1,6 +1,7 @@
 #include "core/probe/probe_file.h"
 
 #include "core/boil/vocabulary.h"
+#include "core/probe/mapping.h"
 #include "core/probe/probe_table.h"
 #include "core/probe/probe_words.h"
 
@@ -72,10 +73,7 @@ private:
             field_.is = *is;
         else if (!table_.has("is"))
             table_.missing("is", say("a column's number from 1, or the name in the line, as in is = \"syrup\""));
-        const auto column = numberIn(field_.is);
-        const bool isColumn = column && *column >= 1 && *column <= static_cast<double>(LineFields::most) &&
-                              *column == static_cast<int>(*column);
-        if (table_.has("is") && port_.encoding == Encoding::columns && !isColumn)
+        if (table_.has("is") && port_.encoding == Encoding::columns && columnIn(field_.is) == 0)
             table_.fault(ProbeSlip::notAllowed, "is", say("the number of a column, from 1 to 64"));
         else if (table_.has("is") && field_.is.empty())
             table_.fault(ProbeSlip::notAllowed, "is", say("the name that stands in the line"));

@@ -11,13 +11,6 @@ namespace {
 
 constexpr int refreshMs = 500;
 
-std::string withoutControls(std::string_view text) {
-    std::string shown{text};
-    std::ranges::replace_if(
-        shown, [](char c) { return c < 0x20 || c == 0x7F; }, '.');
-    return shown;
-}
-
 HeardLine keep(const ProbeLine& line) {
     HeardLine heard{withoutControls(line.text), line.refusal, line.encoding};
     std::size_t column = 0;

@@ -68,7 +68,7 @@ TEST(LineDecoder, TakesEitherLineEndAndPassesOverEmptyLines) {
     EXPECT_EQ(heard[0].text, "103.42,98.71");
     EXPECT_EQ(heard[1].text, "103.43,98.71");
     EXPECT_EQ(decoder.counts().good, 2U);
-    EXPECT_EQ(decoder.counts().refusedInAll(), 0U);
+    EXPECT_THAT(decoder.counts().refused, testing::Each(0U));
 }
 
 TEST(LineDecoder, AChannelWithoutANumberHasNoReadingAndTheOthersDo) {
