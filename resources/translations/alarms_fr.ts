@@ -132,10 +132,6 @@
         <translation>Entrée</translation>
     </message>
     <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>Working out the alarms …</source>
         <translation>Les alarmes sont en cours de calcul.</translation>
     </message>
@@ -205,7 +201,7 @@
     </message>
     <message>
         <source>The feed tank</source>
-        <translation>Le bassin d'alimentation</translation>
+        <translation>Le bassin d'arrivée</translation>
     </message>
     <message>
         <source>%1: full to the rim</source>

@@ -16,7 +16,7 @@
     <name>BookForm</name>
     <message>
         <source>%1: type it, or leave with Escape.</source>
-        <translation>%1 : saisissez, ou quittez avec Échap.</translation>
+        <translation>%1 : saisissez, ou quittez avec Échap.</translation>
     </message>
     <message>
         <source>%1: %2 cannot be read. Type a number, and its unit if it is another one.</source>
@@ -24,7 +24,7 @@
     </message>
     <message>
         <source>%1: %2 is not a whole number. Type how many there are.</source>
-        <translation>%1 : %2 n'est pas un nombre entier. Tapez combien il y en a.</translation>
+        <translation>%1 : %2 n'est pas un nombre entier. Tapez combien il y en a.</translation>
     </message>
     <message>
         <source>%1: %2 is not possible. The range is %3.</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>came back</source>
-        <translation>revenu</translation>
+        <translation>retourné</translation>
     </message>
     <message>
         <source>destroyed</source>
@@ -537,6 +537,14 @@
         <source>tbsp</source>
         <translation>c. à soupe</translation>
     </message>
+    <message>
+        <source>cup</source>
+        <translation>tasse</translation>
+    </message>
+    <message numerus="yes">
+        <source>cups</source>
+        <translation><numerusform>tasse</numerusform><numerusform>tasses</numerusform></translation>
+    </message>
 </context>
 <context>
     <name>Checklist</name>
@@ -590,11 +598,11 @@
     </message>
     <message>
         <source>Packing: %1</source>
-        <translation>Conditionnement : %1</translation>
+        <translation>Conditionnement : %1</translation>
     </message>
     <message>
         <source>To keep: %1</source>
-        <translation>À garder : %1</translation>
+        <translation>À garder : %1</translation>
     </message>
 </context>
 <context>
@@ -705,7 +713,7 @@
     </message>
     <message>
         <source>Learned from runs with this aid and these papers: %1.</source>
-        <translation>Appris des filtrations avec cet adjuvant et ces papiers : %1.</translation>
+        <translation>Appris des filtrations avec cet adjuvant et ces papiers : %1.</translation>
     </message>
 </context>
 <context>
@@ -835,11 +843,11 @@
     </message>
     <message>
         <source>The filter gauge showed %1 while no run went on (%2): was its beginning not entered, or the pressure not let off?</source>
-        <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
+        <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
     </message>
     <message>
         <source>Lot %1: %2 more came back than had left.</source>
-        <translation>Lot %1 : il en est revenu %2 de plus qu'il n'en était parti.</translation>
+        <translation>Lot %1 : il en est revenu %2 de plus qu'il n'en était parti.</translation>
     </message>
     <message>
         <source>Lot %1 was never packed in %2.</source>
@@ -847,7 +855,7 @@
     </message>
     <message>
         <source>%1: “%2” is no shape. Enter it as in upright 1.2 0.9.</source>
-        <translation>%1 : « %2 » n'est pas une forme. Écrivez-la comme upright 1.2 0.9.</translation>
+        <translation>%1 : « %2 » n'est pas une forme. Écrivez-la comme upright 1.2 0.9.</translation>
     </message>
     <message>
         <source>A filter run begins while that of %1 was not ended. Enter its end.</source>
@@ -1132,7 +1140,7 @@
     </message>
     <message>
         <source>made %1, sold %2, came back %3, destroyed %4, here %5</source>
-        <translation>faits %1, vendus %2, revenus %3, détruits %4, ici %5</translation>
+        <translation>faits %1, vendus %2, retournés %3, détruits %4, ici %5</translation>
     </message>
     <message>
         <source>It passes through a time with no entries.</source>
@@ -1289,6 +1297,22 @@
 <context>
     <name>panside::ActionKeys</name>
     <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Suppr</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Entrée</translation>
+    </message>
+    <message>
+        <source>Ctrl+Del</source>
+        <translation>Ctrl+Suppr</translation>
+    </message>
+    <message>
         <source>Esc</source>
         <translation>Échap</translation>
     </message>
@@ -1300,24 +1324,12 @@
 <context>
     <name>panside::BookSheet</name>
     <message>
-        <source>Leave</source>
-        <translation>Quitter</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>Keep it</source>
         <translation>Garder</translation>
     </message>
     <message>
         <source>Enter</source>
         <translation>Entrée</translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation>maintenant</translation>
     </message>
     <message>
         <source>10 min earlier</source>
@@ -1447,7 +1459,7 @@
     </message>
     <message>
         <source>Came back</source>
-        <translation>Revenu</translation>
+        <translation>Retourné</translation>
     </message>
     <message>
         <source>Destroyed</source>
@@ -1646,7 +1658,7 @@
     </message>
     <message>
         <source>runs with it: %1</source>
-        <translation>ce qui le suit : %1</translation>
+        <translation>ce qui le suit : %1</translation>
     </message>
     <message>
         <source>its thread is another</source>
@@ -1662,7 +1674,7 @@
     </message>
     <message>
         <source>Packed lots rest on what was taken back or put right: %1</source>
-        <translation>Des lots conditionnés reposent sur ce qui a été repris ou corrigé : %1</translation>
+        <translation>Des lots conditionnés reposent sur ce qui a été repris ou corrigé : %1</translation>
     </message>
     <message>
         <source>What it changes for packed lots</source>
@@ -1670,7 +1682,7 @@
     </message>
     <message>
         <source>This is advice: the inspector decides.</source>
-        <translation>Ce n'est qu'un conseil : l'inspecteur décide.</translation>
+        <translation>Ce n'est qu'un conseil : l'inspecteur décide.</translation>
     </message>
 </context>
 <context>
@@ -1681,7 +1693,7 @@
     </message>
     <message>
         <source>usually %1; {yyyy} {mm} {dd}: its day, {v}: the vessel, {n}: counted</source>
-        <translation>d'habitude %1; {yyyy} {mm} {dd} : son jour, {v} : le récipient, {n} : compté</translation>
+        <translation>d'habitude %1; {yyyy} {mm} {dd} : son jour, {v} : le récipient, {n} : compté</translation>
     </message>
     <message>
         <source>by %1 (read only as quoted)</source>
@@ -1704,7 +1716,7 @@
     <name>EntryForm</name>
     <message>
         <source>Entered already: %1, %2. Is this the same draw?</source>
-        <translation>Déjà dit : %1, %2. Est-ce la même coulée?</translation>
+        <translation>Déjà dit : %1, %2. Est-ce la même coulée?</translation>
     </message>
 </context>
 <context>
@@ -1758,7 +1770,7 @@
     </message>
     <message>
         <source>a rule of its own on grades and labels: ask for it</source>
-        <translation>une règle propre sur les catégories et les étiquettes : demandez-la</translation>
+        <translation>une règle propre sur les catégories et les étiquettes : demandez-la</translation>
     </message>
     <message>
         <source>the volume of the label is meant at 68 °F (20 °C)</source>
@@ -1880,7 +1892,7 @@
     </message>
     <message>
         <source>°Brix of each draw by the pan's reading, with its doubt; diamonds: density checks</source>
-        <translation>°Brix de chaque coulée selon la lecture de la casserole, avec son doute; losanges : densités vérifiées</translation>
+        <translation>°Brix de chaque coulée selon la lecture de la casserole, avec son doute; losanges : densités vérifiées</translation>
     </message>
 </context>
 <context>
@@ -1899,7 +1911,7 @@
     </message>
     <message>
         <source>Resistance of the cake: %1 on the gauge, at a steady flow</source>
-        <translation>Résistance du gâteau : %1 au manomètre, à débit constant</translation>
+        <translation>Résistance du gâteau : %1 au manomètre, à débit constant</translation>
     </message>
     <message>
         <source>limit of the maker</source>

@@ -84,7 +84,7 @@
     </message>
     <message>
         <source>Nobody read the syrup pan in this shift: there is no curve.</source>
-        <translation>Personne n'a lu la casserole à sirop pendant ce quart : il n'y a pas de courbe.</translation>
+        <translation>Personne n'a lu la casserole à sirop pendant ce quart : il n'y a pas de courbe.</translation>
     </message>
 </context>
 </TS>

@@ -496,22 +496,4 @@
         <translation>il y en a un; écoutez-le avec H</translation>
     </message>
 </context>
-<context>
-    <name>panside::PaperScreen</name>
-    <message>
-        <source>Ctrl+Enter</source>
-        <translation>Ctrl+Entrée</translation>
-    </message>
-    <message>
-        <source>Ctrl+Del</source>
-        <translation>Ctrl+Suppr</translation>
-    </message>
-</context>
-<context>
-    <name>panside::MapScreen</name>
-    <message>
-        <source>Ctrl+Enter</source>
-        <translation>Ctrl+Entrée</translation>
-    </message>
-</context>
 </TS>

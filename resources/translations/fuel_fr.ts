@@ -53,7 +53,7 @@
     </message>
     <message>
         <source>the fire is dying: small dry wood first, then a load</source>
-        <translation>le feu meurt : petit bois sec d'abord, puis une charge</translation>
+        <translation>le feu s'éteint : petit bois sec d'abord, puis une charge</translation>
     </message>
     <message>
         <source>fire every %1</source>
@@ -194,10 +194,6 @@
 </context>
 <context>
     <name>panside::FuelScreen</name>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
     <message>
         <source>Fire and fuel</source>
         <translation>Feu et bois</translation>

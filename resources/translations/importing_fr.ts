@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>Shifts added: %1. Facts in them: %2. There already: %3. Refused: %4.</source>
-        <translation>Quarts ajoutés : %1. Faits dedans : %2. Déjà là : %3. Refusés : %4.</translation>
+        <translation>Quarts ajoutés : %1. Faits dedans : %2. Déjà là : %3. Refusés : %4.</translation>
     </message>
     <message>
         <source>Stopped: what was added before stays; nothing of the one being read is in the journal.</source>
@@ -45,7 +45,7 @@
     </message>
     <message>
         <source>added as shift %1; facts: %2</source>
-        <translation>ajouté comme quart %1; faits : %2</translation>
+        <translation>ajouté comme quart %1; faits : %2</translation>
     </message>
     <message>
         <source>there already as shift %1; nothing was added</source>
@@ -145,10 +145,6 @@
     <message>
         <source>Leave it</source>
         <translation>Laisser</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
     </message>
     <message>
         <source>its times look like</source>

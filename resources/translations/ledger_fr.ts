@@ -53,7 +53,7 @@
     </message>
     <message>
         <source>came back</source>
-        <translation>revenus</translation>
+        <translation>retournés</translation>
     </message>
     <message>
         <source>destroyed</source>
@@ -228,6 +228,10 @@
         <translation>dans les récipients</translation>
     </message>
     <message>
+        <source>drawn or bought with no vessel named</source>
+        <translation>coulé ou acheté sans récipient nommé</translation>
+    </message>
+    <message>
         <source>in the pans</source>
         <translation>dans les casseroles</translation>
     </message>
@@ -249,7 +253,7 @@
     </message>
     <message>
         <source>Lots held, come back or destroyed</source>
-        <translation>Lots retenus, revenus ou détruits</translation>
+        <translation>Lots retenus, retournés ou détruits</translation>
     </message>
     <message>
         <source>Graded</source>

@@ -259,7 +259,7 @@
         <translation>clair pour une pièce éclairée, tamisé pour le noir</translation>
     </message>
     <message>
-        <source>Across the room</source>
+        <source>Far view</source>
         <translation>De loin</translation>
     </message>
     <message>
@@ -419,11 +419,11 @@
     </message>
     <message>
         <source>look how deep the pan is; if it is low, close the draw|let sap in from the side|damp the fire</source>
-        <translation>voir le niveau : s'il est bas, fermer la coulée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
+        <translation>voir le niveau : s'il est bas, fermer la coulée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>look how deep the pan is; if it is low, keep the draw shut|let sap in from the side|damp the fire</source>
-        <translation>voir le niveau : s'il est bas, laisser la coulée fermée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
+        <translation>voir le niveau : s'il est bas, laisser la coulée fermée|noyer d'eau d'érable, par le côté|étouffer le feu</translation>
     </message>
     <message>
         <source>keep the sap that is left to cover the pans</source>
@@ -1162,8 +1162,8 @@
         <translation>Panside conseille. Il ne commande rien et peut se tromper : une sonde peut mentir, une prévision manquer. Les instruments de la casserole, le densimètre, les inspecteurs reconnus et les codes locaux passent d'abord.</translation>
     </message>
     <message>
-        <source>You find this page again under help.</source>
-        <translation>Cette page se retrouve sous l'aide.</translation>
+        <source>You find this page again under F1, then 2.</source>
+        <translation>Cette page se retrouve sous F1, puis 2.</translation>
     </message>
 </context>
 <context>
@@ -1329,7 +1329,7 @@
     </message>
     <message>
         <source>the fire is dying</source>
-        <translation>le feu meurt</translation>
+        <translation>le feu s'éteint</translation>
     </message>
     <message>
         <source>drawing</source>
@@ -1511,7 +1511,7 @@
     </message>
     <message>
         <source>that error is known to within</source>
-        <translation>cette erreur est connue à</translation>
+        <translation>marge de cette erreur</translation>
     </message>
     <message>
         <source>learned; %1 until then</source>
@@ -1732,28 +1732,12 @@
         <translation>Garder sans</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Quitter</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>Keep it</source>
         <translation>Garder</translation>
     </message>
     <message>
         <source>Enter</source>
         <translation>Entrée</translation>
-    </message>
-    <message>
-        <source>It happened</source>
-        <translation>C'était</translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation>maintenant</translation>
     </message>
     <message numerus="yes">
         <source>%n min earlier</source>
@@ -1888,6 +1872,10 @@
         <translation>rien n'a été lu</translation>
     </message>
     <message>
+        <source>pan %1</source>
+        <translation>casserole %1</translation>
+    </message>
+    <message>
         <source>rise %1</source>
         <translation>hausse %1</translation>
     </message>
@@ -1910,6 +1898,18 @@
 <context>
     <name>JournalWords</name>
     <message>
+        <source>there is no such fact%1 in this journal; nothing was withdrawn.</source>
+        <translation>ce fait n'existe pas%1 dans ce journal; rien n'a été retiré.</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>numéro %1</translation>
+    </message>
+    <message>
+        <source>figures worked out of the shift %1; have them counted again</source>
+        <translation>des chiffres tirés du quart %1; faites-les recompter</translation>
+    </message>
+    <message>
         <source>a fact of the shift %1</source>
         <translation>un fait du quart %1</translation>
     </message>
@@ -1930,8 +1930,8 @@
         <translation>un réglage pour les quarts à venir : %1</translation>
     </message>
     <message>
-        <source>figures worked out of the shift %1; have them counted again</source>
-        <translation>des chiffres tirés du quart %1; faites-les recompter</translation>
+        <source>figures worked out of the shift %1; they are counted again when they are shown</source>
+        <translation>des chiffres tirés du quart %1; ils sont recomptés dès qu'on les montre</translation>
     </message>
     <message>
         <source>readings of the shift %1</source>
@@ -1980,10 +1980,6 @@
     <message>
         <source>its form is %1, this program knows forms up to %2</source>
         <translation>sa forme est la %1, ce programme connaît les formes jusqu'à %2</translation>
-    </message>
-    <message>
-        <source>number %1</source>
-        <translation>numéro %1</translation>
     </message>
     <message>
         <source>there is no journal here. Check the path.</source>
@@ -2046,10 +2042,6 @@
         <translation>il n'y a pas de quart %1 dans ce journal. Voyez la liste de ses quarts.</translation>
     </message>
     <message>
-        <source>there is no such fact%1 in this journal; nothing was withdrawn.</source>
-        <translation>ce fait n'existe pas%1 dans ce journal; rien n'a été retiré.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
@@ -2109,6 +2101,25 @@
     <message>
         <source>Enter</source>
         <translation>Entrée</translation>
+    </message>
+</context>
+<context>
+    <name>panside::FormSheet</name>
+    <message>
+        <source>It happened</source>
+        <translation>C'était</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Quitter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
     </message>
 </context>
 </TS>

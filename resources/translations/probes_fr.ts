@@ -535,10 +535,6 @@
         <translation>Quitter</translation>
     </message>
     <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>Start again</source>
         <translation>Recommencer</translation>
     </message>
@@ -549,10 +545,6 @@
     <message>
         <source>Keep it</source>
         <translation>Garder</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
     </message>
     <message>
         <source>%1 too low</source>
@@ -692,14 +684,6 @@
     <message>
         <source>Low: good to know</source>
         <translation>Basse : bon à savoir</translation>
-    </message>
-    <message>
-        <source>S</source>
-        <translation>S</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
     </message>
     <message>
         <source>A call is soft at first and rises to this until somebody says it was seen. The frame flashes as well.</source>

@@ -253,7 +253,7 @@
     </message>
     <message>
         <source>While the fire dies, half of its rate for %1 min boils off another %2 L.</source>
-        <translation>Pendant que le feu meurt, la moitié de son débit pendant %1 min évapore encore %2 L.</translation>
+        <translation>Pendant que le feu s'éteint, la moitié de son débit pendant %1 min évapore encore %2 L.</translation>
     </message>
     <message>
         <source>Within 20 percent; large wood and deep coals burn longer. Keep more rather than less.</source>
@@ -1110,24 +1110,12 @@
 <context>
     <name>panside::ReckonerScreen</name>
     <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>other way</source>
         <translation>autre façon</translation>
     </message>
     <message>
         <source>%1 (or leave empty)</source>
         <translation>%1 (ou laisser vide)</translation>
-    </message>
-    <message>
-        <source>next</source>
-        <translation>suivant</translation>
-    </message>
-    <message>
-        <source>Tab</source>
-        <translation>Tab</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -125,15 +125,15 @@
     </message>
     <message>
         <source>You teach: throw something in</source>
-        <translation>Vous enseignez : provoquez un ennui</translation>
+        <translation>Vous enseignez : provoquez un ennui</translation>
     </message>
     <message>
         <source>The others look away while you press. It begins at once; go back to the board and say nothing. The first one makes a lesson of the evening: an hour and a half, a score at the end, and the same again has the same go wrong at the same minute.</source>
-        <translation>Les autres regardent ailleurs pendant que vous appuyez. Cela commence tout de suite; revenez au tableau et ne dites rien. Le premier ennui fait de la soirée une leçon : une heure et demie, un bilan à la fin, et la même soirée recommencée a les mêmes ennuis à la même minute.</translation>
+        <translation>Les autres regardent ailleurs pendant que vous appuyez. Cela commence tout de suite; revenez au tableau et ne dites rien. Le premier ennui fait de la soirée une leçon : une heure et demie, un bilan à la fin, et la même soirée recommencée a les mêmes ennuis à la même minute.</translation>
     </message>
     <message>
         <source>The pan turns whole when nobody draws: let the made-up crew work for that, or keep your own people from the draw.</source>
-        <translation>Toute la casserole tourne en sirop quand personne ne coule : laissez pour cela travailler l'équipe inventée, ou tenez les vôtres loin de la coulée.</translation>
+        <translation>Toute la casserole tourne en sirop quand personne ne coule : laissez pour cela travailler l'équipe inventée, ou tenez les vôtres loin de la coulée.</translation>
     </message>
 </context>
 <context>
@@ -167,7 +167,7 @@
     </message>
     <message>
         <source>Now: %1.</source>
-        <translation>En cours : %1.</translation>
+        <translation>En cours : %1.</translation>
     </message>
     <message>
         <source>Teach</source>

@@ -23,16 +23,8 @@
         <translation>Corriger</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
-    </message>
-    <message>
         <source>Take it back</source>
         <translation>Retirer</translation>
-    </message>
-    <message>
-        <source>Del</source>
-        <translation>Suppr</translation>
     </message>
     <message>
         <source>Keep the correction</source>
@@ -41,10 +33,6 @@
     <message>
         <source>Leave</source>
         <translation>Quitter</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
     </message>
     <message>
         <source>time</source>
@@ -68,7 +56,7 @@
     </message>
     <message>
         <source>figure</source>
-        <translation>chiffre</translation>
+        <translation>valeur</translation>
     </message>
     <message>
         <source>more</source>
@@ -141,16 +129,8 @@
         <translation>Ouvrir</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
-    </message>
-    <message>
         <source>Overlay</source>
         <translation>Superposer</translation>
-    </message>
-    <message>
-        <source>Space</source>
-        <translation>Espace</translation>
     </message>
     <message>
         <source>Write its log</source>
@@ -232,7 +212,7 @@
     </message>
     <message>
         <source>; in the band, by the probe: %1 of %2</source>
-        <translation>; dans la bande, selon la sonde : %1 sur %2</translation>
+        <translation>; dans la bande, selon la sonde : %1 sur %2</translation>
     </message>
     <message>
         <source>One load of wood</source>

@@ -638,8 +638,8 @@
         <translation>en seaux et barils</translation>
     </message>
     <message>
-        <source>drawn or bought, into what not told</source>
-        <translation>coulé ou acheté, sans dire dans quoi</translation>
+        <source>drawn or bought with no vessel named</source>
+        <translation>coulé ou acheté sans récipient nommé</translation>
     </message>
     <message>
         <source>in the pans</source>

@@ -256,7 +256,7 @@
     </message>
     <message>
         <source>No comparison can be named yet: boil some nights first, and do one thing differently on some of them.</source>
-        <translation>Aucune comparaison ne peut encore être nommée : bouillez d'abord quelques nuits, et faites une chose autrement certaines d'entre elles.</translation>
+        <translation>Aucune comparaison ne peut encore être nommée : bouillez d'abord quelques nuits, et changez une seule chose à certaines d'entre elles.</translation>
     </message>
     <message>
         <source>Nothing that a crew can choose is still open.</source>
@@ -304,7 +304,7 @@
     </message>
     <message>
         <source>: too little to tell anything. Six are the fewest.</source>
-        <translation> : trop peu pour dire quoi que ce soit. Il en faut au moins six.</translation>
+        <translation> : trop peu pour dire quoi que ce soit. Il en faut au moins six.</translation>
     </message>
     <message>
         <source>. A night varies by %1 % for reasons not seen here.</source>
@@ -321,6 +321,10 @@
     <message>
         <source>About %1 such pairs of nights would show a difference of 5 %.</source>
         <translation>Environ %1 telles paires de nuits montreraient une différence de 5 %.</translation>
+    </message>
+    <message>
+        <source>It rests on no night</source>
+        <translation>Cela ne repose sur aucune nuit</translation>
     </message>
     <message>
         <source>It rests on 1 night</source>
@@ -368,18 +372,6 @@
     <message>
         <source>Back</source>
         <translation>Retour</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Entrée</translation>
-    </message>
-    <message>
-        <source>Space</source>
-        <translation>Espace</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
     </message>
     <message>
         <source>No shift yet. The first entry of a boil begins one.</source>
@@ -438,8 +430,8 @@
 <context>
     <name>panside::CalibrationLeaf</name>
     <message>
-        <source>Was the forecast right? Draws so far: %1. The ring is what was promised, the bar what came, as surely as so many draws can say (95 %).</source>
-        <translation>La prévision disait-elle vrai? Coulées jusqu'ici : %1. L'anneau est ce qui était promis, la barre ce qui est venu, aussi sûrement que tant de coulées peuvent le dire (95 %).</translation>
+        <source>Was the forecast right? Draws so far: %1. The ring shows what was promised, the bar what came, with the margin that so many draws leave (95 %).</source>
+        <translation>La prévision disait-elle vrai? Coulées jusqu'ici : %1. L'anneau montre ce qui était promis, la barre ce qui est venu, avec la marge que permet ce nombre de coulées (95 %).</translation>
     </message>
 </context>
 <context>

@@ -65,7 +65,7 @@
     </message>
     <message>
         <source>Saved facts: %1, readings: %2. Shifts of which nothing is missing: %3.</source>
-        <translation>Faits sauvés : %1, lectures : %2. Quarts auxquels rien ne manque : %3.</translation>
+        <translation>Faits sauvés : %1, lectures : %2. Quarts auxquels rien ne manque : %3.</translation>
     </message>
     <message>
         <source>A part of the file could not be read at all: there may have been shifts that left no trace.</source>
@@ -77,7 +77,7 @@
     </message>
     <message>
         <source>%1: lost facts: %2, readings: %3, and on pages that cannot be read as many more: %4</source>
-        <translation>%1 : faits perdus : %2, lectures : %3, et sur des pages illisibles, en plus : %4</translation>
+        <translation>%1 : faits perdus : %2, lectures : %3, et sur des pages illisibles, en plus : %4</translation>
     </message>
     <message>
         <source>What could be saved</source>
@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>draws measured: %1 of %2</source>
-        <translation>coulées mesurées : %1 sur %2</translation>
+        <translation>coulées mesurées : %1 sur %2</translation>
     </message>
     <message>
         <source>draws: %1</source>
@@ -514,7 +514,7 @@
     <name>panside::PaperScreen</name>
     <message>
         <source>The log begins on (year-month-day)</source>
-        <translation>Le registre commence le (année-mois-jour)</translation>
+        <translation>Début du registre (année-mois-jour)</translation>
     </message>
     <message>
         <source>by the clock of</source>
@@ -529,10 +529,6 @@
         <translation>Ôter la ligne</translation>
     </message>
     <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>time</source>
         <translation>heure</translation>
     </message>
@@ -542,7 +538,7 @@
     </message>
     <message>
         <source>figure</source>
-        <translation>chiffre</translation>
+        <translation>valeur</translation>
     </message>
     <message>
         <source>more</source>
@@ -575,13 +571,6 @@
     <message>
         <source>There is no row yet. Begin with the time.</source>
         <translation>Il n'y a pas encore de ligne. Commencez par l'heure.</translation>
-    </message>
-</context>
-<context>
-    <name>panside::KeyedPage</name>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
     </message>
 </context>
 <context>

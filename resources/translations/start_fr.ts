@@ -8,8 +8,8 @@
         <translation>Quelle langue?</translation>
     </message>
     <message>
-        <source>Each of these questions can be left out, and answered later on the rig's pages.</source>
-        <translation>On peut passer chacune de ces questions et y répondre plus tard, aux pages de l'évaporateur.</translation>
+        <source>Each of these questions can be left out, and answered later under F7.</source>
+        <translation>On peut passer chacune de ces questions et y répondre plus tard, sous F7.</translation>
     </message>
     <message>
         <source>In which units do you boil?</source>
@@ -28,12 +28,12 @@
         <translation>La loi du lieu dit quelle densité il faut. Ce qu'on en sait ici est un conseil : l'inspecteur décide.</translation>
     </message>
     <message>
-        <source>How high above the sea is the sugarhouse?</source>
+        <source>How far above sea level is the sugarhouse?</source>
         <translation>À quelle altitude est la cabane?</translation>
     </message>
     <message>
-        <source>Water boils cooler the higher one is, and syrup with it. Without it only a water check or a barometer tells how hot.</source>
-        <translation>Plus on est haut, moins l'eau bout chaud, et le sirop avec elle. Sans l'altitude, seul une mesure de l'eau ou un baromètre dit à combien.</translation>
+        <source>The higher the sugarhouse, the cooler water and syrup boil. Without the elevation only a water check or a barometer tells how hot.</source>
+        <translation>Plus la cabane est haute, moins l'eau et le sirop bouillent chaud. Sans l'altitude, seuls un essai à l'eau bouillante ou un baromètre le disent.</translation>
     </message>
     <message>
         <source>How large are the pans?</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>A probe on a wire is read each second. By hand you type what a thermometer shows: every few minutes at first, more often near the draw.</source>
-        <translation>Une sonde à fil est lue chaque seconde. À la main, vous saisissez ce que montre un thermomètre : toutes les quelques minutes d'abord, plus souvent près de la coulée.</translation>
+        <translation>Une sonde à fil est lue chaque seconde. À la main, vous tapez ce que montre un thermomètre : toutes les deux ou trois minutes d'abord, plus souvent près de la coulée.</translation>
     </message>
     <message>
         <source>°F, gallons, feet, pounds</source>
@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>I do, and type it in</source>
-        <translation>Moi, et je la saisis</translation>
+        <translation>Moi : je tape la lecture</translation>
     </message>
     <message>
         <source>A probe: find its wire</source>
@@ -84,7 +84,7 @@
     <name>panside::StartScreen</name>
     <message>
         <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>Back</source>
@@ -103,7 +103,7 @@
     <name>panside::PlacePick</name>
     <message>
         <source>its first letters</source>
-        <translation>ses premières lettres</translation>
+        <translation>premières lettres</translation>
     </message>
     <message>
         <source>earlier</source>
@@ -221,12 +221,12 @@
         <translation>%1 (%2 d'après sa propre table)</translation>
     </message>
     <message>
-        <source>Sold there: at least %1, at most %2, stated at %3.</source>
-        <translation>Vendu là : au moins %1, au plus %2, énoncé à %3.</translation>
+        <source>at least %1 and at most %2, stated at %3.</source>
+        <translation>au moins %1 et au plus %2, à %3.</translation>
     </message>
     <message>
-        <source>Sold there: at least %1, stated at %2; no most is known.</source>
-        <translation>Vendu là : au moins %1, énoncé à %2; on ne connaît pas de maximum.</translation>
+        <source>at least %1, stated at %2; no most is known.</source>
+        <translation>au moins %1, à %2; on ne connaît pas de maximum.</translation>
     </message>
     <message>
         <source>%1 (read only as quoted)</source>

@@ -90,10 +90,6 @@
 <context>
     <name>panside::TankScreen</name>
     <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>Tank and woodpile</source>
         <translation>Bassin et bois</translation>
     </message>

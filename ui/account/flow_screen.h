@@ -1,7 +1,7 @@
 #pragma once
 #include "ui/account/flow_view.h"
-#include "ui/ledger/action_keys.h"
 #include "ui/look/dress.h"
+#include "ui/page/action_keys.h"
 
 #include <QWidget>
 

@@ -2,7 +2,7 @@
 
 #include "core/physics/air.h"
 #include "core/physics/water.h"
-#include "ui/look/press.h"
+#include "ui/page/action_keys.h"
 
 #include <QCoreApplication>
 #include <QEvent>
@@ -205,7 +205,7 @@ std::optional<ExpectedBoil> expectedBoil(const Picture& picture) {
 
 WaterSheet::WaterSheet(QWidget* parent)
     : QFrame{parent}, headline_{new QLabel{this}}, what_{new QLabel{this}}, figures_{new QLabel{this}},
-      keep_{new Press{this}}, type_{new Press{this}}, again_{new Press{this}}, leave_{new Press{this}} {
+      keys_{new ActionKeys} {
     setObjectName(QStringLiteral("waterSheet"));
     setAutoFillBackground(true);
     setFrameShape(QFrame::Box);
@@ -218,36 +218,35 @@ WaterSheet::WaterSheet(QWidget* parent)
         label->setWordWrap(true);
         column->addWidget(label);
     }
-    auto* keys = new QHBoxLayout;
-    for (Press* key : {leave_, again_, type_, keep_}) {
-        key->setFocusPolicy(Qt::StrongFocus);
-        keys->addWidget(key, 1);
-    }
     column->addStretch();
-    column->addLayout(keys);
-    leave_->setObjectName(QStringLiteral("waterLeave"));
-    again_->setObjectName(QStringLiteral("waterAgain"));
-    type_->setObjectName(QStringLiteral("waterType"));
-    keep_->setObjectName(QStringLiteral("waterKeep"));
-    connect(leave_, &Press::clicked, this, &WaterSheet::leave);
-    connect(again_, &Press::clicked, this, [this] { begin(probe_, now_, units_); });
-    connect(type_, &Press::clicked, this, [this] {
-        hide();
-        emit typeWanted();
-    });
-    connect(keep_, &Press::clicked, this, &WaterSheet::keep);
+    column->addWidget(keys_);
+    connect(keys_, &ActionKeys::pressed, this, &WaterSheet::act);
     sayKeys();
     hide();
 }
 
 void WaterSheet::sayKeys() {
-    leave_->say(tr("Leave"), tr("Esc"));
-    again_->say(tr("Start again"), QStringLiteral("B"));
-    type_->say(tr("Type it in"), QStringLiteral("T"));
     // Enter never keeps what is doubted.
-    keep_->say(view_.keep.isEmpty() ? tr("Keep it") : view_.keep, view_.doubted ? QStringLiteral("K") : tr("Enter"));
-    keep_->setEnabled(!view_.keep.isEmpty());
-    keep_->setShape(view_.doubted ? KeyShape::plain : KeyShape::due);
+    keys_->display({{Qt::Key_Escape, QStringLiteral("waterLeave"), tr("Leave")},
+                    {Qt::Key_B, QStringLiteral("waterAgain"), tr("Start again")},
+                    {Qt::Key_T, QStringLiteral("waterType"), tr("Type it in")},
+                    {view_.doubted ? Qt::Key_K : Qt::Key_Return, QStringLiteral("waterKeep"),
+                     view_.keep.isEmpty() ? tr("Keep it") : view_.keep, !view_.doubted, !view_.keep.isEmpty()}});
+}
+
+void WaterSheet::act(int key) {
+    switch (key) {
+    case Qt::Key_B:
+        return begin(probe_, now_, units_);
+    case Qt::Key_T:
+        hide();
+        return typeWanted();
+    case Qt::Key_Escape:
+        hide();
+        return left();
+    default:
+        keep();
+    }
 }
 
 void WaterSheet::wear(const Dress& dress) {
@@ -256,8 +255,7 @@ void WaterSheet::wear(const Dress& dress) {
     headline_->setFont(dress.letters(mm::words * 1.5, true));
     what_->setFont(dress.letters(mm::words));
     figures_->setFont(dress.letters(mm::words));
-    for (Press* key : {leave_, again_, type_, keep_})
-        key->wear(dress);
+    keys_->wear(dress);
     layout()->setContentsMargins(dress.px(4), dress.px(4), dress.px(4), dress.px(4));
     layout()->setSpacing(dress.px(mm::gap));
 }
@@ -294,24 +292,8 @@ void WaterSheet::keep() {
     emit kept({Fact{.at = now_, .what = check}});
 }
 
-void WaterSheet::leave() {
-    hide();
-    emit left();
-}
-
 void WaterSheet::keyPressEvent(QKeyEvent* event) {
-    const int key = event->key();
-    if (key == Qt::Key_Escape)
-        leave();
-    else if ((key == Qt::Key_Return || key == Qt::Key_Enter) && !view_.doubted)
-        keep();
-    else if (key == Qt::Key_K && view_.doubted)
-        keep();
-    else if (key == Qt::Key_B)
-        begin(probe_, now_, units_);
-    else if (key == Qt::Key_T)
-        type_->click();
-    else
+    if (!keys_->answer(*event))
         QFrame::keyPressEvent(event);
 }
 

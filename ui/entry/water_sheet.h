@@ -11,7 +11,7 @@ class QLabel;
 
 namespace panside {
 
-class Press;
+class ActionKeys;
 
 // What the sheet shows of a look; the words of each verdict and what to do. Pure.
 struct WaterSheetView {
@@ -57,8 +57,8 @@ protected:
 
 private:
     void sayKeys();
+    void act(int key);
     void keep();
-    void leave();
 
     std::string probe_;
     Instant since_{}, now_{};
@@ -67,7 +67,7 @@ private:
     WaterLook look_;
     WaterSheetView view_;
     QLabel *headline_, *what_, *figures_;
-    Press *keep_, *type_, *again_, *leave_;
+    ActionKeys* keys_;
 };
 
 // Where the probe of this picture should read in boiling water; nullopt without barometer or report. What the pan adds

@@ -1,9 +1,11 @@
 #include "ui/importing/map_screen.h"
 
 #include "ui/look/choice_box.h"
-#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/look/typing.h"
+#include "ui/page/action_keys.h"
+#include "ui/words/zone_named.h"
 
-#include <QCompleter>
 #include <QEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -26,7 +28,7 @@ constexpr double mapLetters = 3.4; // millimetres: a reading's French name and t
 MapScreen::MapScreen(QWidget* parent)
     : QWidget{parent}, title_{new QLabel}, formWord_{new QLabel}, zoneWord_{new QLabel}, probeWord_{new QLabel},
       answer_{new QLabel}, form_{new ChoiceBox}, delimiter_{new ChoiceBox}, decimal_{new ChoiceBox},
-      zone_{new QLineEdit}, probe_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, leave_{new Press} {
+      zone_{new TypedLine}, probe_{new TypedLine}, table_{new QTableWidget}, keys_{new ActionKeys} {
     setObjectName(QStringLiteral("map"));
     setAutoFillBackground(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -37,8 +39,6 @@ MapScreen::MapScreen(QWidget* parent)
     probe_->setObjectName(QStringLiteral("mapProbe"));
     table_->setObjectName(QStringLiteral("columns"));
     answer_->setObjectName(QStringLiteral("mapAnswer"));
-    keep_->setObjectName(QStringLiteral("keepMap"));
-    leave_->setObjectName(QStringLiteral("leaveMap"));
     answer_->setWordWrap(true);
     auto* cut = new QHBoxLayout;
     for (QWidget* part : std::initializer_list<QWidget*>{formWord_, form_, delimiter_, decimal_})
@@ -48,16 +48,13 @@ MapScreen::MapScreen(QWidget* parent)
     for (QWidget* part : std::initializer_list<QWidget*>{zoneWord_, zone_, probeWord_, probe_})
         clock->addWidget(part);
     clock->addStretch(1);
-    auto* keys = new QHBoxLayout;
-    keys->addWidget(keep_, 1);
-    keys->addWidget(leave_, 1);
     auto* column = new QVBoxLayout{this};
     column->addWidget(title_);
     column->addLayout(cut);
     column->addLayout(clock);
     column->addWidget(table_, 1);
     column->addWidget(answer_);
-    column->addLayout(keys);
+    column->addWidget(keys_);
     table_->setColumnCount(mapColumns);
     table_->verticalHeader()->hide();
     table_->setShowGrid(false);
@@ -66,26 +63,19 @@ MapScreen::MapScreen(QWidget* parent)
     table_->setTabKeyNavigation(false);
     table_->setFocusPolicy(Qt::NoFocus); // Tab goes from choice to choice
 
-    QStringList zones;
-    for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
-        zones << QString::fromLatin1(id);
-    auto* offered = new QCompleter{zones, zone_};
-    offered->setCaseSensitivity(Qt::CaseInsensitive);
-    offered->setFilterMode(Qt::MatchContains);
-    zone_->setCompleter(offered);
+    offerWords(*zone_, zoneNames());
     connect(form_, &ChoiceBox::activated, this, &MapScreen::judge);
     connect(decimal_, &ChoiceBox::activated, this, &MapScreen::judge);
     connect(delimiter_, &ChoiceBox::activated, this, &MapScreen::recut);
     connect(zone_, &QLineEdit::textChanged, this, &MapScreen::judge);
     connect(probe_, &QLineEdit::textChanged, this, &MapScreen::judge);
-    connect(keep_, &Press::clicked, this, &MapScreen::keep);
-    connect(leave_, &Press::clicked, this, &MapScreen::left);
+    connect(keys_, &ActionKeys::pressed, this, [this](int key) { key == Qt::Key_Escape ? left() : keep(); });
     name();
 }
 
 void MapScreen::name() {
-    keep_->say(tr("Keep this and read it in"), tr("Ctrl+Enter"));
-    leave_->say(tr("Leave it"), tr("Esc"));
+    keys_->display({{ctrlEnter, QStringLiteral("keepMap"), tr("Keep this and read it in")},
+                    {Qt::Key_Escape, QStringLiteral("leaveMap"), tr("Leave it")}});
     formWord_->setText(tr("its times look like"));
     zoneWord_->setText(tr("time zone of its clock"));
     probeWord_->setText(tr("name of the probe"));
@@ -106,12 +96,11 @@ void MapScreen::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     title_->setFont(dress.letters(mm::words, true));
     answer_->setFont(dress.letters(mm::words));
-    for (Press* press : {keep_, leave_})
-        press->wear(dress);
+    keys_->wear(dress);
     for (QWidget* words : std::initializer_list<QWidget*>{formWord_, zoneWord_, probeWord_})
         words->setFont(dress.letters(mapLetters));
-    for (QWidget* field : std::initializer_list<QWidget*>{zone_, probe_}) {
-        field->setFont(dress.letters(mapLetters));
+    for (TypedLine* field : {zone_, probe_}) {
+        field->wear(dress, mapLetters);
         field->setMinimumHeight(dress.px(mm::target));
     }
     for (ChoiceBox* box : {form_, delimiter_, decimal_})
@@ -250,12 +239,7 @@ void MapScreen::keep() {
 }
 
 void MapScreen::keyPressEvent(QKeyEvent* event) {
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (enter && event->modifiers() & Qt::ControlModifier)
-        keep();
-    else if (event->key() == Qt::Key_Escape)
-        emit left();
-    else
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
 }
 

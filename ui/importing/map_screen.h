@@ -5,13 +5,13 @@
 #include <QWidget>
 
 class QLabel;
-class QLineEdit;
 class QTableWidget;
 
 namespace panside {
 
 class ChoiceBox;
-class Press;
+class ActionKeys;
+class TypedLine;
 
 // What another logger's columns are, said by hand: a row a column, with the first values that stand in it. What its
 // first row would become stands below at once.
@@ -53,9 +53,9 @@ private:
     bool good_ = false, filling_ = false;
     QLabel *title_, *formWord_, *zoneWord_, *probeWord_, *answer_;
     ChoiceBox *form_, *delimiter_, *decimal_;
-    QLineEdit *zone_, *probe_;
+    TypedLine *zone_, *probe_;
     QTableWidget* table_;
-    Press *keep_, *leave_;
+    ActionKeys* keys_;
 };
 
 } // namespace panside

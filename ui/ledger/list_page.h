@@ -1,8 +1,8 @@
 #pragma once
 // A page that is a list: what is to be said of the chosen row in letters that are read at the pan, the list, a row of
 // keys. It shows a view and says what was pressed; which leaf it is, its desk knows.
-#include "ui/ledger/action_keys.h"
 #include "ui/ledger/ledger_table.h"
+#include "ui/page/action_keys.h"
 
 class QLabel;
 

@@ -2,6 +2,7 @@
 
 #include <QAbstractSpinBox>
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 #include <QTextEdit>
 #include <QVariant>
@@ -24,6 +25,13 @@ bool takesLetters(const QWidget* focused) {
 bool takesDigits(const QWidget* focused) {
     return takesLetters(focused) || qobject_cast<const QLineEdit*>(focused) ||
            qobject_cast<const QAbstractSpinBox*>(focused);
+}
+
+void offerWords(QLineEdit& line, const QStringList& words) {
+    auto* offered = new QCompleter{words, &line};
+    offered->setCaseSensitivity(Qt::CaseInsensitive);
+    offered->setFilterMode(Qt::MatchContains);
+    line.setCompleter(offered);
 }
 
 QString unmarked(const QString& text) {

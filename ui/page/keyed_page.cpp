@@ -1,6 +1,6 @@
 #include "ui/page/keyed_page.h"
 
-#include "ui/look/press.h"
+#include "ui/page/action_keys.h"
 #include "ui/page/page_letters.h"
 
 #include "core/files/text_file.h"
@@ -22,7 +22,7 @@ namespace panside {
 
 KeyedPage::KeyedPage(const QString& name, QWidget* parent)
     : QWidget{parent}, text_{new QTextBrowser{this}}, bar_{new QProgressBar{this}}, said_{new QLabel{this}},
-      grid_{new QGridLayout} {
+      row_{new ActionKeys} {
     setObjectName(name);
     setAutoFillBackground(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -39,7 +39,12 @@ KeyedPage::KeyedPage(const QString& name, QWidget* parent)
     column->addWidget(text_, 1);
     column->addWidget(bar_);
     column->addWidget(said_);
-    column->addLayout(grid_);
+    column->addWidget(row_);
+    connect(row_, &ActionKeys::pressed, this, [this](int key) {
+        const auto at = std::find_if(keys_.begin(), keys_.end(), [&](const Key& one) { return one.key == key; });
+        if (at != keys_.end())
+            emit pressed(QString{at->name}); // the page may be shown anew while it is told
+    });
 }
 
 void KeyedPage::wear(const Dress& dress) {
@@ -47,8 +52,7 @@ void KeyedPage::wear(const Dress& dress) {
     setPalette(paletteOf(dress.look));
     text_->setPalette(paletteOf(dress.look));
     said_->setFont(dress.letters(mm::words));
-    for (Press* press : presses_)
-        press->wear(dress);
+    row_->wear(dress);
     const int gap = dress.px(2 * mm::gap);
     layout()->setContentsMargins(gap, gap, gap, gap);
     letterToFit(*text_, dress_, mm::words);
@@ -65,28 +69,11 @@ void KeyedPage::show(const QString& words, const std::vector<Key>& keys) {
     text_->setHtml(words);
     letterToFit(*text_, dress_, mm::words);
     text_->verticalScrollBar()->setValue(place);
-    if (keys == keys_)
-        return;
     keys_ = keys;
-    for (Press* press : presses_) {
-        press->hide();
-        press->deleteLater(); // it may be what asked for this
-    }
-    presses_.clear();
-    constexpr int most = 5; // keys in one row
-    const int count = static_cast<int>(keys_.size()), across = count <= most ? std::max(1, count) : (count + 1) / 2;
-    for (int column = 0; column < grid_->columnCount(); ++column)
-        grid_->setColumnStretch(column, column < across ? 1 : 0);
-    for (const Key& key : keys_) {
-        auto* press = new Press{this};
-        press->setObjectName(key.name);
-        press->wear(dress_);
-        press->say(key.word, QKeySequence{key.key}.toString(QKeySequence::NativeText));
-        connect(press, &Press::clicked, this, [this, name = key.name] { emit pressed(name); });
-        const int next = static_cast<int>(presses_.size());
-        grid_->addWidget(press, next / across, next % across);
-        presses_.push_back(press);
-    }
+    std::vector<PageKey> drawn;
+    for (const Key& key : keys)
+        drawn.push_back({key.key, key.name, key.word});
+    row_->display(drawn);
 }
 
 void KeyedPage::progress(std::optional<int> percent) {
@@ -99,12 +86,11 @@ QString KeyedPage::words() const { return text_->toPlainText(); }
 QString KeyedPage::said() const { return said_->text(); }
 
 void KeyedPage::keyPressEvent(QKeyEvent* event) {
-    const auto key = std::find_if(keys_.begin(), keys_.end(), [&](const Key& one) { return one.key == event->key(); });
     auto& bar = *text_->verticalScrollBar();
     if (event->key() == Qt::Key_Escape)
         emit left();
-    else if (key != keys_.end())
-        emit pressed(QString{key->name}); // the page may be shown anew while it is told
+    else if (row_->answer(*event))
+        return;
     else if (event->key() == Qt::Key_Down || event->key() == Qt::Key_PageDown)
         bar.setValue(bar.value() + (event->key() == Qt::Key_Down ? bar.singleStep() : bar.pageStep()));
     else if (event->key() == Qt::Key_Up || event->key() == Qt::Key_PageUp)

@@ -5,14 +5,13 @@
 #include <optional>
 #include <vector>
 
-class QGridLayout;
 class QLabel;
 class QProgressBar;
 class QTextBrowser;
 
 namespace panside {
 
-class Press;
+class ActionKeys;
 
 // A page of words with a row of keys under it: what stands there, and what can be done about it. A key works by finger,
 // by Tab and by its letter; Escape leaves.
@@ -49,8 +48,7 @@ private:
     QTextBrowser* text_;
     QProgressBar* bar_;
     QLabel* said_;
-    QGridLayout* grid_; // of keys: one row, two where a row would be crowded
-    std::vector<Press*> presses_;
+    ActionKeys* row_;
 };
 
 // A page of words on paper: as a PDF (false: it could not be written), or by one of the printers of this machine

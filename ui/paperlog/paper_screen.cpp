@@ -1,7 +1,8 @@
 #include "ui/paperlog/paper_screen.h"
 
-#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
+#include "ui/page/action_keys.h"
 #include "ui/words/zone_named.h"
 
 #include <QCompleter>
@@ -29,12 +30,8 @@ public:
         if (!parent->isVisible())
             return nullptr;
         auto* editor = QStyledItemDelegate::createEditor(parent, option, index);
-        if (auto* line = qobject_cast<QLineEdit*>(editor); line && index.column() == paperWhat) {
-            auto* offered = new QCompleter{paperWhats(), line};
-            offered->setCaseSensitivity(Qt::CaseInsensitive);
-            offered->setFilterMode(Qt::MatchContains);
-            line->setCompleter(offered);
-        }
+        if (auto* line = qobject_cast<QLineEdit*>(editor); line && index.column() == paperWhat)
+            offerWords(*line, paperWhats());
         return editor;
     }
 };
@@ -42,38 +39,26 @@ public:
 } // namespace
 
 PaperScreen::PaperScreen(QWidget* parent)
-    : QWidget{parent}, dateWord_{new QLabel}, zoneWord_{new QLabel}, said_{new QLabel}, date_{new QLineEdit},
-      zone_{new QLineEdit}, table_{new QTableWidget}, keep_{new Press}, takeOut_{new Press} {
+    : QWidget{parent}, dateWord_{new QLabel}, zoneWord_{new QLabel}, said_{new QLabel}, date_{new TypedLine},
+      zone_{new TypedLine}, table_{new QTableWidget}, keys_{new ActionKeys} {
     setObjectName(QStringLiteral("paper"));
     setAutoFillBackground(true);
     date_->setObjectName(QStringLiteral("date"));
     zone_->setObjectName(QStringLiteral("zone"));
     table_->setObjectName(QStringLiteral("rows"));
     said_->setObjectName(QStringLiteral("said"));
-    keep_->setObjectName(QStringLiteral("keep"));
-    takeOut_->setObjectName(QStringLiteral("takeOut"));
     said_->setWordWrap(true);
     auto* head = new QHBoxLayout;
     for (QWidget* part : std::initializer_list<QWidget*>{dateWord_, date_, zoneWord_, zone_})
         head->addWidget(part);
     head->addStretch(1);
-    auto* keys = new QHBoxLayout;
-    for (Press* press : {keep_, takeOut_})
-        keys->addWidget(press, 1);
     auto* column = new QVBoxLayout{this};
     column->addLayout(head);
     column->addWidget(table_, 1);
     column->addWidget(said_);
-    column->addLayout(keys);
+    column->addWidget(keys_);
 
-    QStringList zones;
-    for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
-        zones << QString::fromLatin1(id);
-    auto* offered = new QCompleter{zones, zone_};
-    offered->setCaseSensitivity(Qt::CaseInsensitive);
-    offered->setFilterMode(Qt::MatchContains);
-    zone_->setCompleter(offered);
-
+    offerWords(*zone_, zoneNames());
     table_->setColumnCount(paperColumns + 1);
     table_->verticalHeader()->hide();
     table_->setItemDelegate(new CellEditing{table_});
@@ -89,8 +74,7 @@ PaperScreen::PaperScreen(QWidget* parent)
             });
     connect(date_, &QLineEdit::editingFinished, this, &PaperScreen::judge);
     connect(zone_, &QLineEdit::editingFinished, this, &PaperScreen::judge);
-    connect(keep_, &Press::clicked, this, &PaperScreen::keep);
-    connect(takeOut_, &Press::clicked, this, &PaperScreen::takeOut);
+    connect(keys_, &ActionKeys::pressed, this, &PaperScreen::act);
     setFocusProxy(table_);
     giveKeysOfItsOwn(*table_);
     setDay(QDate::currentDate().addDays(-1), QTimeZone::systemTimeZone());
@@ -104,8 +88,9 @@ void PaperScreen::name() {
     zoneWord_->setText(tr("by the clock of"));
     date_->setAccessibleName(dateWord_->text());
     zone_->setAccessibleName(zoneWord_->text());
-    keep_->say(tr("Keep it as a shift"), tr("Ctrl+Enter"));
-    takeOut_->say(tr("Take the row out"), tr("Ctrl+Del"));
+    keys_->display({{ctrlEnter, QStringLiteral("keep"), tr("Keep it as a shift")},
+                    {ctrlDel, QStringLiteral("takeOut"), tr("Take the row out")},
+                    wayToBoard()});
     table_->setHorizontalHeaderLabels(
         {tr("time"), tr("what"), tr("figure"), tr("more"), tr("who"), tr("will be written as")});
 }
@@ -113,15 +98,17 @@ void PaperScreen::name() {
 void PaperScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    for (Press* press : {keep_, takeOut_})
-        press->wear(dress);
-    for (QWidget* words : std::initializer_list<QWidget*>{dateWord_, zoneWord_, date_, zone_, said_})
+    keys_->wear(dress);
+    for (QWidget* words : std::initializer_list<QWidget*>{dateWord_, zoneWord_, said_})
         words->setFont(dress.letters(mm::words));
-    for (QLineEdit* edit : {date_, zone_})
+    for (TypedLine* edit : {date_, zone_}) {
+        edit->wear(dress, mm::words);
         edit->setMinimumHeight(dress.px(mm::target));
-    date_->setFixedWidth(dress.px(34));
-    zone_->setMinimumWidth(dress.px(45));
+    }
+    date_->setFixedWidth(dress.px(38));
+    zone_->setMinimumWidth(dress.px(40));
     table_->setFont(dress.letters(mm::words));
+    table_->setStyleSheet(QStringLiteral("QTableView{gridline-color:%1}").arg(dress.inks().line.name())); // a form
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
     const double widths[] = {22, 44, 30, 44, 24};
@@ -303,16 +290,15 @@ bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void PaperScreen::keyPressEvent(QKeyEvent* event) {
-    const bool control = event->modifiers() & Qt::ControlModifier;
-    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (event->key() == Qt::Key_Escape)
-        emit left();
-    else if (control && enter)
-        keep();
-    else if (control && event->key() == Qt::Key_Delete)
-        takeOut();
-    else
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
+}
+
+void PaperScreen::act(int key) {
+    if (key == Qt::Key_Escape)
+        emit left();
+    else
+        key == ctrlEnter ? keep() : takeOut();
 }
 
 void PaperScreen::changeEvent(QEvent* event) {

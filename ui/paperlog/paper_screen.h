@@ -5,12 +5,12 @@
 #include <QWidget>
 
 class QLabel;
-class QLineEdit;
 class QTableWidget;
 
 namespace panside {
 
-class Press;
+class ActionKeys;
+class TypedLine;
 
 // A log on paper, typed the next day: a row an event, Tab to the next field, Enter to the next row. What each row will
 // be written as, or what is wrong with it, stands beside it as it is typed.
@@ -40,6 +40,7 @@ private:
     bool eventFilter(QObject* watched, QEvent* event) override;
     std::optional<PaperDay> day();
     void name();
+    void act(int key);
     void addRow();
     void judge();
     void leaveField();
@@ -51,9 +52,9 @@ private:
     Dress dress_;
     Units units_ = Units::us;
     QLabel *dateWord_, *zoneWord_, *said_;
-    QLineEdit *date_, *zone_;
+    TypedLine *date_, *zone_;
     QTableWidget* table_;
-    Press *keep_, *takeOut_;
+    ActionKeys* keys_;
     QString told_; // of the row that is typed in
     bool judging_ = false;
 };

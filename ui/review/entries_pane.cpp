@@ -1,8 +1,9 @@
 #include "ui/review/entries_pane.h"
 
-#include "ui/look/press.h"
+#include "ui/look/typed_line.h"
+#include "ui/look/typing.h"
+#include "ui/page/action_keys.h"
 
-#include <QCompleter>
 #include <QEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -15,8 +16,7 @@
 namespace panside {
 
 EntriesPane::EntriesPane(QWidget* parent)
-    : QWidget{parent}, table_{new QTableWidget}, fields_{new QWidget}, answer_{new QLabel}, correct_{new Press},
-      takeBack_{new Press}, keep_{new Press}, leave_{new Press} {
+    : QWidget{parent}, table_{new QTableWidget}, fields_{new QWidget}, answer_{new QLabel}, keys_{new ActionKeys} {
     setObjectName(QStringLiteral("entries"));
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
@@ -26,7 +26,7 @@ EntriesPane::EntriesPane(QWidget* parent)
     constexpr std::array names{"entryTime", "entryWhat", "entryFigure", "entryMore", "entryWho"};
     constexpr std::array wide{1, 2, 2, 3, 1};
     for (std::size_t i = 0; i < edits_.size(); ++i) {
-        edits_[i] = new QLineEdit;
+        edits_[i] = new TypedLine;
         edits_[i]->setObjectName(QString::fromLatin1(names[i]));
         edits_[i]->installEventFilter(this);
         connect(edits_[i], &QLineEdit::textChanged, this, &EntriesPane::judge);
@@ -34,12 +34,7 @@ EntriesPane::EntriesPane(QWidget* parent)
     }
     column->addWidget(fields_);
     column->addWidget(answer_);
-    auto* keys = new QHBoxLayout;
-    for (Press* press : {correct_, takeBack_, keep_, leave_}) {
-        press->setFocusPolicy(Qt::TabFocus);
-        keys->addWidget(press, 1);
-    }
-    column->addLayout(keys);
+    column->addWidget(keys_);
     answer_->setObjectName(QStringLiteral("entryAnswer"));
     answer_->setWordWrap(true);
     table_->setObjectName(QStringLiteral("entryList"));
@@ -50,19 +45,7 @@ EntriesPane::EntriesPane(QWidget* parent)
     table_->setShowGrid(false);
     table_->setColumnCount(4);
     table_->installEventFilter(this);
-    correct_->setObjectName(QStringLiteral("correctEntry"));
-    takeBack_->setObjectName(QStringLiteral("takeBack"));
-    keep_->setObjectName(QStringLiteral("keepEntry"));
-    leave_->setObjectName(QStringLiteral("leaveEntries"));
-    connect(correct_, &Press::clicked, this, &EntriesPane::open);
-    connect(takeBack_, &Press::clicked, this, &EntriesPane::takeBack);
-    connect(keep_, &Press::clicked, this, &EntriesPane::keep);
-    connect(leave_, &Press::clicked, this, [this] {
-        if (inFields())
-            closeFields();
-        else
-            emit left();
-    });
+    connect(keys_, &ActionKeys::pressed, this, &EntriesPane::act);
     connect(table_, &QTableWidget::cellDoubleClicked, this, &EntriesPane::open);
     connect(table_, &QTableWidget::currentCellChanged, this, [this](int now, int, int before) {
         if (now == before || inFields())
@@ -76,29 +59,40 @@ EntriesPane::EntriesPane(QWidget* parent)
     closeFields();
 }
 
+void EntriesPane::sayKeys() {
+    std::vector<PageKey> keys{{Qt::Key_Return, QStringLiteral("keepEntry"), tr("Keep the correction")}};
+    if (!inFields())
+        keys = {{Qt::Key_Return, QStringLiteral("correctEntry"), tr("Correct it")},
+                {Qt::Key_Delete, QStringLiteral("takeBack"), tr("Take it back")}};
+    keys.push_back({Qt::Key_Escape, QStringLiteral("leaveEntries"), tr("Leave")});
+    keys_->display(keys);
+}
+
+void EntriesPane::act(int key) {
+    if (key == Qt::Key_Delete)
+        takeBack();
+    else if (key == Qt::Key_Return)
+        inFields() ? keep() : open();
+    else
+        inFields() ? closeFields() : left();
+}
+
 void EntriesPane::name() {
-    correct_->say(tr("Correct it"), tr("Enter"));
-    takeBack_->say(tr("Take it back"), tr("Del"));
-    keep_->say(tr("Keep the correction"), tr("Enter"));
-    leave_->say(tr("Leave"), tr("Esc"));
+    sayKeys();
     table_->setHorizontalHeaderLabels({tr("time"), tr("entry"), tr("who"), tr("later")});
     const QStringList asks{tr("time"), tr("what"), tr("figure"), tr("more"), tr("who")};
     for (std::size_t i = 0; i < edits_.size(); ++i) {
         edits_[i]->setPlaceholderText(asks[static_cast<qsizetype>(i)]);
         edits_[i]->setAccessibleName(asks[static_cast<qsizetype>(i)]);
     }
-    auto* offered = new QCompleter{paperWhats(), edits_[1]};
-    offered->setCaseSensitivity(Qt::CaseInsensitive);
-    offered->setFilterMode(Qt::MatchContains);
-    edits_[1]->setCompleter(offered);
+    offerWords(*edits_[1], paperWhats());
 }
 
 void EntriesPane::wear(const Dress& dress) {
     dress_ = dress;
-    for (Press* press : {correct_, takeBack_, keep_, leave_})
-        press->wear(dress);
-    for (QLineEdit* edit : edits_) {
-        edit->setFont(dress.letters(mm::words));
+    keys_->wear(dress);
+    for (TypedLine* edit : edits_) {
+        edit->wear(dress, mm::words);
         edit->setMinimumHeight(dress.px(mm::target));
     }
     answer_->setFont(dress.letters(mm::words));
@@ -154,9 +148,7 @@ void EntriesPane::open() {
     for (std::size_t i = 0; i < edits_.size(); ++i)
         edits_[i]->setText(texts[i]);
     fields_->show();
-    keep_->show();
-    correct_->hide();
-    takeBack_->hide();
+    sayKeys();
     judge();
     edits_[paperFigure]->setFocus();
     edits_[paperFigure]->selectAll();
@@ -166,9 +158,7 @@ void EntriesPane::closeFields() {
     const bool wasOpen = inFields();
     fieldsOf_ = askedFor_ = 0;
     fields_->hide();
-    keep_->hide();
-    correct_->show();
-    takeBack_->show();
+    sayKeys();
     answer_->clear();
     if (wasOpen)
         table_->setFocus();
@@ -222,25 +212,11 @@ void EntriesPane::takeBack() {
 bool EntriesPane::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);
-    const int key = static_cast<QKeyEvent*>(event)->key();
-    const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
-    if (watched == table_ && (enter || key == Qt::Key_Delete || key == Qt::Key_Backspace || key == Qt::Key_Escape)) {
-        if (enter)
-            open();
-        else if (key == Qt::Key_Escape)
-            emit left();
-        else
-            takeBack();
-        return true;
-    }
-    if (watched != table_ && (enter || key == Qt::Key_Escape)) {
-        if (enter)
-            keep();
-        else
-            closeFields();
-        return true;
-    }
-    return QWidget::eventFilter(watched, event);
+    const auto& pressed = static_cast<QKeyEvent&>(*event);
+    if (watched == table_ && pressed.key() == Qt::Key_Backspace)
+        return takeBack(), true;
+    const bool ofTheRow = pressed.key() != Qt::Key_Delete || watched == table_; // in a field it takes a letter out
+    return (ofTheRow && keys_->answer(pressed)) || QWidget::eventFilter(watched, event);
 }
 
 void EntriesPane::changeEvent(QEvent* event) {

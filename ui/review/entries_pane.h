@@ -7,12 +7,12 @@
 #include <array>
 
 class QLabel;
-class QLineEdit;
 class QTableWidget;
 
 namespace panside {
 
-class Press;
+class ActionKeys;
+class TypedLine;
 
 // The entries of the shift that is open in review, one of them to be put right: Enter opens it in five fields, Enter
 // again keeps what they say, Delete takes it back, Escape leaves. What was wrong stays to be read. Decides nothing: the
@@ -39,6 +39,8 @@ protected:
 
 private:
     void name();
+    void sayKeys();
+    void act(int key);
     const EntryLine* line() const;
     void open();
     PaperRead readFields(const EntryLine& old) const;
@@ -56,9 +58,9 @@ private:
     FactId askedFor_ = 0; // Delete was pressed once
     QTableWidget* table_;
     QWidget* fields_;
-    std::array<QLineEdit*, 5> edits_{};
+    std::array<TypedLine*, 5> edits_{};
     QLabel* answer_;
-    Press *correct_, *takeBack_, *keep_, *leave_;
+    ActionKeys* keys_;
 };
 
 } // namespace panside

@@ -1,51 +1,35 @@
 #include "ui/review/shifts_pane.h"
 
 #include "ui/ledger/ledger_table.h"
-#include "ui/look/press.h"
+#include "ui/page/action_keys.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
+#include <QVBoxLayout>
 #include <algorithm>
 
 namespace panside {
 
 ShiftsPane::ShiftsPane(QWidget* parent)
-    : QWidget{parent}, list_{new LedgerTable{QStringLiteral("shifts"), this}}, open_{new Press}, lay_{new Press},
-      from_{new Press}, forecasts_{new Press}, export_{new Press} {
-    auto* keys = new QHBoxLayout{this}; // its alarms and its entries are tabs
-    keys->setContentsMargins(0, 0, 0, 0);
-    const struct {
-        Press* press;
-        const char* name;
-        int key;
-    } all[] = {{open_, "open", Qt::Key_Return},
-               {lay_, "layOver", Qt::Key_Space},
-               {from_, "from", Qt::Key_L},
-               {forecasts_, "forecasts", Qt::Key_P},
-               {export_, "export", Qt::Key_E}};
-    for (const auto& [each, itsName, key] : all) {
-        each->setObjectName(QString::fromLatin1(itsName));
-        each->setFocusPolicy(Qt::TabFocus);
-        connect(each, &Press::clicked, this, [this, code = key] { emit wanted(code); });
-        keys->addWidget(each);
-    }
+    : QWidget{parent}, list_{new LedgerTable{QStringLiteral("shifts"), this}}, keys_{new ActionKeys} {
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(keys_);
+    connect(keys_, &ActionKeys::pressed, this, &ShiftsPane::wanted);
     connect(list_, &LedgerTable::opened, this, [this] { emit wanted(Qt::Key_Return); });
-    name();
-}
-
-void ShiftsPane::name() {
-    open_->say(tr("Open"), tr("Enter"));
-    lay_->say(tr("Overlay"), tr("Space"));
-    forecasts_->say(tr("Past forecasts"), QStringLiteral("P"));
-    export_->say(tr("Write its log"), QStringLiteral("E"));
     fill();
 }
 
-void ShiftsPane::sayFrom(const QString& word) { from_->say(word, QStringLiteral("L")); }
+// The night's alarms and its entries are tabs.
+void ShiftsPane::sayFrom(const QString& word) {
+    keys_->display({{Qt::Key_Return, QStringLiteral("open"), tr("Open")},
+                    {Qt::Key_Space, QStringLiteral("layOver"), tr("Overlay")},
+                    {Qt::Key_L, QStringLiteral("from"), word},
+                    {Qt::Key_P, QStringLiteral("forecasts"), tr("Past forecasts")},
+                    {Qt::Key_E, QStringLiteral("export"), tr("Write its log")}});
+}
 
 void ShiftsPane::wear(const Dress& dress) {
-    for (Press* press : {open_, lay_, from_, forecasts_, export_})
-        press->wear(dress);
+    keys_->wear(dress);
     list_->wear(dress);
 }
 
@@ -90,7 +74,7 @@ void ShiftsPane::step(int by) {
 
 void ShiftsPane::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange)
-        name();
+        fill(); // whoever knows the moment says the keys
     QWidget::changeEvent(event);
 }
 

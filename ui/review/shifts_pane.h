@@ -6,8 +6,8 @@
 
 namespace panside {
 
+class ActionKeys;
 class LedgerTable;
-class Press;
 
 // The keys of what can be done with the night that the list stands on. The list itself stands beside the chart, where
 // whoever shows this pane puts it.
@@ -35,13 +35,12 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void name();
     void fill();
 
     std::vector<ReviewRow> rows_;
     std::optional<ShiftId> opened_;
     LedgerTable* list_;
-    Press *open_, *lay_, *from_, *forecasts_, *export_;
+    ActionKeys* keys_;
 };
 
 } // namespace panside

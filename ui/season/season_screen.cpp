@@ -1,12 +1,11 @@
 #include "ui/season/season_screen.h"
 
-#include "ui/look/press.h"
+#include "ui/page/action_keys.h"
 #include "ui/season/season_leaves.h"
 #include "ui/season/season_table_leaf.h"
 #include "ui/words/season_words.h"
 
 #include <QEvent>
-#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QStackedWidget>
@@ -15,30 +14,10 @@
 
 namespace panside {
 
-struct SeasonScreen::Key {
-    int key;
-    const char* name; // of the widget
-    const char* word;
-};
-
-std::span<const SeasonScreen::Key> SeasonScreen::keys() {
-    static constexpr Key table[] = {{Qt::Key_Return, "open", QT_TR_NOOP("Open the shift")},
-                                    {Qt::Key_Space, "mark", QT_TR_NOOP("Mark")},
-                                    {Qt::Key_B, "beside", QT_TR_NOOP("Side by side")},
-                                    {Qt::Key_O, "sort", QT_TR_NOOP("Sort by column")},
-                                    {Qt::Key_N, "filter", QT_TR_NOOP("Filter")},
-                                    {Qt::Key_K, "columns", QT_TR_NOOP("Columns")},
-                                    {Qt::Key_Y, "year", QT_TR_NOOP("Other season")},
-                                    {Qt::Key_P, "paper", QT_TR_NOOP("On paper")},
-                                    {Qt::Key_T, "tuning", QT_TR_NOOP("By syrup a cord")},
-                                    {Qt::Key_Escape, "back", QT_TR_NOOP("Back")}};
-    return table;
-}
-
 SeasonScreen::SeasonScreen(QWidget* parent)
     : QWidget{parent}, leaves_{new QStackedWidget}, table_{new SeasonTableLeaf{[this](int key) { return act(key); }}},
       beside_{new BesideLeaf}, tuning_{new TuningLeaf},
-      calibration_{new CalibrationLeaf}, columns_{new ColumnsLeaf}, said_{new QLabel}, rows_{new QGridLayout} {
+      calibration_{new CalibrationLeaf}, columns_{new ColumnsLeaf}, said_{new QLabel}, keys_{new ActionKeys} {
     setObjectName(QStringLiteral("season"));
     setAutoFillBackground(true);
     auto* column = new QVBoxLayout{this};
@@ -46,15 +25,8 @@ SeasonScreen::SeasonScreen(QWidget* parent)
         leaves_->addWidget(leaf); // in the order of Leaf
     column->addWidget(leaves_, 1);
     column->addWidget(said_);
-    for (const Key& key : keys()) {
-        auto* press = new Press;
-        press->setObjectName(QString::fromLatin1(key.name));
-        press->setFocusPolicy(Qt::TabFocus);
-        connect(press, &Press::clicked, this, [this, code = key.key] { act(code); });
-        presses_[key.key] = press;
-    }
-    column->addLayout(rows_);
-    placeKeys();
+    column->addWidget(keys_);
+    connect(keys_, &ActionKeys::pressed, this, &SeasonScreen::act);
     said_->setObjectName(QStringLiteral("said"));
     said_->setWordWrap(true);
     said_->hide();
@@ -69,35 +41,36 @@ SeasonScreen::SeasonScreen(QWidget* parent)
     });
     connect(columns_, &ColumnsLeaf::doneWith, this, &SeasonScreen::back);
     setFocusProxy(table_);
-    name();
+    sayKeys();
 }
 
-// Those that a leaf has, in one row; in two where a small screen would cut their words.
-void SeasonScreen::placeKeys() {
-    constexpr int broad = 300; // mm
-    const int across = width() >= dress_.px(broad) ? static_cast<int>(keys().size()) : 4;
-    int place = 0;
-    for (const Key& key : keys()) {
-        rows_->addWidget(presses_[key.key], place / across, place % across);
-        ++place;
+// A leaf that is a tab has no way back but the tabs.
+void SeasonScreen::sayKeys() {
+    switch (leaf()) {
+    case Leaf::table:
+        return keys_->display({{Qt::Key_Return, QStringLiteral("open"), tr("Open the shift")},
+                               {Qt::Key_Space, QStringLiteral("mark"), tr("Mark")},
+                               {Qt::Key_B, QStringLiteral("beside"), tr("Side by side")},
+                               {Qt::Key_O, QStringLiteral("sort"), tr("Sort by column")},
+                               {Qt::Key_N, QStringLiteral("filter"), tr("Filter")},
+                               {Qt::Key_K, QStringLiteral("columns"), tr("Columns")},
+                               {Qt::Key_Y, QStringLiteral("year"), tr("Other season")},
+                               {Qt::Key_P, QStringLiteral("paper"), tr("On paper")}});
+    case Leaf::tuning:
+        return keys_->display({{Qt::Key_T, QStringLiteral("tuning"),
+                                outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation")}});
+    case Leaf::beside:
+    case Leaf::columns:
+        return keys_->display({{Qt::Key_Escape, QStringLiteral("back"), tr("Back")}});
+    case Leaf::calibration:
+        return keys_->display({});
     }
-}
-
-void SeasonScreen::resizeEvent(QResizeEvent*) { placeKeys(); }
-
-void SeasonScreen::name() {
-    for (const Key& key : keys())
-        presses_[key.key]->say(tr(key.word), key.key == Qt::Key_Return   ? tr("Enter")
-                                             : key.key == Qt::Key_Space  ? tr("Space")
-                                             : key.key == Qt::Key_Escape ? tr("Esc")
-                                                                         : QString{QChar{key.key}});
 }
 
 void SeasonScreen::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    for (auto& [key, press] : presses_)
-        press->wear(dress);
+    keys_->wear(dress);
     table_->wear(dress);
     beside_->wear(dress);
     tuning_->wear(dress);
@@ -181,12 +154,7 @@ void SeasonScreen::turnTo(Leaf leaf) {
     if (leaf != this->leaf())
         say({});
     leaves_->setCurrentIndex(static_cast<int>(leaf));
-    for (auto& [key, press] : presses_) // a leaf that is a tab has no way back but the tabs
-        press->setVisible(key == Qt::Key_T        ? leaf == Leaf::tuning
-                          : key == Qt::Key_Escape ? leaf == Leaf::beside || leaf == Leaf::columns
-                                                  : leaf == Leaf::table);
-    presses_[Qt::Key_T]->say(outcome_ == Outcome::evaporation ? tr("By syrup a cord") : tr("By evaporation"),
-                             QStringLiteral("T"));
+    sayKeys();
     // A page that is not before the person takes no keys from the one that is, nor does what is not seen.
     QWidget* takesKeys = leaves_;
     if (leaf == Leaf::columns)
@@ -340,7 +308,7 @@ void SeasonScreen::keyPressEvent(QKeyEvent* event) {
 
 void SeasonScreen::changeEvent(QEvent* event) {
     if (event->type() == QEvent::LanguageChange) {
-        name();
+        sayKeys();
         refresh();
     }
     QWidget::changeEvent(event);

@@ -4,19 +4,16 @@
 #include "ui/season/tuning_view.h"
 
 #include <QWidget>
-#include <map>
-#include <span>
 
-class QGridLayout;
 class QLabel;
 class QStackedWidget;
 
 namespace panside {
 
+class ActionKeys;
 class BesideLeaf;
 class CalibrationLeaf;
 class ColumnsLeaf;
-class Press;
 class SeasonTableLeaf;
 class TuningLeaf;
 
@@ -52,13 +49,9 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
-    struct Key;
-    void placeKeys();
-    static std::span<const Key> keys();
-    void name();
+    void sayKeys();
     void refresh();
     void drawCurve();
     void showBeside();
@@ -89,8 +82,7 @@ private:
     CalibrationLeaf* calibration_;
     ColumnsLeaf* columns_;
     QLabel* said_;
-    QGridLayout* rows_; // of keys
-    std::map<int, Press*> presses_;
+    ActionKeys* keys_;
 };
 
 } // namespace panside

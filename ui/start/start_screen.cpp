@@ -1,10 +1,10 @@
 #include "ui/start/start_screen.h"
 
-#include "ui/ledger/action_keys.h"
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
+#include "ui/page/action_keys.h"
 #include "ui/start/place_pick.h"
 
 #include <QGridLayout>

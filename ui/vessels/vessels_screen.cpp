@@ -1,8 +1,8 @@
 #include "ui/vessels/vessels_screen.h"
 
-#include "ui/ledger/action_keys.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
+#include "ui/page/action_keys.h"
 #include "ui/words/book_words.h"
 
 #include <QEvent>

@@ -5,6 +5,13 @@
 
 namespace panside {
 
+QStringList zoneNames() {
+    QStringList names;
+    for (const QByteArray& id : QTimeZone::availableTimeZoneIds())
+        names << QString::fromLatin1(id);
+    return names;
+}
+
 std::optional<QTimeZone> zoneNamed(const QString& name) {
     static const QRegularExpression form{QStringLiteral("^[A-Za-z][A-Za-z0-9_+-]*(/[A-Za-z0-9_+-]+)*$")};
     const QString id = name.trimmed();

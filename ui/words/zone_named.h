@@ -1,5 +1,5 @@
 #pragma once
-#include <QString>
+#include <QStringList>
 #include <QTimeZone>
 #include <optional>
 
@@ -9,5 +9,7 @@ namespace panside {
 // an offset, and does not list all that there are: the zone of a machine set to Etc/UTC, or US/Eastern, is not among
 // them.
 std::optional<QTimeZone> zoneNamed(const QString& name);
+// Those that Qt lists.
+QStringList zoneNames();
 
 } // namespace panside

@@ -1,7 +1,7 @@
 #include "tests/ui/ledger/house_of.h"
-#include "ui/ledger/action_keys.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
+#include "ui/page/action_keys.h"
 #include "ui/vessels/vessels_screen.h"
 #include "ui/words/hand_volume.h"
 

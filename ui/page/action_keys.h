@@ -1,7 +1,9 @@
 #pragma once
-// The row of keys under a page: each a letter and a finger's target. The page asks it what a key of the keyboard means.
+// The row of keys under a page, or two rows where one would be crowded: each a letter and a finger's target. The page
+// asks it what a key of the keyboard means.
 #include "ui/look/dress.h"
 
+#include <QKeyCombination>
 #include <QWidget>
 #include <vector>
 
@@ -12,12 +14,15 @@ namespace panside {
 class Press;
 
 struct PageKey {
-    int key;            // a Qt::Key
+    int key;            // a Qt::Key, or a combination
     QString name, word; // without a word it acts and is not drawn
     bool due = false;   // what is called for now
     bool usable = true; // else it stands there and cannot be pressed
     bool operator==(const PageKey&) const = default;
 };
+
+constexpr int ctrlEnter = QKeyCombination{Qt::ControlModifier, Qt::Key_Return}.toCombined();
+constexpr int ctrlDel = QKeyCombination{Qt::ControlModifier, Qt::Key_Delete}.toCombined();
 
 // Its key is drawn in the bar, on every screen in the same place.
 PageKey wayToBoard();
@@ -36,6 +41,7 @@ signals:
 
 private:
     void arrange();
+    static QString capOf(int key);
     bool isDrawn(std::size_t index) const { return index < keys_.size() && !keys_[index].word.isEmpty(); }
     void resizeEvent(QResizeEvent* event) override;
     Dress dress_;
