@@ -441,7 +441,9 @@ void takeAsReported(EntryForm& form) {
 QString willWrite(const EntryForm& form, Units units, const WallClock& clock) {
     const auto made = factsOf(form);
     const auto* facts = std::get_if<std::vector<Fact>>(&made);
-    QStringList parts{clock.hourAndMinute(form.at()), facts ? factWords(facts->front(), units) : wordOf(form.action)};
+    const QString word = wordOf(form.action); // of a key: within the line it begins as any other
+    QStringList parts{clock.hourAndMinute(form.at()),
+                      facts ? factWords(facts->front(), units) : word.left(1).toLower() + word.mid(1)};
     if (!form.by.isEmpty())
         parts << form.by;
     return parts.join(QStringLiteral(", "));

@@ -7,7 +7,6 @@
 #include "ui/look/typed_line.h"
 #include "ui/words/reading_words.h"
 
-#include <QButtonGroup>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -21,15 +20,7 @@ QChar letterOfKind(int index) { return QChar{u'A' + index}; }
 
 } // namespace
 
-EntrySheet::EntrySheet(QWidget* parent) : QFrame{parent} {
-    setObjectName(QStringLiteral("entrySheet"));
-    setAutoFillBackground(true);
-    setFrameShape(QFrame::Box);
-    // No focus of its own: a key of the pad that is pressed would hand it over, and the digits leave their field.
-    new QVBoxLayout{this};
-    layout()->setContentsMargins(0, 0, 0, 0);
-    hide();
-}
+EntrySheet::EntrySheet(QWidget* parent) : FormSheet{QStringLiteral("entrySheet"), parent} {}
 
 void EntrySheet::wear(const Dress& dress) {
     dress_ = dress;
@@ -59,11 +50,6 @@ void EntrySheet::open(const EntryForm& form, Units units, const WallClock& clock
     resume();
 }
 
-void EntrySheet::putAside() {
-    aside_ = true;
-    hide();
-}
-
 void EntrySheet::resume() {
     aside_ = false;
     build();
@@ -81,7 +67,7 @@ void EntrySheet::build() {
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
-    const bool low = dress_.isLow(height());
+    const bool low = isLow();
     column->setSpacing(low ? dress_.px(0.5) : dress_.px(mm::gap));
 
     writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
@@ -103,44 +89,38 @@ void EntrySheet::build() {
     if (digits)
         middle->addWidget(pad());
     column->addLayout(middle);
-    column->addWidget(timeRow());
+    column->addLayout(timeRow());
     if (!form_.crew.isEmpty())
-        column->addWidget(crewRow());
+        column->addLayout(crewRow());
 
     problem_ = labelOf(dress_, QStringLiteral("problem"), mm::words);
     problem_->hide();
     column->addWidget(problem_);
     column->addStretch();
-    column->addLayout(endRow());
-    sure_ = false;
-    withdrawQuestion();
-    sayWhatItWrites();
+    column->addLayout(questionRow());
+    changed();
 }
 
-QLayout* EntrySheet::endRow() {
-    auto* end = new QHBoxLayout;
-    leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
-    keep_ = key({}, QStringLiteral("keep"));
-    ask(false);
-    keep_->installEventFilter(this);
-    connect(leave_, &Press::clicked, this, &EntrySheet::leave);
-    connect(keep_, &Press::clicked, this, &EntrySheet::keep);
+// Its end, and the answers to what it asks.
+QHBoxLayout* EntrySheet::questionRow() {
+    QHBoxLayout* end = endRow();
     yes_ = key({}, QStringLiteral("answerYes"));
     other_ = key({}, QStringLiteral("answerOther"));
     for (Press* answer : {yes_, other_})
         answer->installEventFilter(this);
     connect(yes_, &Press::clicked, this, &EntrySheet::answerYes);
     connect(other_, &Press::clicked, this, &EntrySheet::answerOther);
-    end->addWidget(leave_);
-    end->addWidget(keep_, 1);
     end->addWidget(yes_, 1);
     end->addWidget(other_, 1);
-    keep_->setShape(KeyShape::due);
     return end;
 }
 
-Press* EntrySheet::key(const QString& text, const QString& name, const QString& shortcut) {
-    return pressOf(dress_, text, shortcut, name);
+void EntrySheet::changed() {
+    problem_->hide();
+    sure_ = false;
+    ask(false);
+    withdrawQuestion();
+    say();
 }
 
 QWidget* EntrySheet::fieldRow(std::size_t index) {
@@ -166,7 +146,7 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
             if (turned.name == QLatin1String("scale"))
                 if (auto* reading = findChild<TypedLine*>(QStringLiteral("reading")))
                     reading->setUnit(turned.answer);
-            sayWhatItWrites();
+            say();
         });
         line->addWidget(turn, 1);
         return row;
@@ -184,11 +164,7 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
     edit->setMinimumWidth(dress_.px(isNumber ? 42 : 60));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].answer = text;
-        problem_->hide();
-        sure_ = false;
-        ask(false);
-        withdrawQuestion();
-        sayWhatItWrites();
+        changed();
     });
     line->addWidget(edit, 1);
     lines_.push_back(edit);
@@ -242,56 +218,37 @@ void EntrySheet::chooseKind(const QString& kind) {
     for (int i = 0; i < field->choices.size(); ++i)
         findChild<Press*>(QStringLiteral("kind_%1").arg(i))->setChecked(field->choices[i] == kind);
     unitOfReading(kind);
-    problem_->hide();
-    sure_ = false;
-    withdrawQuestion();
-    sayWhatItWrites();
+    changed();
     // What is typed now is the value, whether a finger or a letter chose.
     lines_.front()->setFocus();
 }
 
-QWidget* EntrySheet::timeRow() {
-    auto* row = new QWidget;
-    auto* line = new QHBoxLayout{row};
-    line->setContentsMargins(0, 0, 0, 0);
-    auto* label = new QLabel{tr("It happened")};
-    label->setFont(dress_.letters(mm::words));
-    line->addWidget(label);
-    Press* now = key(tr("now"), QStringLiteral("happenedNow"));
-    connect(now, &Press::clicked, this, [this] { stepEarlier(-form_.earlier); });
-    line->addWidget(now);
-    for (const int minutes : {1, 5, 10}) {
-        Press* step = key(tr("%n min earlier", "", minutes), QStringLiteral("earlier%1").arg(minutes));
-        connect(step, &Press::clicked, this, [this, minutes] { stepEarlier(Duration{60.0 * minutes}); });
-        line->addWidget(step, 1);
-    }
-    return row;
+QHBoxLayout* EntrySheet::timeRow() {
+    std::vector<std::pair<QString, Duration>> steps;
+    for (const int minutes : {1, 5, 10})
+        steps.emplace_back(tr("%n min earlier", "", minutes), Duration{60.0 * minutes});
+    return whenRow(steps);
 }
 
-QWidget* EntrySheet::crewRow() {
-    auto* row = new QWidget;
-    auto* line = new QHBoxLayout{row};
-    line->setContentsMargins(0, 0, 0, 0);
-    auto* group = new QButtonGroup{row};
-    group->setExclusive(false);
+QHBoxLayout* EntrySheet::crewRow() {
+    auto* line = new QHBoxLayout;
     for (const QString& name : form_.crew) {
         Press* button = key(name, QStringLiteral("by_") + name);
         button->setCheckable(true);
         button->setChecked(name == form_.by);
-        group->addButton(button);
-        connect(button, &Press::clicked, this, [this, name, group, button] {
+        connect(button, &Press::clicked, this, [this, name, button] {
             form_.by = button->isChecked() ? name : QString{};
-            for (auto* other : group->buttons())
-                other->setChecked(other == button && button->isChecked());
-            sayWhatItWrites();
+            for (const QString& other : form_.crew)
+                findChild<Press*>(QStringLiteral("by_") + other)->setChecked(other == form_.by);
+            say();
         });
         line->addWidget(button, 1);
     }
-    return row;
+    return line;
 }
 
 QWidget* EntrySheet::pad() {
-    auto* pad = new Pad{dress_, dress_.isLow(height()) ? Pad::Rows::four : Pad::Rows::five};
+    Pad* pad = makePad();
     connect(pad, &Pad::typed, this, &EntrySheet::typeInto);
     connect(pad, &Pad::next, this, [this] { focusNextChild(); });
     return pad;
@@ -320,12 +277,7 @@ void EntrySheet::unitOfReading(const QString& reading) {
     }
 }
 
-void EntrySheet::stepEarlier(Duration by) {
-    form_.earlier += by;
-    sayWhatItWrites();
-}
-
-void EntrySheet::sayWhatItWrites() { writes_->setText(willWrite(form_, units_, clock_)); }
+void EntrySheet::say() { writes_->setText(willWrite(form_, units_, clock_)); }
 
 void EntrySheet::ask(bool asked) {
     asked_ = asked;
@@ -437,19 +389,9 @@ void EntrySheet::answerOther() {
     keep();
 }
 
-void EntrySheet::leave() {
-    hide();
-    emit left();
-}
-
 void EntrySheet::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape)
-        leave();
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (!event->isAutoRepeat()) // a key held down answers no question
-            keep();
-    } else if (!answers(*event))
-        QFrame::keyPressEvent(event);
+    if (!answers(*event))
+        FormSheet::keyPressEvent(event);
 }
 
 bool EntrySheet::answers(const QKeyEvent& event) {
@@ -471,7 +413,7 @@ bool EntrySheet::typesUnit(const QKeyEvent& event) {
         if (field.name == typing->objectName() && dimensionOf(field.unit) == Dimension::temperature) {
             field.unit = event.key() == Qt::Key_F ? Unit::degF : Unit::degC;
             findChild<TypedLine*>(field.name)->setUnit(symbolOf(field.unit));
-            sayWhatItWrites();
+            say();
             return true;
         }
     return false;
@@ -495,11 +437,11 @@ bool EntrySheet::choosesKind(const QKeyEvent& event) {
 // A glove that taps twice does not answer the question that its first tap brought up.
 bool EntrySheet::eventFilter(QObject* watched, QEvent* event) {
     if (watched == yes_ || watched == other_)
-        return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
+        return event->type() == QEvent::MouseButtonDblClick || FormSheet::eventFilter(watched, event);
     if (event->type() == QEvent::KeyPress && watched != keep_)
-        return answers(static_cast<QKeyEvent&>(*event)) || QFrame::eventFilter(watched, event);
+        return answers(static_cast<QKeyEvent&>(*event)) || FormSheet::eventFilter(watched, event);
     if (watched != keep_ || event->type() != QEvent::MouseButtonDblClick)
-        return QFrame::eventFilter(watched, event);
+        return FormSheet::eventFilter(watched, event);
     if (asked_)
         focusOn(askedFirst(form_).value_or(EntryProblem{}).field); // a press takes the focus along
     return true;

@@ -23,14 +23,7 @@ constexpr double longestOffer = 30; // mm: seven of them and the turning key sta
 
 } // namespace
 
-BookSheet::BookSheet(QWidget* parent) : QFrame{parent} {
-    setObjectName(QStringLiteral("bookSheet"));
-    setAutoFillBackground(true);
-    setFrameShape(QFrame::Box);
-    new QVBoxLayout{this};
-    layout()->setContentsMargins(0, 0, 0, 0);
-    hide();
-}
+BookSheet::BookSheet(QWidget* parent) : FormSheet{QStringLiteral("bookSheet"), parent} {}
 
 void BookSheet::wear(const Dress& dress) {
     dress_ = dress;
@@ -46,11 +39,6 @@ void BookSheet::open(BookForm form, Units units, const WallClock& clock, std::fu
     odd_ = std::move(odd);
     at_ = 0;
     resume();
-}
-
-void BookSheet::putAside() {
-    aside_ = true;
-    hide();
 }
 
 void BookSheet::resume() {
@@ -69,10 +57,6 @@ void BookSheet::resume() {
     }
 }
 
-Press* BookSheet::key(const QString& text, const QString& name, const QString& shortcut) {
-    return pressOf(dress_, text, shortcut, name, Qt::NoFocus);
-}
-
 void BookSheet::build() {
     const std::size_t stood = at_;
     discard(inside_);
@@ -82,22 +66,22 @@ void BookSheet::build() {
     insteads_.clear();
     inside_ = new QWidget{this};
     layout()->addWidget(inside_);
-    const bool low = dress_.isLow(height());
-    const int gap = dress_.px(low ? 1 : mm::gap);
+    const bool low = isLow();
+    const int gap = dress_.px(low ? 0.5 : mm::gap); // so low a sheet has no pixel to spare
     auto* column = new QVBoxLayout{inside_};
     column->setSpacing(gap);
     column->setContentsMargins(dress_.px(2), gap, dress_.px(2), gap);
 
     writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
     column->addWidget(writes_);
-    column->addLayout(fieldsAndPad(low ? dress_.px(0.5) : gap));
+    column->addLayout(fieldsAndPad(gap));
     column->addLayout(offersRow(gap));
     live_ = labelOf(dress_, QStringLiteral("live"), low ? 3.5 : mm::words);
     column->addWidget(live_);
     problem_ = labelOf(dress_, QStringLiteral("problem"), low ? 3.5 : mm::words, true);
     column->addWidget(problem_);
     column->addStretch();
-    column->addWidget(whenRow());
+    column->addLayout(lateRow());
     column->addLayout(endRow());
     at_ = std::min(stood, form_.fields.size() - 1);
     from_ = 0;
@@ -121,7 +105,7 @@ QLayout* BookSheet::fieldsAndPad(int gap) {
     left->addLayout(grid);
     left->addStretch();
     middle->addLayout(left, 1);
-    auto* pad = new Pad{dress_, dress_.isLow(height()) ? Pad::Rows::four : Pad::Rows::five};
+    Pad* pad = makePad();
     connect(pad, &Pad::typed, this, &BookSheet::typeInto);
     connect(pad, &Pad::next, this, [this] {
         focusNextChild();
@@ -136,6 +120,7 @@ QLayout* BookSheet::offersRow(int gap) {
     offers->setSpacing(gap);
     for (int i = 0; i <= offersShown; ++i) {
         Press* one = key({}, QStringLiteral("offer%1").arg(i));
+        one->setFocusPolicy(Qt::NoFocus); // it is for the field that has the focus
         connect(one, &Press::clicked, this, [this, i] {
             if (i < offersShown)
                 return choose(offers_[static_cast<std::size_t>(i)]->property("word").toString());
@@ -152,21 +137,6 @@ QLayout* BookSheet::offersRow(int gap) {
     return offers;
 }
 
-QLayout* BookSheet::endRow() {
-    auto* end = new QHBoxLayout;
-    leave_ = key(tr("Leave"), QStringLiteral("leave"), tr("Esc"));
-    keep_ = key(tr("Keep it"), QStringLiteral("keep"), tr("Enter"));
-    keep_->setShape(KeyShape::due);
-    for (Press* last : {leave_, keep_})
-        last->setFocusPolicy(Qt::StrongFocus);
-    keep_->installEventFilter(this);
-    connect(leave_, &Press::clicked, this, &BookSheet::leave);
-    connect(keep_, &Press::clicked, this, &BookSheet::keep);
-    end->addWidget(leave_);
-    end->addWidget(keep_, 1);
-    return end;
-}
-
 QWidget* BookSheet::fieldRow(std::size_t index) {
     BookField& field = form_.fields[index];
     auto* row = new QWidget;
@@ -174,7 +144,7 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(dress_.px(mm::gap));
     auto* label = new QLabel{field.needed ? field.label + QStringLiteral(" *") : field.label};
-    label->setFont(dress_.letters(dress_.isLow(height()) ? mm::smallWords : 3.5)); // two lines in a low row
+    label->setFont(dress_.letters(isLow() ? mm::smallWords : 3.5)); // two lines in a low row
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     label->setFixedWidth(dress_.px(34));
@@ -182,7 +152,7 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     if (field.kind == BookField::Kind::choice) {
         // A choice is a key that turns to the next word, beside the words that are offered below.
         Press* turn = key(choiceWord(field.answer.toStdString()), field.name);
-        turn->setFocusPolicy(Qt::StrongFocus);
+        turn->setFocusPolicy(Qt::StrongFocus); // the words below are its own then
         turn->setAccessibleName(field.label);
         turn->installEventFilter(this);
         connect(turn, &Press::clicked, this, [this, index] {
@@ -215,39 +185,24 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     return row;
 }
 
-QWidget* BookSheet::whenRow() {
-    auto* row = new QWidget;
-    auto* line = new QHBoxLayout{row};
-    line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(dress_.px(1));
-    Press* now = key(tr("now"), QStringLiteral("happenedNow"));
-    connect(now, &Press::clicked, this, [this] { stepEarlier(-form_.earlier); });
-    line->addWidget(now, 1);
+// When, and who.
+QLayout* BookSheet::lateRow() {
     const std::pair<QString, Duration> steps[] = {{tr("10 min earlier"), Duration{600}},
                                                   {tr("1 h earlier"), Duration{3600}},
                                                   {tr("1 day earlier"), Duration{86400}}};
-    int number = 0;
-    for (const auto& [words, by] : steps) {
-        Press* step = key(words, QStringLiteral("earlier%1").arg(number++));
-        connect(step, &Press::clicked, this, [this, span = by] { stepEarlier(span); });
-        line->addWidget(step, 2);
-    }
+    QHBoxLayout* line = whenRow(steps);
+    line->setSpacing(dress_.px(1));
     hand_ = key({}, QStringLiteral("hand"));
     connect(hand_, &Press::clicked, this, &BookSheet::turnHand);
     hand_->setVisible(form_.context && !form_.context->hands.isEmpty());
-    line->addWidget(hand_, 2);
-    return row;
+    line->addWidget(hand_, 1);
+    return line;
 }
 
 void BookSheet::turnHand() {
     const QStringList& hands = form_.context->hands;
     const auto next = hands.indexOf(form_.by) + 1;
     form_.by = next < hands.size() ? hands[next] : QString{};
-    say();
-}
-
-void BookSheet::stepEarlier(Duration by) {
-    form_.earlier += by;
     say();
 }
 
@@ -376,11 +331,6 @@ void BookSheet::keep() {
     }
 }
 
-void BookSheet::leave() {
-    hide();
-    emit left();
-}
-
 void BookSheet::focusOn(const QString& field) {
     for (std::size_t i = 0; i < form_.fields.size(); ++i)
         if (form_.fields[i].name == field) {
@@ -389,24 +339,13 @@ void BookSheet::focusOn(const QString& field) {
         }
 }
 
-void BookSheet::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape)
-        leave();
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (!event->isAutoRepeat()) // a key held down answers no question
-            keep();
-    } else {
-        QFrame::keyPressEvent(event);
-    }
-}
-
 bool BookSheet::eventFilter(QObject* watched, QEvent* event) {
     // A glove that taps twice does not answer the question that its first tap brought up.
     if (watched == keep_)
-        return event->type() == QEvent::MouseButtonDblClick || QFrame::eventFilter(watched, event);
+        return event->type() == QEvent::MouseButtonDblClick || FormSheet::eventFilter(watched, event);
     if (event->type() == QEvent::FocusIn)
         follow(watched);
-    return QFrame::eventFilter(watched, event);
+    return FormSheet::eventFilter(watched, event);
 }
 
 void BookSheet::follow(const QObject* focused) {

@@ -209,8 +209,11 @@ TEST_F(Sheet, ItSaysWhatItWillWriteAndMovesItBack) {
     open(Action::fired);
     auto* writes = sheet.findChild<QLabel*>(QStringLiteral("writes"));
     const QString before = writes->text();
+    const auto* now = sheet.findChild<QAbstractButton*>(QStringLiteral("happenedNow"));
+    EXPECT_TRUE(now->isChecked());
     QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("earlier10")), Qt::LeftButton);
     EXPECT_NE(writes->text(), before);
+    EXPECT_FALSE(now->isChecked());
     QTest::mouseClick(sheet.findChild<QWidget*>(QStringLiteral("keep")), Qt::LeftButton);
     ASSERT_EQ(kept.size(), 1U);
     EXPECT_EQ(textOf(kept[0].at), "2026-03-14T22:32:00Z");
