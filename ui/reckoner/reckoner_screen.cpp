@@ -1,5 +1,6 @@
 #include "ui/reckoner/reckoner_screen.h"
 
+#include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/look/typed_line.h"
@@ -9,16 +10,9 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QVBoxLayout>
 
 namespace panside {
-namespace {
-
-const QString backspaceFace = QStringLiteral("⌫");
-const QString minusFace = QStringLiteral("−");
-
-} // namespace
 
 ReckonerScreen::ReckonerScreen(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("reckoner"));
@@ -168,28 +162,10 @@ QWidget* ReckonerScreen::fieldRow(std::size_t index) {
 }
 
 QWidget* ReckonerScreen::pad() {
-    auto* keys = new QWidget;
-    auto* grid = new QGridLayout{keys};
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(dress_.px(1));
-    const QStringList faces{"7", "8", "9", minusFace, "4", "5", "6", backspaceFace, "1", "2", "3", "0"};
-    for (int i = 0; i < faces.size(); ++i) {
-        Press* face = key(faces[i], QStringLiteral("pad_") + faces[i]);
-        face->setFocusPolicy(Qt::NoFocus);
-        face->setMinimumHeight(dress_.px(mm::target + 2));
-        connect(face, &Press::clicked, this, [this, text = faces[i]] { typeInto(text); });
-        grid->addWidget(face, i / 4, i % 4);
-    }
-    const QString point = QLocale{}.decimalPoint();
-    Press* dot = key(point, QStringLiteral("pad_point"));
-    dot->setFocusPolicy(Qt::NoFocus);
-    connect(dot, &Press::clicked, this, [this, point] { typeInto(point); });
-    grid->addWidget(dot, 3, 0);
-    Press* next = key(tr("next"), QStringLiteral("pad_next"), tr("Tab"));
-    next->setFocusPolicy(Qt::NoFocus);
-    connect(next, &Press::clicked, this, [this] { focusNextChild(); });
-    grid->addWidget(next, 3, 1, 1, 3);
-    return keys;
+    auto* pad = new Pad{dress_, Pad::Rows::four};
+    connect(pad, &Pad::typed, this, &ReckonerScreen::typeInto);
+    connect(pad, &Pad::next, this, [this] { focusNextChild(); });
+    return pad;
 }
 
 QWidget* ReckonerScreen::answerColumn() {
@@ -213,13 +189,8 @@ void ReckonerScreen::typeInto(const QString& text) {
     auto* line = qobject_cast<QLineEdit*>(focusWidget());
     if (!line)
         line = lines_.empty() ? nullptr : lines_.front();
-    if (!line)
-        return;
-    line->setFocus();
-    if (text == backspaceFace)
-        line->backspace();
-    else
-        line->insert(text);
+    if (line)
+        Pad::type(*line, text);
 }
 
 void ReckonerScreen::reckonAgain() {

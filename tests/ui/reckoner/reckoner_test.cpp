@@ -170,7 +170,7 @@ TEST_F(ReckonerScreenTest, ThePadTypesWhereTheFocusIs) {
     press(QStringLiteral("sum_%1").arg(sumNamed("rtd")));
     for (const char* face : {"1", "3", "8"})
         press(QStringLiteral("pad_") + face);
-    press(QStringLiteral("pad_point"));
+    press(QStringLiteral("pad_."));
     for (const char* face : {"5", "1"})
         press(QStringLiteral("pad_") + face);
     EXPECT_EQ(screen.findChild<QLineEdit*>("ohm")->text(), "138.51");
