@@ -228,6 +228,8 @@ void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const int high = metrics.height(), wide = metrics.horizontalAdvance(name) + scene.dress.px(2);
     const double edge = scene.picture.heavyRise ? plot.y(scene.picture.heavyRise->kelvin())
                                                 : plot.y(scene.picture.targetRise->kelvin());
+    if (edge - high < plot.area.top() + scene.dress.px(3)) // the marks of what was said stand there
+        return;
     painter.setFont(font);
     painter.setPen(scene.dress.inks().quiet);
     // Not clipped: a clip within a clip goes wrong in Qt's PDFs.

@@ -289,7 +289,7 @@ QString RiseChart::waterWords() const {
 }
 
 void RiseChart::drawHead(QPainter& painter, const QRect& place) const {
-    const QString pointed = pointedWords();
+    const QString pointed = whole_ ? QString{} : pointedWords(); // under a past night they have a place of their own
     painter.setPen(pointed.isEmpty() ? dress_.inks().quiet : dress_.inks().word);
     const QFont font = dress_.letters(pointed.isEmpty() ? mm::smallWords : mm::words);
     if (!pointed.isEmpty()) {

@@ -18,6 +18,7 @@ namespace {
 constexpr double shortestSpan = 120, longestSpan = 4 * 86400; // seconds
 constexpr double step = 1.5;                                  // one press of + or -
 constexpr double slip = 2.5;                                  // millimetres that a hand may move and still only point
+constexpr double farUnder = -5;                               // kelvin: nobody counts a cold pan from boiling water
 
 } // namespace
 
@@ -166,7 +167,11 @@ QString RiseChart::pointedWords() const {
         if (std::abs(secondsBetween(sample.at, *pointed_)) > std::max(near, 15.0) || sample.trust == Trust::gone)
             words << tr("nothing was read");
         else
-            words << tr("rise %1").arg(figure(TemperatureDifference::kelvin(sample.value), units_).text())
+            words << (sample.value < farUnder && picture_.waterBoils
+                          ? tr("pan %1").arg(
+                                figure(*picture_.waterBoils + TemperatureDifference::kelvin(sample.value), units_, 0)
+                                    .text())
+                          : tr("rise %1").arg(figure(TemperatureDifference::kelvin(sample.value), units_).text()))
                   << trustWord(sample.trust);
     }
     if (trace_.stack().size() > 0) {

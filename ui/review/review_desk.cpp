@@ -95,7 +95,7 @@ private:
                 screen_->tellScores(scores);
                 screen_->tellAlarms(std::move(alarms));
                 if (tellStory)
-                    screen_->say(nightStory(account, scores, units()).join(u' '));
+                    screen_->tellNight(nightStory(account, scores, units()).join(u' '));
             });
         } catch (...) {
             QMetaObject::invokeMethod(this,

@@ -148,7 +148,13 @@ void ReviewScreen::showShift(ShiftId shift, ShiftTrace trace, const std::optiona
     forecastsLie_ = false;
     story_->setText(story);
     shifts_->tellOpened(shift);
-    say({});
+    tellNight({});
+}
+
+void ReviewScreen::tellNight(const QString& story) {
+    night_ = story;
+    if (lower_->currentWidget() == shifts_)
+        say(night_);
 }
 
 void ReviewScreen::tellScores(const std::vector<DrawScore>& scores) { scores_ = scores; }
@@ -216,6 +222,7 @@ void ReviewScreen::showShifts() {
     chart_->pointAt(std::nullopt);
     chart_->chooseAlarm(std::nullopt);
     shifts_->list()->setFocus();
+    say(night_);
 }
 
 bool ReviewScreen::isLaidOver(ShiftId shift) const {

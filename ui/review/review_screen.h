@@ -48,6 +48,8 @@ public:
     void turn(Action leaf);
     // What came of an import or an export.
     void say(const QString& words);
+    // The story of the night that is open: it stands under the nights, and leaves the other leaves their height.
+    void tellNight(const QString& story);
     RiseChart& chart() { return *chart_; }
     std::optional<ShiftId> chosen() const;
 
@@ -90,7 +92,8 @@ private:
     LaidFrom laidFrom_ = LaidFrom::lit;
     Units units_ = Units::us;
     Dress dress_;
-    QString tale_; // what was said before the chart was pointed at
+    QString tale_;  // what was said before the chart was pointed at
+    QString night_; // the story
     QVBoxLayout* column_;
     QStackedWidget* lower_; // the keys of the list, or the entries of one shift, or its alarms
     ShiftsPane* shifts_;

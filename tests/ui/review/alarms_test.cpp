@@ -124,6 +124,33 @@ TEST_F(AlarmsInReview, TheChartOfANightHasTheHeightOfThePage) {
     EXPECT_FALSE(screen.findChild<QWidget*>(QStringLiteral("shiftsBox"))->isVisible());
 }
 
+// Four lines of it would take the height from the alarms and the entries.
+TEST_F(AlarmsInReview, TheStoryOfTheNightStandsUnderTheNightsAlone) {
+    screen.tellNight(QStringLiteral("It was a night."));
+    EXPECT_EQ(said->text(), QStringLiteral("It was a night."));
+    screen.setFocus();
+    screen.turn(Action::nightAlarms);
+    EXPECT_NE(said->text(), QStringLiteral("It was a night."));
+    screen.tellNight(QStringLiteral("It was another."));
+    EXPECT_NE(said->text(), QStringLiteral("It was another."));
+    press(Qt::Key_Escape);
+    EXPECT_EQ(said->text(), QStringLiteral("It was another."));
+}
+
+// The water in it is far from boiling: its own temperature says more than a rise of minus a hundred and forty.
+TEST_F(AlarmsInReview, AColdPanIsNotCountedFromBoilingWater) {
+    Boil boil;
+    boil.add(1, {dusk, Lit{}});
+    boil.add(2, {dusk, Reading{Series::pressure, 98400, Unit::kPa, {}}});
+    for (int t = 0; t <= 600; t += 10)
+        boil.add(t + 10, {dusk + Duration{t * 1.0}, Reading{Series::syrup_pan, 293.15, Unit::degC, {}}});
+    screen.showShift(dusk, boil.fold(), QStringLiteral("a night"), Units::us);
+    screen.chart().pointAt(dusk + Duration{300});
+    const QString words = screen.chart().pointedWords();
+    EXPECT_TRUE(words.contains(QStringLiteral("pan 68\u00a0°F"))) << words.toStdString();
+    EXPECT_FALSE(words.contains(QStringLiteral("rise"))) << words.toStdString();
+}
+
 TEST_F(AlarmsInReview, OpenAndSayTheyComeUntilTheyAreThere) {
     screen.setFocus();
     screen.turn(Action::nightAlarms);
