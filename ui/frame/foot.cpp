@@ -69,7 +69,7 @@ void Foot::tellTime(const QString& clock, const QString& chip) {
 // The places depend on the width and the language alone, never on what is said.
 void Foot::arrange() {
     const int gap = dress_.px(mm::gap), high = height();
-    int right = width();
+    int right = width() - dress_.px(1); // an alarm's frame does not touch the clock
     const auto fromRight = [&](int wide) {
         right -= wide;
         const QRect place{right, 0, wide, high};

@@ -9,7 +9,7 @@
 namespace panside {
 namespace {
 
-constexpr int actionColumns = 6;
+constexpr double broad = 300; // mm: seven actions side by side, and no key of the page is scrolled to
 
 } // namespace
 
@@ -108,16 +108,17 @@ void KeyMap::arrange() {
         most = std::max(most, column.keys.size());
         from += wide + gap;
     }
-    const int rows = (static_cast<int>(actions_.size()) + actionColumns - 1) / actionColumns;
+    const int across = width() >= dress_.px(broad) ? 7 : 6;
+    const int rows = (static_cast<int>(actions_.size()) + across - 1) / across;
     const int wanted = head + rows * (target + gap) - gap;
     const int least = head + static_cast<int>(most) * (target + gap) + gap;
     setMinimumHeight(least + wanted);
     const int top = std::max(least, height() - wanted - dress_.px(1));
     actionsHead_ = QRect{0, top, width(), head};
     for (std::size_t i = 0; i < actions_.size(); ++i) {
-        const int column = static_cast<int>(i) % actionColumns, row = static_cast<int>(i) / actionColumns;
-        const int from = column * (width() + gap) / actionColumns;
-        const int wide = (column + 1) * (width() + gap) / actionColumns - gap - from;
+        const int column = static_cast<int>(i) % across, row = static_cast<int>(i) / across;
+        const int from = column * (width() + gap) / across;
+        const int wide = (column + 1) * (width() + gap) / across - gap - from;
         actions_[i]->setGeometry(from, top + head + row * (target + gap), wide, target);
     }
 }

@@ -227,8 +227,10 @@ void ProbesScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 void ProbesScreen::stepRow(int by) {
-    if (rows_.empty())
+    if (rows_.empty()) { // no port is chosen yet: to the ports
+        focusNextPrevChild(by > 0);
         return;
+    }
     int at = by > 0 ? -1 : static_cast<int>(rows_.size());
     for (std::size_t i = 0; i < rows_.size(); ++i)
         if (rows_[i].reads->hasFocus())

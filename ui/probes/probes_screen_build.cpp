@@ -176,6 +176,7 @@ void ProbesScreen::buildFoot(QVBoxLayout* column) {
     auto* keys = new QHBoxLayout;
     Press* keep = press(tr("Keep this"), QStringLiteral("K"), QStringLiteral("save"));
     Press* forget = press(tr("Leave this port out"), {}, QStringLiteral("forget"));
+    forget->setEnabled(setup_.rule() != nullptr);
     connect(keep, &Press::clicked, this, &ProbesScreen::save);
     connect(forget, &Press::clicked, this, [this] {
         setup_.forget();
@@ -309,7 +310,7 @@ void ProbesScreen::refresh() {
         rows_[i].name->setWordWrap(rows[i].name.size() > longest);
         rows_[i].name->setText(rows[i].name);
         rows_[i].shown->setText(rows[i].shown);
-        rows_[i].reads->say(rows[i].reads, i < 9 ? QString::number(i + 1) : QString{});
+        rows_[i].reads->say(rows[i].reads, {}); // digits are the tabs'
         rows_[i].unit->say(rows[i].unit, {});
         rows_[i].unit->setEnabled(!rows[i].unit.isEmpty());
         rows_[i].more->setEnabled(!rows[i].unit.isEmpty());

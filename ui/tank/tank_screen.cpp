@@ -101,12 +101,10 @@ TypedLine* TankScreen::field(const QString& name, const QString& label, const QS
     edit->setMinimumHeight(dress_.px(mm::target));
     if (!wide)
         edit->setMaximumWidth(dress_.px(30));
+    edit->setUnit(symbolOf(unit));
     before->setBuddy(edit);
-    auto* after = new QLabel{symbolOf(unit)};
-    after->setFont(dress_.letters(letters));
     row->addWidget(before);
     row->addWidget(edit, wide ? 1 : 0);
-    row->addWidget(after);
     return edit;
 }
 

@@ -224,5 +224,17 @@ TEST(KeyMap, EachScreenAndEachActionIsAKeyThatCanBePressed) {
     }
 }
 
+// Of a window of 1366x768 the page has so much.
+TEST(KeyMap, NoKeyIsScrolledToOnALaptop) {
+    std::vector<FrameTab> tabs;
+    for (int digit = 1; digit <= 6; ++digit)
+        tabs.push_back({Action::board, digit, QStringLiteral("Board")});
+    KeyMap map;
+    map.resize(1240, 520);
+    map.wear({});
+    map.display({{Place::boil, tabs}});
+    EXPECT_LE(map.minimumHeight(), 520);
+}
+
 } // namespace
 } // namespace panside

@@ -110,6 +110,7 @@ TEST_F(Screen, TheChosenPortIsMarked) {
 TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     const std::string line = "a=212.4 b=xx\r\n";
     ASSERT_TRUE(whileSending(line, [&] { return text("shown_0") == QStringLiteral("212.4"); }));
+    EXPECT_EQ(find<Press>("reads_0")->key(), QString{}) << "a digit goes to a tab";
     key(Qt::Key_Down);
     key(Qt::Key_Space);
     key(Qt::Key_1); // the first of the readings
