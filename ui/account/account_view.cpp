@@ -164,7 +164,7 @@ QString windowOf(const RigTrend& trend) {
 }
 
 void addTrend(Lines& lines, const RigTrend& trend) {
-    const QString what = tr("water a pound of wood");
+    const QString what = tr("water by the weight of the wood");
     const QString likeNights =
         counted(trend.nights, tr("1 night of like wood"), tr("%n nights of like wood", nullptr, trend.nights));
     switch (trend.verdict) {
@@ -174,15 +174,15 @@ void addTrend(Lines& lines, const RigTrend& trend) {
                           trend.nights < 5 ? tr("Five nights of one wood, weighed, with the tank read, are the least.")
                                            : windowOf(trend));
     case RigVerdict::steady:
-        return lines.line(what, tr("steady"), likeNights, tr("A pound of wood boils off as much as it did."),
+        return lines.line(what, tr("steady"), likeNights, tr("The same wood boils off as much as it did."),
                           windowOf(trend));
     case RigVerdict::falling:
         return lines.line(what, signedPercent(trend.last / trend.first - 1), likeNights,
-                          tr("A pound of wood boils off less each night: flues or grate? Brush them and see."),
+                          tr("The same wood boils off less each night: flues or grate? Brush them and see."),
                           windowOf(trend) + QLatin1Char(' ') + tr("Only cold, and with the ash out."));
     case RigVerdict::rising:
         return lines.line(what, signedPercent(trend.last / trend.first - 1), likeNights,
-                          tr("A pound of wood boils off more than it did: drier wood, or cleaner flues."),
+                          tr("The same wood boils off more than it did: drier wood, or cleaner flues."),
                           windowOf(trend));
     }
 }

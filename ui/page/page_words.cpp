@@ -37,7 +37,7 @@ QString cautionWords() {
         "</p><ul>";
     for (const auto* caution : cautions)
         words += "<li>" + tr(caution) + "</li>";
-    return words + "</ul><p>" + tr(QT_TRANSLATE_NOOP("Page", "You find this page again under help.")) + "</p>";
+    return words + "</ul><p>" + tr(QT_TRANSLATE_NOOP("Page", "You find this page again under F1, then 2.")) + "</p>";
 }
 
 } // namespace panside

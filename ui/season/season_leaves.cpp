@@ -95,8 +95,8 @@ void CalibrationLeaf::wear(const Dress& dress) {
 }
 
 void CalibrationLeaf::display(const CalibrationPicture& calibration) {
-    title_->setText(tr("Was the forecast right? Draws so far: %1. The ring is what was promised, the bar what came, as "
-                       "surely as so many draws can say (95 %).")
+    title_->setText(tr("Was the forecast right? Draws so far: %1. The ring shows what was promised, the bar what came, "
+                       "with the margin that so many draws leave (95 %).")
                         .arg(calibration.draws));
     picture_->show(title_->text(), [calibration, dress = dress_](QPainter& painter, const QRectF& place) {
         paintCalibration(painter, place, calibration, dress);

@@ -151,8 +151,9 @@ TuningWords tuningWords(const Tuning& tuning, Units units) {
     const bool evaporation = tuning.outcome == Outcome::evaporation;
     words.title = evaporation ? tr(QT_TRANSLATE_NOOP("Tuning", "What changes the evaporation"))
                               : tr(QT_TRANSLATE_NOOP("Tuning", "What changes the syrup a cord gives"));
-    words.basis = tuning.nights == 1 ? tr(QT_TRANSLATE_NOOP("Tuning", "It rests on 1 night"))
-                                     : tr(QT_TRANSLATE_NOOP("Tuning", "It rests on %1 nights")).arg(tuning.nights);
+    words.basis = tuning.nights == 0   ? tr(QT_TRANSLATE_NOOP("Tuning", "It rests on no night"))
+                  : tuning.nights == 1 ? tr(QT_TRANSLATE_NOOP("Tuning", "It rests on 1 night"))
+                                       : tr(QT_TRANSLATE_NOOP("Tuning", "It rests on %1 nights")).arg(tuning.nights);
     if (tuning.nights < tuning.withOutcome)
         words.basis += tr(QT_TRANSLATE_NOOP("Tuning", " of %1 that know it")).arg(tuning.withOutcome);
     if (tuning.nights < fewestNights)

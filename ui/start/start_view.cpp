@@ -21,15 +21,15 @@ struct Asked {
 };
 constexpr std::array<Asked, 6> asked{{
     {StartQuestion::language, QT_TRANSLATE_NOOP("Start", "Which language?"),
-     QT_TRANSLATE_NOOP("Start", "Each of these questions can be left out, and answered later on the rig's pages.")},
+     QT_TRANSLATE_NOOP("Start", "Each of these questions can be left out, and answered later under F7.")},
     {StartQuestion::units, QT_TRANSLATE_NOOP("Start", "In which units do you boil?"),
      QT_TRANSLATE_NOOP("Start", "All that is typed and shown is in these. Nothing that was kept changes with them.")},
     {StartQuestion::place, QT_TRANSLATE_NOOP("Start", "Where is the syrup sold?"),
      QT_TRANSLATE_NOOP("Start", "Its law says how dense syrup must be. What is known of it here is advice: the "
                                 "inspector decides.")},
-    {StartQuestion::height, QT_TRANSLATE_NOOP("Start", "How high above the sea is the sugarhouse?"),
-     QT_TRANSLATE_NOOP("Start", "Water boils cooler the higher one is, and syrup with it. Without it only a water "
-                                "check or a barometer tells how hot.")},
+    {StartQuestion::height, QT_TRANSLATE_NOOP("Start", "How far above sea level is the sugarhouse?"),
+     QT_TRANSLATE_NOOP("Start", "The higher the sugarhouse, the cooler water and syrup boil. Without the elevation "
+                                "only a water check or a barometer tells how hot.")},
     {StartQuestion::pans, QT_TRANSLATE_NOOP("Start", "How large are the pans?"),
      QT_TRANSLATE_NOOP("Start", "Length times width of each. Without them nothing can say how fast you boil, or how "
                                 "much sap must be kept back.")},

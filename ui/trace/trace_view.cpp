@@ -83,6 +83,8 @@ TraceBox boxOf(const TraceEntry& entry) {
     if (entry.kind == TraceKind::check || entry.kind == TraceKind::press || entry.kind == TraceKind::aid ||
         entry.kind == TraceKind::bought)
         second << kindWord(entry.kind);
+    if (entry.kind == TraceKind::defoamer && entry.name == nameOf(entry.kind)) // nobody said of what
+        box.title = kindWord(entry.kind);
     if (box.hole)
         box.title = tr(QT_TRANSLATE_NOOP("Trace", "no entry"));
     if (entry.kind == TraceKind::draw || entry.kind == TraceKind::check || entry.kind == TraceKind::press)

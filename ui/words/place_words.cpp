@@ -47,10 +47,9 @@ QString placeNumbers(const PlaceLaw& place, Units units) {
     const double degrees = units == Units::us ? place.statedAt.fahrenheit() : place.statedAt.celsius();
     const bool whole = std::abs(degrees - std::round(degrees)) < 0.05;
     const QString at = figure(place.statedAt, units, whole ? 0 : 1).text();
-    return place.most ? tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, at most %2, stated at %3."))
+    return place.most ? tr(QT_TRANSLATE_NOOP("Places", "at least %1 and at most %2, stated at %3."))
                             .arg(least, figure(*place.most).text(), at)
-                      : tr(QT_TRANSLATE_NOOP("Places", "Sold there: at least %1, stated at %2; no most is known."))
-                            .arg(least, at);
+                      : tr(QT_TRANSLATE_NOOP("Places", "at least %1, stated at %2; no most is known.")).arg(least, at);
 }
 
 QString sourceText(const Source& source) {

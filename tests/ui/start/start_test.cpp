@@ -36,10 +36,10 @@ TEST(StartView, FindsAPlaceByTheFirstLettersOfAnyOfItsWords) {
 // The figures are the table's own, whose sources stand beside them there and on the page.
 TEST(StartView, SaysAPlacesNumbersInThePersonsUnits) {
     EXPECT_EQ(placeNumbers(place("Vermont"), Units::us),
-              QString::fromUtf8("Sold there: at least 66.9\u00a0°Brix (36.0\u00a0°Bé by its own chart), at most "
+              QString::fromUtf8("at least 66.9\u00a0°Brix (36.0\u00a0°Bé by its own chart) and at most "
                                 "68.9\u00a0°Brix, stated at 60\u00a0°F."));
     EXPECT_EQ(placeNumbers(place("Ontario"), Units::metric),
-              QString::fromUtf8("Sold there: at least 66.0\u00a0°Brix, at most 68.9\u00a0°Brix, stated at "
+              QString::fromUtf8("at least 66.0\u00a0°Brix and at most 68.9\u00a0°Brix, stated at "
                                 "20\u00a0°C."));
 }
 
