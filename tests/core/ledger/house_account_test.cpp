@@ -106,6 +106,17 @@ TEST(HouseAccount, CountsStockBySizeAndClass) {
     EXPECT_NEAR(account.flow.shipped / account.flow.bottled, 8.0 / 17.0, 1e-6);
 }
 
+// Two jugs went to Bo, and nobody said which: what he paid is in the money, and tells no price of a litre.
+TEST(HouseAccount, TellsThePriceOfALitreFromSizesThatWereSaid) {
+    const FoldedHouse house{std::string{accountTanks} +
+                            day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
+                            day(3, "09:00", "packed,20,,lot=a;from=drum;size=1L;capped=85degC") +
+                            day(3, "09:30", "packed,10,,lot=a;from=drum;size=500mL;capped=85degC") +
+                            day(4, "09:00", "shipped,8,,lot=a;size=1L;to=shop;price=20") +
+                            day(4, "10:00", "shipped,2,,lot=a;to=Bo;price=11")};
+    EXPECT_NEAR(houseAccount(*house.ledger).pricePerLitre.value(), 20, 1e-9);
+}
+
 // The revised rule of the University of Vermont: (87.1 / brix) - 0.32 for 66.0; 88.2 for 66.9.
 TEST(HouseAccount, TradesSapByTheRevisedRuleAtTheDensityAgreed) {
     const FoldedHouse house{std::string{accountTanks} +

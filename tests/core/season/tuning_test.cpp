@@ -122,6 +122,20 @@ TEST(Tuning, SaysTooLittleOfThreeNights) {
     EXPECT_TRUE(rowOf(tuning.effects[tuning.next->effect].cause).choosable);
 }
 
+// What a boil gave is not known before its end: the night that is on tells nothing yet.
+TEST(Tuning, LearnsNothingFromTheNightThatIsOn) {
+    auto shifts = seasonOfTruth({.sooner = 0.2, .nights = 12}, 4);
+    const auto ended = tune(shifts, Outcome::evaporation);
+    auto tonight = shifts.back();
+    tonight.id += std::chrono::days{1};
+    tonight.open = true;
+    tonight.account->evaporation = VolumeFlow::litrePerHour(20); // just lit
+    shifts.push_back(tonight);
+    const auto meanwhile = tune(shifts, Outcome::evaporation);
+    EXPECT_EQ(meanwhile.nights, ended.nights);
+    EXPECT_EQ(effectOf(meanwhile, Cause::fireInterval)->middle, effectOf(ended, Cause::fireInterval)->middle);
+}
+
 TEST(Tuning, SaysNothingOfNoNights) {
     for (const int nights : {0, 1}) {
         const auto tuning = tune(seasonOfTruth({.nights = nights}, 1), Outcome::syrupPerCord);
