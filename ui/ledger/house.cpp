@@ -38,6 +38,8 @@ void House::ask() {
     read();
 }
 
+bool House::isFresh() const { return !reading_ && told_ == session_.told(); }
+
 void House::touched() {
     if (told_ >= 0 && told_ != session_.told())
         ask();

@@ -26,6 +26,8 @@ public:
     void ask();
     // Something was entered or taken back: read again, if anybody ever asked.
     void touched();
+    // Holds all that was entered so far.
+    bool isFresh() const;
     // Nothing is being read: for tests and for what must be up to date.
     void wait();
     // Why it could not be read; none when it was.

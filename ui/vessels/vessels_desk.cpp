@@ -35,10 +35,10 @@ protected:
         const auto view = vesselsView(house, session().settings(), units());
         screen_->display(view, drawsView(house, session().settings(), units()));
         screen_->setDeeds(deeds());
-        if (!chooseLast_ || !house)
+        if (!chooseLast_ || !house || !shell_.house().isFresh())
             return;
         chooseLast_ = false;
-        // What was just drawn is what one comes for.
+        // What was just drawn is what one comes for: also in the moment before the house knows of it.
         screen_->choose(lastDrawn(view, *house, session().now()));
     }
 

@@ -93,6 +93,23 @@ TEST_F(LedgerConsole, OneKeyFromTheBoardShowsWhatTheVesselsWant) {
     EXPECT_TRUE(wants().startsWith(QStringLiteral("pail 3"))) << wants().toStdString();
 }
 
+// The house learns of a draw a moment later; whoever presses at once sees that pail all the same.
+TEST_F(LedgerConsole, ThePailJustDrawnIntoIsShownToWhoeverPressesAtOnce) {
+    key(Qt::Key_V);
+    key(Qt::Key_Escape);
+    key(Qt::Key_D);
+    key(Qt::Key_Return);
+    key(Qt::Key_D);
+    key(Qt::Key_2);
+    key(Qt::Key_Tab);
+    type(QStringLiteral("pail 4"));
+    QTest::keyClick(console->windowHandle(), Qt::Key_Return);
+    QTest::keyClick(console->windowHandle(), Qt::Key_V);
+    console->house().wait();
+    QApplication::processEvents();
+    EXPECT_TRUE(wants().startsWith(QStringLiteral("pail 4"))) << wants().toStdString();
+}
+
 TEST_F(LedgerConsole, AMoveIsEnteredByKeysSeenAtOnceAndTakenBack) {
     key(Qt::Key_V);
     const std::size_t before = rows();
