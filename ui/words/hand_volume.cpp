@@ -17,14 +17,22 @@ QString numbered(double number, int decimals, const QString& unit) {
     return QLocale{}.toString(number, 'f', decimals) + QChar{0x00a0} + unit;
 }
 
+// Quarts and pints are shortened; a cup is a word and takes its plural: over one in English, from two on in French.
+QString jugWord(Unit unit, long long quarters) {
+    if (unit != Unit::cup)
+        return symbolOf(unit);
+    return quarters <= 4 ? tr(QT_TRANSLATE_NOOP("BookWords", "cup"))
+                         : QCoreApplication::translate("BookWords", "cups", nullptr, static_cast<int>(quarters / 4));
+}
+
 // How much as a cook says it, in quarters of a measure of so many in a gallon; empty where it is none.
-HandAmount inQuarters(Volume volume, double inGallon, const QString& unit) {
+HandAmount inQuarters(Volume volume, double inGallon, Unit unit) {
     const auto quarters = static_cast<long long>(std::llround(volume.gallon() * inGallon * 4));
     if (quarters == 0)
         return {};
     static const QString parts[] = {QString{}, QStringLiteral("¼"), QStringLiteral("½"), QStringLiteral("¾")};
     const QString whole = quarters / 4 > 0 ? QString::number(quarters / 4) : QString{};
-    return {whole + parts[quarters % 4] + QChar{0x00a0} + unit,
+    return {whole + parts[quarters % 4] + QChar{0x00a0} + jugWord(unit, quarters),
             Volume::gallon(static_cast<double>(quarters) / 4 / inGallon)};
 }
 
@@ -35,7 +43,7 @@ bool isWithin(const HandAmount& amount, Volume volume, Volume within) {
 // Cups and what is over: in tablespoons, or as fine as half teaspoons, of which there are three in one.
 HandAmount inSpoons(Volume volume, Volume within) {
     const double quarters = std::floor(volume.gallon() * cupsInGallon * 4 + 1e-9) / 4;
-    HandAmount whole = inQuarters(Volume::gallon(quarters / cupsInGallon), cupsInGallon, symbolOf(Unit::cup));
+    HandAmount whole = inQuarters(Volume::gallon(quarters / cupsInGallon), cupsInGallon, Unit::cup);
     const Volume over = volume - whole.said;
     const auto with = [&whole](const HandAmount& spoons) {
         if (whole.text.isEmpty() || spoons.text.isEmpty())
@@ -84,11 +92,11 @@ QString handVolume(Volume volume, Units units) {
         return figure(volume, units).text();
     // Quarts, pints and cups: what stands on the jug that a hand takes.
     if (volume.gallon() >= fromQuarts)
-        return inQuarters(volume, 4, symbolOf(Unit::qt)).text;
+        return inQuarters(volume, 4, Unit::qt).text;
     if (volume.gallon() >= fromPints)
-        return inQuarters(volume, 8, symbolOf(Unit::pt)).text;
-    const QString cups = inQuarters(volume, cupsInGallon, symbolOf(Unit::cup)).text;
-    return cups.isEmpty() ? QStringLiteral("¼") + QChar{0x00a0} + symbolOf(Unit::cup) : cups;
+        return inQuarters(volume, 8, Unit::pt).text;
+    const QString cups = inQuarters(volume, cupsInGallon, Unit::cup).text;
+    return cups.isEmpty() ? QStringLiteral("¼") + QChar{0x00a0} + jugWord(Unit::cup, 1) : cups;
 }
 
 HandAmount handAmount(Volume volume, Units units, Volume within) {
@@ -104,8 +112,7 @@ HandAmount handAmount(Volume volume, Units units, Volume within) {
     } jugs[] = {{fromQuarts, 4, Unit::qt}, {fromPints, 8, Unit::pt}, {0, cupsInGallon, Unit::cup}};
     for (const auto& jug : jugs)
         if (volume.gallon() >= jug.from)
-            if (const HandAmount amount = inQuarters(volume, jug.inGallon, symbolOf(jug.unit));
-                isWithin(amount, volume, within))
+            if (const HandAmount amount = inQuarters(volume, jug.inGallon, jug.unit); isWithin(amount, volume, within))
                 return amount;
     return inSpoons(volume, within);
 }

@@ -1,4 +1,5 @@
 #include "tests/ui/ledger/house_of.h"
+#include "tests/ui/words/in_language.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/page/action_keys.h"
@@ -209,10 +210,31 @@ TEST(HandAmount, IsAsFineAsItMustBeAndNoFiner) {
     EXPECT_EQ(said(0.13, 0.01), QString::fromUtf8("1\u00a0pt"));
     EXPECT_EQ(said(0.88, 0.01), QString::fromUtf8("3½\u00a0qt"));
     // 0.13 gal are 2.08 cups: two and 1.28 tablespoons.
-    EXPECT_EQ(said(0.13, 0.0015), QString::fromUtf8("2\u00a0cup + 1\u00a0tbsp"));
+    EXPECT_EQ(said(0.13, 0.0015), QString::fromUtf8("2\u00a0cups + 1\u00a0tbsp"));
+    EXPECT_EQ(said(0.075, 0.01), QString::fromUtf8("1¼\u00a0cups"));
+    EXPECT_EQ(said(0.0625, 0.001), QString::fromUtf8("1\u00a0cup"));
+    EXPECT_EQ(said(0.031, 0.001), QString::fromUtf8("½\u00a0cup"));
     EXPECT_EQ(said(0.002, 0.0002), QString::fromUtf8("1½\u00a0tsp")); // 1.54 of the 768 in a gallon
     EXPECT_EQ(handAmount(Volume::litre(0.453), Units::metric, Volume::litre(0.001)).text,
               QString::fromUtf8("453\u00a0mL"));
+}
+
+class CupsSaid : public InLanguage {};
+INSTANTIATE_TEST_SUITE_P(InBoth, CupsSaid, testing::Bool());
+TEST_P(CupsSaid, TakeThePluralOfTheirNumber) {
+    const auto said = [](double cups) {
+        return handAmount(Volume::gallon(cups / 16), Units::us, Volume::gallon(0.001)).text.replace(QChar{0xa0}, u' ');
+    };
+    const struct {
+        double cups;
+        const char *english, *french;
+    } amounts[] = {{0.5, "½ cup", "½ tasse"},
+                   {1, "1 cup", "1 tasse"},
+                   {1.75, "1¾ cups", "1¾ tasse"},
+                   {1.75 + 1.0 / 16, "1¾ cups + 1 tbsp", "1¾ tasse + 1 c. à soupe"},
+                   {2.25, "2¼ cups", "2¼ tasses"}};
+    for (const auto& amount : amounts)
+        EXPECT_EQ(said(amount.cups), QString::fromUtf8(GetParam() ? amount.french : amount.english));
 }
 
 } // namespace
