@@ -31,9 +31,10 @@ std::variant<Set, std::string> settingIn(const std::string& text) {
         return refusal(text, "write KEY=VALUE with its unit, as in target_density=66.9brix.");
     const auto key = text.substr(0, equals);
     const auto value = std::string_view{text}.substr(equals + 1);
-    if (!settingNamed(key))
+    const auto setting = settingNamed(key);
+    if (!setting)
         return refusal(text, "there is no setting \"" + key + "\". There are " + names() + ".");
-    const auto length = numberLength(value);
+    const auto length = isWords(*setting) ? value.size() : numberLength(value);
     if (length == 0)
         return refusal(text, "\"" + std::string{value} + "\" does not begin with a number. Write it as in 66.9brix.");
     // The same reader as for a row of a log, so that limits and units are the same.

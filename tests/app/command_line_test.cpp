@@ -52,6 +52,17 @@ TEST(CommandLine, TakesEverySettingOfAReplay) {
     EXPECT_NEAR(replay.settings[1].si, 304.8, 1e-9); // the international foot is 0.3048 m exactly
 }
 
+TEST(CommandLine, TakesASettingThatIsAWord) {
+    const auto replay = std::get<ReplayRequest>(read({"replay", "night.csv", "--set", "place=New Hampshire"}).command);
+    ASSERT_EQ(replay.settings.size(), 1U);
+    EXPECT_EQ(replay.settings[0].key, Setting::place);
+    EXPECT_EQ(replay.settings[0].text, "New Hampshire");
+    const Read wrong = read({"replay", "night.csv", "--set", "place=Vermunt"});
+    EXPECT_EQ(statusOf(wrong), 2);
+    EXPECT_THAT(wrong.err, HasSubstr("Did you mean Vermont?"));
+    EXPECT_EQ(statusOf(read({"replay", "night.csv", "--set", "place="})), 2);
+}
+
 TEST(CommandLine, ReadsALogFromStandardInputByADash) {
     EXPECT_EQ(std::get<ReplayRequest>(read({"replay", "-"}).command).log, "-");
 }
