@@ -4,6 +4,8 @@
 #include "core/ledger/ledger.h"
 #include "core/ledger/shift_aid.h"
 
+#include <set>
+
 namespace panside {
 
 struct Ledger::Fold {
@@ -48,7 +50,10 @@ struct Ledger::Fold {
     void fireRow(Night& night, const ShiftAid& aid);
     void night(int shift);
     void sync();
+    void readFeed(const ShiftAid& aid);
+    void knowPoured(ShiftAid& aid);
     void intoPans(Volume volume);
+    void intoPans(const Taken& taken);
     void sapIn(const SapIn& sap);
     void foldToldLater(const ShiftAid& aid);
     void drawClosed();
@@ -141,8 +146,9 @@ struct Ledger::Fold {
     int current = -1; // shift whose rows are folded
     int pan = 0;      // pans and sides so far
     bool feedDipped = false;
-    Volume flowed;       // of the shift, that has entered the pans
-    Liquid enteredAtLit; // the pans, of the shift, when it was lit
+    std::set<std::size_t> putBack; // rows of pails that go past the feed tank into the pans
+    Volume flowed;                 // of the shift, that has entered the pans
+    Liquid enteredAtLit;           // the pans, of the shift, when it was lit
 
     Liquid pans;
     Knot pansKnot = noKnot;

@@ -14,8 +14,10 @@ constexpr Brix usualSap = Brix::degrees(2); // where nobody measured any (common
 constexpr double sapSd = 0.001, guessedSapSd = 0.01;
 constexpr double leastTransfer = 0.01; // litres
 
-// A level that stands higher than the book by less is the gauge's noise (common practice, no source).
-constexpr double gaugeShare = 0.01, gaugeLitres = 4;
+// What sweet is drained into: a pail, or what was named by the draining alone.
+bool isPail(const Vessel& vessel) {
+    return vessel.kind == VesselKind::pail || (vessel.kind == VesselKind::unknown && !vessel.capacity);
+}
 
 } // namespace
 
@@ -55,9 +57,11 @@ void Ledger::Fold::tiePans(std::span<const Strand> strands, double sugar) {
 
 // So much of the feed tank has entered the pans.
 void Ledger::Fold::intoPans(Volume volume) {
-    if (volume.litre() < leastTransfer)
-        return;
-    const Taken taken = pour(feed(), volume);
+    if (volume.litre() >= leastTransfer)
+        intoPans(pour(feed(), volume));
+}
+
+void Ledger::Fold::intoPans(const Taken& taken) {
     std::vector<Strand> strands = taken.strands;
     if (pansKnot != noKnot)
         strands.push_back(pansShort || pans.sugar <= 0 ? unmeasured(pansKnot) : strandOf(pansKnot, pans.sugar));
@@ -76,22 +80,16 @@ void Ledger::Fold::intoPans(Volume volume) {
 void Ledger::Fold::sync() {
     if (current < 0)
         return;
-    const ShiftAid& aid = aids[static_cast<std::size_t>(current)];
+    ShiftAid& aid = aids[static_cast<std::size_t>(current)];
     if (aid.hasLevel()) {
         if (now < aid.firstLevel())
             return;
-        const Volume level = *aid.levelAt(now, line);
-        const std::size_t tank = feed();
-        const Volume book = vessels[tank].content.volume();
-        const Volume noise = Volume::litre(gaugeLitres) + level * gaugeShare;
-        const bool atEnd = line == ends[static_cast<std::size_t>(current)];
-        if (!feedDipped)
+        knowPoured(aid);
+        if (!feedDipped) {
+            aid.findToldLater();
             foldToldLater(aid);
-        if (!feedDipped || (atEnd && level > book + noise))
-            dip(tank, level, {}, now); // what the book has at the shift's begin, or sap that nobody wrote
-        else if (level < book)
-            intoPans(book - level);
-        feedDipped = true;
+        }
+        readFeed(aid);
     } else if (aid.hasFlow()) {
         const Volume through = aid.flowed(now);
         if (through > flowed)
@@ -99,6 +97,52 @@ void Ledger::Fold::sync() {
         flowed = std::max(flowed, through);
     } else if (feedVessel && std::holds_alternative<DrawClosed>(in.rows[line].fact->what)) {
         intoPans(vessels[*feedVessel].content.volume()); // nobody measures it: what came in is in the pans
+    }
+}
+
+// The feed tank is read: what left it is in the pans.
+void Ledger::Fold::readFeed(const ShiftAid& aid) {
+    const Volume level = *aid.levelAt(now, line);
+    const std::size_t tank = feed();
+    const Volume book = vessels[tank].content.volume();
+    const bool atEnd = line == ends[static_cast<std::size_t>(current)];
+    const auto lit = nights[static_cast<std::size_t>(nightOf[static_cast<std::size_t>(current)])].lit;
+    // First read when the fire burns already: the pans were fed meanwhile, or the book was wrong by as much.
+    const bool fedBefore = !feedDipped && lit && *lit < aid.firstLevel() && !vessels[tank].unwritten;
+    if (level < book && (feedDipped || fedBefore)) {
+        if (fedBefore)
+            pansInSd += vessels[tank].content.part((book - level) / book).sugar / 2;
+        intoPans(book - level);
+    } else if (!feedDipped || (atEnd && level > book + gaugeNoise(level))) {
+        dip(tank, level, {}, now); // what the book has at the shift's begin, or sap that nobody wrote
+    }
+    feedDipped = true;
+}
+
+// What is not in the rows that bring sap out of a vessel: how much it is that they call *all of it*, and whether the
+// gauge of the feed tank shows that a pail went past it into the pans, as sweet that was drained and is put back.
+void Ledger::Fold::knowPoured(ShiftAid& aid) {
+    std::vector<std::size_t> counted;
+    const auto stands = [&](const std::string& name) -> std::optional<Volume> {
+        const auto from = known(name);
+        if (!from || from == feedVessel)
+            return std::nullopt;
+        const bool again = std::find(counted.begin(), counted.end(), *from) != counted.end();
+        counted.push_back(*from);
+        return again ? Volume{} : vessels[*from].content.volume();
+    };
+    for (const auto& [row, name] : aid.wholes())
+        if (row >= line)
+            if (const auto all = stands(name))
+                aid.know(row, *all);
+    for (const ShiftAid::Poured& poured : aid.poured()) {
+        const auto from = poured.row < line ? std::nullopt : known(poured.from);
+        if (!from || !isPail(vessels[*from]))
+            continue;
+        if (aid.passedBy(poured, poured.volume.value_or(vessels[*from].content.volume()))) {
+            aid.know(poured.row, {});
+            putBack.insert(poured.row);
+        }
     }
 }
 
@@ -130,7 +174,10 @@ void Ledger::Fold::sapIn(const SapIn& sap) {
         Taken taken = pour(from, volume);
         if (sap.temperature)
             taken.temperature = sap.temperature->value;
-        put(tank, taken);
+        if (putBack.contains(line))
+            intoPans(taken);
+        else
+            put(tank, taken);
         return;
     }
     if (sap.all)

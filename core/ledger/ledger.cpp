@@ -106,14 +106,25 @@ void Ledger::Fold::prepare() {
     for (std::size_t i = 0; i < in.rows.size(); ++i) {
         const auto& [fact, shift, id] = in.rows[i];
         const auto* sap = std::get_if<SapIn>(&fact->what);
-        if (sap && shift >= 0 && !sap->all)
-            aids[static_cast<std::size_t>(shift)].came(fact->at, i, sap->volume.value);
+        if (sap && shift >= 0) {
+            if (sap->all)
+                aids[static_cast<std::size_t>(shift)].cameWhole(fact->at, i, sap->from);
+            else
+                aids[static_cast<std::size_t>(shift)].came(fact->at, i, sap->volume.value);
+        }
         const auto* day = std::get_if<DayRow>(&fact->what);
         const int way = day && shift < 0 && !feedName.empty() ? wayOf(*day, feedName) : 0;
-        if (way != 0 && day->volume())
-            for (std::size_t s = 0; s < aids.size(); ++s)
-                if (ends[s] != SIZE_MAX && in.shifts[s] <= fact->at && fact->at <= in.rows[ends[s]].fact->at)
-                    aids[s].came(fact->at, i, *day->volume() * way);
+        const bool whole = way > 0 && day->deed == Deed::moved && !day->value;
+        if (way == 0 || (!whole && !day->volume()))
+            continue;
+        for (std::size_t s = 0; s < aids.size(); ++s) {
+            if (ends[s] == SIZE_MAX || fact->at < in.shifts[s] || in.rows[ends[s]].fact->at < fact->at)
+                continue;
+            if (whole)
+                aids[s].cameWhole(fact->at, i, std::string{day->text(Key::from)});
+            else
+                aids[s].came(fact->at, i, *day->volume() * way);
+        }
     }
     for (ShiftAid& aid : aids)
         aid.finish();

@@ -15,11 +15,17 @@ constexpr double longestFlowGap = 1800; // seconds for which a flow that was rea
 // it, was there before (common practice, no source).
 constexpr double toldWithin = 7200, riseWithin = 900, lateRead = 3600, sameMinute = 60, leastRise = 0.4,
                  leastFound = 0.6;
+// A pail is poured out within so many seconds, and the gauge is read as near to it (common practice, no source).
+constexpr double nearRead = 120, pourTakes = 300;
+// A level that stands higher than the book by less is the gauge's noise (common practice, no source).
+constexpr double gaugeShare = 0.01, gaugeLitres = 4;
 // Seconds after a draw in which a check is of it, and before one that nobody told to be opened (common practice, no
 // source).
 constexpr double checkAfter = 2400, checkBefore = 300;
 
 } // namespace
+
+Volume gaugeNoise(Volume level) { return Volume::litre(gaugeLitres) + level * gaugeShare; }
 
 void ShiftAid::add(const Fact& fact, std::size_t row) {
     if (LoadsOfShift::needs(fact))
@@ -40,8 +46,9 @@ void ShiftAid::add(const Fact& fact, std::size_t row) {
             flowSum_.push_back(sum);
         }
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
-        if (!sap->all)
-            saps_.push_back({fact.at, row, sap->volume.value.si()});
+        saps_.push_back({fact.at, row, sap->all ? 0 : sap->volume.value.si()}); // all of a vessel: see know()
+        if (!sap->from.empty())
+            poured_.push_back({fact.at, row, sap->from, sap->all ? std::nullopt : std::optional{sap->volume.value}});
     } else if (std::holds_alternative<DrawOpened>(fact.what)) {
         opened_ = fact.at;
         closes_.emplace_back(row, fact);
@@ -87,25 +94,46 @@ bool ShiftAid::stoodBefore(const Sap& sap) const {
 }
 
 void ShiftAid::findToldLater() {
+    toldLater_.clear();
     if (levels_.empty())
         return;
     double found = levels_.front().value;
     for (const Sap& sap : saps_) {
         const double after = secondsBetween(levels_.front().at, sap.at);
-        if (after < 0 || after > toldWithin || found < leastFound * sap.volume)
-            continue;
-        if (!stoodBefore(sap))
+        if (sap.volume <= 0 || after < 0 || after > toldWithin || found < leastFound * sap.volume || !stoodBefore(sap))
             continue;
         found -= sap.volume;
         toldLater_.push_back(sap.row);
+        // What stood in the tank already does not come then.
+        std::erase_if(came_, [&](const Point& one) { return one.row == sap.row; });
     }
+}
+
+bool ShiftAid::passedBy(const Poured& poured, Volume volume) const {
+    const auto after = std::lower_bound(levels_.begin(), levels_.end(), Point{poured.at, 0, poured.row});
+    if (after == levels_.begin() || after == levels_.end())
+        return false;
+    const Point& before = *(after - 1);
+    if (secondsBetween(before.at, poured.at) > nearRead || secondsBetween(poured.at, after->at) > nearRead ||
+        volume < gaugeNoise(Volume::ofSi(before.value)))
+        return false;
+    double most = after->value;
+    for (auto level = after; level != levels_.end() && secondsBetween(poured.at, level->at) <= pourTakes; ++level)
+        most = std::max(most, level->value);
+    return most - before.value <= leastRise * volume.si();
+}
+
+void ShiftAid::know(std::size_t row, Volume volume) {
+    for (Point& one : came_)
+        if (one.row == row)
+            one.value = volume.si();
+    for (Sap& sap : saps_)
+        if (sap.row == row)
+            sap.volume = volume.si();
 }
 
 void ShiftAid::finish() {
     findToldLater();
-    for (const Sap& sap : saps_) // what stood in the tank already does not come then
-        if (std::find(toldLater_.begin(), toldLater_.end(), sap.row) != toldLater_.end())
-            std::erase_if(came_, [&](const Point& one) { return one.row == sap.row; });
     RepeatedDraw repeated;
     for (std::size_t i = 0; i < closes_.size(); ++i) {
         const auto& [row, fact] = closes_[i];
@@ -198,7 +226,7 @@ std::optional<Volume> ShiftAid::levelAt(Instant at, std::size_t row) const {
     if (next == levels_.begin()) // as it will be found, less what is still to come
         return Volume::ofSi(std::max(0.0, next->value - all));
     const double span = secondsBetween(before.at, next->at);
-    const double share = span > 0 ? secondsBetween(before.at, at) / span : 1;
+    const double share = span > 0 ? secondsBetween(before.at, at) / span : 0;
     const double left = before.value + all - next->value;
     return Volume::ofSi(left >= 0 ? std::max(0.0, before.value + until - share * left)
                                   : before.value + share * (next->value - before.value));

@@ -13,6 +13,9 @@
 
 namespace panside {
 
+// How far a level of the feed tank may be off, of a gauge or a dip stick.
+Volume gaugeNoise(Volume level);
+
 class ShiftAid {
 public:
     // A draw as all its tellings say it; `twice` are rows that only told it again.
@@ -30,6 +33,27 @@ public:
     void add(const Fact& fact, std::size_t row);
     // So much came into the feed tank, by a row of the shift or of the day book; less than nothing: it was taken out.
     void came(Instant at, std::size_t row, Volume volume) { came_.push_back({at, volume.si(), row}); }
+    // All that stood in a vessel came: how much that is only the fold knows, and tells it while it comes to the row.
+    struct Whole {
+        std::size_t row;
+        std::string from;
+    };
+    void cameWhole(Instant at, std::size_t row, std::string from) {
+        came(at, row, {});
+        wholes_.push_back({row, std::move(from)});
+    }
+    const std::vector<Whole>& wholes() const { return wholes_; }
+    void know(std::size_t row, Volume volume);
+    // Sap that comes out of a vessel by a row of the shift, as told; no volume: all that is in it.
+    struct Poured {
+        Instant at;
+        std::size_t row;
+        std::string from;
+        std::optional<Volume> volume;
+    };
+    const std::vector<Poured>& poured() const { return poured_; }
+    // Does a gauge that is read shortly before and after show that the tank did not rise by it?
+    bool passedBy(const Poured& poured, Volume volume) const;
     void finish();
 
     const Draw* drawAt(std::size_t row) const;
@@ -48,6 +72,7 @@ public:
     // Rows of sap that was in the tank before it was told: the gauge shows it from the first, and does not rise when
     // the row comes.
     const std::vector<std::size_t>& toldLater() const { return toldLater_; }
+    void findToldLater(); // anew, where it is known meanwhile how much came
     // The fire: rows of lighting and of the last load (SIZE_MAX: none), the loads, and their full cords where all the
     // wood is known.
     std::size_t litRow() const { return lit_; }
@@ -74,10 +99,11 @@ private:
         std::size_t row;
         double volume;
     };
-    void findToldLater();
     bool stoodBefore(const Sap& sap) const;
     std::vector<Point> levels_, flows_, came_;
     std::vector<Sap> saps_;
+    std::vector<Whole> wholes_;
+    std::vector<Poured> poured_;
     std::vector<std::size_t> toldLater_;
     std::vector<double> flowSum_; // m3 until each
     std::vector<Draw> draws_;

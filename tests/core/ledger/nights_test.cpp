@@ -99,6 +99,43 @@ TEST(LedgerNights, SapThatComesDoesNotMixWithWhatHasLeftBefore) {
     EXPECT_NEAR(ofOurs(sap), spread, 1e-6);
 }
 
+// All that stood in a tank, told without a volume, counts as it would with one: in the gauge's first minute, between
+// two readings, and where the gauge showed it before.
+TEST(LedgerNights, AllOfATankCountsAsItsVolumeWould) {
+    const std::string tanks = std::string{nightTanks} + day(2, "12:00", "gathered,300,L,to=house tank;brix=2");
+    for (const char* value : {"sap_in,,,from=house tank", "sap_in,300,L,from=house tank"})
+        for (const auto& [read, told] : {std::pair{"17:00", "17:00"}, {"17:00", "16:59"}, {"17:30", "17:40"}}) {
+            const FoldedHouse house{
+                tanks,
+                {day(2, "16:30", "lit,,,") + (std::string{told} <= read ? day(2, told, value) : std::string{}) +
+                 day(2, read, "tank_level,300,L,") + (std::string{told} > read ? day(2, told, value) : "") +
+                 day(2, "17:41", "tank_level,300,L,") + day(2, "18:41", "tank_level,100,L,") +
+                 day(2, "18:41", "shift_end,,,")}};
+            EXPECT_NEAR(house.litres("feed"), 100, 0.01) << value << read << told;
+            EXPECT_NEAR(house.litres("house tank"), 0, 0.01) << value << read << told;
+            EXPECT_NEAR(house.ledger->balance().inPans, 200 * 1.0060 * 0.02, 0.01) << value << read << told;
+            EXPECT_NEAR(house.ledger->balance().doesNotClose, 0, 0.001) << value << read << told;
+        }
+}
+
+// Nobody looked at the tank before the fire had burnt for an hour: what is not in it any more is in the pans. Before
+// the fire was lit it is what was gathered that was told wrong.
+TEST(LedgerNights, WhatLeftTheTankBeforeItWasFirstReadIsInThePans) {
+    const std::string tank = std::string{nightTanks} + day(2, "12:00", "gathered,300,L,to=feed;brix=2");
+    const std::string rest = day(2, "18:00", "tank_level,220,L,") + day(2, "19:00", "shift_end,,,");
+    const double sugar = 80 * 1.0060 * 0.02; // ICUMSA SPS-4: 1.0060 kg/L
+    const FoldedHouse burns{tank, {day(2, "17:00", "lit,,,") + rest}};
+    EXPECT_NEAR(burns.ledger->balance().inPans, sugar, 0.01);
+    EXPECT_NEAR(burns.ledger->balance().doesNotClose, 0, 0.001);
+    EXPECT_NEAR(burns.ledger->tables().pans.sugarSd, sugar / 2, sugar / 4); // for it may be the book that was wrong
+    const FoldedHouse cold{tank, {rest + day(2, "18:30", "lit,,,")}};
+    EXPECT_NEAR(cold.ledger->balance().inPans, 0, 1e-9);
+    EXPECT_NEAR(cold.ledger->balance().doesNotClose, -sugar, 0.01);
+    // Nor is it where for days nobody wrote what became of it.
+    const FoldedHouse silent{tank, {day(9, "17:00", "lit,,,") + day(9, "18:00", "tank_level,220,L,")}};
+    EXPECT_NEAR(silent.ledger->balance().inPans, 0, 1e-9);
+}
+
 // A pail taken out of the feed tank has not entered the pans.
 TEST(LedgerNights, WhatIsTakenOutOfTheFeedTankIsNotBoiled) {
     const FoldedHouse house{
@@ -162,6 +199,51 @@ TEST_F(DrainedPans, ChasedWithWaterAreLessSureThanDrained) {
     EXPECT_GT(chased.ledger->balance().doesNotCloseSd, plain.ledger->balance().doesNotCloseSd + left / 4);
     EXPECT_NEAR(read.sugar("pail 1"), 40 * 1.0099 * 0.03, 0.01); // NBS Circular 440: 1.0099 kg/L at 3 brix
     EXPECT_LT(sugarDoubt(read.vessel("pail 1")), 0.3);
+}
+
+// Situation 42: drained to pails after one night and put back before the next. The gauge of the feed tank tells that it
+// went past it: all of its sugar is in the pans at once, and with it the thread of the night before.
+TEST(PansPutBack, HoldTheirSweetAndItsThreadAgain) {
+    const std::string tank = day(2, "06:00", "vessel,1000,L,name=feed;kind=feed") +
+                             day(2, "06:00", "vessel,50,L,name=pail 1;kind=pail") +
+                             day(2, "12:00", "gathered,400,L,to=feed;from=monday;brix=2") +
+                             day(3, "12:00", "gathered,500,L,to=feed;from=tuesday;brix=2");
+    const std::string first = day(2, "17:00", "tank_level,400,L,") + day(2, "17:01", "lit,,,") +
+                              day(2, "20:00", "tank_level,0,L,") +
+                              day(2, "20:01", "draw_close,4,L,to=can;temp=20degC") + day(2, "21:00", "shift_end,,,");
+    const auto second = [](const std::string& rows, const char* then = "tank_level,500,L,") {
+        std::string gauge;
+        for (int minute = 0; minute < 10; ++minute)
+            gauge += day(3, "17:0" + std::to_string(minute), minute > 5 ? then : "tank_level,500,L,");
+        return gauge + rows + day(3, "17:10", "lit,,,") + day(3, "19:00", "tank_level,300,L,") +
+               day(3, "19:00", "draw_close,2,L,to=drum;temp=20degC") + day(3, "19:30", "shift_end,,,");
+    };
+    // ICUMSA SPS-4: 400 L of 2 brix hold 8.048 kg of sugar, 200 L 4.024; 4 L of 66.9 brix 3.554.
+    const double left = 8.048 - 3.554, drawn = 3.554 / 2;
+    const std::string drained = day(2, "22:00", "pans_emptied,40,L,to=pail 1");
+    const FoldedHouse stayed{tank, {first, second({})}};
+    EXPECT_NEAR(stayed.ledger->balance().inPans, left + 4.024 - drawn, 0.02);
+    const double share = entryOf(stayed.trace("drum").behind, TraceKind::gathered, "monday")->share.value();
+    EXPECT_NEAR(share, left / (left + 4.024), 0.002);
+    for (const char* value : {"sap_in,,,from=pail 1", "sap_in,40,L,from=pail 1"}) {
+        const FoldedHouse back{tank + drained, {first, second(day(3, "17:05", value))}};
+        EXPECT_NEAR(back.ledger->balance().inPans, left + 4.024 - drawn, 0.02) << value;
+        EXPECT_NEAR(back.sugar("feed"), 300 * 1.0060 * 0.02, 0.01) << value;
+        EXPECT_NEAR(back.sugar("pail 1"), 0, 1e-6) << value;
+        EXPECT_NEAR(back.ledger->balance().doesNotClose, 0, 0.01) << value;
+        const Trace trace = back.trace("drum");
+        EXPECT_NEAR(entryOf(trace.behind, TraceKind::gathered, "monday")->share.value(), share, 0.002) << value;
+        EXPECT_NE(entryOf(trace.behind, TraceKind::vessel, "pail 1"), nullptr) << value;
+    }
+    // Kept in the pail, it joins nothing of the second night.
+    const FoldedHouse kept{tank + drained, {first, second({})}};
+    EXPECT_NEAR(kept.ledger->balance().inPans, 4.024 - drawn, 0.02);
+    EXPECT_NEAR(kept.sugar("pail 1"), left, 0.02);
+    EXPECT_EQ(entryOf(kept.trace("drum").behind, TraceKind::gathered, "monday"), nullptr);
+    // Poured into the tank, as the gauge shows, it is of the tank, and only a part of it has left it yet.
+    const std::string risen = second(day(3, "17:05", "sap_in,40,L,from=pail 1"), "tank_level,540,L,");
+    const FoldedHouse poured{tank + drained, {first, risen}};
+    EXPECT_NEAR(poured.sugar("feed"), (left + 500 * 1.0060 * 0.02) * 300 / 540, 0.1);
 }
 
 } // namespace
