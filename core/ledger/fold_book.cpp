@@ -192,6 +192,8 @@ void Ledger::Fold::bought(const DayRow& row) {
     const Taken taken = source(std::move(told), KnotKind::gathered);
     if (to)
         put(*to, taken);
+    else
+        balance.nowhere += taken.liquid.sugar;
 }
 
 void Ledger::Fold::sold(const DayRow& row) {
@@ -199,16 +201,21 @@ void Ledger::Fold::sold(const DayRow& row) {
         row.of(Key::vessel) ? std::optional{vessel(row.text(Key::vessel), false)} : std::nullopt;
     if (!from && row.of(Key::from))
         from = known(row.text(Key::from));
-    if (!from)
-        return;
+    if (!from && !row.value)
+        return; // all of what nobody named
+    const Brix usual = row.of(Key::what) && row.text(Key::what) != "syrup" ? usualSapBrix : usualSyrupBrix;
     const Brix sugar =
-        vessels[*from].content.isEmpty() ? row.brix().value_or(usualSyrupBrix) : vessels[*from].content.brix();
+        !from || vessels[*from].content.isEmpty() ? row.brix().value_or(usual) : vessels[*from].content.brix();
     std::optional<Volume> volume;
     if (const auto mass = row.value_as(Dimension::mass))
         volume = liquidOf(Mass::ofSi(*mass), sugar).volume();
     else if (row.value)
         volume = at20(row, sugar);
-    const Taken taken = pour(*from, volume);
+    Vessel unnamed;
+    unnamed.name = row.text(Key::what);
+    unnamed.touched = now;
+    const Taken taken =
+        from ? pour(*from, volume) : unwritten(unnamed, liquidOf(*volume, sugar, bookTemperature, notReadSd));
     SoldRow told;
     told.buyer = row.text(Key::to);
     told.at = now;

@@ -119,6 +119,7 @@ void Ledger::Fold::drawClosed() {
     pansSince = now;
     if (told.to.empty()) {
         mark(MarkKind::noVessel);
+        balance.nowhere += taken.liquid.sugar;
         return;
     }
     const std::size_t to = vessel(told.to);

@@ -133,7 +133,7 @@ std::vector<NightAccount> nightsOf(const Ledger& ledger, Brix wanted) {
 } // namespace
 
 double SugarFlow::out() const {
-    double all = inTanks + inPans + inVessels + bottled + shipped + soldBulk;
+    double all = inTanks + inPans + inVessels + nowhere + bottled + shipped + soldBulk;
     for (const auto& [why, kilograms] : lost)
         all += kilograms;
     return all;
@@ -145,6 +145,7 @@ SugarFlow sugarFlow(const Ledger& ledger) {
         (!row.bought ? flow.sap : row.syrup ? flow.boughtSyrup : flow.boughtSap) += row.liquid.sugar;
     const Balance20& balance = ledger.balance();
     flow.inPans = balance.inPans;
+    flow.nowhere = balance.nowhere;
     for (const Vessel& vessel : ledger.vessels())
         (isTankKind(vessel.kind) ? flow.inTanks : flow.inVessels) += vessel.content.sugar;
     flow.inVessels += balance.inVessels - flow.inTanks - flow.inVessels; // the press holds some back

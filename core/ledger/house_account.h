@@ -8,6 +8,7 @@ namespace panside {
 // The season's sugar, from the bush to the bottle, in kilograms. What does not close is a line of its own.
 struct SugarFlow {
     double sap = 0, boughtSap = 0, boughtSyrup = 0;             // in
+    double nowhere = 0;                                         // drawn or bought, and nobody said into what
     double inTanks = 0, inPans = 0, inVessels = 0, bottled = 0; // here: syrup vessels, packed and not yet sent
     double shipped = 0, soldBulk = 0;                           // gone to somebody
     std::map<std::string, double> lost;                         // by cause

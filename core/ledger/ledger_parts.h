@@ -248,6 +248,7 @@ struct Balance20 {
     double sold = 0, packed = 0;        // went out
     std::map<std::string, double> lost; // by cause
     double inVessels = 0, inPans = 0;   // is here
+    double nowhere = 0;                 // was drawn or bought, and nobody said into what
     double doesNotClose = 0;            // came from nowhere, less what went nowhere
     double doesNotCloseSd = 0;
     double in() const { return gathered + bought; }

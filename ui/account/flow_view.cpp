@@ -49,6 +49,7 @@ FlowView flowView(const Ledger* ledger, Units units) {
     out.add(tr("sold and shipped"), flow.shipped + flow.soldBulk);
     out.add(tr("bottled, here"), flow.bottled);
     out.add(tr("in pails and drums"), flow.inVessels);
+    out.add(tr("drawn or bought with no vessel named"), flow.nowhere);
     out.add(tr("in the pans"), flow.inPans);
     out.add(tr("in the tanks"), flow.inTanks);
     for (const auto& [cause, kilograms] : flow.lost)

@@ -266,6 +266,8 @@ PaperTable balanceTable(const Ledger& ledger) {
     for (const auto& [why, kg] : balance.lost)
         add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "lost: %1")).arg(utf8(why)), kg);
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the vessels")), balance.inVessels);
+    if (balance.nowhere > 0)
+        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "drawn or bought with no vessel named")), balance.nowhere);
     add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the pans")), balance.inPans);
     table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "does not close")),
                           QString::number(balance.doesNotClose, 'f', 1) + QStringLiteral(" ± ") +

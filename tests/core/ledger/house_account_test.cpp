@@ -88,6 +88,22 @@ TEST(HouseAccount, CountsWhatHeavyDrawsGaveAway) {
     EXPECT_NEAR(account.heavy.givenAway.gallon(), 3 * 2, 0.6);
 }
 
+// A draw with no vessel, a load with none, a sale out of none: a line of their own, or the account would not add up.
+TEST(HouseAccount, AddsUpThoughNobodySaidIntoWhatOrOutOfWhat) {
+    const FoldedHouse house{std::string{accountTanks} + day(1, "08:00", "bought,10,L,what=syrup;from=Ada;brix=66.9") +
+                                day(3, "08:00", "sold,4,L,what=syrup;to=Bo;price=10"),
+                            {day(2, "17:00", "sap_in,200,L,brix=2") + day(2, "17:10", "lit,,,") +
+                             day(2, "19:00", "draw_close,2,L,temp=20degC") + day(2, "20:00", "shift_end,,,")}};
+    const Balance20& balance = house.ledger->balance();
+    const double litre = 1.3282 * 0.669; // kg of sugar in one of 66.9 brix: ICUMSA SPS-4 (1998)
+    EXPECT_NEAR(balance.nowhere, 12 * litre, 0.01);
+    EXPECT_NEAR(balance.sold, 4 * litre, 0.01);
+    EXPECT_NEAR(balance.in() + balance.doesNotClose,
+                balance.sold + balance.packed + balance.inVessels + balance.inPans + balance.nowhere, 1e-6);
+    const HouseAccount account = houseAccount(*house.ledger);
+    EXPECT_NEAR(account.flow.doesNotClose, balance.doesNotClose, 1e-6);
+}
+
 TEST(HouseAccount, CountsStockBySizeAndClass) {
     const FoldedHouse house{std::string{accountTanks} +
                             day(2, "08:00", "bought,100,L,what=syrup;from=Ada;vessel=drum;brix=66.9") +
