@@ -43,7 +43,7 @@ public:
         open_.reset();
         const double apart = std::abs(secondsBetween(at_, fact.at));
         const bool twoHands = counted_ && apart > within && apart <= byTwoHands && (fact.entered || entered_) &&
-                              closed->volume && closed->volume == counted_->volume &&
+                              closed->volume && isSameVolume(closed->volume, counted_->volume) &&
                               nameKey(closed->to) == nameKey(counted_->to);
         entered_ = fact.entered.has_value();
         if (twoHands)
@@ -74,6 +74,7 @@ public:
 
 private:
     static constexpr double within = 60, byTwoHands = 300; // seconds
+    static constexpr double asRounded = 0.002;
     // Common practice, no source: a draw takes the reading down by tenths of a kelvin at the least, and within minutes.
     static constexpr double thinned = 0.3, atThinnest = 0.15, keyLag = 20, longestDraw = 1200; // K, K, s, s
     static constexpr double smoothOver = 8;                                                    // s
@@ -131,8 +132,14 @@ private:
         open_ = fact.at;
         return before;
     }
+    // One hand writes gallons and the other litres, to three figures.
+    static bool isSameVolume(const std::optional<Said<Volume>>& one, const std::optional<Said<Volume>>& other) {
+        if (!one || !other)
+            return !one && !other;
+        return std::abs(one->value.si() - other->value.si()) <= asRounded * one->value.si();
+    }
     bool isSame(const DrawClosed& closed) const {
-        return closed.volume == counted_->volume &&
+        return isSameVolume(closed.volume, counted_->volume) &&
                (nameKey(closed.to) == nameKey(draw_.to) || closed.to.empty() || draw_.to.empty());
     }
 

@@ -45,6 +45,16 @@ TEST(RepeatedDraw, TakesTheVesselFromASecondTellingOfTheSameVolume) {
     EXPECT_EQ(told.draw, shut(3, "drum 1"));
 }
 
+TEST(RepeatedDraw, KnowsOneVolumeInAnotherMeasure) {
+    const auto gallons = [](double number) {
+        return DrawClosed{Said<Volume>{Volume::gallon(number), Unit::gal}, "drum 1"};
+    };
+    using Told = std::vector<Telling>;
+    EXPECT_EQ(heard({shut(3.785, "drum 1"), gallons(1)}).tellings, (Told{Telling::first, Telling::again}));
+    EXPECT_EQ(heard({gallons(1.5), shut(5.68, "drum 1")}).tellings, (Told{Telling::first, Telling::again}));
+    EXPECT_EQ(heard({gallons(1.5), shut(5.7, "drum 1")}).tellings, (Told{Telling::first, Telling::first}));
+}
+
 TEST(RepeatedDraw, LosesNothingToAPoorerTelling) {
     const auto told = heard({shut(3, "drum 1"), shut({}), shut(3), shut({}, "drum 1")});
     EXPECT_EQ(told.tellings, (std::vector{Telling::first, Telling::again, Telling::again, Telling::again}));
