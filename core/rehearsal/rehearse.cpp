@@ -23,8 +23,9 @@ RehearsalOptions anEvening(std::uint64_t seed) {
     return options;
 }
 
-std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing) {
+std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing, std::optional<Instant> begins) {
     auto options = anEvening(seed);
+    options.begins = begins.value_or(options.begins);
     options.spacing = spacing;
     options.crew.boilFor = std::max<Duration>(std::chrono::minutes{30}, length - Duration{4500});
     const double hours = seconds(options.crew.boilFor) / 3600;

@@ -3,6 +3,7 @@
 #include "core/rehearsal/options.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace panside {
@@ -12,7 +13,9 @@ namespace panside {
 RehearsalOptions anEvening(std::uint64_t seed);
 
 // Such an evening, lit cold and `length` long in all (its last hour and a quarter are the shutdown; at least half an
-// hour is boiled), a reading of each kind every `spacing`. The same seed, length and spacing give the same bytes.
-std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing = Duration{1});
+// hour is boiled), a reading of each kind every `spacing`, on the seed's own day unless its beginning is said. The same
+// seed, length, spacing and beginning give the same bytes.
+std::string rehearsedLog(Duration length, std::uint64_t seed, Duration spacing = Duration{1},
+                         std::optional<Instant> begins = {});
 
 } // namespace panside

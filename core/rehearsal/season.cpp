@@ -1,5 +1,6 @@
 #include "core/rehearsal/season.h"
 
+#include "core/boil/shift_log.h"
 #include "core/physics/sugar_density.h"
 
 #include <algorithm>
@@ -46,15 +47,29 @@ struct Box {
 // Writes what the crew does, and does it.
 class MadeHouse {
 public:
-    MadeHouse(std::string name, std::uint64_t seed) : dice_{seed} { season.house = std::move(name); }
+    // All times are those of a spring whose first of March is this day.
+    MadeHouse(std::string name, std::uint64_t seed, std::chrono::sys_days first) : first_{first}, dice_{seed} {
+        season.house = std::move(name);
+    }
 
     double between(double low, double high, double step) {
         return std::round(std::uniform_real_distribution<double>{low, high}(dice_) / step) * step;
     }
-    static std::string at(int month, int day, double hour) {
-        const int minutes = static_cast<int>(std::lround(hour * 60));
-        return fmt::format("2027-{:02}-{:02}T{:02}:{:02}:00Z", month, day + minutes / 1440, minutes / 60 % 24,
-                           minutes % 60);
+    std::chrono::sys_days dayOf(int month, int day) const {
+        using namespace std::chrono;
+        const auto since = [](int m, int d) { return sys_days{year{2027} / m / d}; };
+        return first_ + (since(month, day) - since(3, 1));
+    }
+    std::string at(int month, int day, double hour) const {
+        const Instant moment = dayOf(month, day) + std::chrono::minutes{std::lround(hour * 60)};
+        return textOf(moment);
+    }
+    // The year and the day of it.
+    std::string lotCode(int month, int day) const {
+        using namespace std::chrono;
+        const year_month_day date{dayOf(month, day)};
+        const auto dayOfYear = dayOf(month, day) - sys_days{date.year() / January / 1} + days{1};
+        return fmt::format("{:02}-{:03}", static_cast<int>(date.year()) % 100, dayOfYear.count());
     }
     void write(const std::string& time, const std::string& row) { book_.push_back(time + "," + row); }
     void vessel(const std::string& name, const std::string& kind, double litres) {
@@ -215,6 +230,7 @@ private:
         if (litres > 1e-9)
             pans_.add(boxes["feed"].pour(litres));
     }
+    std::chrono::sys_days first_;
     std::mt19937_64 dice_;
     std::vector<std::string> book_;
     Box pans_, press_;
@@ -247,39 +263,38 @@ std::string MadeSeason::truth() const {
                        vesselTexts, jsonOf(pans), lotTexts);
 }
 
-MadeSeason smallHouse(std::uint64_t seed) {
-    MadeHouse house{"small", seed};
-    house.write(MadeHouse::at(3, 1, 6), "set,Vermont,,key=place");
+MadeSeason smallHouse(std::uint64_t seed, std::chrono::sys_days first) {
+    MadeHouse house{"small", seed, first};
+    house.write(house.at(3, 1, 6), "set,Vermont,,key=place");
     house.vessel("barrel", "hold", 400);
     house.vessel("feed", "feed", 300);
     for (const char* name : {"pail 1", "pail 2", "pail 3", "pail 4"})
         house.vessel(name, "pail", 20);
     house.vessel("kettle", "canner", 40);
-    int lot = 60;
     for (int night = 0; night < 4; ++night) {
         const int day = 5 + 4 * night;
-        house.gather(MadeHouse::at(3, day, 9), "barrel", "buckets", house.between(120, 200, 5),
+        house.gather(house.at(3, day, 9), "barrel", "buckets", house.between(120, 200, 5),
                      house.between(1.8, 2.6, 0.1));
-        house.gather(MadeHouse::at(3, day, 14), "barrel", "school side", house.between(40, 90, 5),
+        house.gather(house.at(3, day, 14), "barrel", "school side", house.between(40, 90, 5),
                      house.between(1.8, 2.6, 0.1));
         const std::string pail = fmt::format("pail {}", night + 1);
         house.boil(3, day, "barrel", 20, {{pail, house.between(0.7, 1.0, 0.1)}, {pail, house.between(0.8, 1.0, 0.1)}},
                    night == 1);
         if (night == 2) { // scorched: thrown away, and no more of it is seen
-            house.lose(MadeHouse::at(3, day + 1, 9), pail, 0.5, "scorched");
+            house.lose(house.at(3, day + 1, 9), pail, 0.5, "scorched");
         }
-        house.move(MadeHouse::at(3, day + 1, 10), pail, "kettle");
+        house.move(house.at(3, day + 1, 10), pail, "kettle");
         house.moveMilk(pail, "kettle");
-        const std::string code = fmt::format("27-{:03}", lot += 4);
-        house.pack(MadeHouse::at(3, day + 1, 12), code, "kettle", 2, "1pt", 0.473176473, night == 0 ? 1 : 0);
-        house.ship(MadeHouse::at(3, day + 2, 12), code, "1pt", 2, night % 2 ? "the desk" : "a class");
+        const std::string code = house.lotCode(3, day + 1);
+        house.pack(house.at(3, day + 1, 12), code, "kettle", 2, "1pt", 0.473176473, night == 0 ? 1 : 0);
+        house.ship(house.at(3, day + 2, 12), code, "1pt", 2, night % 2 ? "the desk" : "a class");
     }
     return house.finish();
 }
 
 MadeSeason largeHouse(std::uint64_t seed) {
-    MadeHouse house{"large", seed};
-    house.write(MadeHouse::at(3, 1, 6), "set,Ontario,,key=place");
+    MadeHouse house{"large", seed, spring2027};
+    house.write(house.at(3, 1, 6), "set,Ontario,,key=place");
     for (const char* name : {"north tank", "south tank"})
         house.vessel(name, "gather", 8000);
     house.vessel("house tank", "hold", 12000);
@@ -295,41 +310,41 @@ MadeSeason largeHouse(std::uint64_t seed) {
     const std::vector<int> nights{3, 4, 6, 9, 10, 20, 21, 24}; // between the 10th and the 20th nobody wrote anything
     for (std::size_t n = 0; n < nights.size(); ++n) {
         const int day = nights[n];
-        house.gather(MadeHouse::at(3, day, 8), "north tank", "north bush", house.between(2500, 4000, 50),
+        house.gather(house.at(3, day, 8), "north tank", "north bush", house.between(2500, 4000, 50),
                      house.between(1.8, 2.6, 0.1));
-        house.gather(MadeHouse::at(3, day, 9), "south tank", "south bush", house.between(1500, 3000, 50),
+        house.gather(house.at(3, day, 9), "south tank", "south bush", house.between(1500, 3000, 50),
                      house.between(1.8, 2.6, 0.1));
-        house.move(MadeHouse::at(3, day, 10), "north tank", "house tank");
-        house.move(MadeHouse::at(3, day, 11), "south tank", "house tank", n == 2 ? 1200 : 0);
+        house.move(house.at(3, day, 10), "north tank", "house tank");
+        house.move(house.at(3, day, 11), "south tank", "house tank", n == 2 ? 1200 : 0);
         const double sugar = house.boxes["house tank"].sugar();
-        house.concentrate(MadeHouse::at(3, day, 15), "house tank", "concentrate",
-                          std::floor(sugar * 0.9 / (0.08 * 1.03)), 8);
+        house.concentrate(house.at(3, day, 15), "house tank", "concentrate", std::floor(sugar * 0.9 / (0.08 * 1.03)),
+                          8);
         // Most of the sugar is drawn, in four draws; the rest stays in the pans for the next night.
         const double syrup = (house.boxes["concentrate"].sugar() + house.sugarInPans()) / (0.665 * 1.327);
         const std::string into = fmt::format("drum {}", drum++);
         const double one = std::floor(syrup * house.between(0.17, 0.19, 0.01));
         house.boil(3, day, "concentrate", 60, {{into, one}, {into, one}, {into, one}, {into, one}});
     }
-    house.emptyPans(MadeHouse::at(3, 26, 9), {{"pail 1", 40}, {"pail 2", 45}});
+    house.emptyPans(house.at(3, 26, 9), {{"pail 1", 40}, {"pail 2", 45}});
     // Half a drum, topped a week later.
-    house.buy(MadeHouse::at(3, 27, 9), "drum 9", "a neighbour", 70, 66.8);
-    house.move(MadeHouse::at(3, 28, 9), "drum 2", "drum 9", 60);
+    house.buy(house.at(3, 27, 9), "drum 9", "a neighbour", 70, 66.8);
+    house.move(house.at(3, 28, 9), "drum 2", "drum 9", 60);
     // Two runs blended, and a blend of blends.
-    house.move(MadeHouse::at(3, 28, 10), "drum 1", "drum 10", 50);
-    house.move(MadeHouse::at(3, 28, 11), "drum 9", "drum 10", 50);
-    house.press(MadeHouse::at(3, 29, 9), MadeHouse::at(3, 29, 9.5), "drum 10", "filter tank", 60, 4, "DE 11");
-    house.move(MadeHouse::at(3, 29, 10), "filter tank", "canner", 50);
-    house.pack(MadeHouse::at(3, 29, 11), "27-088-A", "canner", 80, "0.5L", 0.5, 3);
-    house.ship(MadeHouse::at(3, 30, 9), "27-088-A", "0.5L", 50, "Brook Street Market");
-    house.ship(MadeHouse::at(3, 31, 9), "27-088-A", "0.5L", 12, "the inn");
-    house.back(MadeHouse::at(4, 8, 9), "27-088-A", "0.5L", 5, "the inn");
-    house.press(MadeHouse::at(4, 2, 9), MadeHouse::at(4, 2, 9.5), "drum 3", "canner", 50, 4, "DE 12");
-    house.pack(MadeHouse::at(4, 2, 11), "27-092-A", "canner", 12, "4L", 4, 0);
-    house.ship(MadeHouse::at(4, 3, 9), "27-092-A", "4L", 12, "Brook Street Market");
+    house.move(house.at(3, 28, 10), "drum 1", "drum 10", 50);
+    house.move(house.at(3, 28, 11), "drum 9", "drum 10", 50);
+    house.press(house.at(3, 29, 9), house.at(3, 29, 9.5), "drum 10", "filter tank", 60, 4, "DE 11");
+    house.move(house.at(3, 29, 10), "filter tank", "canner", 50);
+    house.pack(house.at(3, 29, 11), "27-088-A", "canner", 80, "0.5L", 0.5, 3);
+    house.ship(house.at(3, 30, 9), "27-088-A", "0.5L", 50, "Brook Street Market");
+    house.ship(house.at(3, 31, 9), "27-088-A", "0.5L", 12, "the inn");
+    house.back(house.at(4, 8, 9), "27-088-A", "0.5L", 5, "the inn");
+    house.press(house.at(4, 2, 9), house.at(4, 2, 9.5), "drum 3", "canner", 50, 4, "DE 12");
+    house.pack(house.at(4, 2, 11), "27-092-A", "canner", 12, "4L", 4, 0);
+    house.ship(house.at(4, 3, 9), "27-092-A", "4L", 12, "Brook Street Market");
     // August.
-    house.move(MadeHouse::at(8, 10, 9), "drum 9", "canner", 40);
-    house.pack(MadeHouse::at(8, 10, 11), "27-222-A", "canner", 70, "0.5L", 0.5, 1);
-    house.ship(MadeHouse::at(8, 12, 11), "27-222-A", "0.5L", 70, "the fair");
+    house.move(house.at(8, 10, 9), "drum 9", "canner", 40);
+    house.pack(house.at(8, 10, 11), "27-222-A", "canner", 70, "0.5L", 0.5, 1);
+    house.ship(house.at(8, 12, 11), "27-222-A", "0.5L", 70, "the fair");
     return house.finish();
 }
 

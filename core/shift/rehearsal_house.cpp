@@ -23,24 +23,25 @@ fs::path folderOfItsOwn() {
     return name;
 }
 
-void fill(const fs::path& place, std::uint64_t seed) {
+void fill(const fs::path& place, std::uint64_t seed, Instant now) {
     using namespace std::chrono_literals;
     auto journal = Journal::open(place);
-    const MadeSeason house = smallHouse(seed);
+    const MadeSeason house = smallHouse(seed, std::chrono::floor<std::chrono::days>(now) - std::chrono::days{19});
     for (const std::string& shift : house.shifts) {
         std::istringstream log{shift};
         importLog(journal, log);
     }
     importBook(journal, readLog(house.dayBook).facts);
-    // A night whose chart can be looked at.
-    std::istringstream night{rehearsedLog(4h, seed, 10s)};
+    // Last night, whose chart can be looked at.
+    std::istringstream night{rehearsedLog(4h, seed, 10s, now - 27h)};
     importLog(journal, night);
 }
 
 } // namespace
 
-RehearsalHouse::RehearsalHouse(std::uint64_t seed) : folder_{folderOfItsOwn()} {
-    fill(past(), seed);
+RehearsalHouse::RehearsalHouse(std::uint64_t seed, std::chrono::system_clock::time_point now)
+    : folder_{folderOfItsOwn()} {
+    fill(past(), seed, std::chrono::floor<Instant::duration>(now));
     asItWas();
 }
 
