@@ -92,7 +92,8 @@ TEST(SapPage, BoilsConcentrateThenWarmThenOldFirstAndRopyLast) {
 
 // Each says what sets it apart, though its neighbours are like it.
 TEST(SapPage, SaysWhyATankIsBoiledFirstThoughTheNextIsLikeIt) {
-    const std::string alike = day(2, "09:00", "gathered,400,L,to=north;brix=2;temp=2degC") +
+    const std::string alike = day(1, "09:00", "vessel,1000,L,name=south;kind=gather") +
+                              day(2, "09:00", "gathered,400,L,to=north;brix=2;temp=2degC") +
                               day(2, "09:10", "gathered,400,L,to=south;brix=2;temp=2degC");
     const Page page{alike + day(2, "09:20", "gathered,400,L,to=house tank;brix=2;temp=2degC") +
                         day(2, "11:00", "concentrated,100,L,from=house tank;to=sweet;brix=6;brix_in=2;temp=2degC") +
@@ -102,6 +103,7 @@ TEST(SapPage, SaysWhyATankIsBoiledFirstThoughTheNextIsLikeIt) {
     for (std::size_t place = 0; place < page.page.order.size(); ++place)
         EXPECT_EQ(page.page.order[place].reason, BoilReason::concentrate) << place;
     const Page like{alike, "02T18:00"};
+    ASSERT_EQ(like.page.order.size(), 2u);
     EXPECT_EQ(like.page.order[0].reason, BoilReason::like);
     EXPECT_EQ(like.page.order[1].reason, BoilReason::like);
 }
