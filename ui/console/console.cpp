@@ -225,6 +225,8 @@ void Console::focusPage() {
         page->setFocusProxy(itsProxy_);
     rested_.clear();
     page->setFocus();
+    if (hasKeysOfItsOwn(QApplication::focusWidget())) // a table that is typed into
+        return;
     for (QWidget* next = page->nextInFocusChain(); next && next != page; next = next->nextInFocusChain())
         if (page->isAncestorOf(next) && next->isVisibleTo(page) && next->isEnabled() &&
             qobject_cast<TypedLine*>(next)) {

@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -21,9 +22,16 @@ namespace {
 constexpr int answerColumn = paperColumns; // what the row will be written as
 
 // A field of the table: high enough for a glove, with what may stand under "what" offered as it is typed.
+// A form: its lines are seen by night too, where a table's own are not.
 class CellEditing : public QStyledItemDelegate {
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    CellEditing(const Dress& dress, QObject* parent) : QStyledItemDelegate{parent}, dress_{dress} {}
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        QStyledItemDelegate::paint(painter, option, index);
+        painter->setPen(dress_.inks().line);
+        painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+        painter->drawLine(option.rect.topRight(), option.rect.bottomRight());
+    }
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override {
         // A touch on the chosen cell opens it half a second later: the page may have been left by then.
@@ -34,6 +42,9 @@ public:
             offerWords(*line, paperWhats());
         return editor;
     }
+
+private:
+    const Dress& dress_;
 };
 
 } // namespace
@@ -61,7 +72,8 @@ PaperScreen::PaperScreen(QWidget* parent)
     offerWords(*zone_, zoneNames());
     table_->setColumnCount(paperColumns + 1);
     table_->verticalHeader()->hide();
-    table_->setItemDelegate(new CellEditing{table_});
+    table_->setItemDelegate(new CellEditing{dress_, table_});
+    table_->setShowGrid(false);
     table_->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
                             QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed);
     table_->installEventFilter(this);
@@ -108,7 +120,6 @@ void PaperScreen::wear(const Dress& dress) {
     date_->setFixedWidth(dress.px(38));
     zone_->setMinimumWidth(dress.px(40));
     table_->setFont(dress.letters(mm::words));
-    table_->setStyleSheet(QStringLiteral("QTableView{gridline-color:%1}").arg(dress.inks().line.name())); // a form
     table_->horizontalHeader()->setFont(dress.letters(mm::smallWords));
     table_->verticalHeader()->setDefaultSectionSize(dress.px(mm::target));
     const double widths[] = {22, 44, 30, 44, 24};

@@ -232,11 +232,24 @@ void ProbesScreen::stepRow(int by) {
         return;
     }
     int at = by > 0 ? -1 : static_cast<int>(rows_.size());
+    Press* Row::*column = &Row::reads;
     for (std::size_t i = 0; i < rows_.size(); ++i)
-        if (rows_[i].reads->hasFocus())
-            at = static_cast<int>(i);
-    const int last = static_cast<int>(rows_.size()) - 1;
-    rows_[static_cast<std::size_t>(std::clamp(at + by, 0, last))].reads->setFocus();
+        for (Press* Row::*each : {&Row::reads, &Row::unit, &Row::more})
+            if ((rows_[i].*each)->hasFocus()) {
+                at = static_cast<int>(i);
+                column = each;
+            }
+    const Row& row = rows_[static_cast<std::size_t>(std::clamp(at + by, 0, static_cast<int>(rows_.size()) - 1))];
+    ((row.*column)->isEnabled() ? row.*column : row.reads)->setFocus();
+}
+
+// A key that has the focus would take an arrow for its neighbour's.
+bool ProbesScreen::eventFilter(QObject* watched, QEvent* event) {
+    const int key = event->type() == QEvent::KeyPress ? static_cast<QKeyEvent&>(*event).key() : 0;
+    if (key != Qt::Key_Up && key != Qt::Key_Down)
+        return QWidget::eventFilter(watched, event);
+    stepRow(key == Qt::Key_Down ? 1 : -1);
+    return true;
 }
 
 void ProbesScreen::changeEvent(QEvent* event) {

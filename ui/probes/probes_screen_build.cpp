@@ -211,6 +211,8 @@ void ProbesScreen::buildFields() {
         connect(row.reads, &Press::clicked, this, [this, i] { chooseReading(i); });
         connect(row.unit, &Press::clicked, this, [this, i] { chooseUnit(i); });
         connect(row.more, &Press::clicked, this, [this, i] { openField(i); });
+        for (Press* key : {row.reads, row.unit, row.more})
+            key->installEventFilter(this);
         int place = 0;
         for (QWidget* cell :
              std::initializer_list<QWidget*>{row.name, row.shown, row.reads, row.unit, row.more, row.value}) {

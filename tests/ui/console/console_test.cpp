@@ -144,6 +144,13 @@ TEST_F(ConsoleAtWork, AScreenIsMadeWhenItIsFirstOpened) {
     EXPECT_EQ(tank(), made);
 }
 
+// The date of the night stands there already: what is typed on the paper log is its first row.
+TEST_F(ConsoleAtWork, ThePaperLogIsTypedIntoAtOnce) {
+    key(Qt::Key_F5);
+    key(Qt::Key_4);
+    EXPECT_EQ(QApplication::focusWidget(), find<QTableWidget>("rows"));
+}
+
 TEST_F(ConsoleAtWork, OneKeyGoesToAPlaceOneDigitToAScreenAndEscapeBack) {
     for (const bool inField : {false, true}) { // the digit alone, as the manual says it, and from within a field
         key(Qt::Key_F7);

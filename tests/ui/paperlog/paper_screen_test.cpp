@@ -4,6 +4,7 @@
 #include "tests/ui/frame/in_front.h"
 
 #include <QApplication>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -101,6 +102,19 @@ TEST(PaperScreen, TabGoesToTheNextFieldAndEnterToTheNextRow) {
     EXPECT_EQ(typing.screen.rows()[0], (PaperRow{"6:00p", "fire lit", "", "", ""}));
     EXPECT_TRUE(typing.table->item(0, 5)->text().contains(QStringLiteral("18:00")))
         << "shows what it will be written as";
+}
+
+TEST(PaperScreen, IsAFormWhoseLinesAreSeenByNightAndLightNoRoom) {
+    PaperScreen screen;
+    screen.wear({Measure{}, Look::night});
+    screen.resize(1240, 520);
+    screen.show();
+    const auto* table = screen.findChild<QTableWidget*>(QStringLiteral("rows"));
+    const QImage image = table->viewport()->grab().toImage();
+    const Inks& inks = inksOf(Look::night);
+    EXPECT_EQ(image.pixelColor(image.width() / 2, image.height() - 20), inks.panel);
+    const int under = table->rowViewportPosition(0) + table->rowHeight(0) - 1;
+    EXPECT_EQ(image.pixelColor(table->columnViewportPosition(1) + 20, under), inks.line);
 }
 
 TEST(PaperScreen, KeepsNothingWhileARowIsWrongAndGoesThere) {

@@ -112,6 +112,9 @@ TEST_F(Screen, APersonPointsWithTwoKeysAndIsAskedAboutTheUnit) {
     ASSERT_TRUE(whileSending(line, [&] { return text("shown_0") == QStringLiteral("212.4"); }));
     EXPECT_EQ(find<Press>("reads_0")->key(), QString{}) << "a digit goes to a tab";
     key(Qt::Key_Down);
+    key(Qt::Key_Down);
+    EXPECT_TRUE(find<Press>("reads_1")->hasFocus());
+    key(Qt::Key_Up);
     key(Qt::Key_Space);
     key(Qt::Key_1); // the first of the readings
     ASSERT_EQ(screen.setup().file().ports[0].fields.size(), 1U);
