@@ -23,14 +23,6 @@
         <translation>Chercher</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Quitter</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Échap</translation>
-    </message>
-    <message>
         <source>The manual was not found beside the program: %1. Install it, or read it on another machine; every key is on the page of all keys.</source>
         <translation>Le manuel n'est pas à côté du programme : %1. Installez-le, ou lisez-le sur une autre machine; chaque touche est sur la page de toutes les touches.</translation>
     </message>

@@ -1,7 +1,7 @@
 #include "ui/manual/manual_screen.h"
 
-#include "ui/look/press.h"
 #include "ui/look/typed_line.h"
+#include "ui/page/action_keys.h"
 
 #include <QCoreApplication>
 #include <QEvent>
@@ -21,8 +21,7 @@ const QString firstPage = QStringLiteral("index.html");
 } // namespace
 
 ManualScreen::ManualScreen(QWidget* parent)
-    : QWidget{parent}, text_{new QTextBrowser{this}}, contents_{new Press{this}}, back_{new Press{this}},
-      look_{new Press{this}}, leave_{new Press{this}}, typed_{new TypedLine{this}} {
+    : QWidget{parent}, text_{new QTextBrowser{this}}, keys_{new ActionKeys}, typed_{new TypedLine{this}} {
     setObjectName(QStringLiteral("manual"));
     setAutoFillBackground(true);
     text_->setObjectName(QStringLiteral("manualText"));
@@ -31,32 +30,23 @@ ManualScreen::ManualScreen(QWidget* parent)
     typed_->setObjectName(QStringLiteral("manualSearch"));
     typed_->hide();
     auto* keys = new QHBoxLayout;
-    for (QWidget* key : std::initializer_list<QWidget*>{contents_, back_, look_})
-        keys->addWidget(key);
+    keys->addWidget(keys_, 1);
     keys->addWidget(typed_, 1);
-    keys->addStretch();
-    keys->addWidget(leave_);
     auto* column = new QVBoxLayout{this};
     column->addWidget(text_, 1);
     column->addLayout(keys);
     connect(text_, &QTextBrowser::anchorClicked, this, &ManualScreen::follow);
-    connect(contents_, &Press::clicked, this, [this] { open(firstPage); });
-    connect(back_, &Press::clicked, this, &ManualScreen::back);
-    connect(look_, &Press::clicked, this, [this] {
-        typed_->show();
-        typed_->setFocus();
-    });
-    connect(leave_, &Press::clicked, this, &ManualScreen::left);
+    connect(keys_, &ActionKeys::pressed, this, &ManualScreen::act);
     connect(typed_, &QLineEdit::textChanged, this, &ManualScreen::search);
     setFocusProxy(text_);
     name();
 }
 
 void ManualScreen::name() {
-    contents_->say(tr("Contents"), QStringLiteral("T"));
-    back_->say(tr("Previous page"), QStringLiteral("B"));
-    look_->say(tr("Search"), QStringLiteral("R"));
-    leave_->say(tr("Leave"), tr("Esc"));
+    keys_->display({{Qt::Key_T, QStringLiteral("contents"), tr("Contents")},
+                    {Qt::Key_B, QStringLiteral("pageBefore"), tr("Previous page")},
+                    {Qt::Key_R, QStringLiteral("searchManual"), tr("Search")},
+                    wayToBoard()});
     typed_->setAccessibleName(tr("Search"));
 }
 
@@ -72,8 +62,7 @@ void ManualScreen::wear(const Dress& dress) {
                        "table{border-collapse:collapse} code,pre{font-family:monospace}")
             .arg(ink, line)
             .arg(dress.px(1)));
-    for (Press* key : {contents_, back_, look_, leave_})
-        key->wear(dress);
+    keys_->wear(dress);
     typed_->wear(dress);
     const int gap = dress.px(mm::gap);
     layout()->setContentsMargins(gap, gap, gap, gap);
@@ -146,16 +135,22 @@ void ManualScreen::search(const QString& words) {
 QString ManualScreen::words() const { return text_->toPlainText(); }
 
 void ManualScreen::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape)
-        emit left();
-    else if (event->key() == Qt::Key_T)
-        contents_->click();
-    else if (event->key() == Qt::Key_B)
-        back_->click();
-    else if (event->key() == Qt::Key_R)
-        look_->click();
-    else
+    if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
+}
+
+void ManualScreen::act(int key) {
+    switch (key) {
+    case Qt::Key_T:
+        return open(firstPage);
+    case Qt::Key_B:
+        return back();
+    case Qt::Key_R:
+        typed_->show();
+        return typed_->setFocus();
+    default:
+        emit left();
+    }
 }
 
 void ManualScreen::changeEvent(QEvent* event) {

@@ -10,7 +10,7 @@ class QUrl;
 
 namespace panside {
 
-class Press;
+class ActionKeys;
 class TypedLine;
 
 // The manual on the screen: a page, its links, the way back, and a search. No letter is a key here, so that the board's
@@ -36,6 +36,7 @@ protected:
 private:
     void follow(const QUrl& link);
     void back();
+    void act(int key);
     void turnTo(const QString& page, const QString& mark);
     void name();
 
@@ -43,7 +44,7 @@ private:
     ManualBook book_;
     QStringList trail_; // the pages one came by, the shown one last
     QTextBrowser* text_;
-    Press *contents_, *back_, *look_, *leave_;
+    ActionKeys* keys_;
     TypedLine* typed_;
 };
 
