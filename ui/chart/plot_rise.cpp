@@ -228,12 +228,12 @@ void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     const int high = metrics.height(), wide = metrics.horizontalAdvance(name) + scene.dress.px(2);
     const double edge = scene.picture.heavyRise ? plot.y(scene.picture.heavyRise->kelvin())
                                                 : plot.y(scene.picture.targetRise->kelvin());
-    if (edge - high < plot.area.top() + scene.dress.px(3)) // the marks of what was said stand there
+    if (edge - high < plot.area.top()) // so low a chart has no room for it
         return;
     painter.setFont(font);
     painter.setPen(scene.dress.inks().quiet);
-    // Not clipped: a clip within a clip goes wrong in Qt's PDFs.
-    painter.drawText(QRectF{plot.area.left() + scene.dress.px(1.0) * 1.0, edge - high, wide * 1.0, high * 1.0},
+    // Behind the marks of what was said as the night began. Not clipped: a clip within a clip goes wrong in Qt's PDFs.
+    painter.drawText(QRectF{plot.area.left() + scene.dress.px(9) * 1.0, edge - high, wide * 1.0, high * 1.0},
                      Qt::AlignLeft | Qt::AlignBottom | Qt::TextDontClip, name);
 }
 
