@@ -267,7 +267,7 @@ MadeSeason smallHouse(std::uint64_t seed, std::chrono::sys_days first) {
     MadeHouse house{"small", seed, first};
     house.write(house.at(3, 1, 6), "set,Vermont,,key=place");
     house.vessel("barrel", "hold", 400);
-    house.vessel("feed", "feed", 300);
+    house.vessel("feed", "feed", 3000); // an evening that is rehearsed fills it
     for (const char* name : {"pail 1", "pail 2", "pail 3", "pail 4"})
         house.vessel(name, "pail", 20);
     house.vessel("kettle", "canner", 40);
