@@ -41,7 +41,12 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
             auto judged = judgedBook(log, journal ? &*journal : nullptr);
             log.faults = std::move(judged.faults);
             marks = std::move(judged.marks);
+        } else if (log.dayRows > 0) {
+            for (Fault& fault : bookFaults(log, bookKnown(journal ? &*journal : nullptr)))
+                log.faults.push_back(std::move(fault));
         }
+        if (!log.isDayBook() && log.faults.empty())
+            marks = shiftMarks(log, journal ? &*journal : nullptr);
     } catch (const JournalError& trouble) {
         err << trouble.what() << '\n';
         return statusOf(trouble.trouble());
@@ -55,11 +60,9 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
         if (two)
             answer["faults"].push_back(
                 {{"line", 0}, {"column", 0}, {"field", ""}, {"given", ""}, {"says", sentence(*two, place)}});
-        if (log.isDayBook()) {
-            answer["marks"] = nlohmann::json::array();
-            for (const LineMark& mark : marks)
-                answer["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
-        }
+        answer["marks"] = nlohmann::json::array();
+        for (const LineMark& mark : marks)
+            answer["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
         // What stood in the file may not be UTF-8; that is one of the faults.
         out << answer.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
     } else {
@@ -73,9 +76,11 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
             out << place << ':' << mark.line << ": " << mark.says << '\n';
         out << place << ": " << count(log.facts.size(), "good row") << ", "
             << count(log.faults.size() + (two ? 1 : 0), "fault") << ", " << count(log.warnings.size(), "warning");
-        if (log.isDayBook())
-            out << ", " << count(marks.size(), "mark")
-                << (request.journal.empty() ? " (by itself; --journal judges it together with its shifts)" : "");
+        if (log.isDayBook() || !marks.empty())
+            out << ", " << count(marks.size(), "mark");
+        if (log.dayRows > 0 && request.journal.empty())
+            out << " (by itself; --journal judges it together with "
+                << (log.isDayBook() ? "its shifts)" : "its day book)");
         out << '\n';
     }
     return log.faults.empty() && !two ? status::done : status::refused;

@@ -52,12 +52,13 @@ struct ReadIn {
     std::optional<std::uint64_t> blanks;
 };
 
-ReadIn readFrom(Journal& journal, std::istream& log, const std::string& place, const std::string& mapping) {
+ReadIn readFrom(Journal& journal, std::istream& log, const std::string& place, const std::string& mapping,
+                const ImportOptions& options) {
     if (mapping.empty())
-        return {importLog(journal, log), {}};
+        return {importLog(journal, log, options), {}};
     const auto beginning = beginningOf(log);
     if (isShiftLog(beginning))
-        return {importLog(journal, log), {}};
+        return {importLog(journal, log, options), {}};
     const ForeignMap map = mapNamed(mapping, beginning, place);
     ForeignRows rows{log, map, zoneClock(QTimeZone{QByteArray::fromStdString(map.zone)})};
     ReadIn read{importLog(journal, rows), {}};
@@ -65,14 +66,15 @@ ReadIn readFrom(Journal& journal, std::istream& log, const std::string& place, c
     return read;
 }
 
-ReadIn importFrom(Journal& journal, const std::string& place, const std::string& mapping) {
+ReadIn importFrom(Journal& journal, const std::string& place, const std::string& mapping,
+                  const ImportOptions& options) {
     if (place == "-" && mapping.empty())
-        return {importLog(journal, std::cin), {}};
+        return {importLog(journal, std::cin, options), {}};
     // A table is looked at before it is read: what comes through a pipe is kept until then.
     const auto kept = [&](std::istream& stream) {
         std::stringstream text;
         text << stream.rdbuf();
-        return readFrom(journal, text, calledPlace(place), mapping);
+        return readFrom(journal, text, calledPlace(place), mapping, options);
     };
     if (place == "-")
         return kept(std::cin);
@@ -85,7 +87,7 @@ ReadIn importFrom(Journal& journal, const std::string& place, const std::string&
         throw FileFault{FileTrouble::machine, place + ": cannot be read: " + std::strerror(errno) + "."};
     if (std::error_code none; !mapping.empty() && !std::filesystem::is_regular_file(place, none))
         return kept(log);
-    return readFrom(journal, log, place, mapping);
+    return readFrom(journal, log, place, mapping, options);
 }
 
 void say(const Imported& imported, const std::string& place, std::ostream& out, std::ostream& err) {
@@ -104,8 +106,32 @@ nlohmann::json answerFor(const Imported& imported, const std::string& place) {
                           {"facts", imported.facts},
                           {"faults", imported.faultCount},
                           {"warnings", imported.warningCount}};
+    answer["marks"] = nlohmann::json::array();
     answer["shift"] = isGood(imported) ? nlohmann::json(Shift{imported.shift, false, true}.name()) : nlohmann::json();
     return answer;
+}
+
+// A shift that came in, for the marks at its rows, which rest on the day book too.
+struct Added {
+    std::string place;
+    ShiftId shift;
+    std::vector<std::pair<FactId, std::uint32_t>> lines;
+    std::size_t answer; // of the JSON
+};
+
+std::vector<LineMark> marksOf(const Added& one, const HouseLedger& house) {
+    return shiftMarks(house, one.shift, [&one](FactId id) -> std::size_t {
+        const auto at = std::lower_bound(one.lines.begin(), one.lines.end(), std::pair{id, std::uint32_t{0}});
+        return at != one.lines.end() && at->first == id ? at->second : 0;
+    });
+}
+
+// Of a house that keeps no day book: nothing of other shifts bears on it, nor what the engine says of its draws.
+std::shared_ptr<const HouseLedger> alone(const Journal& journal, ShiftId id) {
+    auto shift = std::make_shared<HouseShift>();
+    shift->id = id;
+    shift->facts = journal.deeds(id);
+    return std::make_shared<const HouseLedger>(HouseLedger::Parts{nullptr, {std::move(shift)}}, std::vector<Fact>{});
 }
 
 constexpr std::size_t beginningSize = 1U << 16;
@@ -176,16 +202,27 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
         for (const auto& log : request.logs)
             logs.emplace_back(log, request.mapping.empty() ? bookText(log) : std::nullopt);
         std::stable_partition(logs.begin(), logs.end(), [](const auto& log) { return !log.second; });
+        ImportOptions options;
+        options.judge = [&](const ReadLog& rows) {
+            std::vector<std::string> books;
+            for (const auto& [log, text] : logs)
+                if (text)
+                    books.push_back(*text);
+            return bookFaults(rows, knownWith(&journal, books));
+        };
         HouseReader reader;
+        std::vector<Added> added;
         const auto before = anyPacked(journal) ? reader.read(journal, {}) : nullptr;
         for (const auto& [log, book] : logs) {
             const auto place = calledPlace(log);
             try {
                 if (book && importAsBook(journal, *book, place, request.json, answers, result, out, err))
                     continue;
-                const auto [imported, blanks] = importFrom(journal, log, request.mapping);
+                const auto [imported, blanks] = importFrom(journal, log, request.mapping, options);
                 if (!isGood(imported))
                     result = std::max(result, status::refused);
+                if (imported.outcome == ImportOutcome::added)
+                    added.push_back({place, imported.shift, imported.lines, answers.size()});
                 if (request.json) {
                     answers.push_back(answerFor(imported, place));
                     if (blanks)
@@ -198,6 +235,15 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
             } catch (const FileFault& fault) {
                 err << fault.what() << '\n';
                 result = std::max(result, statusOf(fault.trouble()));
+            }
+        }
+        const bool keepsBook = !bookYears(journal).empty();
+        for (const Added& one : added) {
+            const auto house = keepsBook ? reader.read(journal, {}) : alone(journal, one.shift);
+            for (const LineMark& mark : marksOf(one, *house)) {
+                (request.json ? err : out) << one.place << ':' << mark.line << ": " << mark.says << '\n';
+                if (request.json)
+                    answers[one.answer]["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
             }
         }
         // What it changes for what was packed before.

@@ -60,14 +60,16 @@ BookImported importBook(Journal& journal, const std::vector<Fact>& facts) {
     return imported;
 }
 
-std::pair<ShiftId, FactId> appendToBook(Journal& journal, Fact fact) {
+std::pair<ShiftId, FactId> appendToBook(Journal& journal, Fact fact, const std::function<ShiftId(Instant)>& name) {
     std::optional<ShiftId> latest;
     for (const Shift& book : journal.books())
         if (yearOf(book.id) == yearOf(fact.at))
             latest = book.id;
     if (latest)
         return {*latest, journal.appendTo(*latest, std::move(fact))};
-    const ShiftId made = freeBookName(journal, fact.at);
+    ShiftId made = name ? name(fact.at) : freeBookName(journal, fact.at);
+    while (name && freeBookName(journal, made) != made)
+        made = name(made);
     std::vector<Change> changes{BeginShift{made, false, 0, true}, KeepFact{made, 1, std::move(fact)},
                                 TurnShift{made, false}};
     journal.commit(changes);

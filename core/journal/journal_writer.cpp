@@ -84,6 +84,11 @@ void JournalWriter::carry(Fact setting) {
     enter(true, [&] { scribe_.carry(std::move(setting), waiting_); });
 }
 
+ShiftId JournalWriter::name(Instant first) {
+    const std::scoped_lock lock{mutex_};
+    return scribe_.name(first);
+}
+
 std::optional<ShiftId> JournalWriter::openShift() const {
     const std::scoped_lock lock{mutex_};
     return scribe_.openShift();

@@ -44,6 +44,9 @@ public:
     void close();
     void carry(Fact setting);
 
+    // A name for a book that is begun beside the shifts: of no shift, also of none that waits to be written.
+    ShiftId name(Instant first);
+
     std::optional<ShiftId> openShift() const;
     std::vector<Set> inForce() const; // what a shift would begin with now
     // Waits until all that was given so far is on the disk; false if it is not in that time.

@@ -67,6 +67,8 @@ std::optional<ReadLog> LogChunks::next() {
         for (auto* faults : {&read.faults, &read.warnings})
             for (Fault& fault : *faults)
                 fault.line += fault.line == 0 ? 0 : linesBefore_ - 1;
+        for (std::uint32_t& line : read.lines)
+            line += static_cast<std::uint32_t>(linesBefore_ - 1);
     }
     linesBefore_ += lines;
     first_ = false;

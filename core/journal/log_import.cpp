@@ -36,19 +36,20 @@ private:
 // A log on its way in: readings packed as they come, so that little is held until all of it is known to be sound.
 class Staged {
 public:
-    void add(Fact fact) {
+    FactId add(Fact fact) {
         digest_.add(fact);
         first_ = digest_.facts == 1 ? fact.at : std::min(first_, fact.at);
         ends_.hear(fact);
         const FactId id = next_++;
         if (!isPlain(fact)) {
             rows_.push_back({id, microsOf(fact.at), rowOf(fact)});
-            return;
+            return id;
         }
         const auto& reading = std::get<Reading>(fact.what);
         samples_.push_back({id, fact.at, reading.si, channelIndex(channels_, reading)});
         if (static_cast<std::int64_t>(samples_.size()) == readingsABlock)
             pack();
+        return id;
     }
     void pack() {
         if (samples_.empty())
@@ -119,15 +120,34 @@ ShiftId freeName(const Journal& journal, Instant first) {
     return name;
 }
 
+// Rows of the day book among a shift's own, and the draws that name a vessel, for whoever judges them.
+void pickDeeds(const ReadLog& piece, ReadLog& deeds) {
+    for (std::size_t i = 0; i < piece.facts.size(); ++i) {
+        const bool day = std::holds_alternative<DayRow>(piece.facts[i].what);
+        if (!day && !std::holds_alternative<DrawClosed>(piece.facts[i].what))
+            continue;
+        deeds.dayRows += day;
+        deeds.facts.push_back(piece.facts[i]);
+        deeds.lines.push_back(i < piece.lines.size() ? piece.lines[i] : 0);
+    }
+}
+
 // All of a log, and what is to be said of it as long as nobody looks what is in the journal: `added` where it is sound.
 Imported read(LogSource& log, const ImportOptions& options, Staged& staged) {
     Imported imported;
+    ReadLog deeds;
     while (auto chunk = log.next()) {
+        if (options.judge)
+            pickDeeds(*chunk, deeds);
         moveFaults(chunk->faults, imported.faults, imported.faultCount, options.most);
         moveFaults(chunk->warnings, imported.warnings, imported.warningCount, options.most);
         if (imported.faultCount == 0)
-            for (Fact& fact : chunk->facts)
-                staged.add(std::move(fact));
+            for (std::size_t i = 0; i < chunk->facts.size(); ++i) {
+                const bool plain = isPlain(chunk->facts[i]);
+                const FactId id = staged.add(std::move(chunk->facts[i]));
+                if (!plain && i < chunk->lines.size())
+                    imported.lines.emplace_back(id, chunk->lines[i]);
+            }
         else
             imported.facts += chunk->facts.size(); // good rows of a log that is refused are counted alone
         if (options.goOn && !options.goOn(log.bytes())) {
@@ -138,6 +158,10 @@ Imported read(LogSource& log, const ImportOptions& options, Staged& staged) {
     if (log.broken()) {
         imported.outcome = ImportOutcome::unreadable;
         return imported;
+    }
+    if (imported.faultCount == 0 && deeds.dayRows > 0) {
+        auto faults = options.judge(deeds);
+        moveFaults(faults, imported.faults, imported.faultCount, options.most);
     }
     staged.pack();
     imported.facts += staged.digest().facts;

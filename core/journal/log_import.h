@@ -23,12 +23,13 @@ enum class ImportOutcome : std::uint8_t {
 // Of a log that is refused or cancelled, nothing at all is in the journal.
 struct Imported {
     ImportOutcome outcome = ImportOutcome::faulty;
-    ShiftId shift{};                                // its name in the journal, where there is one
-    std::uint64_t facts = 0;                        // in the log; of one with faults, its good rows
-    std::uint64_t factsThere = 0;                   // differs: in the journal's shift
-    std::vector<Fault> faults, warnings;            // the first ones
-    std::uint64_t faultCount = 0, warningCount = 0; // all of them
-    Instant endedAt{}, litAgain{};                  // twoShifts
+    ShiftId shift{};                                     // its name in the journal, where there is one
+    std::vector<std::pair<FactId, std::uint32_t>> lines; // of its deeds, where they stand in the log, by number
+    std::uint64_t facts = 0;                             // in the log; of one with faults, its good rows
+    std::uint64_t factsThere = 0;                        // differs: in the journal's shift
+    std::vector<Fault> faults, warnings;                 // the first ones
+    std::uint64_t faultCount = 0, warningCount = 0;      // all of them
+    Instant endedAt{}, litAgain{};                       // twoShifts
 };
 // English, for what is not told by the faults: `night.csv: added as shift 2025-03-14T18:00:00Z, 259210 facts`.
 std::string sentence(const Imported& imported, std::string_view file);
@@ -37,6 +38,9 @@ struct ImportOptions {
     // How many bytes are read; false: stop, and leave everything as it was. Called every quarter of a megabyte.
     std::function<bool(std::uint64_t bytes)> goOn;
     std::size_t most = 200; // faults and warnings kept to be shown
+    // Asked where a shift's log holds rows of the day book: these rows, and the draws that name a vessel, with their
+    // lines. What it finds refuses the log. None: nothing is judged.
+    std::function<std::vector<Fault>(const ReadLog& rows)> judge;
 };
 
 // Reads as a stream: ten million readings need some 30 MB. The journal is held only for the moment of the last write.

@@ -20,12 +20,16 @@ std::vector<Set> Scribe::inForce() const {
     return inForce;
 }
 
+ShiftId Scribe::name(Instant first) {
+    while (std::find(now_.taken.begin(), now_.taken.end(), first) != now_.taken.end())
+        first += std::chrono::microseconds{1};
+    now_.taken.push_back(first);
+    return first;
+}
+
 std::vector<Boil::Entry> Scribe::begin(Instant at, std::vector<Change>& changes) {
     const std::vector<Set> inForce = this->inForce();
-    ShiftId shift = at;
-    while (std::find(now_.taken.begin(), now_.taken.end(), shift) != now_.taken.end())
-        shift += std::chrono::microseconds{1};
-    now_.taken.push_back(shift);
+    const ShiftId shift = name(at);
     now_ = {shift, true, 1, 0, {}, {}, std::move(now_.taken)};
     changes.emplace_back(BeginShift{shift, true, static_cast<int>(inForce.size())});
     std::vector<Boil::Entry> opening;

@@ -42,6 +42,9 @@ public:
     // A setting made between shifts, or an offset learned: the next shift begins with it.
     void carry(Fact setting, std::vector<Change>& changes);
 
+    // A name that no shift has, also none that is begun and not in the journal yet; taken from now on.
+    ShiftId name(Instant first);
+
     std::optional<ShiftId> openShift() const { return now_.open ? now_.shift : std::nullopt; }
     // The settings a shift would begin with now, by key.
     std::vector<Set> inForce() const;

@@ -66,8 +66,6 @@ std::string nextFree(const BookKnown& known, std::string_view code) {
 
 std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known) {
     std::vector<Fault> faults;
-    if (!book.isDayBook())
-        return faults;
     BookKnown before = known; // lots of other files
     for (const Fact& fact : book.facts)
         known.add(fact);

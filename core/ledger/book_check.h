@@ -22,7 +22,7 @@ struct BookKnown {
     void add(const Fact& fact);
 };
 
-// Faults with their lines, in the order of the file's rows. Nothing is said of a log that is no day book.
+// Faults with their lines, in the order of the file's rows: of a day book, or of such rows in a shift's log.
 std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known);
 // A code that is not taken, made of a taken one.
 std::string nextFree(const BookKnown& known, std::string_view code);

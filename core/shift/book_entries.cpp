@@ -10,7 +10,7 @@ namespace panside {
 std::optional<std::pair<ShiftId, FactId>> BookEntries::keepIn(Keeper& keeper, const Fact& fact) {
     try {
         if (auto journal = keeper.beside())
-            return appendToBook(*journal, fact);
+            return appendToBook(*journal, fact, [&keeper](Instant first) { return keeper.name(first); });
     } catch (const JournalError&) { // it is held, and tried again each second
         refused_ = true;
     }

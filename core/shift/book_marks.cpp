@@ -1,6 +1,7 @@
 #include "core/shift/book_marks.h"
 
 #include "core/boil/day_vocabulary.h"
+#include "core/boil/vocabulary.h"
 #include "core/journal/day_books.h"
 #include "core/ledger/touched.h"
 #include "core/shift/house_ledger.h"
@@ -48,6 +49,39 @@ BookJudged judgedBook(const ReadLog& book, const Journal* journal) {
     return judged;
 }
 
+std::vector<LineMark> shiftMarks(const HouseLedger& house, ShiftId shift,
+                                 const std::function<std::size_t(FactId)>& lineOf) {
+    const auto& shifts = house.parts().shifts;
+    const auto own = std::find_if(shifts.begin(), shifts.end(), [&](const auto& one) { return one->id == shift; });
+    const bool keepsBook = house.parts().book && !house.parts().book->empty();
+    std::vector<LineMark> marks;
+    for (const LedgerMark& mark : house.ledger().marks()) {
+        const LedgerRow& row = house.rows()[mark.row];
+        const bool said = mark.kind == MarkKind::drawTwice; // by the reader of the log
+        if (row.shift == own - shifts.begin() && !said && (keepsBook || mark.kind == MarkKind::sugarOdd))
+            marks.push_back({lineOf(row.id), sentence(mark)});
+    }
+    std::stable_sort(marks.begin(), marks.end(), [](const LineMark& a, const LineMark& b) { return a.line < b.line; });
+    return marks;
+}
+
+std::vector<LineMark> shiftMarks(const ReadLog& log, const Journal* journal) {
+    if (log.facts.empty())
+        return {};
+    auto shift = std::make_shared<HouseShift>();
+    shift->id = log.facts.front().at;
+    for (std::size_t i = 0; i < log.facts.size(); ++i) {
+        const auto* reading = std::get_if<Reading>(&log.facts[i].what);
+        if (!reading || reading->series == Series::tank_level || reading->series == Series::feed_flow)
+            shift->facts.push_back({static_cast<FactId>(i), log.facts[i]});
+    }
+    HouseLedger::Parts parts = journal ? HouseLedger{journal}.parts() : HouseLedger::Parts{};
+    std::erase_if(parts.shifts, [&](const auto& one) { return one->id == shift->id; }); // the same, imported before
+    parts.shifts.push_back(shift);
+    return shiftMarks(HouseLedger{std::move(parts), {}}, shift->id,
+                      [&log](FactId id) -> std::size_t { return log.lines[static_cast<std::size_t>(id)]; });
+}
+
 std::vector<std::string> newlyMarked(const HouseLedger& before, const HouseLedger& after) {
     std::vector<std::string> says;
     for (const TouchedLot& lot : lotsChanged(before.ledger(), after.ledger()))
@@ -85,14 +119,29 @@ bool beginsAsBook(std::string_view text) {
         const auto first = line.find(',');
         if (first == std::string_view::npos)
             continue;
-        const auto second = line.find(',', first + 1);
-        const std::string_view what = line.substr(first + 1, second - first - 1);
+        std::string_view what = line.substr(first + 1, line.find(',', first + 1) - first - 1);
+        if (what.size() > 1 && what.front() == '"' && what.back() == '"')
+            what = what.substr(1, what.size() - 2);
         if (deedNamed(what))
             return true;
-        if (what != "what" && what != "note" && what != "set")
+        // A row of either, one that nobody knows, or the heading says nothing.
+        const auto row = factOfLine(line.ends_with('\r') ? line.substr(0, line.size() - 1) : line);
+        const auto* fact = std::get_if<Fact>(&row);
+        if (const auto* unknown = fact ? std::get_if<Unknown>(&fact->what) : nullptr; unknown)
+            fact = seriesNamed(unknown->what) ? fact : nullptr;
+        if (fact && !std::holds_alternative<Note>(fact->what) && !std::holds_alternative<Set>(fact->what))
             return false;
     }
     return false;
+}
+
+BookKnown knownWith(const Journal* journal, const std::vector<std::string>& books) {
+    BookKnown known = bookKnown(journal), named;
+    for (const std::string& text : books)
+        for (const Fact& fact : readLog(text).facts)
+            named.add(fact);
+    known.vessels.merge(named.vessels);
+    return known;
 }
 
 } // namespace panside

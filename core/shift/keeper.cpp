@@ -54,6 +54,7 @@ public:
     bool flush(std::chrono::milliseconds patience) override { return writer_.flush(patience); }
     void withdrawFrom(ShiftId shift, FactId fact, Instant at) override { writer_.withdrawFrom(shift, fact, at); }
     FactId keepIn(ShiftId shift, Fact fact) override { return writer_.keepIn(shift, std::move(fact)); }
+    ShiftId name(Instant first) override { return writer_.name(first); }
     std::optional<Journal> beside() const override { return writer_.beside(); }
     std::vector<Fact> unkept() const override { return writer_.unkept(); }
     std::optional<JournalError> trouble() const override {

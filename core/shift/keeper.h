@@ -27,6 +27,8 @@ public:
     // As withdraw and keep, in a shift that is over: a correction.
     virtual void withdrawFrom(ShiftId shift, FactId fact, Instant at) = 0;
     virtual FactId keepIn(ShiftId shift, Fact fact) = 0; // 0: the journal will number it
+    // A name for a day book that is begun beside: of no shift, kept already or not yet.
+    virtual ShiftId name(Instant first) { return first; }
     // Another connection to the same journal with the right to write, for another thread; none where nothing is kept.
     virtual std::optional<Journal> beside() const = 0;
     // Why facts cannot be kept now; none when all is well.

@@ -241,6 +241,56 @@ class BadSap(Place):
                           ("gathered,50gal,,to=north", "Write 50 as the value and gal as the unit.")):
             self.assertIn(says, self.told(syrup, "10:00:00Z," + row, status=1)[0])
 
+    def test_a_book_is_one_though_it_is_quoted_or_begins_with_a_row_that_nobody_knows(self):
+        rows = ["2027-03-01T06:00:00Z,vessel,400,L,name=barrel;kind=hold", "2027-03-02T06:00:00Z,gathered,30,L,to=barrel;brix=2"]
+        quoted = "\n".join('"' + row.replace(",", '","') + '"' for row in [HEADER.strip(), *rows]) + "\n"
+        strange = HEADER + "2027-03-01T05:00:00Z,moon,full,,\n" + "\n".join(rows) + "\n"
+        for i, text in enumerate((quoted, strange)):
+            book = self.write(f"b{i}.csv", text)
+            self.assertIn("added to the day book of 2027", self.run_it("import", book, "--journal", f"b{i}.db").stdout)
+
+    def test_rows_of_the_day_book_in_a_shifts_log_are_judged_as_there(self):
+        book = self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,400,L,name=drum 7;kind=drum\n"
+                         "2027-03-01T07:00:00Z,bought,40,L,what=syrup;vessel=drum 7;brix=66.9\n"
+                         "2027-03-01T08:00:00Z,packed,3,,lot=A;from=drum 7;size=1L\n")
+        def night(row):
+            return self.write("night.csv", HEADER + "2027-03-03T20:00:00Z,lit,,,\n2027-03-03T22:00:00Z,draw_close,5,L,to=pail 1\n"
+                             f"2027-03-03T22:10:00Z,{row}\n2027-03-03T23:00:00Z,shift_end,,,\n")
+        for i, (row, says) in enumerate((("moved,1,L,from=pail 1;to=drum 8", 'night.csv:4: to="drum 8" is a vessel nobody named. Did you mean "drum 7"?'),
+                                         ("packed,1,,lot=a;from=pail 1;size=1L", 'night.csv:4: lot "a" is a code twice'))):
+            self.run_it("import", book, "--journal", f"n{i}.db")
+            refused = self.run_it("import", night(row), "--journal", f"n{i}.db", status=1)
+            self.assertIn(says, refused.stderr)
+            self.assertIn("nothing was imported", refused.stderr)
+            self.assertIn(says, self.run_it("check", night(row), "--journal", f"n{i}.db", status=1).stdout)
+        # A vessel of a book that comes in with it is known, in whichever order they are named.
+        good = night("moved,1,L,from=pail 1;to=drum 7")
+        self.run_it("import", good, book, "--journal", "both.db")
+        self.run_it("check", good, "--journal", "both.db")
+        self.assertAlmostEqual(json.loads(self.run_it("trace", "drum 7", "--journal", "both.db", "--json").stdout)["litres"], 38, places=5)
+
+    def test_marks_at_a_shifts_rows_are_said_with_their_line(self):
+        book = self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,400,L,name=barrel;kind=hold\n"
+                          "2027-03-01T06:00:00Z,vessel,4,L,name=pail 1;kind=pail\n2027-03-02T06:00:00Z,gathered,300,L,to=barrel;brix=2\n")
+        night = self.write("night.csv", HEADER + "2027-03-03T20:00:00Z,lit,,,\n2027-03-03T20:01:00Z,sap_in,350,L,from=barrel\n"
+                           "2027-03-03T22:00:00Z,draw_close,5,L,to=pail 1\n"
+                           "2027-03-03T22:03:00Z,draw_close,5,L,to=pail 1;entered=2027-03-03T23:00:00Z\n"
+                           "2027-03-03T23:00:00Z,draw_close,1,L,\n2027-03-03T23:30:00Z,shift_end,,,\n")
+        twice = "night.csv:5:22: this draw is told twice"
+        alone = self.run_it("check", night).stdout
+        self.assertIn(twice, alone)
+        self.assertEqual(alone.count("night.csv:"), 2, alone)  # and the count
+        self.run_it("import", book, "--journal", "j.db")
+        for said in (self.run_it("check", night, "--journal", "j.db").stdout, self.run_it("import", night, "--journal", "j.db").stdout,
+                     self.run_it("import", night, book, "--journal", "both.db").stdout):
+            self.assertIn("night.csv:3: barrel: 50.0 L more were taken out", said)
+            self.assertIn("night.csv:4: pail 1:", said)
+            self.assertIn("night.csv:6: ", said)
+        told = json.loads(self.run_it("import", night, "--json", "--journal", "only.db").stdout)
+        self.assertEqual((told["logs"][0]["marks"], told["logs"][0]["warnings"]), ([], 1))
+        told = json.loads(self.run_it("check", night, "--json", "--journal", "both.db").stdout)
+        self.assertEqual([mark["line"] for mark in told["marks"]], [3, 4, 6])
+
     def test_a_day_book_is_not_replayed(self):
         book = self.write("book.csv", self.TANKS)
         self.assertIn(f"{book}: is a day book", self.run_it("replay", book, status=1).stderr)
@@ -561,6 +611,14 @@ unit = "kPa"
         log = self.run_it("export", "--journal", "j.db").stdout
         self.assertIn(",lit,,,by=Odile", log)
         self.assertEqual(log.count(",fired,"), 1)
+
+    def test_a_row_of_the_day_book_and_one_of_the_shift_in_one_moment_are_both_kept(self):
+        for i, rows in enumerate((",lit,,,\n,gathered,100,L,to=tank;brix=2\n", ",gathered,100,L,to=tank;brix=2\n,lit,,,\n")):
+            done = self.run_it("tend", "--journal", f"j{i}.db", stdin=rows)
+            self.assertNotIn("refuses", done.stderr)
+            year = datetime.datetime.now(datetime.timezone.utc).year
+            self.assertIn(",gathered,100,L,", self.run_it("export", "--journal", f"j{i}.db", "--shift", year).stdout)
+            self.assertIn(",lit,", self.run_it("export", "--journal", f"j{i}.db").stdout)
 
     def test_a_probe_is_read_and_shown_and_kept(self):
         ours, probe = self.pan_box()

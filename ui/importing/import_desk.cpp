@@ -148,6 +148,13 @@ private:
     }
     // On the worker's thread, as all down to here().
     void work(Journal& journal, const std::vector<Job>& jobs, const std::stop_token& stop) {
+        std::vector<std::string> books; // a shift may name a vessel of a day book that comes after it
+        for (const Job& job : jobs)
+            if (job.book)
+                try {
+                    books.push_back(readText(job.place.toStdString()));
+                } catch (const FileFault&) { // is told when it is read in
+                }
         for (const Job& job : jobs) {
             if (stop.stop_requested())
                 break;
@@ -155,7 +162,7 @@ private:
                 state_.at = static_cast<int>(line);
                 screen_->display(state_);
             });
-            ImportLine done = read(journal, job, stop);
+            ImportLine done = read(journal, job, books, stop);
             here([this, line = job.line, done = std::move(done)] {
                 state_.lines[line] = done;
                 screen_->display(state_);
@@ -167,7 +174,8 @@ private:
             open();
         });
     }
-    ImportLine read(Journal& journal, const Job& job, const std::stop_token& stop) {
+    ImportLine read(Journal& journal, const Job& job, const std::vector<std::string>& books,
+                    const std::stop_token& stop) {
         ImportLine line{QFileInfo{job.place}.fileName(), {}, {}, false, 0};
         std::ifstream file{job.place.toStdString(), std::ios::binary};
         if (!file) {
@@ -184,6 +192,7 @@ private:
             shown = percent;
             return !stop.stop_requested();
         };
+        options.judge = [&](const ReadLog& rows) { return bookFaults(rows, knownWith(&journal, books)); };
         try {
             if (job.map) {
                 ForeignRows rows{file, *job.map, zoneClock(QTimeZone{QByteArray::fromStdString(job.map->zone)})};
