@@ -15,6 +15,7 @@ constexpr double aging = 1.06;                           // a night counts for s
 constexpr double tenth = 1.2816;
 // Of the sugar that goes in: what comes out as syrup, how well readings agree at best, one night about another.
 constexpr double usualShare = 0.97, surestSyrup = 0.03, usualSyrupScatter = 0.15, usualWeight = 3;
+constexpr double usualKeepScatter = 0.15; // of the sap that is left at the last load (our judgement)
 constexpr double usualCordScatter = 0.06; // of the wood an hour
 // Of the sugar that the pans hold at a first draw, and of the hours to it, in logarithms (our judgement).
 constexpr double usualReadyScatter = 0.1, usualFirstScatter = 0.25;
@@ -273,7 +274,16 @@ std::optional<TonightPlan> Tonight::plan(std::span<const SapStanding> stands) co
     const double boiled = (plan.sap - plan.keepBack).litre();
     const double water = boiled - syrupLitres(sugar * boiled / plan.sap.litre(), basis_.syrup);
     plan.water = Volume::litre(std::max(0.0, water));
-    const Likely<double> fired = hours(plan.water.litre());
+    Likely<double> fired = hours(plan.water.litre());
+    // The nights say how long so much water takes; how much of it is left at the last load differs from night to night.
+    std::vector<double> kept;
+    for (const NightBoiled& night : used_)
+        if (night.kept && *night.kept < night.sap)
+            kept.push_back(night.kept->litre());
+    const double keepSd = spreadOf(kept, plan.keepBack.litre(), usualKeepScatter * plan.keepBack.litre(), 1).sd;
+    const double wider = tenth * keepSd * fired.p50 / std::max(1.0, plan.water.litre());
+    fired.p10 = std::max(0.0, fired.p50 - std::hypot(fired.p50 - fired.p10, wider));
+    fired.p90 = fired.p50 + std::hypot(fired.p90 - fired.p50, wider);
     const auto span = [](double h) { return Duration{h * 3600}; };
     plan.lastLoad = {span(fired.p10), span(fired.p50), span(fired.p90)};
     // The burn-out, where nobody has seen it, may be a third of an hour longer or shorter.
