@@ -4,7 +4,6 @@
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 #include "ui/words/reading_words.h"
 
 #include <QGridLayout>
@@ -152,15 +151,10 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
         return row;
     }
     const bool isNumber = field.kind == EntryField::Kind::number;
-    auto* edit = new TypedLine;
+    TypedLine* edit = lineOf(dress_, field.name, field.label, field.answer, isNumber ? mm::act : mm::words);
     if (isNumber)
         edit->takeNumbers(true);
-    edit->setText(field.answer);
-    edit->setObjectName(field.name);
-    edit->setAccessibleName(field.label);
-    edit->wear(dress_, isNumber ? mm::act : mm::words);
     edit->setUnit(symbolOf(field.unit));
-    edit->setMinimumHeight(dress_.px(mm::target));
     edit->setMinimumWidth(dress_.px(isNumber ? 42 : 60));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].answer = text;

@@ -4,7 +4,6 @@
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 #include "ui/words/book_words.h"
 #include "ui/words/fact_words.h"
 
@@ -165,15 +164,10 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
         edits_.push_back(turn);
         return row;
     }
-    auto* edit = new TypedLine;
+    TypedLine* edit = lineOf(dress_, field.name, field.label, field.answer);
     if (field.kind == BookField::Kind::number)
         edit->takeNumbers(false);
-    edit->setText(field.answer);
-    edit->setObjectName(field.name);
-    edit->setAccessibleName(field.label);
-    edit->wear(dress_, mm::words);
     edit->setUnit(field.unit == Unit::none ? QString{} : symbolOf(field.unit));
-    edit->setMinimumHeight(dress_.px(mm::target));
     edit->setMinimumWidth(dress_.px(24));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].answer = text;

@@ -20,4 +20,14 @@ QLabel* labelOf(const Dress& dress, const QString& name, double height, bool bol
     return label;
 }
 
+TypedLine* lineOf(const Dress& dress, const QString& name, const QString& asks, const QString& answer, double height) {
+    auto* line = new TypedLine;
+    line->setText(answer);
+    line->setObjectName(name);
+    line->setAccessibleName(asks);
+    line->wear(dress, height);
+    line->setMinimumHeight(dress.px(mm::target));
+    return line;
+}
+
 } // namespace panside

@@ -1,6 +1,7 @@
 #pragma once
 // The parts that pages are made of, dressed and named for tests and readers.
 #include "ui/look/press.h"
+#include "ui/look/typed_line.h"
 
 #include <QLabel>
 
@@ -11,5 +12,8 @@ Press* pressOf(const Dress& dress, const QString& word, const QString& key, cons
                Qt::FocusPolicy focus = Qt::StrongFocus);
 // Words that take as many lines as they need; letters so many millimetres high.
 QLabel* labelOf(const Dress& dress, const QString& name, double height, bool bold = false);
+// A line to type into, with what stands in it; `asks` is what a reader says of it.
+TypedLine* lineOf(const Dress& dress, const QString& name, const QString& asks, const QString& answer,
+                  double height = mm::words);
 
 } // namespace panside

@@ -1,8 +1,8 @@
 #include "ui/probes/field_sheet.h"
 
 #include "ui/look/pad.h"
+#include "ui/look/parts.h"
 #include "ui/look/press.h"
-#include "ui/look/typed_line.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -83,12 +83,7 @@ void FieldSheet::addRow(QGridLayout* grid, std::size_t index, const Dress& dress
         grid->addWidget(turn, line, 1);
         return;
     }
-    auto* edit = new TypedLine;
-    edit->setText(row.answer);
-    edit->setObjectName(name);
-    edit->setAccessibleName(row.label);
-    edit->wear(dress);
-    edit->setMinimumHeight(dress.px(mm::target));
+    TypedLine* edit = lineOf(dress, name, row.label, row.answer, mm::lead);
     label->setBuddy(edit);
     connect(edit, &QLineEdit::editingFinished, this, [this, index, edit] {
         if (edit->text() == rows_[index].answer)

@@ -3,7 +3,6 @@
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -133,13 +132,9 @@ QWidget* ReckonerScreen::fieldRow(std::size_t index) {
         line->addWidget(turn, 1);
         return row;
     }
-    auto* edit = new TypedLine;
+    TypedLine* edit = lineOf(dress_, name, field.label, field.text, mm::lead);
     edit->takeNumbers(true);
-    edit->setText(field.text);
-    edit->setObjectName(name);
-    edit->setAccessibleName(field.label);
-    edit->wear(dress_);
-    edit->setMinimumSize(dress_.px(24), dress_.px(mm::target));
+    edit->setMinimumWidth(dress_.px(24));
     connect(edit, &QLineEdit::textChanged, this, [this, index](const QString& text) {
         form_.fields[index].text = text;
         reckonAgain();

@@ -4,7 +4,6 @@
 #include "ui/frame/languages.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -90,15 +89,11 @@ void RigScreen::addRow(QGridLayout* grid, std::size_t index) {
     auto* label = new QLabel{row.label};
     label->setFont(dress_.letters(mm::smallWords));
     label->setWordWrap(true);
-    auto* edit = new TypedLine;
+    TypedLine* edit =
+        lineOf(dress_, QStringLiteral("setting_%1").arg(static_cast<int>(row.key)), row.label, row.answer);
     if (!isWords(row.key))
         edit->takeNumbers(true);
-    edit->setText(row.answer);
-    edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(row.key)));
-    edit->setAccessibleName(row.label);
-    edit->wear(dress_, mm::words);
     edit->setUnit(symbolOf(row.unit));
-    edit->setMinimumHeight(dress_.px(mm::target));
     edit->setMaximumWidth(dress_.px(36));
     auto* usual = new QLabel{row.usual};
     usual->setFont(dress_.letters(mm::smallWords));

@@ -3,7 +3,6 @@
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 #include "ui/page/action_keys.h"
 #include "ui/start/place_pick.h"
 
@@ -141,12 +140,9 @@ QWidget* StartScreen::fieldsAndPad() {
     for (const RigRow& field : view_.fields) {
         auto* label = new QLabel{field.label};
         label->setFont(dress_.letters(mm::words));
-        auto* edit = new TypedLine;
+        TypedLine* edit = lineOf(dress_, QStringLiteral("setting_%1").arg(static_cast<int>(field.key)), field.label,
+                                 field.answer, mm::act);
         edit->takeNumbers(field.key == Setting::elevation);
-        edit->setText(field.answer);
-        edit->setObjectName(QStringLiteral("setting_%1").arg(static_cast<int>(field.key)));
-        edit->setAccessibleName(field.label);
-        edit->wear(dress_, mm::act);
         edit->setUnit(symbolOf(field.unit));
         edit->setMinimumHeight(dress_.px((low_ ? 1 : 1.3) * mm::target));
         label->setBuddy(edit);

@@ -2,7 +2,6 @@
 
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
-#include "ui/look/typed_line.h"
 #include "ui/words/sap_words.h"
 
 #include <QEvent>
@@ -91,16 +90,11 @@ TypedLine* TankScreen::field(const QString& name, const QString& label, const QS
     const double letters = width() > dress_.px(300) ? mm::words : mm::smallWords; // a row holds four of them
     before->setFont(dress_.letters(letters));
     before->setWordWrap(true); // a long name takes two lines beside its field
-    auto* edit = new TypedLine;
-    if (!wide)
+    TypedLine* edit = lineOf(dress_, name, label, answer);
+    if (!wide) {
         edit->takeNumbers(false);
-    edit->setText(answer);
-    edit->setObjectName(name);
-    edit->setAccessibleName(label);
-    edit->wear(dress_, mm::words);
-    edit->setMinimumHeight(dress_.px(mm::target));
-    if (!wide)
         edit->setMaximumWidth(dress_.px(30));
+    }
     edit->setUnit(symbolOf(unit));
     before->setBuddy(edit);
     row->addWidget(before);
