@@ -3,8 +3,8 @@
 #include "ui/board/across_view.h"
 #include "ui/board/card.h"
 #include "ui/chart/rise_chart.h"
+#include "ui/look/each_language.h"
 
-#include <QEvent>
 #include <QKeyEvent>
 
 namespace panside {
@@ -39,6 +39,7 @@ Board::Board(QWidget* parent)
     cards_->hide();
     across_->hide();
     refresh();
+    inEachLanguage(*this, [this] { refresh(); });
 }
 
 void Board::wear(const Dress& dress) {
@@ -93,12 +94,6 @@ void Board::keyPressEvent(QKeyEvent* event) {
     if (!action || event->isAutoRepeat())
         return QWidget::keyPressEvent(event);
     emit actionWanted(*action);
-}
-
-void Board::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        refresh();
-    QWidget::changeEvent(event);
 }
 
 void Board::resizeEvent(QResizeEvent*) { chart_->setGeometry(rect()); }

@@ -1,9 +1,9 @@
 #include "ui/board/card.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/roles.h"
 
-#include <QEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -36,6 +36,7 @@ Card::Card(const QString& name, QWidget* parent) : QWidget(parent) {
     giveRole(*this, QAccessible::Grouping);
     setObjectName(name);
     setAttribute(Qt::WA_OpaquePaintEvent);
+    inEachLanguage(*this, [this] { sayKeys(); });
 }
 
 void Card::wear(const Dress& dress) {
@@ -75,12 +76,6 @@ void Card::sayKeys() {
         buttons_[i]->setShape(view_.keys[i].shape);
     }
     placeButtons();
-}
-
-void Card::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        sayKeys();
-    QWidget::changeEvent(event);
 }
 
 Card::Rows Card::layout() const {

@@ -2,10 +2,10 @@
 
 #include "core/physics/air.h"
 #include "core/physics/water.h"
+#include "ui/look/each_language.h"
 #include "ui/page/action_keys.h"
 
 #include <QCoreApplication>
-#include <QEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLocale>
@@ -223,6 +223,7 @@ WaterSheet::WaterSheet(QWidget* parent)
     connect(keys_, &ActionKeys::pressed, this, &WaterSheet::act);
     sayKeys();
     hide();
+    inEachLanguage(*this, [this] { sayKeys(); });
 }
 
 void WaterSheet::sayKeys() {
@@ -295,12 +296,6 @@ void WaterSheet::keep() {
 void WaterSheet::keyPressEvent(QKeyEvent* event) {
     if (!keys_->answer(*event))
         QFrame::keyPressEvent(event);
-}
-
-void WaterSheet::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        sayKeys();
-    QFrame::changeEvent(event);
 }
 
 } // namespace panside

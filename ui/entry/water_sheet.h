@@ -53,7 +53,6 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
     void sayKeys();

@@ -1,10 +1,10 @@
 #include "ui/filter/filter_screen.h"
 
 #include "ui/filter/filter_picture.h"
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -39,6 +39,7 @@ FilterScreen::FilterScreen(QWidget* parent)
     connect(list_, &ListPage::pressed, this, &FilterScreen::pressed);
     setFocusProxy(gauge_);
     name();
+    inEachLanguage(*this, [this] { name(); });
 }
 
 void FilterScreen::name() {
@@ -78,12 +79,6 @@ void FilterScreen::keyPressEvent(QKeyEvent* event) {
         if (one.key == event->key() && one.usable)
             return emit pressed(one.key);
     QWidget::keyPressEvent(event);
-}
-
-void FilterScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        name();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

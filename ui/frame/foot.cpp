@@ -1,9 +1,9 @@
 #include "ui/frame/foot.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/roles.h"
 
-#include <QEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -22,6 +22,7 @@ Foot::Foot(QWidget* parent)
     look_->setObjectName(QStringLiteral("footLook"));
     across_->setObjectName(QStringLiteral("footAcross"));
     sayKeys();
+    inEachLanguage(*this, [this] { sayKeys(); });
 }
 
 void Foot::sayKeys() {
@@ -92,12 +93,6 @@ void Foot::arrange() {
 }
 
 void Foot::resizeEvent(QResizeEvent*) { arrange(); }
-
-void Foot::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        sayKeys();
-    QWidget::changeEvent(event);
-}
 
 void Foot::paintEvent(QPaintEvent*) {
     const Inks& inks = dress_.inks();

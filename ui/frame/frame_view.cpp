@@ -5,9 +5,9 @@
 #include "ui/frame/roll.h"
 #include "ui/frame/sentence_bar.h"
 #include "ui/frame/tab_key.h"
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 
-#include <QEvent>
 #include <QPainter>
 #include <QStackedWidget>
 #include <algorithm>
@@ -29,6 +29,10 @@ FrameView::FrameView(QWidget* parent)
     connect(foot_, &Foot::actionPressed, this, &FrameView::actionWanted);
     flashing_.setInterval(halfFlash);
     connect(&flashing_, &QTimer::timeout, this, &FrameView::flash);
+    inEachLanguage(*this, [this] {
+        sayWords();
+        arrange();
+    });
 }
 
 bool FrameView::isLow() const { return dress_.measure.millimetres(height()) < lowScreen; }
@@ -161,14 +165,6 @@ void FrameView::sayWords() {
         key->sayWord();
     for (const auto& [action, key] : row_)
         key->say(wordOf(action), keyOf(action));
-}
-
-void FrameView::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange) {
-        sayWords();
-        arrange();
-    }
-    QWidget::changeEvent(event);
 }
 
 void FrameView::resizeEvent(QResizeEvent*) { arrange(); }

@@ -1,9 +1,9 @@
 #include "ui/frame/sentence_bar.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/roles.h"
 
-#include <QEvent>
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
@@ -35,6 +35,7 @@ SentenceBar::SentenceBar(QWidget* parent)
     });
     connect(board_, &Press::clicked, this, &SentenceBar::boardWanted);
     sayKeys();
+    inEachLanguage(*this, [this] { sayKeys(); });
 }
 
 bool SentenceBar::touched() { return !sinceChange_.isValid() || sinceChange_.elapsed() >= blind; }
@@ -112,12 +113,6 @@ void SentenceBar::resizeEvent(QResizeEvent*) { placeKeys(); }
 void SentenceBar::mouseReleaseEvent(QMouseEvent* event) {
     if (away_ && event->button() == Qt::LeftButton && rect().contains(event->position().toPoint()))
         emit boardWanted();
-}
-
-void SentenceBar::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        sayKeys();
-    QWidget::changeEvent(event);
 }
 
 // By night no more of the screen shines than the words: eyes that are used to the dark are to stay so. Only what is

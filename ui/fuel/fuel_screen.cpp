@@ -2,6 +2,7 @@
 
 #include "ui/fuel/fuel_strips.h"
 #include "ui/fuel/plan_picture.h"
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 
 #include <QFontMetrics>
@@ -78,6 +79,10 @@ FuelScreen::FuelScreen(QWidget* parent)
     }
     setFocusPolicy(Qt::StrongFocus);
     name();
+    inEachLanguage(*this, [this] {
+        name();
+        resizeEvent(nullptr);
+    });
 }
 
 void FuelScreen::name() {
@@ -265,14 +270,6 @@ void FuelScreen::keyPressEvent(QKeyEvent* event) {
         return;
     default:
         QWidget::keyPressEvent(event);
-    }
-}
-
-void FuelScreen::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange) {
-        name();
-        resizeEvent(nullptr);
     }
 }
 

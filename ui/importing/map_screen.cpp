@@ -1,6 +1,7 @@
 #include "ui/importing/map_screen.h"
 
 #include "ui/look/choice_box.h"
+#include "ui/look/each_language.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/page/action_keys.h"
@@ -71,6 +72,11 @@ MapScreen::MapScreen(QWidget* parent)
     connect(probe_, &QLineEdit::textChanged, this, &MapScreen::judge);
     connect(keys_, &ActionKeys::pressed, this, [this](int key) { key == Qt::Key_Escape ? left() : keep(); });
     name();
+    inEachLanguage(*this, [this] {
+        name();
+        if (!beginning_.empty())
+            fillTable();
+    });
 }
 
 void MapScreen::name() {
@@ -250,15 +256,6 @@ bool MapScreen::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     return QWidget::eventFilter(watched, event);
-}
-
-void MapScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange) {
-        name();
-        if (!beginning_.empty())
-            fillTable();
-    }
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

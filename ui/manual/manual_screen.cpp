@@ -1,10 +1,10 @@
 #include "ui/manual/manual_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/typed_line.h"
 #include "ui/page/action_keys.h"
 
 #include <QCoreApplication>
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QScrollBar>
@@ -40,6 +40,7 @@ ManualScreen::ManualScreen(QWidget* parent)
     connect(typed_, &QLineEdit::textChanged, this, &ManualScreen::search);
     setFocusProxy(text_);
     name();
+    inEachLanguage(*this, [this] { name(); });
 }
 
 void ManualScreen::name() {
@@ -151,12 +152,6 @@ void ManualScreen::act(int key) {
     default:
         emit left();
     }
-}
-
-void ManualScreen::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange)
-        name();
 }
 
 } // namespace panside

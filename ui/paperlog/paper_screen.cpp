@@ -1,5 +1,6 @@
 #include "ui/paperlog/paper_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/page/action_keys.h"
@@ -93,6 +94,10 @@ PaperScreen::PaperScreen(QWidget* parent)
     addRow();
     table_->setCurrentCell(0, paperTime); // where typing begins
     name();
+    inEachLanguage(*this, [this] {
+        name();
+        judge();
+    });
 }
 
 void PaperScreen::name() {
@@ -310,14 +315,6 @@ void PaperScreen::act(int key) {
         emit left();
     else
         key == ctrlEnter ? keep() : takeOut();
-}
-
-void PaperScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange) {
-        name();
-        judge();
-    }
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

@@ -1,6 +1,7 @@
 #include "ui/probes/probes_screen.h"
 
 #include "core/boil/vocabulary.h"
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/refocus.h"
 #include "ui/probes/chain_view.h"
@@ -22,6 +23,7 @@ ProbesScreen::ProbesScreen(QWidget* parent) : QWidget{parent} {
     setFocusPolicy(Qt::StrongFocus);
     new QVBoxLayout{this};
     build();
+    inEachLanguage(*this, [this] { build(); });
 }
 
 void ProbesScreen::wear(const Dress& dress) {
@@ -250,12 +252,6 @@ bool ProbesScreen::eventFilter(QObject* watched, QEvent* event) {
         return QWidget::eventFilter(watched, event);
     stepRow(key == Qt::Key_Down ? 1 : -1);
     return true;
-}
-
-void ProbesScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        build();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

@@ -1,10 +1,10 @@
 #include "ui/reckoner/reckoner_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/pad.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 
-#include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -20,6 +20,15 @@ ReckonerScreen::ReckonerScreen(QWidget* parent) : QWidget{parent} {
     layout()->setContentsMargins(0, 0, 0, 0);
     form_ = reckonerForm(0, 0, units_);
     build();
+    inEachLanguage(*this, [this] {
+        const ReckonerForm old = form_;
+        form_ = reckonerForm(old.sum, old.way, units_);
+        for (std::size_t i = 0; i < form_.fields.size(); ++i) {
+            form_.fields[i].text = old.fields[i].text;
+            form_.fields[i].unit = old.fields[i].unit;
+        }
+        build();
+    });
 }
 
 void ReckonerScreen::display(Units units, const Dress& dress) {
@@ -218,19 +227,6 @@ void ReckonerScreen::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (!lines_.empty())
         lines_.front()->setFocus();
-}
-
-void ReckonerScreen::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() != QEvent::LanguageChange)
-        return;
-    const ReckonerForm old = form_;
-    form_ = reckonerForm(old.sum, old.way, units_);
-    for (std::size_t i = 0; i < form_.fields.size(); ++i) {
-        form_.fields[i].text = old.fields[i].text;
-        form_.fields[i].unit = old.fields[i].unit;
-    }
-    build();
 }
 
 } // namespace panside

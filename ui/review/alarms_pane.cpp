@@ -1,5 +1,6 @@
 #include "ui/review/alarms_pane.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/words/alarm_words.h"
 
@@ -43,6 +44,7 @@ AlarmsPane::AlarmsPane(QWidget* parent)
     });
     setFocusProxy(table_);
     name();
+    inEachLanguage(*this, [this] { name(); });
 }
 
 void AlarmsPane::name() {
@@ -153,12 +155,6 @@ bool AlarmsPane::eventFilter(QObject* watched, QEvent* event) {
         }
     }
     return QWidget::eventFilter(watched, event);
-}
-
-void AlarmsPane::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        name();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

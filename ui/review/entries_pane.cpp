@@ -1,5 +1,6 @@
 #include "ui/review/entries_pane.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/page/action_keys.h"
@@ -57,6 +58,7 @@ EntriesPane::EntriesPane(QWidget* parent)
     setFocusProxy(table_);
     name();
     closeFields();
+    inEachLanguage(*this, [this] { name(); });
 }
 
 void EntriesPane::sayKeys() {
@@ -217,12 +219,6 @@ bool EntriesPane::eventFilter(QObject* watched, QEvent* event) {
         return takeBack(), true;
     const bool ofTheRow = pressed.key() != Qt::Key_Delete || watched == table_; // in a field it takes a letter out
     return (ofTheRow && keys_->answer(pressed)) || QWidget::eventFilter(watched, event);
-}
-
-void EntriesPane::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        name();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

@@ -1,12 +1,12 @@
 #include "ui/review/review_screen.h"
 
 #include "ui/ledger/ledger_table.h"
+#include "ui/look/each_language.h"
 #include "ui/review/alarms_pane.h"
 #include "ui/review/entries_pane.h"
 #include "ui/review/score_words.h"
 #include "ui/review/shifts_pane.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -63,6 +63,7 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(lower_, &QStackedWidget::currentChanged, this, &ReviewScreen::fitLeaf);
     fitLeaf();
     shifts_->sayFrom(fromWord());
+    inEachLanguage(*this, [this] { shifts_->sayFrom(fromWord()); });
 }
 
 // Only the leaf that is seen asks for room. Beside the chart stand the nights; the alarms and the entries of one share
@@ -329,12 +330,6 @@ void ReviewScreen::keyPressEvent(QKeyEvent* event) {
     }
     if (!act(event->key()) && !chart_->press(*event))
         QWidget::keyPressEvent(event);
-}
-
-void ReviewScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        shifts_->sayFrom(fromWord());
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

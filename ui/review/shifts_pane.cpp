@@ -1,9 +1,9 @@
 #include "ui/review/shifts_pane.h"
 
 #include "ui/ledger/ledger_table.h"
+#include "ui/look/each_language.h"
 #include "ui/page/action_keys.h"
 
-#include <QEvent>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -17,6 +17,9 @@ ShiftsPane::ShiftsPane(QWidget* parent)
     connect(keys_, &ActionKeys::pressed, this, &ShiftsPane::wanted);
     connect(list_, &LedgerTable::opened, this, [this] { emit wanted(Qt::Key_Return); });
     fill();
+    inEachLanguage(*this, [this] {
+        fill(); // whoever knows the moment says the keys
+    });
 }
 
 // The night's alarms and its entries are tabs.
@@ -70,12 +73,6 @@ std::optional<ShiftId> ShiftsPane::chosen() const {
 void ShiftsPane::step(int by) {
     list_->choose(std::clamp(list_->chosen() + by, 0, static_cast<int>(rows_.size()) - 1));
     list_->setFocus();
-}
-
-void ShiftsPane::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        fill(); // whoever knows the moment says the keys
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

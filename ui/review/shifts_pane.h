@@ -31,9 +31,6 @@ public:
 signals:
     void wanted(int key); // by finger or mouse
 
-protected:
-    void changeEvent(QEvent* event) override;
-
 private:
     void fill();
 

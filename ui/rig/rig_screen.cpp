@@ -2,10 +2,10 @@
 
 #include "core/boil/vocabulary.h"
 #include "ui/frame/languages.h"
+#include "ui/look/each_language.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 
-#include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -17,6 +17,10 @@ RigScreen::RigScreen(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("rig"));
     setAutoFillBackground(true);
     new QVBoxLayout{this};
+    inEachLanguage(*this, [this] {
+        if (inside_)
+            build();
+    });
 }
 
 void RigScreen::display(const std::vector<RigRow>& rows, Units units, const QString& language, const Dress& dress) {
@@ -121,12 +125,6 @@ void RigScreen::keyPressEvent(QKeyEvent* event) {
         emit left();
     else
         QWidget::keyPressEvent(event);
-}
-
-void RigScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange && inside_)
-        build();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

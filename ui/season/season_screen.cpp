@@ -1,11 +1,11 @@
 #include "ui/season/season_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/page/action_keys.h"
 #include "ui/season/season_leaves.h"
 #include "ui/season/season_table_leaf.h"
 #include "ui/words/season_words.h"
 
-#include <QEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QStackedWidget>
@@ -42,6 +42,10 @@ SeasonScreen::SeasonScreen(QWidget* parent)
     connect(columns_, &ColumnsLeaf::doneWith, this, &SeasonScreen::back);
     setFocusProxy(table_);
     sayKeys();
+    inEachLanguage(*this, [this] {
+        sayKeys();
+        refresh();
+    });
 }
 
 // A leaf that is a tab has no way back but the tabs.
@@ -304,14 +308,6 @@ bool SeasonScreen::act(int key) {
 void SeasonScreen::keyPressEvent(QKeyEvent* event) {
     if (!act(event->key()))
         QWidget::keyPressEvent(event);
-}
-
-void SeasonScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange) {
-        sayKeys();
-        refresh();
-    }
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

@@ -1,5 +1,6 @@
 #include "ui/season/season_table_leaf.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/typed_line.h"
 #include "ui/season/season_model.h"
 
@@ -39,6 +40,7 @@ SeasonTableLeaf::SeasonTableLeaf(std::function<bool(int)> act, QWidget* parent)
     connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) { emit filtered(text.trimmed()); });
     setFocusProxy(table_);
     name();
+    inEachLanguage(*this, [this] { name(); });
 }
 
 void SeasonTableLeaf::placeTables() {
@@ -166,12 +168,6 @@ bool SeasonTableLeaf::eventFilter(QObject* watched, QEvent* event) {
     if (watched == table_ && key != Qt::Key_Up && key != Qt::Key_Down && act_(key))
         return true;
     return QWidget::eventFilter(watched, event);
-}
-
-void SeasonTableLeaf::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        name();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

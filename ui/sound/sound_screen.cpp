@@ -1,9 +1,9 @@
 #include "ui/sound/sound_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 
-#include <QEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -17,6 +17,7 @@ SoundScreen::SoundScreen(QWidget* parent) : QWidget{parent} {
     setFocusPolicy(Qt::StrongFocus);
     new QVBoxLayout{this};
     build();
+    inEachLanguage(*this, [this] { build(); });
 }
 
 void SoundScreen::wear(const Dress& dress) {
@@ -157,12 +158,6 @@ void SoundScreen::keyPressEvent(QKeyEvent* event) {
     default:
         QWidget::keyPressEvent(event);
     }
-}
-
-void SoundScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        build();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

@@ -14,7 +14,7 @@
 namespace panside {
 namespace {
 
-constexpr double lowPage = 118; // mm: lower, the pad has four rows, and no key of the page is scrolled to
+constexpr double lowQuestion = 118; // mm: lower, the pad has four rows, and no key of the page is scrolled to
 
 } // namespace
 
@@ -43,7 +43,7 @@ void StartScreen::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     // The page's own room: inside a page that is scrolled it would be as high as what it holds.
     const int room = parentWidget() ? std::min(height(), parentWidget()->height()) : height();
-    const bool low = room < dress_.px(lowPage);
+    const bool low = room < dress_.px(lowQuestion);
     if (low == low_)
         return;
     low_ = low;

@@ -1,10 +1,10 @@
 #include "ui/tank/tank_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/parts.h"
 #include "ui/look/refocus.h"
 #include "ui/words/sap_words.h"
 
-#include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -17,6 +17,12 @@ TankScreen::TankScreen(QWidget* parent) : QWidget{parent} {
     setObjectName(QStringLiteral("tankScreen"));
     setAutoFillBackground(true);
     new QVBoxLayout{this};
+    inEachLanguage(*this, [this] {
+        if (!inside_)
+            return;
+        form_ = formOf(yard_, units_);
+        build();
+    });
 }
 
 void TankScreen::display(const Yard& yard, Units units, const Dress& dress) {
@@ -250,14 +256,6 @@ void TankScreen::keyPressEvent(QKeyEvent* event) {
         emit left();
     else
         QWidget::keyPressEvent(event);
-}
-
-void TankScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange && inside_) {
-        form_ = formOf(yard_, units_);
-        build();
-    }
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

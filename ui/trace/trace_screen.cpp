@@ -1,5 +1,6 @@
 #include "ui/trace/trace_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/page/action_keys.h"
@@ -54,6 +55,7 @@ TraceScreen::TraceScreen(QWidget* parent)
     });
     setFocusProxy(line_);
     sayKeys();
+    inEachLanguage(*this, [this] { sayKeys(); });
 }
 
 void TraceScreen::wear(const Dress& dress) {
@@ -149,12 +151,6 @@ bool TraceScreen::eventFilter(QObject* watched, QEvent* event) {
 void TraceScreen::keyPressEvent(QKeyEvent* event) {
     if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
-}
-
-void TraceScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange)
-        sayKeys();
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside

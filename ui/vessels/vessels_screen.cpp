@@ -1,5 +1,6 @@
 #include "ui/vessels/vessels_screen.h"
 
+#include "ui/look/each_language.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 #include "ui/page/action_keys.h"
@@ -76,6 +77,11 @@ VesselsScreen::VesselsScreen(QWidget* parent)
     connect(keys_, &ActionKeys::pressed, this, &VesselsScreen::act);
     setFocusProxy(table_);
     sayKeys();
+    inEachLanguage(*this, [this] {
+        sayKeys();
+        fillEntries();
+        turnTo(leaf());
+    });
 }
 
 void VesselsScreen::wear(const Dress& dress) {
@@ -249,15 +255,6 @@ bool VesselsScreen::eventFilter(QObject* watched, QEvent* event) {
 void VesselsScreen::keyPressEvent(QKeyEvent* event) {
     if (!keys_->answer(*event))
         QWidget::keyPressEvent(event);
-}
-
-void VesselsScreen::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::LanguageChange) {
-        sayKeys();
-        fillEntries();
-        turnTo(leaf());
-    }
-    QWidget::changeEvent(event);
 }
 
 } // namespace panside
