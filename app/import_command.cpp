@@ -111,6 +111,16 @@ nlohmann::json answerFor(const Imported& imported, const std::string& place) {
     return answer;
 }
 
+using NamedLog = std::pair<std::string, std::optional<std::string>>; // its text, where it is a day book
+
+std::vector<std::string> booksOf(const std::vector<NamedLog>& logs) {
+    std::vector<std::string> books;
+    for (const auto& [log, text] : logs)
+        if (text)
+            books.push_back(*text);
+    return books;
+}
+
 // A shift that came in, for the marks at its rows, which rest on the day book too.
 struct Added {
     std::string place;
@@ -119,11 +129,16 @@ struct Added {
     std::size_t answer; // of the JSON
 };
 
-std::vector<LineMark> marksOf(const Added& one, const HouseLedger& house) {
-    return shiftMarks(house, one.shift, [&one](FactId id) -> std::size_t {
+void sayMarks(const Added& one, const HouseLedger& house, nlohmann::json* answer, std::ostream& out) {
+    const auto lineOf = [&one](FactId id) -> std::size_t {
         const auto at = std::lower_bound(one.lines.begin(), one.lines.end(), std::pair{id, std::uint32_t{0}});
         return at != one.lines.end() && at->first == id ? at->second : 0;
-    });
+    };
+    for (const LineMark& mark : shiftMarks(house, one.shift, lineOf)) {
+        out << one.place << ':' << mark.line << ": " << mark.says << '\n';
+        if (answer)
+            (*answer)["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
+    }
 }
 
 // Of a house that keeps no day book: nothing of other shifts bears on it, nor what the engine says of its draws.
@@ -198,18 +213,13 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
     try {
         auto journal = journalToWrite(request.journal);
         // A day book may name vessels that only a shift named: the shifts come first.
-        std::vector<std::pair<std::string, std::optional<std::string>>> logs;
+        std::vector<NamedLog> logs;
         for (const auto& log : request.logs)
             logs.emplace_back(log, request.mapping.empty() ? bookText(log) : std::nullopt);
         std::stable_partition(logs.begin(), logs.end(), [](const auto& log) { return !log.second; });
+        const auto books = booksOf(logs);
         ImportOptions options;
-        options.judge = [&](const ReadLog& rows) {
-            std::vector<std::string> books;
-            for (const auto& [log, text] : logs)
-                if (text)
-                    books.push_back(*text);
-            return bookFaults(rows, knownWith(&journal, books));
-        };
+        options.judge = [&](const ReadLog& rows) { return bookFaults(rows, knownWith(&journal, books)); };
         HouseReader reader;
         std::vector<Added> added;
         const auto before = anyPacked(journal) ? reader.read(journal, {}) : nullptr;
@@ -240,11 +250,7 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
         const bool keepsBook = !bookYears(journal).empty();
         for (const Added& one : added) {
             const auto house = keepsBook ? reader.read(journal, {}) : alone(journal, one.shift);
-            for (const LineMark& mark : marksOf(one, *house)) {
-                (request.json ? err : out) << one.place << ':' << mark.line << ": " << mark.says << '\n';
-                if (request.json)
-                    answers[one.answer]["marks"].push_back({{"line", mark.line}, {"says", mark.says}});
-            }
+            sayMarks(one, *house, request.json ? &answers[one.answer] : nullptr, request.json ? err : out);
         }
         // What it changes for what was packed before.
         if (before)
