@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 
 namespace panside {
 namespace {
@@ -13,6 +14,7 @@ namespace {
 constexpr Brix usualSap = Brix::degrees(2); // where nobody measured any (common practice, no source)
 constexpr double sapSd = 0.001, guessedSapSd = 0.01;
 constexpr double leastTransfer = 0.01; // litres
+constexpr std::size_t soon = 8;        // rows to come, of which what they pour is looked at anew
 
 // What sweet is drained into: a pail, or what was named by the draining alone.
 bool isPail(const Vessel& vessel) {
@@ -131,12 +133,18 @@ void Ledger::Fold::knowPoured(ShiftAid& aid) {
         counted.push_back(*from);
         return again ? Volume{} : vessels[*from].content.volume();
     };
-    for (const auto& [row, name] : aid.wholes())
-        if (row >= line)
-            if (const auto all = stands(name))
-                aid.know(row, *all);
-    for (const ShiftAid::Poured& poured : aid.poured()) {
-        const auto from = poured.row < line ? std::nullopt : known(poured.from);
+    // All that come, when the tank is first read; then the next ones.
+    const auto next = [&](const auto& list) {
+        const auto from = std::lower_bound(list.begin(), list.end(), line,
+                                           [](const auto& one, std::size_t row) { return one.row < row; });
+        return std::span{from, feedDipped ? std::min<std::size_t>(soon, static_cast<std::size_t>(list.end() - from))
+                                          : static_cast<std::size_t>(list.end() - from)};
+    };
+    for (const auto& [row, name] : next(aid.wholes()))
+        if (const auto all = stands(name))
+            aid.know(row, *all);
+    for (const ShiftAid::Poured& poured : next(aid.poured())) {
+        const auto from = known(poured.from);
         if (!from || !isPail(vessels[*from]))
             continue;
         if (aid.passedBy(poured, poured.volume.value_or(vessels[*from].content.volume()))) {

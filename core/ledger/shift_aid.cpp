@@ -124,12 +124,15 @@ bool ShiftAid::passedBy(const Poured& poured, Volume volume) const {
 }
 
 void ShiftAid::know(std::size_t row, Volume volume) {
-    for (Point& one : came_)
-        if (one.row == row)
-            one.value = volume.si();
-    for (Sap& sap : saps_)
-        if (sap.row == row)
-            sap.volume = volume.si();
+    const auto of = [row](auto& list) { // both are in the order of their rows
+        const auto at = std::lower_bound(list.begin(), list.end(), row,
+                                         [](const auto& one, std::size_t its) { return one.row < its; });
+        return at != list.end() && at->row == row ? &*at : nullptr;
+    };
+    if (Point* came = of(came_))
+        came->value = volume.si();
+    if (Sap* sap = of(saps_))
+        sap->volume = volume.si();
 }
 
 void ShiftAid::finish() {
