@@ -63,7 +63,11 @@ ReviewScreen::ReviewScreen(QWidget* parent)
     connect(lower_, &QStackedWidget::currentChanged, this, &ReviewScreen::fitLeaf);
     fitLeaf();
     shifts_->sayFrom(fromWord());
-    inEachLanguage(*this, [this] { shifts_->sayFrom(fromWord()); });
+    inEachLanguage(*this, [this] {
+        shifts_->sayFrom(fromWord());
+        if (opened_) // its heading and its story are told by whoever opens it
+            emit openWanted(*opened_);
+    });
 }
 
 // Only the leaf that is seen asks for room. Beside the chart stand the nights; the alarms and the entries of one share

@@ -137,6 +137,14 @@ TEST_F(AlarmsInReview, TheStoryOfTheNightStandsUnderTheNightsAlone) {
     EXPECT_EQ(said->text(), QStringLiteral("It was another."));
 }
 
+TEST_F(AlarmsInReview, ANightThatIsOpenIsToldAnewInAnotherLanguage) {
+    std::vector<ShiftId> wanted;
+    QObject::connect(&screen, &ReviewScreen::openWanted, [&](ShiftId shift) { wanted.push_back(shift); });
+    QEvent language{QEvent::LanguageChange};
+    QApplication::sendEvent(&screen, &language);
+    EXPECT_EQ(wanted, std::vector<ShiftId>{dusk});
+}
+
 // The water in it is far from boiling: its own temperature says more than a rise of minus a hundred and forty.
 TEST_F(AlarmsInReview, AColdPanIsNotCountedFromBoilingWater) {
     Boil boil;
