@@ -10,6 +10,21 @@
 
 namespace panside {
 
+void writeOut(const std::string& place, const std::string& text, std::ostream& out) {
+    if (place.empty())
+        out << text;
+    else
+        writeText(place, text);
+}
+
+std::optional<ProbeFile> probeIn(const std::filesystem::path& place, std::ostream& err) {
+    auto read = loadProbeFile(place);
+    if (auto* file = std::get_if<ProbeFile>(&read))
+        return std::move(*file);
+    tell(std::get<std::vector<ProbeFault>>(read), place.string(), err);
+    return std::nullopt;
+}
+
 int statusOf(JournalTrouble trouble) {
     switch (trouble) {
     case JournalTrouble::noSuchFile:
@@ -17,7 +32,6 @@ int statusOf(JournalTrouble trouble) {
     case JournalTrouble::notOurs:
     case JournalTrouble::newer:
     case JournalTrouble::noSuchShift:
-    case JournalTrouble::noSuchFact:
         return status::refused;
     case JournalTrouble::noFolder:
     case JournalTrouble::noPermission:

@@ -9,17 +9,6 @@
 namespace panside {
 namespace {
 
-ShiftId freeBookName(const Journal& journal, Instant first) {
-    std::unordered_set<std::int64_t> taken;
-    for (const auto& list : {journal.shifts(), journal.books()})
-        for (const Shift& shift : list)
-            taken.insert(microsOf(shift.id));
-    ShiftId name = first;
-    while (taken.contains(microsOf(name)))
-        name += std::chrono::microseconds{1};
-    return name;
-}
-
 // Every row that any book has or had.
 std::unordered_set<std::string> rowsThere(const Journal& journal) {
     std::unordered_set<std::string> rows;
@@ -48,7 +37,7 @@ BookImported importBook(Journal& journal, const std::vector<Fact>& facts) {
         if (!there.insert(rowOf(fact)).second)
             continue;
         if (changes.empty()) {
-            imported.book = freeBookName(journal, fact.at);
+            imported.book = freeName(journal, fact.at);
             changes.emplace_back(BeginShift{imported.book, false, 0, true});
         }
         changes.emplace_back(KeepFact{imported.book, static_cast<FactId>(++imported.added), fact});
@@ -67,8 +56,8 @@ std::pair<ShiftId, FactId> appendToBook(Journal& journal, Fact fact, const std::
             latest = book.id;
     if (latest)
         return {*latest, journal.appendTo(*latest, std::move(fact))};
-    ShiftId made = name ? name(fact.at) : freeBookName(journal, fact.at);
-    while (name && freeBookName(journal, made) != made)
+    ShiftId made = name ? name(fact.at) : freeName(journal, fact.at);
+    while (name && freeName(journal, made) != made)
         made = name(made);
     std::vector<Change> changes{BeginShift{made, false, 0, true}, KeepFact{made, 1, std::move(fact)},
                                 TurnShift{made, false}};

@@ -33,7 +33,7 @@ std::optional<std::vector<DrawScore>> kept(const Journal::Inside& inside, ShiftI
         return std::nullopt;
     SQLite::Statement scored{*inside.db, "SELECT 1 FROM scored WHERE shift=? AND seen=? AND form=?"};
     SQLite::bind(scored, microsOf(shift), nextId(*inside.db, shift), forecastForm);
-    if (!scored.executeStep())
+    if (!scored.executeStep() || !isAsKept(inside, Derived::scores, shift))
         return std::nullopt;
     std::vector<DrawScore> scores;
     SQLite::Statement query{*inside.db, "SELECT at, ten, five, two, inside, under10, under50, under90, forecasts "
@@ -91,29 +91,17 @@ std::vector<DrawScore> workedOut(Journal& journal, const Shift& shift) {
     return hindsight.scores();
 }
 
-std::vector<DrawScore> scoresOf(Journal& journal, const Shift& shift) {
-    auto scores = kept(journal.inside(), shift.id);
-    return scores ? std::move(*scores) : workedOut(journal, shift);
-}
-
 } // namespace
 
 std::vector<DrawScore> drawScores(Journal& journal, ShiftId shift) {
     return guarded(journal.place(), [&] {
         for (const Shift& one : journal.shifts())
-            if (one.id == shift)
-                return scoresOf(journal, one);
+            if (one.id == shift) {
+                auto scores = kept(journal.inside(), shift);
+                return scores ? std::move(*scores) : workedOut(journal, one);
+            }
         beginningOf(journal.inside(), shift); // throws: there is none
         return std::vector<DrawScore>{};
-    });
-}
-
-std::map<ShiftId, std::vector<DrawScore>> drawScores(Journal& journal) {
-    return guarded(journal.place(), [&] {
-        std::map<ShiftId, std::vector<DrawScore>> all;
-        for (const Shift& shift : journal.shifts())
-            all.emplace(shift.id, scoresOf(journal, shift));
-        return all;
     });
 }
 

@@ -1,10 +1,9 @@
 #pragma once
 // How the forecasts of each shift's draws came out. Worked out from the facts by running the engine over them, kept to
-// be quick, and worked out again from nothing whenever they are dropped (recountSummaries) or the shift has changed.
+// be quick, and worked out again from nothing where they are missing, were altered, or the shift has changed.
 #include "core/boil/picture.h"
 #include "core/journal/journal.h"
 
-#include <map>
 #include <vector>
 
 namespace panside {
@@ -12,7 +11,5 @@ namespace panside {
 // One a draw that was foretold, by time. What is not kept yet takes up to half a second of work a shift; it is kept if
 // this journal may be written and the shift is over.
 std::vector<DrawScore> drawScores(Journal& journal, ShiftId shift);
-// Of every shift.
-std::map<ShiftId, std::vector<DrawScore>> drawScores(Journal& journal);
 
 } // namespace panside

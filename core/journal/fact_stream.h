@@ -3,7 +3,7 @@
 
 namespace panside {
 
-// A shift's rows of the fact table, by time; withdrawn ones too.
+// A shift's rows of the fact table, by time; withdrawn ones left out.
 class FactStream {
 public:
     FactStream(const Journal::Inside& inside, ShiftId shift);
@@ -11,11 +11,17 @@ public:
     bool next();
     FactId id = 0;
     Fact fact;
+    bool isWithdrawn(FactId any) const { return !withdrawn_.empty() && withdrawn_.contains(any); }
+    // Withdrawals of the shift, of a probe's readings too; and how many of them were met here.
+    std::size_t withdrawals() const { return withdrawn_.size(); }
+    std::size_t leftOut() const { return leftOut_; }
 
 private:
     const Journal::Inside& inside_;
     ShiftId shift_;
+    std::unordered_set<FactId> withdrawn_;
     Beginning beginning_;
+    std::size_t leftOut_ = 0;
     SQLite::Statement query_;
 };
 

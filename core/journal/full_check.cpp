@@ -9,6 +9,8 @@
 namespace panside {
 namespace {
 
+std::string nameOf(std::int64_t shift) { return textOf(instantOf(shift)); }
+
 class Check {
 public:
     Check(SQLite::Database& db, std::vector<Sentence>& findings)
@@ -18,10 +20,12 @@ public:
         blocks();
         if (!sealed_)
             return;
-        shifts();
-        turns();
-        withdrawals();
-        carried();
+        rows<ShiftRow>([](const ShiftRow& row) { return say("the shift %1 in the list of shifts", {nameOf(row.id)}); });
+        rows<TurnRow>(
+            [](const TurnRow& row) { return say("an opening or closing of the shift %1", {nameOf(row.shift)}); });
+        rows<WithdrawalRow>(
+            [](const WithdrawalRow& row) { return say("a withdrawal of the shift %1", {nameOf(row.shift)}); });
+        rows<CarriedRow>([](const CarriedRow& row) { return say("a setting for shifts to come: %1", {row.row}); });
         seals();
         derived();
     }
@@ -29,20 +33,22 @@ public:
 private:
     void facts();
     void blocks();
-    void shifts();
-    void turns();
-    void withdrawals();
-    void carried();
+    template <class Row>
+    void rows(const auto& findingOf) {
+        eachRow<Row>(db_, [&](const Row& row, std::int64_t sum) {
+            met(row.ofShift(), Row::part, sum, sumOf(row), [&] { return findingOf(row); });
+        });
+    }
     void seals();
     void derived();
 
     // A row that was met, with the sum that stands beside it and the one that it should be.
-    void met(std::int64_t shift, Part part, std::int64_t sum, std::int64_t expected, Sentence finding) {
+    void met(std::int64_t shift, Part part, std::int64_t sum, std::int64_t expected, const auto& findingOf) {
         there_[{shift, part}].add(asWord(sum));
         if (sum == expected)
             return;
         ++wrong_[{shift, part}];
-        findings_.push_back(std::move(finding));
+        findings_.push_back(findingOf());
     }
     void compare(const SealPlace& place, const SealSum& sealed, const SealSum& there);
 
@@ -53,20 +59,18 @@ private:
     std::map<SealPlace, std::int64_t> wrong_; // rows named already
 };
 
-std::string nameOf(std::int64_t shift) { return textOf(instantOf(shift)); }
-
 void Check::facts() {
-    SQLite::Statement query{db_, "SELECT shift, id, at, row, sum FROM fact"};
+    SQLite::Statement query{db_, "SELECT id, at, row, sum, shift FROM fact"};
     while (query.executeStep()) {
-        const std::int64_t shift = query.getColumn(0).getInt64();
-        const FactRow row{query.getColumn(1).getInt64(), query.getColumn(2).getInt64(), query.getColumn(3).getString()};
-        met(shift, Part::facts, query.getColumn(4).getInt64(), sumOf(instantOf(shift), row), aFactOf(nameOf(shift)));
+        const auto row = query.getColumns<FactRow, 3>();
+        const std::int64_t shift = query.getColumn(4).getInt64();
+        met(shift, Part::facts, query.getColumn(3).getInt64(), sumOf(instantOf(shift), row),
+            [&] { return aFactOf(nameOf(shift)); });
     }
 }
 
 void Check::blocks() {
-    SQLite::Statement query{db_, "SELECT shift, first, sum, data, last, count, earliest, latest FROM block"};
-    BlocksByFour four{query};
+    BlocksByFour four{db_};
     for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
         for (const auto& block : blocks) {
             const SealPlace place{microsOf(block.shift), Part::blocks};
@@ -76,46 +80,6 @@ void Check::blocks() {
             ++wrong_[place];
             findings_.push_back(readingsOf(nameOf(place.first)));
         }
-}
-
-void Check::shifts() {
-    SQLite::Statement query{db_, "SELECT id, live, opening, begun, sum FROM shift"};
-    while (query.executeStep()) {
-        const ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
-                           query.getColumn(3).getInt64()};
-        met(ofNoShift, Part::shifts, query.getColumn(4).getInt64(), sumOf(row),
-            say("the shift %1 in the list of shifts", {nameOf(row.id)}));
-    }
-}
-
-void Check::turns() {
-    SQLite::Statement query{db_, "SELECT shift, number, open, sum FROM turn"};
-    while (query.executeStep()) {
-        const TurnRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(), query.getColumn(2).getInt()};
-        met(row.shift, Part::turns, query.getColumn(3).getInt64(), sumOf(row),
-            say("an opening or closing of the shift %1", {nameOf(row.shift)}));
-    }
-}
-
-void Check::withdrawals() {
-    SQLite::Statement query{db_, "SELECT shift, id, fact, at, by, sum FROM withdrawal"};
-    while (query.executeStep()) {
-        const WithdrawalRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(),
-                                query.getColumn(2).getInt64(), query.getColumn(3).getInt64(),
-                                query.getColumn(4).getString()};
-        met(row.shift, Part::withdrawals, query.getColumn(5).getInt64(), sumOf(row),
-            say("a withdrawal of the shift %1", {nameOf(row.shift)}));
-    }
-}
-
-void Check::carried() {
-    SQLite::Statement query{db_, "SELECT id, at, row, after, sum FROM carried"};
-    while (query.executeStep()) {
-        const CarriedRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(),
-                             query.getColumn(2).getString(), query.getColumn(3).getInt64()};
-        met(ofNoShift, Part::carried, query.getColumn(4).getInt64(), sumOf(row),
-            say("a setting for shifts to come: %1", {row.row}));
-    }
 }
 
 void Check::compare(const SealPlace& place, const SealSum& sealed, const SealSum& there) {
@@ -158,8 +122,8 @@ void Check::derived() {
     for (const Derived what : {Derived::summary, Derived::scores, Derived::figures})
         for (const std::int64_t shift : shiftsWith(db_, what))
             if (!isAsDerived(db_, what, shift))
-                findings_.push_back(
-                    say("figures worked out of the shift %1; have them counted again", {nameOf(shift)}));
+                findings_.push_back(say(
+                    "figures worked out of the shift %1; they are counted again when they are shown", {nameOf(shift)}));
 }
 
 } // namespace

@@ -32,7 +32,6 @@ struct Journal::Inside {
     std::filesystem::path copy; // where a copy is read instead, because the folder cannot be written
     std::int32_t version = 0;
     std::int64_t loose = 0;        // readings of the open shift in small blocks
-    std::optional<Scribe> scribe;  // of append and its like
     std::optional<ShiftId> newest; // shift begun here: a file that is to be the same one must have it
 
     Inside() = default;
@@ -87,6 +86,13 @@ bool isPlain(const Fact& fact); // a probe's reading with nothing beside it: pac
 Fact factIn(const std::string& row, std::int64_t at);
 std::unordered_set<FactId> withdrawnIds(SQLite::Database& db, ShiftId shift);
 FactId nextId(SQLite::Database& db, ShiftId shift);
+// For who has a snapshot already: as Journal::visit.
+void visitFacts(const Journal::Inside& inside, ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor,
+                std::optional<Series> only = {});
+// A name that no shift or day book has yet: the time of its first row, or soon after it.
+ShiftId freeName(const Journal& journal, Instant first);
+// Does what was worked out of a shift still bear its sum? Older forms have none.
+bool isAsKept(const Journal::Inside& inside, Derived what, ShiftId shift);
 // Merges the small blocks of a shift into large ones.
 void mergeBlocks(Journal::Inside& inside, ShiftId shift);
 

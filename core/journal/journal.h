@@ -60,6 +60,7 @@ public:
     Shift shiftNamed(std::string_view name) const;
     // A shift's facts by time, equal times in the order they came; withdrawn ones left out.
     Facts facts(ShiftId shift) const;
+    Facts openFacts() const; // of the open shift; none where there is none
     // The same without the probe's plain readings, however many they are: what was done, said, set and typed in.
     std::vector<Boil::Entry> deeds(ShiftId shift) const;
     struct Withdrawn {
@@ -69,19 +70,16 @@ public:
     };
     std::vector<Withdrawn> withdrawn(ShiftId shift) const;
     // The same facts one by one, in little memory however long the shift; ends early when `visitor` returns false.
-    void visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor) const;
+    // `only`: of the probe's plain readings none but these.
+    void visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor,
+               std::optional<Series> only = {}) const;
     // The plain probe readings alone, as columns, each by time.
     std::vector<Track> tracks(ShiftId shift) const;
 
     // On return everything is on the disk (WAL, synchronous=FULL), or all of it is not.
     void commit(std::span<Change> changes);
-    // The same for one thing at a time.
-    Scribe::Kept append(Fact fact);
-    bool withdraw(FactId fact, Instant at, std::string by = {});
-    void close(); // the open shift, without a shift_end
-    void carry(Fact setting);
+    // The same of one fact, in a shift or day book that is there; its number.
     FactId appendTo(ShiftId shift, Fact fact);
-    void withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string by = {});
     Standing standing() const;
     // After the file had gone: opens it again where it was. Throws `gone` while it is not there, or is another.
     void reopen();

@@ -39,8 +39,6 @@ Sentence patternOf(JournalTrouble trouble) {
         return say("the journal cannot be read%1. Check the disk and the path.");
     case JournalTrouble::noSuchShift:
         return say("there is no shift %1 in this journal. Look at the list of its shifts.");
-    case JournalTrouble::noSuchFact:
-        return say("there is no such fact%1 in this journal; nothing was withdrawn.");
     }
     return {};
 }

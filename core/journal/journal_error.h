@@ -25,8 +25,7 @@ enum class JournalTrouble : std::uint8_t {
     gone,        // the file vanished while it was open: a stick was pulled
     cannotWrite, // the disk refuses, for another reason
     cannotRead,
-    noSuchShift,
-    noSuchFact
+    noSuchShift
 };
 
 // what() is the English sentence; ui/words says it in the person's language.

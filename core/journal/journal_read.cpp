@@ -15,6 +15,10 @@ Fact factIn(const std::string& row, std::int64_t at) {
     return Fact{instantOf(at), Note{row}};
 }
 
+bool isAsKept(const Journal::Inside& inside, Derived what, ShiftId shift) {
+    return inside.version < firstSealed || isAsDerived(*inside.db, what, microsOf(shift));
+}
+
 std::unordered_set<FactId> withdrawnIds(SQLite::Database& db, ShiftId shift) {
     SQLite::Statement query{db, "SELECT fact FROM withdrawal WHERE shift=?"};
     query.bind(1, microsOf(shift));
@@ -72,6 +76,16 @@ std::vector<Shift> Journal::shifts() const {
     });
 }
 
+ShiftId freeName(const Journal& journal, Instant first) {
+    auto taken = journal.shifts();
+    const auto books = journal.books();
+    taken.insert(taken.end(), books.begin(), books.end());
+    ShiftId name = first;
+    while (std::any_of(taken.begin(), taken.end(), [&](const Shift& shift) { return shift.id == name; }))
+        name += std::chrono::microseconds{1};
+    return name;
+}
+
 std::vector<Shift> Journal::books() const {
     return guarded(place(), [&] { return shiftsOf(*inside_, Begun::asBook); });
 }
@@ -109,24 +123,32 @@ Shift Journal::shiftNamed(std::string_view name) const {
     return fitting.front();
 }
 
-void Journal::visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor) const {
+void visitFacts(const Journal::Inside& inside, ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor,
+                std::optional<Series> only) {
+    FactStream rows{inside, shift};
+    ReadingStream readings{inside, shift};
+    const auto nextReading = [&] {
+        while (readings.next())
+            if ((!only || readings.series() == *only) && !rows.isWithdrawn(readings.id()))
+                return true;
+        return false;
+    };
+    bool row = rows.next();
+    bool reading = nextReading();
+    while (row || reading) {
+        const bool rowFirst =
+            row && (!reading || std::pair{rows.fact.at, rows.id} < std::pair{readings.at(), readings.id()});
+        if (!(rowFirst ? visitor(rows.id, rows.fact) : visitor(readings.id(), readings.fact())))
+            return;
+        (rowFirst ? row : reading) = rowFirst ? rows.next() : nextReading();
+    }
+}
+
+void Journal::visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor,
+                    std::optional<Series> only) const {
     guarded(place(), [&] {
         const Snapshot snapshot{*inside_->db};
-        const auto withdrawn = withdrawnIds(*inside_->db, shift);
-        FactStream rows{*inside_, shift};
-        ReadingStream readings{*inside_, shift};
-        bool row = rows.next();
-        bool reading = readings.next();
-        const auto give = [&](FactId id, const Fact& fact) {
-            return (!withdrawn.empty() && withdrawn.contains(id)) || visitor(id, fact);
-        };
-        while (row || reading) {
-            const bool rowFirst =
-                row && (!reading || std::pair{rows.fact.at, rows.id} < std::pair{readings.at(), readings.id()});
-            if (!(rowFirst ? give(rows.id, rows.fact) : give(readings.id(), readings.fact())))
-                return;
-            (rowFirst ? row : reading) = rowFirst ? rows.next() : readings.next();
-        }
+        visitFacts(*inside_, shift, visitor, only);
     });
 }
 
@@ -139,15 +161,18 @@ Facts Journal::facts(ShiftId shift) const {
     return facts;
 }
 
+Facts Journal::openFacts() const {
+    const auto open = openShift();
+    return open ? facts(open->id) : Facts{};
+}
+
 std::vector<Boil::Entry> Journal::deeds(ShiftId shift) const {
     return guarded(place(), [&] {
         const Snapshot snapshot{*inside_->db};
-        const auto withdrawn = withdrawnIds(*inside_->db, shift);
         std::vector<Boil::Entry> deeds;
         FactStream rows{*inside_, shift};
         while (rows.next())
-            if (!withdrawn.contains(rows.id))
-                deeds.push_back({rows.id, rows.fact});
+            deeds.push_back({rows.id, rows.fact});
         return deeds;
     });
 }
@@ -191,11 +216,8 @@ Standing Journal::standing() const {
         }
         if (standing.shift) {
             standing.next = nextId(*inside_->db, *standing.shift);
-            const auto withdrawn = withdrawnIds(*inside_->db, *standing.shift);
             FactStream rows{*inside_, *standing.shift};
             while (rows.next()) {
-                if (withdrawn.contains(rows.id))
-                    continue;
                 if (const auto* set = std::get_if<Set>(&rows.fact.what))
                     standing.settings.push_back({rows.fact.at, rows.id, *set});
                 if (std::holds_alternative<ShiftEnd>(rows.fact.what))

@@ -109,15 +109,13 @@ void mergeBlocks(Journal::Inside& inside, ShiftId shift) {
     Seal seal{*inside.db};
     Unpacked small;
     {
-        SQLite::Statement query{*inside.db, "SELECT data, first, sum, last, count, earliest, latest FROM block"
+        SQLite::Statement query{*inside.db, "SELECT first, last, count, earliest, latest, sum, data FROM block"
                                             " WHERE shift=? AND count<? ORDER BY first"};
         SQLite::bind(query, microsOf(shift), readingsABlock);
         while (query.executeStep()) {
-            const std::string data = query.getColumn(0).getString();
-            const BlockRow row{query.getColumn(1).getInt64(), query.getColumn(3).getInt64(),
-                               query.getColumn(4).getInt64(), query.getColumn(5).getInt64(),
-                               query.getColumn(6).getInt64()};
-            const std::int64_t sum = query.getColumn(2).getInt64();
+            const auto row = query.getColumns<BlockRow, 5>();
+            const std::int64_t sum = query.getColumn(5).getInt64();
+            const std::string data = query.getColumn(6).getString();
             // A damaged block stays as it is, for the salvage.
             if (sumOf(shift, row.first, data) != sum || !unpack(data, small))
                 return;
@@ -169,78 +167,11 @@ void Journal::commit(std::span<Change> changes) {
         tidy(inside, keep->shift);
 }
 
-namespace {
-
-Scribe& scribeOf(const Journal& journal) {
-    auto& scribe = journal.inside().scribe;
-    if (!scribe)
-        scribe.emplace(journal.standing());
-    return *scribe;
-}
-
-// If the disk refuses, the scribe must not believe that it was kept: it looks again next time.
-void commitOrForget(Journal& journal, std::vector<Change>& changes) {
-    try {
-        journal.commit(changes);
-    } catch (...) {
-        journal.inside().scribe.reset();
-        throw;
-    }
-}
-
-void requireShift(const Journal& journal, ShiftId shift) {
-    SQLite::Statement query{*journal.inside().db, "SELECT 1 FROM shift WHERE id=?"};
-    query.bind(1, microsOf(shift));
-    if (!query.executeStep())
-        throw JournalError{JournalTrouble::noSuchShift, journal.place(), asWritten(textOf(shift))};
-}
-
-} // namespace
-
-Scribe::Kept Journal::append(Fact fact) {
-    std::vector<Change> changes;
-    auto kept = scribeOf(*this).keep(std::move(fact), changes);
-    commitOrForget(*this, changes);
-    return kept;
-}
-
-bool Journal::withdraw(FactId fact, Instant at, std::string by) {
-    std::vector<Change> changes;
-    if (!scribeOf(*this).withdraw(fact, at, std::move(by), changes))
-        return false;
-    commitOrForget(*this, changes);
-    return true;
-}
-
-void Journal::close() {
-    std::vector<Change> changes;
-    scribeOf(*this).close(changes);
-    commitOrForget(*this, changes);
-}
-
-void Journal::carry(Fact setting) {
-    std::vector<Change> changes;
-    scribeOf(*this).carry(std::move(setting), changes);
-    commitOrForget(*this, changes);
-}
-
 FactId Journal::appendTo(ShiftId shift, Fact fact) {
-    guarded(place(), [&] { requireShift(*this, shift); });
-    std::vector<Change> changes;
-    scribeOf(*this).keepIn(shift, std::move(fact), changes);
-    commitOrForget(*this, changes);
+    guarded(place(), [&] { beginningOf(*inside_, shift); }); // throws where there is no such shift
+    std::vector<Change> changes{KeepFact{shift, 0, std::move(fact)}};
+    commit(changes);
     return std::get<KeepFact>(changes.front()).id;
-}
-
-void Journal::withdrawFrom(ShiftId shift, FactId fact, Instant at, std::string by) {
-    guarded(place(), [&] {
-        requireShift(*this, shift);
-        if (fact < 1 || fact >= nextId(*inside_->db, shift))
-            throw JournalError{JournalTrouble::noSuchFact, place(), say("number %1", {std::to_string(fact)})};
-    });
-    std::vector<Change> changes;
-    scribeOf(*this).withdrawFrom(shift, fact, at, std::move(by), changes);
-    commitOrForget(*this, changes);
 }
 
 } // namespace panside

@@ -55,7 +55,8 @@ std::map<ShiftId, Figures> keptFigures(const Journal& journal, int form) {
         worked.bind(1, form);
         while (worked.executeStep()) {
             const ShiftId shift = instantOf(worked.getColumn(0).getInt64());
-            if (worked.getColumn(1).getInt64() == nextId(db, shift))
+            if (worked.getColumn(1).getInt64() == nextId(db, shift) &&
+                isAsKept(journal.inside(), Derived::figures, shift))
                 kept.emplace(shift, Figures{});
         }
         SQLite::Statement query{db, "SELECT shift, name, value FROM figure"};
@@ -92,7 +93,8 @@ std::map<ShiftId, Figures> keptFiguresOf(const Journal& journal, const std::stri
             Figures& figures = one->second;
             const auto by = figures.find(formOfFamily), seen = figures.find(seenOfFamily);
             const bool holds = by != figures.end() && seen != figures.end() && by->second == form &&
-                               seen->second == static_cast<double>(nextId(db, one->first));
+                               seen->second == static_cast<double>(nextId(db, one->first)) &&
+                               isAsKept(journal.inside(), Derived::figures, one->first);
             figures.erase(formOfFamily);
             figures.erase(seenOfFamily);
             one = holds ? std::next(one) : kept.erase(one);

@@ -1,8 +1,7 @@
 #pragma once
 // Figures that others worked out from a shift's facts, kept so that they need not be worked out again. The journal does
 // not know what they mean: each is a name and a number, one that is not known has no row. Like the summaries they are
-// derived: they count only as long as no fact was added or withdrawn since, and recountSummaries drops
-// them.
+// derived: they count only as long as no fact was added or withdrawn since, and nobody altered them.
 #include "core/journal/journal.h"
 
 #include <map>

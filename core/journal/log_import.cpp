@@ -54,11 +54,7 @@ public:
     void pack() {
         if (samples_.empty())
             return;
-        const auto byTime = [](const Sample& a, const Sample& b) { return a.at < b.at; };
-        const auto [earliest, latest] = std::minmax_element(samples_.begin(), samples_.end(), byTime);
-        blocks_.push_back({{samples_.front().id, samples_.back().id, static_cast<std::int64_t>(samples_.size()),
-                            microsOf(earliest->at), microsOf(latest->at)},
-                           packed(channels_, samples_)});
+        blocks_.push_back({blockRowOf(samples_), packed(channels_, samples_)});
         samples_.clear();
         channels_.clear();
     }
@@ -108,16 +104,6 @@ std::optional<ShiftId> twinOf(const Journal& journal, Instant first) {
         if (beginningOf(journal.inside(), shift.id).earliest == microsOf(first))
             return shift.id;
     return std::nullopt;
-}
-
-ShiftId freeName(const Journal& journal, Instant first) {
-    auto shifts = journal.shifts();
-    const auto books = journal.books();
-    shifts.insert(shifts.end(), books.begin(), books.end());
-    ShiftId name = first;
-    while (std::any_of(shifts.begin(), shifts.end(), [&](const Shift& shift) { return shift.id == name; }))
-        name += std::chrono::microseconds{1};
-    return name;
 }
 
 // Rows of the day book among a shift's own, and the draws that name a vessel, for whoever judges them.

@@ -93,10 +93,8 @@ std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift) {
     size.bind(1, microsOf(shift));
     size.executeStep(); // a damaged count asks for no more room than its block can hold
     const auto samples = static_cast<std::size_t>(size.getColumn(0).getInt64());
-    SQLite::Statement query{*inside.db, "SELECT shift, first, sum, data FROM block WHERE shift=? ORDER BY first"};
-    query.bind(1, microsOf(shift));
     std::vector<Track> tracks;
-    BlocksByFour four{query};
+    BlocksByFour four{*inside.db, shift};
     for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
         for (const auto& block : blocks)
             if (!block.sound || !unpack(block.data, tracks, samples))

@@ -133,6 +133,13 @@ void BlockTable::addPacked(ShiftId shift, const BlockRow& row, std::string_view 
     seal_.add(microsOf(shift), Part::blocks, sealOf(row, sum));
 }
 
+BlocksByFour::BlocksByFour(SQLite::Database& db, std::optional<ShiftId> shift)
+    : query_{db, std::string{"SELECT first, last, count, earliest, latest, sum, shift, data FROM block"} +
+                     (shift ? " WHERE shift=? ORDER BY first" : "")} {
+    if (shift)
+        query_.bind(1, microsOf(*shift));
+}
+
 std::span<const BlocksByFour::Block> BlocksByFour::next() {
     std::array<Hashed, 4> hashed;
     std::size_t count = 0;
@@ -142,17 +149,14 @@ std::span<const BlocksByFour::Block> BlocksByFour::next() {
             break;
         }
         Block& block = blocks_[count];
-        block.shift = instantOf(query_.getColumn(0).getInt64());
-        block.first = query_.getColumn(1).getInt64();
-        block.sum = query_.getColumn(2).getInt64();
-        if (query_.getColumnCount() > 4)
-            block.row = {block.first, query_.getColumn(4).getInt64(), query_.getColumn(5).getInt64(),
-                         query_.getColumn(6).getInt64(), query_.getColumn(7).getInt64()};
-        const auto data = query_.getColumn(3);
+        block.row = query_.getColumns<BlockRow, 5>();
+        block.sum = query_.getColumn(5).getInt64();
+        block.shift = instantOf(query_.getColumn(6).getInt64());
+        const auto data = query_.getColumn(7);
         block.data.clear(); // an empty blob has no address
         if (const auto* bytes = static_cast<const char*>(data.getBlob()))
             block.data.assign(bytes, static_cast<std::size_t>(data.getBytes()));
-        hashed[count] = {block.data, seedOf(block.shift, block.first)};
+        hashed[count] = {block.data, seedOf(block.shift, block.row.first)};
         ++count;
     }
     if (count == 0)

@@ -4,6 +4,7 @@
 #include "core/journal/seal.h"
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -17,14 +18,23 @@ inline std::int64_t microsOf(Instant at) { return at.time_since_epoch().count();
 inline std::uint64_t asWord(std::int64_t n) { return static_cast<std::uint64_t>(n); } // for sums
 inline Instant instantOf(std::int64_t micros) { return Instant{std::chrono::microseconds{micros}}; }
 
+// Their members stand in the order of their columns.
 struct ShiftRow {
     std::int64_t id;
     int live, opening;
     std::int64_t begun; // its place in the order in which shifts were begun, or came in
+    static constexpr int count = 4;
+    static constexpr auto table = "shift", columns = "id, live, opening, begun";
+    static constexpr Part part = Part::shifts;
+    static std::int64_t ofShift() { return ofNoShift; }
 };
 struct TurnRow {
     std::int64_t shift, number;
     int open;
+    static constexpr int count = 3;
+    static constexpr auto table = "turn", columns = "shift, number, open";
+    static constexpr Part part = Part::turns;
+    std::int64_t ofShift() const { return shift; }
 };
 struct FactRow {
     FactId id;
@@ -36,16 +46,32 @@ struct WithdrawalRow {
     FactId id, fact;
     std::int64_t at;
     std::string by;
+    static constexpr int count = 5;
+    static constexpr auto table = "withdrawal", columns = "shift, id, fact, at, by";
+    static constexpr Part part = Part::withdrawals;
+    std::int64_t ofShift() const { return shift; }
 };
 struct CarriedRow {
     std::int64_t id, at;
     std::string row;
     std::int64_t after; // `begun` of the shift that was the latest here by then
+    static constexpr int count = 4;
+    static constexpr auto table = "carried", columns = "id, at, row, after";
+    static constexpr Part part = Part::carried;
+    static std::int64_t ofShift() { return ofNoShift; }
 };
 struct BlockRow {
     FactId first, last;
     std::int64_t count, earliest, latest;
 };
+
+// Calls visit(row, the sum that stands beside it) for every row of a table.
+template <class Row>
+void eachRow(SQLite::Database& db, const auto& visit) {
+    SQLite::Statement query{db, std::string{"SELECT "} + Row::columns + ", sum FROM " + Row::table};
+    while (query.executeStep())
+        visit(query.getColumns<Row, Row::count>(), query.getColumn(Row::count).getInt64());
+}
 
 BlockRow blockRowOf(const std::vector<Sample>& samples); // which must not be none
 
@@ -87,23 +113,22 @@ private:
     Seal& seal_;
 };
 
-// The blocks that a query for shift, first, sum and data gives, four at a time: to compare four sums at once takes a
-// third of the time. Where it asks for last, count, earliest and latest too, `row` has them.
+// The blocks of a journal, or those of a shift by their first reading; four at a time: to compare four sums at once
+// takes a third of the time.
 class BlocksByFour {
 public:
     struct Block {
         ShiftId shift{};
-        FactId first = 0;
         std::int64_t sum = 0;
         BlockRow row{};
         std::string data;
         bool sound = false; // as it was written
     };
-    explicit BlocksByFour(SQLite::Statement& query) : query_{query} {}
+    explicit BlocksByFour(SQLite::Database& db, std::optional<ShiftId> shift = {});
     std::span<const Block> next(); // empty: there are no more
 
 private:
-    SQLite::Statement& query_;
+    SQLite::Statement query_;
     std::array<Block, 4> blocks_;
     bool done_ = false;
 };

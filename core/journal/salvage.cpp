@@ -111,10 +111,9 @@ void Salvage::listShift(std::int64_t shift, int live, int opening) {
 void Salvage::shiftList() {
     try {
         SQLite::Statement query{from_, sealed_ ? "SELECT id, live, opening, begun, sum FROM shift ORDER BY begun"
-                                               : "SELECT id, live, opening FROM shift ORDER BY id"};
+                                               : "SELECT id, live, opening, 0, 0 FROM shift ORDER BY id"};
         while (query.executeStep()) {
-            ShiftRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt(), query.getColumn(2).getInt(),
-                         sealed_ ? query.getColumn(3).getInt64() : 0};
+            auto row = query.getColumns<ShiftRow, ShiftRow::count>();
             if (sealed_ && sumOf(row) != query.getColumn(4).getInt64()) {
                 ++lossOf(row.id).unproven;
                 row.opening = 0; // its first facts stand at the times that are in them
@@ -171,8 +170,7 @@ void Salvage::blocks() {
 void Salvage::plainRows() {
     allReached_ &= reach(from_, sealed_ ? "fact, at, by, sum" : "fact, at, by, 0", "withdrawal", "id", shifts_,
                          [&](const RowKey& key, SQLite::Statement& query) {
-                             const WithdrawalRow row{key.first, key.second, query.getColumn(2).getInt64(),
-                                                     query.getColumn(3).getInt64(), query.getColumn(4).getString()};
+                             const auto row = query.getColumns<WithdrawalRow, WithdrawalRow::count>();
                              saved_[key.first].insert({key.second, key.second});
                              if (sealed_ && sumOf(row) != query.getColumn(5).getInt64())
                                  ++lossOf(key.first).unproven;
@@ -183,8 +181,7 @@ void Salvage::plainRows() {
         SQLite::Statement query{from_, sealed_ ? "SELECT id, at, row, after, sum FROM carried ORDER BY id"
                                                : "SELECT id, at, row, 0, 0 FROM carried ORDER BY id"};
         while (query.executeStep()) {
-            const CarriedRow row{query.getColumn(0).getInt64(), query.getColumn(1).getInt64(),
-                                 query.getColumn(2).getString(), query.getColumn(3).getInt64()};
+            const auto row = query.getColumns<CarriedRow, CarriedRow::count>();
             if (sealed_ && sumOf(row) != query.getColumn(4).getInt64())
                 ++salvaged_.settings;
             else

@@ -5,7 +5,6 @@
 #include "core/boil/repeated_draw.h"
 #include "core/journal/fact_stream.h"
 #include "core/journal/inside.h"
-#include "core/journal/load_facts.h"
 
 #include <algorithm>
 
@@ -83,7 +82,12 @@ void countBlocks(const Journal::Inside& inside, ShiftSummary& summary) {
 
 void countLoads(const Journal::Inside& inside, ShiftSummary& summary) {
     LoadsOfShift loads;
-    visitLoads(inside, summary.shift.id, [&loads](const Fact& fact) { loads.add(fact); });
+    // They rest on what was done and said, and on the stack.
+    const auto add = [&loads](FactId, const Fact& fact) {
+        loads.add(fact);
+        return true;
+    };
+    visitFacts(inside, summary.shift.id, add, Series::stack);
     for (const Load& load : loads.all()) {
         ++summary.loads;
         summary.loadsWeighed += load.mass.has_value();
@@ -94,17 +98,11 @@ void countLoads(const Journal::Inside& inside, ShiftSummary& summary) {
 ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
     ShiftSummary summary;
     summary.shift = shift;
-    const auto withdrawn = withdrawnIds(*inside.db, shift.id);
-    auto withdrawnReadings = static_cast<std::int64_t>(withdrawn.size());
     Count count{summary};
     FactStream rows{inside, shift.id};
     summary.first = summary.last = shift.id;
     bool any = false;
     while (rows.next()) {
-        if (withdrawn.contains(rows.id)) {
-            --withdrawnReadings;
-            continue;
-        }
         summary.first = any ? std::min(summary.first, rows.fact.at) : rows.fact.at;
         summary.last = any ? std::max(summary.last, rows.fact.at) : rows.fact.at;
         any = true;
@@ -112,7 +110,7 @@ ShiftSummary counted(const Journal::Inside& inside, const Shift& shift) {
     }
     countBlocks(inside, summary);
     countLoads(inside, summary);
-    summary.readings -= withdrawnReadings;
+    summary.readings -= static_cast<std::int64_t>(rows.withdrawals() - rows.leftOut());
     return summary;
 }
 
@@ -125,7 +123,7 @@ std::optional<ShiftSummary> kept(const Journal::Inside& inside, const Shift& shi
                             "SELECT first, last, readings, facts, draws, drawsMeasured, loads, loadsWeighed, "
                             "checks, sap, syrup, wood, lit, crew FROM summary WHERE shift=? AND seen=?"};
     SQLite::bind(query, microsOf(shift.id), nextId(*inside.db, shift.id));
-    if (!query.executeStep())
+    if (!query.executeStep() || !isAsKept(inside, Derived::summary, shift.id))
         return std::nullopt;
     ShiftSummary summary;
     summary.shift = shift;
@@ -214,15 +212,6 @@ ShiftSummary summaryOf(Journal& journal, ShiftId shift) {
         beginningOf(journal.inside(), shift); // throws: there is none
         return ShiftSummary{};
     });
-}
-
-std::size_t recountSummaries(Journal& journal) {
-    guarded(journal.place(), [&] {
-        requireRight(journal.inside());
-        journal.inside().db->exec("DELETE FROM summary; DELETE FROM scored; DELETE FROM score; "
-                                  "DELETE FROM worked; DELETE FROM figure");
-    });
-    return summaries(journal).size();
 }
 
 } // namespace panside

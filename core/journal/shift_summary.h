@@ -1,6 +1,6 @@
 #pragma once
 // What a list of shifts shows of each. Counted from the facts, kept to be quick, and counted again from nothing to the
-// same digits whenever they are dropped.
+// same digits where they are missing.
 #include "core/journal/journal.h"
 
 #include <cstdint>
@@ -24,11 +24,8 @@ struct ShiftSummary {
     std::vector<std::string> crew;        // in the order they came on
 };
 
-// One a shift, by time. Those that are no longer true are counted again, and kept if this journal may be written.
+// One a shift, by time. Those that are no longer true, or were altered, are counted again, and kept if this journal may
+// be written.
 std::vector<ShiftSummary> summaries(Journal& journal);
 ShiftSummary summaryOf(Journal& journal, ShiftId shift);
-// Drops what is kept, the draws' scores and others' figures too (draw_scores.h, kept_figures.h), and counts all again;
-// returns how many shifts.
-std::size_t recountSummaries(Journal& journal);
-
 } // namespace panside

@@ -8,23 +8,10 @@ namespace {
 
 class Nothing : public Keeper {
 public:
-    Scribe::Kept keep(Fact fact) override {
-        auto kept = scribe_.keep(std::move(fact), changes_);
-        changes_.clear();
-        return kept;
-    }
-    void withdraw(FactId fact, Instant at) override {
-        scribe_.withdraw(fact, at, {}, changes_);
-        changes_.clear();
-    }
-    void close() override {
-        scribe_.close(changes_);
-        changes_.clear();
-    }
-    void carry(Fact setting) override {
-        scribe_.carry(std::move(setting), changes_);
-        changes_.clear();
-    }
+    Scribe::Kept keep(Fact fact) override { return scribe_.keep(std::move(fact), nowhere()); }
+    void withdraw(FactId fact, Instant at) override { scribe_.withdraw(fact, at, {}, nowhere()); }
+    void close() override { scribe_.close(nowhere()); }
+    void carry(Fact setting) override { scribe_.carry(std::move(setting), nowhere()); }
     std::optional<ShiftId> openShift() const override { return scribe_.openShift(); }
     std::vector<Set> inForce() const override { return scribe_.inForce(); }
     bool flush(std::chrono::milliseconds) override { return true; }
@@ -35,6 +22,10 @@ public:
     std::vector<Fact> unkept() const override { return {}; }
 
 private:
+    std::vector<Change>& nowhere() {
+        changes_.clear();
+        return changes_;
+    }
     Scribe scribe_{Standing{}};
     std::vector<Change> changes_;
 };

@@ -232,7 +232,7 @@ Session::Answer Session::enter(Fact fact) { return enter(std::vector{std::move(f
 
 std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
     std::vector<Answer> answers;
-    std::vector<bool> inShift;
+    std::vector<std::size_t> inShift;
     for (auto& fact : facts) {
         const auto at = now();
         if (auto why = objection(fact, at)) {
@@ -245,22 +245,16 @@ std::vector<Session::Answer> Session::enter(std::vector<Fact> facts) {
         if (std::holds_alternative<DayRow>(fact.what)) {
             const auto [id, kept] = book_.enter(*keeper_, std::move(fact), ++told_, patience);
             answers.emplace_back(Entered{id, kept});
-            inShift.resize(answers.size(), false);
-            continue;
-        }
-        if (hearRims(fact)) {
+        } else if (hearRims(fact)) {
             answers.emplace_back(Entered{0, true});
-            inShift.resize(answers.size(), false);
-            continue;
+        } else {
+            inShift.push_back(answers.size());
+            answers.emplace_back(Entered{keep(std::move(fact), true), false});
         }
-        answers.emplace_back(Entered{keep(std::move(fact), true), false});
-        inShift.resize(answers.size() - 1, false);
-        inShift.push_back(true);
     }
     const bool kept = keeper_->flush(patience);
-    for (std::size_t i = 0; i < inShift.size(); ++i)
-        if (auto* entered = std::get_if<Entered>(&answers[i]); entered && inShift[i])
-            entered->kept = kept;
+    for (const std::size_t i : inShift)
+        std::get<Entered>(answers[i]).kept = kept;
     return answers;
 }
 

@@ -10,8 +10,7 @@ TakenUpWaiting takeUpWaiting(const std::filesystem::path& place, const JournalEr
     std::optional<Instant> latest;
     troubleIn(place, [&] {
         const auto journal = Journal::open(place, Journal::Access::read);
-        const auto shift = journal.openShift();
-        facts = shift ? journal.facts(shift->id) : Facts{};
+        facts = journal.openFacts();
         standing = journal.standing();
         latest = journal.latest();
     });

@@ -1,7 +1,5 @@
 #include "core/shift/woodpile.h"
 
-#include "core/journal/load_facts.h"
-
 namespace panside {
 namespace {
 
@@ -15,7 +13,12 @@ double cordsBurntBeside(const Journal& journal, Instant since, std::optional<Shi
         if (shift.id == shown || shift.id < since - longestShift)
             continue;
         CordSum sum{since};
-        visitLoads(journal, shift.id, [&sum](const Fact& fact) { sum.add(fact); });
+        // The loads rest on what was done and said, and on the stack.
+        const auto add = [&sum](FactId, const Fact& fact) {
+            sum.add(fact);
+            return true;
+        };
+        journal.visit(shift.id, add, Series::stack);
         cords += sum.cords();
     }
     return cords;

@@ -1898,18 +1898,6 @@
 <context>
     <name>JournalWords</name>
     <message>
-        <source>there is no such fact%1 in this journal; nothing was withdrawn.</source>
-        <translation>ce fait n'existe pas%1 dans ce journal; rien n'a été retiré.</translation>
-    </message>
-    <message>
-        <source>number %1</source>
-        <translation>numéro %1</translation>
-    </message>
-    <message>
-        <source>figures worked out of the shift %1; have them counted again</source>
-        <translation>des chiffres tirés du quart %1; faites-les recompter</translation>
-    </message>
-    <message>
         <source>a fact of the shift %1</source>
         <translation>un fait du quart %1</translation>
     </message>

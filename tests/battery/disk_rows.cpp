@@ -3,6 +3,7 @@
 #include "tests/battery/faulty_disk.h"
 #include "tests/battery/hour.h"
 #include "tests/battery/rows.h"
+#include "tests/core/journal/hand_journal.h"
 
 #include <algorithm>
 #include <atomic>
@@ -67,7 +68,7 @@ std::string faultyCall(const Case& c) {
         const fs::path place = c.folder / ("fault-" + std::to_string(static_cast<int>(fault)));
         disk.well();
         {
-            std::optional<Journal> journal{Journal::open(place)};
+            std::optional<HandJournal> journal{Journal::open(place)};
             JournalWriter writer{std::move(*journal), {}, quick};
             disk.failAt(fault, c.number);
             if (auto wrong = keptThrough(writer, writes, [](std::size_t) {}); !wrong.empty())
@@ -92,7 +93,7 @@ std::string powerCut(const Case& c) {
     disk.well();
     static const int calls = callsOfAnHour();
     try {
-        Journal journal = Journal::open(before / "j");
+        HandJournal journal = Journal::open(before / "j");
         disk.dieAt(1 + c.upTo(calls));
         Scribe scribe{journal.standing()};
         for (const auto& facts : writes) {
@@ -109,7 +110,7 @@ std::string powerCut(const Case& c) {
     disk.well();
     if (auto wrong = holds(after / "j", rows, acknowledged); !wrong.empty())
         return wrong;
-    Journal journal = Journal::open(after / "j");
+    HandJournal journal = Journal::open(after / "j");
     const auto open = journal.openShift();
     const auto kept = journal.append(factFrom("2025-03-14T20:00:00Z,fired,,,"));
     return open && kept.shift != open->id ? "the open shift was not taken up" : "";
@@ -222,7 +223,7 @@ std::string folderGone(const Case& c) {
 // A stick is pulled at any moment of a back-up: those made before are as they were.
 std::string stickPulled(const Case& c) {
     FaultyDisk::installed().well();
-    Journal journal = Journal::open(c.folder / "j");
+    HandJournal journal = Journal::open(c.folder / "j");
     for (const auto& facts : scriptedHour())
         for (const Fact& fact : facts)
             if (!std::holds_alternative<Reading>(fact.what))

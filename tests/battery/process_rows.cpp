@@ -6,6 +6,8 @@
 #include "tests/battery/faulty_disk.h"
 #include "tests/battery/hour.h"
 #include "tests/battery/rows.h"
+#include "tests/core/journal/derived.h"
+#include "tests/core/journal/hand_journal.h"
 
 #include <algorithm>
 #include <fstream>
@@ -37,7 +39,8 @@ void besides(Journal journal, const fs::path& folder, int which, int number) {
         std::istringstream log{logOfDay(number % 300)};
         importLog(journal, log);
     } else {
-        recountSummaries(journal);
+        dropDerived(journal);
+        summaries(journal);
     }
 }
 
@@ -80,7 +83,7 @@ const Spoilable& spoilable() {
         const fs::path folder = ::mkdtemp(name.data());
         Spoilable made;
         {
-            Journal journal = Journal::open(folder / "j");
+            HandJournal journal = Journal::open(folder / "j");
             std::istringstream log{logOfDay(1)};
             importLog(journal, log);
             for (int night = 0; night < 3; ++night) {
@@ -147,7 +150,7 @@ std::string killed(const Case& c) {
     for (int round = 0; round < 3; ++round) {
         const int which = c.upTo(4), delay = c.upTo(30000);
         Child child{[&](int ready) {
-            Journal journal = Journal::open(place);
+            HandJournal journal = Journal::open(place);
             std::thread beside;
             if (which < 3)
                 beside = std::thread{[&, own = std::make_shared<Journal>(journal.beside())]() mutable {
@@ -206,9 +209,9 @@ std::string spoiltBytes(const Case& c) {
 // Two consoles on one journal, the one and the other killed: one writes, the other says who does; nothing is lost.
 std::string twoConsoles(const Case& c) {
     const fs::path place = c.folder / "j";
-    { Journal::open(place).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(place)}.append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
     const auto writes = [&](int ready) {
-        Journal journal = Journal::open(place);
+        HandJournal journal = Journal::open(place);
         if (journal.readOnly()) {
             say(ready, journal.readOnly()->trouble() == JournalTrouble::heldByOther ? 'h' : '?');
             ::pause();

@@ -6,6 +6,7 @@
 #include "core/journal/log_import.h"
 #include "core/journal/shift_summary.h"
 #include "tests/bench/night.h"
+#include "tests/core/journal/derived.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <benchmark/benchmark.h>
@@ -252,7 +253,8 @@ constexpr std::size_t seasonNights = 40;
 
 void backUpASeason(benchmark::State& state) {
     Journal& journal = season(seasonNights);
-    recountSummaries(journal);
+    dropDerived(journal);
+    summaries(journal);
     SQLite::Database{(ground().folder / "season").string(), SQLite::OPEN_READWRITE}.exec(
         "PRAGMA wal_checkpoint(TRUNCATE)");
     Best our, their, looked;
@@ -311,7 +313,12 @@ BENCHMARK(summariesOfASeason)->Iterations(5)->Unit(benchmark::kMillisecond);
 void countASeasonAgain(benchmark::State& state) {
     Journal& journal = season(seasonNights);
     besideSeconds(
-        state, [&] { recountSummaries(journal); }, 2);
+        state,
+        [&] {
+            dropDerived(journal);
+            summaries(journal);
+        },
+        2);
 }
 BENCHMARK(countASeasonAgain)->Iterations(5)->Unit(benchmark::kMillisecond);
 

@@ -3,6 +3,7 @@
 #include "core/journal/backup.h"
 #include "core/journal/log_import.h"
 #include "core/journal/salvage.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/fuzz/demand.h"
 
 #include <fstream>
@@ -47,7 +48,7 @@ const Base& base() {
         const fs::path place = folder() / "base";
         Base made;
         {
-            Journal journal = Journal::open(place);
+            HandJournal journal = Journal::open(place);
             const auto keep = [&](const std::string& row) { journal.append(std::get<Fact>(factOfLine(row))); };
             keep("2025-03-14T18:00:00Z,lit,,,by=Odile");
             for (int i = 10; i < 40; ++i)

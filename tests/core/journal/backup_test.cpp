@@ -1,6 +1,7 @@
 #include "core/journal/backup.h"
 
 #include "core/journal/salvage.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <SQLiteCpp/Database.h>
@@ -31,7 +32,7 @@ std::string logOf(const std::string& day, int seconds) {
 }
 
 TEST_F(Backups, HoldWhatTheJournalHoldsWhileItIsInUse) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     imported(journal, shortLog);
     const auto open = journal.append(factFrom("2025-03-20T09:00:00Z,lit,,,"));
     const auto backup = backUp(journal, folder_ / "stick" / "panside", noon, [&](int done, int all) {
@@ -49,7 +50,7 @@ TEST_F(Backups, HoldWhatTheJournalHoldsWhileItIsInUse) {
 }
 
 TEST_F(Backups, AreNotThereWhenStopped) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     imported(journal, shortLog);
     EXPECT_FALSE(backUp(journal, folder_ / "stick", noon, [](int, int) { return false; }));
     EXPECT_TRUE(fs::is_empty(folder_ / "stick"));
@@ -57,7 +58,7 @@ TEST_F(Backups, AreNotThereWhenStopped) {
 
 // The stick is pulled out at any moment of a back-up: the one made before is there and whole, the new one is not there.
 TEST_F(Backups, SurviveAStickThatIsPulledOutInTheMiddle) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     imported(journal, shortLog);
     const fs::path stick = folder_ / "stick", pulled = folder_ / "pulled";
     const auto before = backUp(journal, stick, noon);
@@ -87,7 +88,7 @@ TEST_F(Backups, SurviveAStickThatIsPulledOutInTheMiddle) {
 // A journal that is hurt is not copied over the good back-ups as if it were sound.
 TEST_F(Backups, AreNotMadeOfADamagedJournal) {
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         imported(journal, logOf("2025-03-15", 2000));
     }
     {
@@ -105,7 +106,7 @@ TEST_F(Backups, AreNotMadeOfADamagedJournal) {
 }
 
 TEST_F(Backups, SayWhenTheFolderCannotBeMade) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     std::ofstream{folder_ / "file"} << "x";
     try {
         backUp(journal, folder_ / "file" / "stick", noon);
@@ -147,7 +148,7 @@ TEST_F(Backups, ArePrunedByTheRule) {
 
 // One that is made under a clock of 2099, or of 1970, takes the place of one.
 TEST_F(Backups, ThatAWrongClockMadePruneNoOthers) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     imported(journal, shortLog);
     const fs::path stick = folder_ / "stick";
     for (int day = 0; day < 40; ++day)
@@ -172,7 +173,7 @@ TEST_F(Backups, AndTheJournalAreReadableByTheirUserAlone) {
     fs::create_symlink(theirs, stick / "panside-20250320T120000Z-1.journal.part");
     fs::create_symlink(theirs, stick / "panside-20250320T120000Z-1.journal");
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
         for (const char* ending : {"", "-wal", "-shm", ".lock"})
             EXPECT_EQ(rights(place().string() + ending), alone) << ending;
@@ -194,12 +195,12 @@ TEST_F(Backups, PutBackKeepTheLastMinutesOfWhatTheyReplace) {
     std::optional<Backup> backup;
     fs::path kept;
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         imported(journal, shortLog);
         backup = backUp(journal, folder_ / "stick", noon);
     }
     if (::fork() == 0) { // ended without closing: what came last lies in the WAL file
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-20T18:00:00Z,lit,,,"));
         ::_exit(0);
     }
@@ -216,7 +217,7 @@ TEST_F(Backups, ShowWhatTheyWouldReplaceAndKeepWhatTheyReplace) {
     std::optional<Backup> backup;
     ShiftId changed{};
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         imported(journal, shortLog);
         changed = imported(journal, logOf("2025-03-15", 20)).shift;
         backup = backUp(journal, folder_ / "stick", noon);
@@ -238,7 +239,7 @@ TEST_F(Backups, ShowWhatTheyWouldReplaceAndKeepWhatTheyReplace) {
 }
 
 TEST_F(Backups, AreNotRestoredUnderARunningConsole) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     imported(journal, shortLog);
     const auto backup = backUp(journal, folder_ / "stick", noon);
     try {
@@ -254,7 +255,7 @@ class Damaged : public JournalPlace {
 protected:
     // Three shifts, and the pages on which the readings and facts of the middle one lie.
     void SetUp() override {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         for (const char* day : {"2025-03-14", "2025-03-15", "2025-03-16"})
             imported(journal, logOf(day, 40000));
         before_ = exported(journal, journal.shifts()[0].id);

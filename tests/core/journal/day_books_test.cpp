@@ -1,6 +1,7 @@
 #include "core/boil/shift_log.h"
 #include "core/journal/day_books.h"
 #include "place.h"
+#include "tests/core/journal/hand_journal.h"
 
 #include <gtest/gtest.h>
 
@@ -19,7 +20,7 @@ const std::string third = "2027-03-04T10:00:00Z,cleaned,,,vessel=tank\n";
 class DayBooks : public JournalPlace {};
 
 TEST_F(DayBooks, AFileIsTakenOnceAndARowTwiceCountsOnce) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     EXPECT_EQ(importBook(journal, rows(first + second)).added, 2u);
     EXPECT_EQ(importBook(journal, rows(first + second)).added, 0u);
     EXPECT_EQ(importBook(journal, rows(second + third)).added, 1u);
@@ -29,7 +30,7 @@ TEST_F(DayBooks, AFileIsTakenOnceAndARowTwiceCountsOnce) {
 }
 
 TEST_F(DayBooks, AnExportComesBackTheSame) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     importBook(journal, rows(first + third));
     importBook(journal, rows(second));
     std::vector<Fact> facts;
@@ -39,7 +40,7 @@ TEST_F(DayBooks, AnExportComesBackTheSame) {
 }
 
 TEST_F(DayBooks, RowsAreWithdrawnCorrectedAndEnteredLate) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto book = importBook(journal, rows(first)).book;
     const auto [into, id] = appendToBook(journal, rows(second).front());
     EXPECT_EQ(into, book); // the year's own
@@ -54,7 +55,7 @@ TEST_F(DayBooks, RowsAreWithdrawnCorrectedAndEnteredLate) {
 }
 
 TEST_F(DayBooks, ABookOfItsOwnYearIsBegun) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     importBook(journal, rows(first));
     Fact next = rows(second).front();
     next.at = *instantIn("2028-03-02T10:00:00Z");

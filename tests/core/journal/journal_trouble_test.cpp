@@ -1,4 +1,5 @@
 // What can go wrong with the file, and what is said of it.
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include "core/journal/journal_writer.h"
@@ -112,7 +113,7 @@ TEST_F(JournalTroubles, ADatabaseOfAnotherProgramIsLeftAsItIs) {
 }
 
 TEST_F(JournalTroubles, AJournalOfALaterVersionIsLeftAsItIs) {
-    { Journal::open(place()).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(place())}.append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
     { SQLite::Database{place().string(), SQLite::OPEN_READWRITE}.exec("PRAGMA user_version=99"); }
     const std::string before = fileText(place());
     for (const auto access : {Journal::Access::write, Journal::Access::read})
@@ -137,13 +138,13 @@ TEST_F(JournalTroubles, AFolderThatCannotBeMadeIsNamed) {
 
 TEST_F(JournalTroubles, ASecondConsoleReadsAndSaysWhoWrites) {
     Child first{[&](int ready) {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
         say(ready, 'r');
         ::pause();
     }};
     ASSERT_EQ(first.wait(1), "r");
-    Journal second = Journal::open(place());
+    HandJournal second = Journal::open(place());
     ASSERT_TRUE(second.readOnly());
     const std::string expected = place().string() + ": another console is writing in this journal (process " +
                                  std::to_string(first.pid()) +
@@ -153,13 +154,13 @@ TEST_F(JournalTroubles, ASecondConsoleReadsAndSaysWhoWrites) {
     EXPECT_EQ(told([&] { second.append(factFrom("2025-03-14T18:01:00Z,fired,,,")); }, JournalTrouble::heldByOther),
               expected);
     first.kill();
-    Journal third = Journal::open(place());
+    HandJournal third = Journal::open(place());
     EXPECT_FALSE(third.readOnly());
     EXPECT_EQ(third.append(factFrom("2025-03-14T18:01:00Z,fired,,,")).id, 2);
 }
 
 TEST_F(JournalTroubles, AConnectionBesideTheWriterMayWriteToo) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     Journal other = journal.beside();
     EXPECT_FALSE(other.readOnly());
     EXPECT_EQ(imported(other, shortLog).outcome, ImportOutcome::added);
@@ -172,7 +173,7 @@ TEST_F(JournalTroubles, KillingTheProgramLosesNothingThatWasAcknowledged) {
     std::size_t acknowledged = 0;
     for (int round = 0; round < 10; ++round) {
         Child child{[&](int ready) {
-            Journal journal = Journal::open(place());
+            HandJournal journal = Journal::open(place());
             for (int i = 0; i < 100000; ++i) {
                 journal.append(factFrom("2025-03-14T18:00:00Z,note,,,round " + std::to_string(round) + " fact " +
                                         std::to_string(i)));
@@ -217,7 +218,7 @@ TEST_F(JournalTroubles, KillingTheProgramLosesASecondOfReadingsAtMost) {
 
 TEST_F(JournalTroubles, ATornWriteIsAsIfItHadNotBeen) {
     Child child{[&](int ready) {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
         say(ready, 'a');
         ::usleep(1000);
@@ -236,9 +237,9 @@ TEST_F(JournalTroubles, ATornWriteIsAsIfItHadNotBeen) {
 }
 
 TEST_F(JournalTroubles, AFullDiskTakesNothingInPart) {
-    { Journal::open(place()).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(place())}.append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
     const auto size = static_cast<std::int64_t>(fs::file_size(place()));
-    Journal journal = Journal::open(place(), Journal::Access::write, {.largestBytes = size});
+    HandJournal journal = Journal::open(place(), Journal::Access::write, {.largestBytes = size});
     const std::string words = told(
         [&] {
             std::vector<Change> changes;
@@ -258,7 +259,7 @@ TEST_F(JournalTroubles, AFullDiskTakesNothingInPart) {
 TEST_F(JournalTroubles, ADiskThatRefusesToWriteIsToldAndLosesNothing) {
     Child child{[&](int ready) {
         std::signal(SIGXFSZ, SIG_IGN);
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
         const rlimit limit{300000, 300000};
         ::setrlimit(RLIMIT_FSIZE, &limit);
@@ -281,7 +282,7 @@ TEST_F(JournalTroubles, ADiskThatRefusesToWriteIsToldAndLosesNothing) {
 }
 
 TEST_F(JournalTroubles, AnotherProgramsLockIsTold) {
-    Journal journal = Journal::open(place(), Journal::Access::write, {.patienceMs = 20, .largestBytes = {}});
+    HandJournal journal = Journal::open(place(), Journal::Access::write, {.patienceMs = 20, .largestBytes = {}});
     journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
     {
         SQLite::Database other{place().string(), SQLite::OPEN_READWRITE};
@@ -304,7 +305,7 @@ int asAnybody(const std::function<bool()>& look) {
 }
 
 TEST_F(JournalTroubles, AFileThatMayNotBeWrittenIsOpenedToRead) {
-    { Journal::open(place()).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(place())}.append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
     ::chmod(folder_.c_str(), 0777);
     ::chmod(place().c_str(), 0444);
     EXPECT_EQ(asAnybody([&] {
@@ -318,7 +319,7 @@ TEST_F(JournalTroubles, AFileThatMayNotBeWrittenIsOpenedToRead) {
 // There SQLite is given the place as a URI, in which these signs mean something.
 TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWhateverSignsItsNameHas) {
     const auto odd = folder_ / "50%41 #1?mode=memory.journal";
-    { Journal::open(odd).append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(odd)}.append(factFrom("2025-03-14T18:00:00Z,lit,,,")); }
     ::chmod(odd.c_str(), 0444);
     ::chmod(folder_.c_str(), 0555);
     EXPECT_EQ(asAnybody([&] {
@@ -331,7 +332,7 @@ TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWhateverSignsItsNameHas)
 
 TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWithAllThatACrashLeftBesideTheFile) {
     Child child{[&](int ready) {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
         say(ready, 'r');
         ::pause();
@@ -360,7 +361,7 @@ TEST_F(JournalTroubles, AFolderThatMayNotBeWrittenIsReadWithAllThatACrashLeftBes
 
 TEST_F(JournalTroubles, AChangedByteAmongTheReadingsIsNoticed) {
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         std::string log = "time,what,value,unit,detail\n";
         for (int i = 10; i < 60; ++i)
             log += "2025-03-14T18:00:" + std::to_string(i) + "Z,syrup_pan,101.5,degC,\n";
@@ -381,7 +382,7 @@ TEST_F(JournalTroubles, AChangedByteAmongTheReadingsIsNoticed) {
 TEST_F(JournalTroubles, AChangedCountOfABlockDoesNotExhaustTheMemory) {
     ShiftId shift{};
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         shift = imported(journal, "time,what,value,unit,detail\n2025-03-14T18:00:10Z,syrup_pan,101.5,degC,\n").shift;
     }
     for (const char* count : {"9000000000000000000", "1000000000000000", "-5"}) {

@@ -1,5 +1,6 @@
 #include "core/journal/journal_writer.h"
 
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <atomic>
@@ -83,7 +84,7 @@ TEST_F(Writer, WritesWhatIsLeftWhenItEnds) {
 
 TEST_F(Writer, HoldsFactsWhileTheDiskIsFullAndKeepsThemAfter) {
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         journal.append(factFrom("2025-03-14T18:00:00Z,lit,,,"));
     }
     const auto size = static_cast<std::int64_t>(std::filesystem::file_size(place()));
@@ -161,7 +162,7 @@ TEST_F(Writer, DoesNotWriteIntoAnotherJournalInItsPlace) {
     JournalWriter writer{Journal::open(place()), heard.listener(), {.gather = 1ms, .again = 1ms}};
     writer.keep(factFrom("2025-03-14T18:00:00Z,lit,,,"));
     ASSERT_TRUE(writer.flush(longEnough));
-    { Journal::open(folder_ / "other").append(factFrom("2025-03-10T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(folder_ / "other")}.append(factFrom("2025-03-10T18:00:00Z,lit,,,")); }
     for (const char* ending : {"-wal", "-shm"})
         std::filesystem::rename(place().string() + ending, (folder_ / "away").string() + ending);
     std::filesystem::rename(folder_ / "other", place());
@@ -208,7 +209,7 @@ TEST_F(Writer, OutlivesAListenerThatThrows) {
 // A journal that cannot be opened when the program begins: all is held, it is tried again by itself, and what was begun
 // meanwhile is a shift of its own, with no other open beside it.
 TEST_F(Writer, HoldsFactsForAJournalThatCannotBeOpenedYet) {
-    { Journal::open(place()).append(factFrom("2025-03-13T18:00:00Z,lit,,,")); }
+    { HandJournal{Journal::open(place())}.append(factFrom("2025-03-13T18:00:00Z,lit,,,")); }
     const auto sound = fileText(place());
     std::ofstream{place(), std::ios::binary} << std::string(sound.size(), '\0');
     std::optional<JournalError> why;

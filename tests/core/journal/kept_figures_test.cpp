@@ -1,6 +1,8 @@
 #include "core/journal/kept_figures.h"
 
 #include "core/journal/shift_summary.h"
+#include "tests/core/journal/derived.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <SQLiteCpp/Database.h>
@@ -11,7 +13,7 @@ namespace {
 using KeptFigures = JournalPlace;
 
 TEST_F(KeptFigures, AreGivenBackToTheLastDigit) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto shift = imported(journal, shortLog).shift;
     const Figures figures{{"syrup", 0.1 + 0.2}, {"crew:Odile", 7200}};
     EXPECT_TRUE(keepFigures(journal, shift, 4, factsSeen(journal, shift), figures));
@@ -20,12 +22,12 @@ TEST_F(KeptFigures, AreGivenBackToTheLastDigit) {
     const Figures fewer{{"syrup", 1}};
     EXPECT_TRUE(keepFigures(journal, shift, 5, factsSeen(journal, shift), fewer));
     EXPECT_EQ(keptFigures(journal, 5).at(shift), fewer);
-    recountSummaries(journal);
+    dropDerived(journal);
     EXPECT_TRUE(keptFigures(journal, 5).empty());
 }
 
 TEST_F(KeptFigures, HoldOnlyAsLongAsTheFactsStay) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto shift = imported(journal, shortLog).shift;
     keepFigures(journal, shift, 1, factsSeen(journal, shift), {{"loads", 2}});
     journal.appendTo(shift, factFrom("2025-03-14T18:20:00Z,fired,10,kg,entered=2025-03-15T09:00:00Z"));
@@ -37,7 +39,7 @@ TEST_F(KeptFigures, HoldOnlyAsLongAsTheFactsStay) {
 }
 
 TEST_F(KeptFigures, OfAnotherFamilyStandBesideThemAndGoByThemselves) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto shift = imported(journal, shortLog).shift;
     const Figures draws{{"sugar 0", 0.669}}, account{{"syrup", 1}};
     EXPECT_TRUE(keepFiguresOf(journal, shift, "draws", 7, factsSeen(journal, shift), draws));
@@ -51,17 +53,17 @@ TEST_F(KeptFigures, OfAnotherFamilyStandBesideThemAndGoByThemselves) {
     EXPECT_EQ(keptFigures(journal, 4).at(shift), account);
     journal.withdrawFrom(shift, 5, shift);
     EXPECT_TRUE(keptFiguresOf(journal, "draws", 7).empty());
-    recountSummaries(journal);
+    dropDerived(journal);
     EXPECT_TRUE(keptFiguresOf(journal, "draws", 7).empty());
 }
 
 TEST_F(KeptFigures, AreNotKeptWhereTheJournalMayNotBeWritten) {
     ShiftId shift;
     {
-        Journal journal = Journal::open(place());
+        HandJournal journal = Journal::open(place());
         shift = imported(journal, shortLog).shift;
     }
-    Journal reader = Journal::open(place(), Journal::Access::read);
+    HandJournal reader = Journal::open(place(), Journal::Access::read);
     EXPECT_FALSE(keepFigures(reader, shift, 1, factsSeen(reader, shift), {{"loads", 2}}));
     EXPECT_TRUE(keptFigures(reader, 1).empty());
 }

@@ -1,6 +1,7 @@
 #include "core/journal/log_import.h"
 
 #include "core/journal/log_chunks.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <stdexcept>
@@ -12,7 +13,7 @@ namespace {
 using LogImport = JournalPlace;
 
 TEST_F(LogImport, GivesTheLogBackAsItWas) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const Imported result = imported(journal, shortLog);
     ASSERT_EQ(result.outcome, ImportOutcome::added);
     EXPECT_EQ(result.facts, 17U);
@@ -26,7 +27,7 @@ TEST_F(LogImport, GivesTheLogBackAsItWas) {
 }
 
 TEST_F(LogImport, NoticesALogThatIsThereAlready) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     ASSERT_EQ(imported(journal, shortLog).outcome, ImportOutcome::added);
     const auto again = imported(journal, shortLog);
     EXPECT_EQ(again.outcome, ImportOutcome::alreadyThere);
@@ -41,7 +42,7 @@ TEST_F(LogImport, NoticesALogThatIsThereAlready) {
 }
 
 TEST_F(LogImport, NoticesTheExportOfItsOwnShift) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     journal.carry(factFrom("2025-03-14T12:00:00Z,set,18,kg,key=load_mass"));
     const auto first = journal.append(factFrom("2025-03-14T18:00:00Z,syrup_pan,20.1,degC,"));
     journal.append(factFrom("2025-03-14T17:45:00Z,lit,,,entered=2025-03-14T18:00:30Z")); // begins before its name
@@ -53,7 +54,7 @@ TEST_F(LogImport, NoticesTheExportOfItsOwnShift) {
 }
 
 TEST_F(LogImport, RefusesOtherFactsUnderTheSameBeginning) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     ASSERT_EQ(imported(journal, shortLog).outcome, ImportOutcome::added);
     std::string other = shortLog;
     other.replace(other.find("20.25"), 5, "20.26");
@@ -67,7 +68,7 @@ TEST_F(LogImport, RefusesOtherFactsUnderTheSameBeginning) {
 }
 
 TEST_F(LogImport, TakesNothingOfALogWithOneBadRow) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     std::string bad = shortLog;
     bad.replace(bad.find("20.25"), 5, "2O.25");
     const auto result = imported(journal, bad);
@@ -82,7 +83,7 @@ TEST_F(LogImport, TakesNothingOfALogWithOneBadRow) {
 }
 
 TEST_F(LogImport, RefusesTwoShiftsInOneLog) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto result = imported(journal, shortLog + "2025-03-15T17:00:00Z,lit,,,\n");
     EXPECT_EQ(result.outcome, ImportOutcome::twoShifts);
     EXPECT_EQ(sentence(result, "night.csv"), "night.csv: two shifts in one log: shift_end at 2025-03-14T20:10:00Z, "
@@ -106,7 +107,7 @@ std::string longLog() {
 }
 
 TEST_F(LogImport, ReadsALongLogInPieces) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const std::string log = longLog();
     std::uint64_t seen = 0;
     int calls = 0;
@@ -124,7 +125,7 @@ TEST_F(LogImport, ReadsALongLogInPieces) {
 }
 
 TEST_F(LogImport, SaysTheLineOfAFaultFarDownALongLog) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     std::string log = longLog();
     const auto line = 1 + static_cast<std::size_t>(std::count(log.begin(), log.end(), '\n'));
     log += "2025-03-15T18:00:00Z,syrup_pan,1O1,degC,\n2025-03-15T18:00:00Z,syrup_pan,101,,\n";
@@ -136,7 +137,7 @@ TEST_F(LogImport, SaysTheLineOfAFaultFarDownALongLog) {
 }
 
 TEST_F(LogImport, PutsRowsInTheOrderOfTheirTimesHoweverFarApartTheyStand) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     std::string log = longLog();
     const std::string early = "2025-03-14T17:00:00Z,stack,11.5,degC,\n2025-03-14T17:00:00Z,lit,,,\n";
     const auto result = imported(journal, log + early);
@@ -146,7 +147,7 @@ TEST_F(LogImport, PutsRowsInTheOrderOfTheirTimesHoweverFarApartTheyStand) {
 }
 
 TEST_F(LogImport, LeavesNothingBehindWhenStopped) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     int calls = 0;
     const auto result = imported(journal, longLog(), {.goOn = [&](std::uint64_t) { return ++calls < 3; }});
     EXPECT_EQ(result.outcome, ImportOutcome::cancelled);
@@ -155,7 +156,7 @@ TEST_F(LogImport, LeavesNothingBehindWhenStopped) {
 }
 
 TEST_F(LogImport, AnExportCanBeStopped) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto result = imported(journal, longLog());
     int pieces = 0;
     EXPECT_FALSE(exportLog(
@@ -178,7 +179,7 @@ private:
 };
 
 TEST_F(LogImport, ALogThatCannotBeReadToItsEndIsRefusedWhole) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     Pulled stick{shortLog};
     std::istream log{&stick};
     const auto done = importLog(journal, log);
@@ -205,7 +206,7 @@ TEST_F(LogImport, AgreesWithTheCheck) {
         const ReadLog read = readLog(log); // as a check reads it
         EXPECT_EQ(!read.faults.empty(), expected == ImportOutcome::faulty) << log.substr(0, 200);
         EXPECT_EQ(twoShiftsIn(read.facts).has_value(), expected == ImportOutcome::twoShifts) << log.substr(0, 200);
-        Journal journal = Journal::open(folder_ / std::to_string(&log - &logs.front().first));
+        HandJournal journal = Journal::open(folder_ / std::to_string(&log - &logs.front().first));
         EXPECT_EQ(imported(journal, log).outcome, expected) << log.substr(0, 200);
     }
 }
@@ -214,7 +215,7 @@ TEST_F(LogImport, AgreesWithTheCheck) {
 TEST_F(LogImport, GivesUpAFileWithoutLineEndsAtOnce) {
     std::istringstream text{"time,what,value,unit,detail\n" + std::string(std::size_t{1} << 25, 'x')};
     LogChunks chunks{text};
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto found = importLog(journal, chunks);
     ASSERT_EQ(found.faultCount, 1U);
     EXPECT_EQ(found.faults[0].slip, Slip::rowLength);
@@ -230,7 +231,7 @@ TEST_F(LogImport, HoldsALogToItsLimitsAcrossPieces) {
             log += "2025-03-14T18:00:00Z,syrup_pan,100,degC,probe=p" + std::to_string(i) + "\n";
         log += "2025-03-14T18:00:00Z,note,,," + std::string(5000, 'x') + "\n";
     }
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto found = imported(journal, log);
     ASSERT_EQ(found.faultCount, 1U);
     EXPECT_EQ(found.faults[0].slip, Slip::probes);

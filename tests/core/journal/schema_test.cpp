@@ -3,6 +3,7 @@
 #include "core/journal/kept_figures.h"
 #include "core/journal/shift_summary.h"
 #include "tests/core/journal/first_form.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <SQLiteCpp/Database.h>
@@ -22,13 +23,13 @@ TEST_F(Schema, ReadsAndMigratesTheFirstForm) {
                                         "2025-03-14T18:00:01Z,stack,68.5,degF,",
                                         "2025-03-14T18:07:00Z,fired,40,lb,wood=maple"};
     {
-        Journal old = Journal::open(place(), Journal::Access::read); // reading changes nothing in it
+        HandJournal old = Journal::open(place(), Journal::Access::read); // reading changes nothing in it
         EXPECT_EQ(rowsOf(old, old.shifts().at(0).id), rows);
         EXPECT_EQ(summaries(old).at(0).loads, 1);
         SQLite::Database db{place().string()};
         EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 1);
     }
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     EXPECT_EQ(rowsOf(journal, journal.shifts().at(0).id), rows);
     EXPECT_EQ(journal.append(factFrom("2025-03-14T18:09:00Z,fired,,,")).id, 5);
     EXPECT_EQ(summaries(journal).at(0).loads, 2);
@@ -48,7 +49,7 @@ TEST_F(Schema, SealsWhatOlderFormsKept) {
                 "INSERT INTO carried VALUES(1,1741970000000000,'2025-03-14T16:33:20Z,set,66,brix,key=target_density');"
                 "INSERT INTO carried VALUES(2,1742062000000000,'2025-03-15T18:06:40Z,set,65,brix,key=target_density')");
     }
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto health = fullCheck(journal);
     EXPECT_TRUE(health.sound()) << english(health.findings.front());
     const auto shifts = journal.shifts();
@@ -75,11 +76,11 @@ TEST_F(Schema, ReadsAndMigratesTheSecondForm) {
                 "crew TEXT NOT NULL); PRAGMA user_version=2");
     }
     {
-        Journal old = Journal::open(place(), Journal::Access::read);
+        HandJournal old = Journal::open(place(), Journal::Access::read);
         EXPECT_EQ(summaries(old).at(0).loads, 1);
         EXPECT_TRUE(keptFigures(old, 1).empty());
     }
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     EXPECT_EQ(rowsOf(journal, journal.shifts().at(0).id).size(), 4U);
     const ShiftId shift = journal.shifts().at(0).id;
     EXPECT_TRUE(keepFigures(journal, shift, 1, factsSeen(journal, shift), {{"loads", 1}}));

@@ -3,9 +3,11 @@
 #include "core/boil/shift_log.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
+#include "core/journal/rows.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/shift/house_ledger.h"
 #include "core/shift/session.h"
+#include "tests/core/journal/hand_journal.h"
 
 #include <SQLiteCpp/Database.h>
 #include <filesystem>
@@ -200,10 +202,11 @@ TEST_F(HouseBookTest, WhatTheEngineFoundOfDrawsIsKeptForTheNextReader) {
     const ShiftId shift = importLog(journal, night).shift;
     const auto first = HouseReader{}.read(journal, {});
     ASSERT_FALSE(first->parts().shifts[0]->densities.empty());
-    // Another program altered one: whoever reads it next has not asked the engine.
+    // One is altered, and sealed anew: whoever reads it next has not asked the engine.
     const auto changed = [&](double by) {
         SQLite::Database db{place.string(), SQLite::OPEN_READWRITE};
         db.exec("UPDATE figure SET value=value+" + std::to_string(by) + " WHERE name='draws/sugar 0'");
+        sealDerived(db, Derived::figures, microsOf(shift));
     };
     changed(0.01);
     const auto next = HouseReader{}.read(journal, {});
@@ -221,7 +224,7 @@ TEST_F(HouseBookTest, WhatTheEngineFoundOfDrawsIsKeptForTheNextReader) {
 // A shift that goes on is read on, not from its beginning: it must come to the same, whatever is entered late, taken
 // back, or read in the minute after a draw.
 TEST_F(HouseBookTest, AShiftThatGoesOnComesToTheSameAsReadAtOnce) {
-    auto journal = session.journalBeside().value();
+    HandJournal journal = session.journalBeside().value();
     const auto night = readLog(rehearsedLog(std::chrono::hours{4}, 4)).facts;
     const ShiftId shift = night.front().at;
     HouseReader reader;

@@ -3,10 +3,10 @@
 #include "core/boil/cords.h"
 #include "core/boil/loads.h"
 #include "core/boil/shift_log.h"
-#include "core/journal/load_facts.h"
 #include "core/journal/shift_summary.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/season/shift_account.h"
+#include "tests/core/journal/hand_journal.h"
 #include "tests/core/journal/place.h"
 
 #include <random>
@@ -62,7 +62,7 @@ struct Numbers {
 };
 
 TEST_F(Agree, OnHostileLogs) {
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     int inferred = 0;
     for (std::uint64_t seed = 1; seed <= 12; ++seed) {
         SCOPED_TRACE(seed);
@@ -85,7 +85,11 @@ TEST_F(Agree, OnHostileLogs) {
             cords.add(fact);
             return true;
         });
-        visitLoads(journal, shift, [&pile](const Fact& fact) { pile.add(fact); });
+        const auto add = [&pile](FactId, const Fact& fact) {
+            pile.add(fact);
+            return true;
+        };
+        journal.visit(shift, add, Series::stack);
         const Picture board = boil.fold().pictureAt(facts.back().at);
         const ShiftAccount account = accountant.account();
         const ShiftSummary summary = summaryOf(journal, shift);
@@ -106,7 +110,7 @@ TEST_F(Agree, OnHostileLogs) {
 TEST_F(Agree, WithEveryPressTakenOut) {
     auto facts = readLog(rehearsedLog(Duration{3 * 3600.0}, 4)).facts;
     std::erase_if(facts, [](const Fact& fact) { return std::holds_alternative<Fired>(fact.what); });
-    Journal journal = Journal::open(place());
+    HandJournal journal = Journal::open(place());
     const auto shift = imported(journal, writeLog(facts)).shift;
     Boil boil;
     FactId id = 0;

@@ -2,6 +2,7 @@
 
 #include "core/boil/cords.h"
 #include "core/boil/shift_log.h"
+#include "tests/core/journal/hand_journal.h"
 
 #include <filesystem>
 #include <gtest/gtest.h>
@@ -40,7 +41,7 @@ protected:
     }
     const Fired load{Said<Mass>{Mass::kilogram(100), Unit::kg}, "red oak", WetBasis::percent(20), ""};
     const double each = cordsOf(weighed(100, "red oak")).value();
-    std::optional<Journal> journal;
+    std::optional<HandJournal> journal;
 
 private:
     std::filesystem::path folder_;
