@@ -29,28 +29,23 @@ std::string count(std::size_t number, const std::string& thing) {
 
 } // namespace
 
-int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& err) {
+int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream&) {
     const auto place = calledPlace(request.log);
     auto log = readLog(readText(request.log));
     std::vector<LineMark> marks;
-    try {
-        std::optional<Journal> journal;
-        if (!request.journal.empty())
-            journal = Journal::open(request.journal, Journal::Access::read);
-        if (log.isDayBook()) {
-            auto judged = judgedBook(log, journal ? &*journal : nullptr);
-            log.faults = std::move(judged.faults);
-            marks = std::move(judged.marks);
-        } else if (log.dayRows > 0) {
-            for (Fault& fault : bookFaults(log, bookKnown(journal ? &*journal : nullptr)))
-                log.faults.push_back(std::move(fault));
-        }
-        if (!log.isDayBook() && log.faults.empty())
-            marks = shiftMarks(log, journal ? &*journal : nullptr);
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
+    std::optional<Journal> journal;
+    if (!request.journal.empty())
+        journal = Journal::open(request.journal, Journal::Access::read);
+    if (log.isDayBook()) {
+        auto judged = judgedBook(log, journal ? &*journal : nullptr);
+        log.faults = std::move(judged.faults);
+        marks = std::move(judged.marks);
+    } else if (log.dayRows > 0) {
+        for (Fault& fault : bookFaults(log, bookKnown(journal ? &*journal : nullptr)))
+            log.faults.push_back(std::move(fault));
     }
+    if (!log.isDayBook() && log.faults.empty())
+        marks = shiftMarks(log, journal ? &*journal : nullptr);
     const auto two = log.isDayBook() ? std::nullopt : twoShiftsIn(log.facts);
     if (request.json) {
         nlohmann::json answer{{"log", place},
@@ -66,10 +61,8 @@ int checkCommand(const CheckRequest& request, std::ostream& out, std::ostream& e
         // What stood in the file may not be UTF-8; that is one of the faults.
         out << answer.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
     } else {
-        for (const auto& fault : log.faults)
-            out << sentence(fault, place) << '\n';
-        for (const auto& warning : log.warnings)
-            out << sentence(warning, place) << '\n';
+        tell(log.faults, place, out);
+        tell(log.warnings, place, out);
         if (two)
             out << sentence(*two, place) << '\n';
         for (const LineMark& mark : marks)

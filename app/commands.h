@@ -1,5 +1,6 @@
 #pragma once
-// What each command does. Answers go to `out`, what is wrong to `err`; the return value is the exit status.
+// What each command does. Answers go to `out`, what is wrong to `err`; the return value is the exit status. What a
+// journal or a file refuses is thrown (JournalError, FileFault): main says it.
 #include "app/command_line.h"
 
 #include <iosfwd>

@@ -72,13 +72,9 @@ struct ConsoleShift {
                 .arg(moment(wallClock()), moment(*latest));
         return {};
     }
-    void show() {
-        const auto open = watched->openShift();
-        session->watch(open ? watched->facts(open->id) : Facts{}, notice().toStdString());
-    }
+    void show() { session->watch(watched->openFacts(), notice().toStdString()); }
     void takeUp(Journal journal) {
-        const auto shift = journal.openShift();
-        auto facts = shift ? journal.facts(shift->id) : Facts{};
+        auto facts = journal.openFacts();
         session->letGo();
         watched.reset();
         session->takeUp(keeperIn(std::move(journal)), std::move(facts));
@@ -108,8 +104,7 @@ ConsoleShift openSound(const std::filesystem::path& place) {
         kept.watched.emplace(std::move(journal));
         kept.show();
     } else {
-        const auto shift = journal.openShift();
-        auto facts = shift ? journal.facts(shift->id) : Facts{};
+        auto facts = journal.openFacts();
         kept.session.emplace(keeperIn(std::move(journal)));
         kept.session->resume(std::move(facts));
     }
@@ -158,14 +153,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
 }
 
 std::optional<ProbeFile> probeFor(const std::string& asked, const std::filesystem::path& place, std::ostream& err) {
-    if (asked.empty() && !std::filesystem::exists(place))
-        return ProbeFile{};
-    auto read = loadProbeFile(place);
-    if (auto* file = std::get_if<ProbeFile>(&read))
-        return std::move(*file);
-    for (const auto& fault : std::get<std::vector<ProbeFault>>(read))
-        err << sentence(fault, place.string()) << '\n';
-    return std::nullopt;
+    return asked.empty() && !std::filesystem::exists(place) ? ProbeFile{} : probeIn(place, err);
 }
 
 int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& journal, std::future<ConsoleShift> loading,
@@ -222,34 +210,29 @@ int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& jou
 int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostream& err) {
     if (const auto why = displayTrouble(); !why.empty())
         return inTerminal(request, why, out, err);
-    try {
-        // The shift is read on another core while Qt sets itself up.
-        const std::filesystem::path journal =
-            request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
-        std::future<ConsoleShift> kept;
-        std::future<std::unique_ptr<RehearsalFeed>> rehearsal;
-        if (request.rehearsal)
-            rehearsal = std::async(std::launch::async, [&] {
-                const auto seed = request.seed.value_or(usualSeed);
-                return std::make_unique<RehearsalFeed>(seed, request.speed, madeUpHouse(seed));
-            });
-        else
-            kept = std::async(std::launch::async, [&] { return openShiftIn(journal); });
-        int argc = 1;
-        char name[] = "panside";
-        char* argv[] = {name, nullptr};
-        Program application{argc, argv};
-        keepLabelsPlain(application);
-        QApplication::setApplicationName(QStringLiteral("panside"));
-        QGuiApplication::setDesktopFileName(QStringLiteral("panside")); // whose icon the desktop shows
-        QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside")));
-        const EndSignal end;
-        return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
-                                 : runOnJournal(request, journal, std::move(kept), err);
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
-    }
+    // The shift is read on another core while Qt sets itself up.
+    const std::filesystem::path journal =
+        request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
+    std::future<ConsoleShift> kept;
+    std::future<std::unique_ptr<RehearsalFeed>> rehearsal;
+    if (request.rehearsal)
+        rehearsal = std::async(std::launch::async, [&] {
+            const auto seed = request.seed.value_or(usualSeed);
+            return std::make_unique<RehearsalFeed>(seed, request.speed, madeUpHouse(seed));
+        });
+    else
+        kept = std::async(std::launch::async, [&] { return openShiftIn(journal); });
+    int argc = 1;
+    char name[] = "panside";
+    char* argv[] = {name, nullptr};
+    Program application{argc, argv};
+    keepLabelsPlain(application);
+    QApplication::setApplicationName(QStringLiteral("panside"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("panside")); // whose icon the desktop shows
+    QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside")));
+    const EndSignal end;
+    return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
+                             : runOnJournal(request, journal, std::move(kept), err);
 }
 
 } // namespace panside

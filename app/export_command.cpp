@@ -1,7 +1,6 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "core/boil/shift_log.h"
-#include "core/files/text_file.h"
 #include "core/files/whole_file.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
@@ -11,35 +10,29 @@
 namespace panside {
 
 int exportCommand(const ExportRequest& request, std::ostream& out, std::ostream& err) {
-    try {
-        const auto journal = Journal::open(request.journal, Journal::Access::read);
-        if (const auto year = bookAsked(journal, request.shift)) {
-            std::vector<Fact> facts;
-            for (auto& entry : bookFacts(journal, year))
-                facts.push_back(std::move(entry.fact));
-            if (request.out.empty())
-                out << writeLog(facts);
-            else
-                writeText(request.out, writeLog(facts));
-            return status::done;
-        }
-        const auto shift = shiftAsked(journal, request.shift, request.json, out, err);
-        if (!shift)
-            return status::refused;
-        if (request.out.empty()) {
-            exportLog(journal, shift->id, [&](std::string_view piece) { out << piece; });
-        } else {
-            WholeFile log{request.out};
-            exportLog(journal, shift->id, [&](std::string_view piece) { log.add(piece); });
-            log.finish();
-        }
+    const auto journal = Journal::open(request.journal, Journal::Access::read);
+    if (const auto year = bookAsked(journal, request.shift)) {
+        std::vector<Fact> facts;
+        for (auto& entry : bookFacts(journal, year))
+            facts.push_back(std::move(entry.fact));
+        writeOut(request.out, writeLog(facts), out);
         return status::done;
+    }
+    const auto shift = shiftAsked(journal, request.shift, request.json, out, err);
+    if (!shift)
+        return status::refused;
+    if (request.out.empty()) {
+        exportLog(journal, shift->id, [&](std::string_view piece) { out << piece; });
+        return status::done;
+    }
+    try {
+        WholeFile log{request.out};
+        exportLog(journal, shift->id, [&](std::string_view piece) { log.add(piece); });
+        log.finish();
     } catch (const std::filesystem::filesystem_error& error) {
         throw notWritten(request.out, error);
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
     }
+    return status::done;
 }
 
 } // namespace panside

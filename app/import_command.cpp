@@ -91,12 +91,10 @@ ReadIn importFrom(Journal& journal, const std::string& place, const std::string&
 }
 
 void say(const Imported& imported, const std::string& place, std::ostream& out, std::ostream& err) {
-    for (const auto& fault : imported.faults)
-        err << sentence(fault, place) << '\n';
+    tell(imported.faults, place, err);
     if (imported.faultCount > imported.faults.size())
         err << place << ": and " << imported.faultCount - imported.faults.size() << " faults more.\n";
-    for (const auto& warning : imported.warnings)
-        err << sentence(warning, place) << '\n';
+    tell(imported.warnings, place, err);
     (isGood(imported) ? out : err) << sentence(imported, place) << '\n';
 }
 
@@ -169,10 +167,8 @@ bool importAsBook(Journal& journal, const std::string& text, const std::string& 
     if (book.shiftRows > 0)
         return false;
     const BookJudged judged = judgedBook(book, &journal);
-    for (const auto& fault : judged.faults)
-        err << sentence(fault, place) << '\n';
-    for (const auto& warning : book.warnings)
-        err << sentence(warning, place) << '\n';
+    tell(judged.faults, place, err);
+    tell(book.warnings, place, err);
     nlohmann::json answer{{"log", place},
                           {"facts", book.facts.size()},
                           {"faults", judged.faults.size()},

@@ -54,6 +54,10 @@ int main(int argc, char** argv) {
             return result;
         std::cerr << "panside: the output could not be written: is the disk full?\n";
         return status::machineFailed;
+    } catch (const JournalError& trouble) {
+        std::cout.flush();
+        std::cerr << trouble.what() << '\n';
+        return statusOf(trouble.trouble());
     } catch (const FileFault& fault) {
         std::cout.flush();
         std::cerr << fault.what() << '\n';

@@ -1,4 +1,5 @@
 #include "app/commands.h"
+#include "app/exit_status.h"
 #include "core/files/text_file.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/rehearsal/season.h"
@@ -31,10 +32,7 @@ int rehearseCommand(const RehearseRequest& request, std::ostream& out, std::ostr
         return status::done;
     }
     const auto log = rehearsedLog(Duration{request.hours * 3600}, request.seed, Duration{request.every});
-    if (request.out.empty())
-        out << log;
-    else
-        writeText(request.out, log);
+    writeOut(request.out, log, out);
     return status::done;
 }
 

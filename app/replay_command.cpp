@@ -33,8 +33,7 @@ int replayCommand(const ReplayRequest& request, std::ostream& out, std::ostream&
         }
     });
     out << lines;
-    for (const auto& fault : faults)
-        err << sentence(fault, calledPlace(request.log)) << '\n';
+    tell(faults, calledPlace(request.log), err);
     return faults.empty() ? status::done : status::refused;
 }
 

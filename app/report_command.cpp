@@ -53,13 +53,6 @@ std::optional<Form> formOf(const std::string& place) {
     return place.ends_with(".xlsx") ? std::optional{Form::sheet} : std::nullopt;
 }
 
-void writeCsv(const std::string& text, const std::string& place, std::ostream& out) {
-    if (place.empty())
-        out << text;
-    else
-        writeText(place, text);
-}
-
 int reportShift(Journal& journal, const ReportRequest& request, Form form, std::ostream& out, std::ostream& err) {
     const auto shift = shiftAsked(journal, request.shift, false, out, err);
     if (!shift)
@@ -67,7 +60,7 @@ int reportShift(Journal& journal, const ReportRequest& request, Form form, std::
     const auto facts = journal.facts(shift->id);
     const SeasonShift told{shift->id, shift->open, workOut(journal, *shift)};
     if (form == Form::csv) {
-        writeCsv(reportAsCsv(summaryOf(journal, shift->id), *told.account, facts), request.out, out);
+        writeOut(request.out, reportAsCsv(summaryOf(journal, shift->id), *told.account, facts), out);
         return status::done;
     }
     const Letters letters{request};
@@ -92,7 +85,7 @@ int reportSeason(Journal& journal, const ReportRequest& request, Form form, std:
     if (request.year)
         std::erase_if(shifts, [&](const SeasonShift& shift) { return seasonOf(shift.id) != *request.year; });
     if (form == Form::csv) {
-        writeCsv(seasonAsCsv(shifts, request.units == "us" ? Units::us : Units::metric), request.out, out);
+        writeOut(request.out, seasonAsCsv(shifts, request.units == "us" ? Units::us : Units::metric), out);
         return status::done;
     }
     const Letters letters{request};
@@ -119,7 +112,7 @@ int reportLedger(Journal& journal, const ReportRequest& request, Form form, std:
                               : bookOnPaper(ledger, units);
     };
     if (form == Form::csv) {
-        writeCsv(paperAsCsv(paper(request.units == "us" ? Units::us : Units::metric)), request.out, out);
+        writeOut(request.out, paperAsCsv(paper(request.units == "us" ? Units::us : Units::metric)), out);
         return status::done;
     }
     const Letters letters{request};
@@ -146,18 +139,13 @@ int reportCommand(const ReportRequest& request, std::ostream& out, std::ostream&
         err << "--out " << request.out << ": name a file that ends in .pdf, .csv or .xlsx.\n";
         return status::wrongUsage;
     }
-    try {
-        auto journal = Journal::open(request.journal, Journal::Access::read);
-        if (request.route)
-            return reportRoute(journal, request, *form, err);
-        if (request.lots || request.book || !request.recall.empty())
-            return reportLedger(journal, request, *form, out, err);
-        return request.season ? reportSeason(journal, request, *form, out, err)
-                              : reportShift(journal, request, *form, out, err);
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
-    }
+    auto journal = Journal::open(request.journal, Journal::Access::read);
+    if (request.route)
+        return reportRoute(journal, request, *form, err);
+    if (request.lots || request.book || !request.recall.empty())
+        return reportLedger(journal, request, *form, out, err);
+    return request.season ? reportSeason(journal, request, *form, out, err)
+                          : reportShift(journal, request, *form, out, err);
 }
 
 } // namespace panside

@@ -18,16 +18,6 @@ namespace panside {
 
 namespace {
 
-// nullopt after saying what is wrong.
-std::optional<ProbeFile> probeIn(const std::string& place, std::ostream& err) {
-    auto read = loadProbeFile(place);
-    if (auto* file = std::get_if<ProbeFile>(&read))
-        return std::move(*file);
-    for (const auto& fault : std::get<std::vector<ProbeFault>>(read))
-        err << sentence(fault, place) << '\n';
-    return std::nullopt;
-}
-
 // What was given on the command line stands for what the shift lacks.
 void give(Session& session, const std::vector<Set>& settings, std::ostream& err) {
     const auto inForce = session.settings();
@@ -54,8 +44,7 @@ Session sessionOn(const std::filesystem::path& place, std::ostream& err) {
     try {
         auto journal = journalToWrite(place);
         doubtClock(journal.latest(), err);
-        const auto open = journal.openShift();
-        auto facts = open ? journal.facts(open->id) : Facts{};
+        auto facts = journal.openFacts();
         Session session{keeperIn(std::move(journal))};
         session.resume(std::move(facts));
         return session;
@@ -84,41 +73,36 @@ int tendCommand(const TendRequest& request, std::ostream& out, std::ostream& err
         }
         serve = std::get<LookChoices>(place);
     }
-    try {
-        int argc = 1;
-        char name[] = "panside";
-        char* argv[] = {name, nullptr};
-        QCoreApplication loop{argc, argv};
-        const EndSignal end;
-        std::signal(SIGPIPE, SIG_IGN); // a reader that went away is seen when writing
+    int argc = 1;
+    char name[] = "panside";
+    char* argv[] = {name, nullptr};
+    QCoreApplication loop{argc, argv};
+    const EndSignal end;
+    std::signal(SIGPIPE, SIG_IGN); // a reader that went away is seen when writing
 
-        const auto place = request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
-        Session session = sessionOn(place, err);
-        give(session, request.settings, err);
-        std::optional<TendLook> look;
-        if (serve && !look.emplace(*serve).open(err))
-            return status::machineFailed;
-        Tending tending{session, std::move(probe), out, err};
-        House house{session, place};
-        tending.hear(house);
-        WhyLines why{err};
-        tending.tell([&](const Picture& picture) {
-            if (look)
-                look->tell(picture, session.boil());
-            if (request.why)
-                why.say(picture);
-        });
-        tending.start();
-        QCoreApplication::exec();
-        if (!session.flush()) {
-            err << session.trouble() << "\nThe last facts could not be kept.\n";
-            return status::machineFailed;
-        }
-        return tending.exitStatus();
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
+    const auto place = request.journal.empty() ? usualJournal() : std::filesystem::path{request.journal};
+    Session session = sessionOn(place, err);
+    give(session, request.settings, err);
+    std::optional<TendLook> look;
+    if (serve && !look.emplace(*serve).open(err))
+        return status::machineFailed;
+    Tending tending{session, std::move(probe), out, err};
+    House house{session, place};
+    tending.hear(house);
+    WhyLines why{err};
+    tending.tell([&](const Picture& picture) {
+        if (look)
+            look->tell(picture, session.boil());
+        if (request.why)
+            why.say(picture);
+    });
+    tending.start();
+    QCoreApplication::exec();
+    if (!session.flush()) {
+        err << session.trouble() << "\nThe last facts could not be kept.\n";
+        return status::machineFailed;
     }
+    return tending.exitStatus();
 }
 
 } // namespace panside

@@ -47,7 +47,6 @@ private:
     QTimer second_;
     TypedRows typed_;
     std::optional<Instant> lastSaid_;
-    bool inputEnds_ = false;
     std::string trouble_;
     int exitStatus_ = 0;
 };

@@ -67,31 +67,26 @@ void say(const TraceEntry& entry, std::ostream& out) {
 } // namespace
 
 int traceCommand(const TraceRequest& request, std::ostream& out, std::ostream& err) {
-    try {
-        const auto journal = Journal::open(request.journal, Journal::Access::read);
-        const HouseLedger house{&journal};
-        const auto trace = traceOf(house.ledger(), request.name);
-        if (!trace)
-            return refuseName(house.ledger(), request.name, "no lot, vessel or night is called so.", err);
-        if (request.json) {
-            Json json = jsonOf(*trace);
-            if (const auto vessel = house.ledger().vesselNamed(request.name); vessel && trace->kind != TraceKind::lot)
-                addDoubt(json, house.ledger().vessels()[*vessel]);
-            out << json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
-            return status::done;
-        }
-        out << nameOf(trace->kind) << ' ' << trace->of << fmt::format(": {:.2f} L", trace->volume.litre());
-        if (trace->brix.si() > 0)
-            out << fmt::format(" of {:.1f} brix", trace->brix.degrees());
-        out << (request.forward ? "\nwent into\n" : "\ncame from\n");
-        for (const TraceEntry& entry : request.forward ? trace->before : trace->behind)
-            say(entry, out);
-        out << "Shares are of its sugar. This is advice: the inspector decides.\n";
+    const auto journal = Journal::open(request.journal, Journal::Access::read);
+    const HouseLedger house{&journal};
+    const auto trace = traceOf(house.ledger(), request.name);
+    if (!trace)
+        return refuseName(house.ledger(), request.name, "no lot, vessel or night is called so.", err);
+    if (request.json) {
+        Json json = jsonOf(*trace);
+        if (const auto vessel = house.ledger().vesselNamed(request.name); vessel && trace->kind != TraceKind::lot)
+            addDoubt(json, house.ledger().vessels()[*vessel]);
+        out << json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
         return status::done;
-    } catch (const JournalError& trouble) {
-        err << trouble.what() << '\n';
-        return statusOf(trouble.trouble());
     }
+    out << nameOf(trace->kind) << ' ' << trace->of << fmt::format(": {:.2f} L", trace->volume.litre());
+    if (trace->brix.si() > 0)
+        out << fmt::format(" of {:.1f} brix", trace->brix.degrees());
+    out << (request.forward ? "\nwent into\n" : "\ncame from\n");
+    for (const TraceEntry& entry : request.forward ? trace->before : trace->behind)
+        say(entry, out);
+    out << "Shares are of its sugar. This is advice: the inspector decides.\n";
+    return status::done;
 }
 
 } // namespace panside
