@@ -13,16 +13,6 @@ constexpr double dayLong = 86400;     // seconds
 constexpr double rimPlay = 0.005;     // of what it holds, as a mark over the rim has it
 constexpr Duration walkToIt{15 * 60}; // common practice, no source
 
-constexpr std::array sapLimits{KeepingLimit{Temperature::fahrenheit(40), "bacteria grow slowly under it",
-                                            "Handling sap and syrup, Ohio State University Extension, 2020"},
-                               KeepingLimit{Temperature::fahrenheit(50), "bacteria grow fast over it",
-                                            "Handling sap and syrup, Ohio State University Extension, 2020"}};
-constexpr std::array concentrateLimits{KeepingLimit{Temperature::fahrenheit(41),
-                                                    "concentrate over 4 brix is kept under it",
-                                                    "Wisconsin ATCP 87, as quoted; not read in full"},
-                                       KeepingLimit{Temperature::fahrenheit(50), "bacteria grow fast over it",
-                                                    "Handling sap and syrup, Ohio State University Extension, 2020"}};
-
 // How fast it fills: what came in within the last day, from the first of it on; the first came before that time.
 std::optional<TankPicture::Filling> fillingOf(const Vessel& vessel, Volume room, Instant now) {
     std::vector<std::pair<Instant, double>> came;
@@ -142,10 +132,6 @@ std::vector<BoilFirst> orderOf(const std::vector<TankPicture>& tanks) {
 }
 
 } // namespace
-
-std::span<const KeepingLimit> keepingLimits(bool concentrate) {
-    return concentrate ? std::span<const KeepingLimit>{concentrateLimits} : std::span<const KeepingLimit>{sapLimits};
-}
 
 SapPage sapPage(const Ledger& ledger, Instant now) {
     SapPage page;

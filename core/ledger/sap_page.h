@@ -6,14 +6,6 @@
 
 namespace panside {
 
-// Published limits of keeping.
-struct KeepingLimit {
-    Temperature over;
-    std::string_view says, source;
-};
-// Sap: 40 and 50 degF. Concentrate over 4 brix: 41 degF. The coolest first.
-std::span<const KeepingLimit> keepingLimits(bool concentrate);
-
 enum class BoilReason : std::uint8_t {
     onlyOne,     // nothing else stands that is to be boiled
     concentrate, // microbes were concentrated too

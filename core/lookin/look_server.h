@@ -27,7 +27,6 @@ public:
     static constexpr int connections = 32;   // at most
     static constexpr int patience = 5'000;   // milliseconds: a whole head, and an answer taken
     static constexpr int slowPhone = 15'000; // milliseconds that a stream may stand still
-    static constexpr qsizetype greatestPage = 100'000;
 
     LookServer(QByteArray page, std::string key);
     ~LookServer() override;

@@ -124,15 +124,6 @@ TEST(SapPage, TellsWhenATankRunsOver) {
     EXPECT_EQ(over.house.marked(MarkKind::overRim), 1);
 }
 
-TEST(SapPage, NamesThePublishedLimitsWithTheirSource) {
-    EXPECT_NEAR(keepingLimits(false)[0].over.fahrenheit(), 40, 1e-9);
-    EXPECT_NEAR(keepingLimits(false)[1].over.fahrenheit(), 50, 1e-9);
-    EXPECT_NEAR(keepingLimits(true)[0].over.fahrenheit(), 41, 1e-9);
-    for (const bool concentrate : {false, true})
-        for (const KeepingLimit& limit : keepingLimits(concentrate))
-            EXPECT_FALSE(limit.source.empty() || limit.says.empty());
-}
-
 // Situations 41 and 42: what is left in the pans stands there until it is drawn or drained.
 TEST(SapPage, CarriesTheSweetInThePansFromNightToNight) {
     const std::string boil = day(2, "16:50", "sap_in,500,L,brix=2") + day(2, "17:00", "lit,,,") +
