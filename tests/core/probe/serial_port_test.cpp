@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 
+#include <numeric>
+
 namespace panside {
 namespace {
 
@@ -135,6 +137,22 @@ TEST_F(SerialPortTest, AFileIsNoSerialPort) {
     listening.port.start();
     EXPECT_FALSE(listening.port.status().isOpen());
     EXPECT_THAT(sentence(listening.port.status()), testing::HasSubstr(path));
+}
+
+// The first line after the port is opened is most often half a line: that is no fault of the probe's.
+TEST_F(SerialPortTest, TellsThatNoLineIsBelievedOnlyAtTheSecond) {
+    const Pty pty;
+    Listening listening{panBox(pty.path())};
+    listening.port.start();
+    const auto refused = [&] {
+        const auto counts = listening.port.status().lines.refused;
+        return std::accumulate(counts.begin(), counts.end(), std::uint64_t{0});
+    };
+    ASSERT_TRUE(pty.send("rup=1.5\r\n"));
+    ASSERT_TRUE(waitFor([&] { return refused() == 1; }));
+    EXPECT_FALSE(waitFor([&] { return !listening.is(PortState::listening); }, 1500)); // it is judged each second
+    ASSERT_TRUE(pty.send("syrup 103,5; stack 250,2\r\n"));
+    EXPECT_TRUE(waitFor([&] { return listening.is(PortState::refused); }));
 }
 
 TEST_F(SerialPortTest, NoiseIsTakenForAWrongSpeed) {
