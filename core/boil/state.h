@@ -42,7 +42,7 @@ struct State {
     Watch watch;   // alarms and their states
 };
 
-inline constexpr std::size_t stateLimit = 24 * 1024; // bytes, beside what its few vectors hold
+inline constexpr std::size_t stateLimit = std::size_t{24} * 1024; // bytes, beside what its few vectors hold
 static_assert(sizeof(State) <= stateLimit);
 
 // apply() in place.

@@ -1,7 +1,6 @@
 #include "core/ledger/sap_page.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace panside {
