@@ -32,8 +32,7 @@ void Course::absorb(const Fact& fact) {
                        if (meantShut())
                            return shut(fact.at);
                        shutUnkeyed = false;
-                       if (!openedAt)
-                           openedAt = fact.at;
+                       openedAt = fact.at; // the one before ended, though nobody keyed it
                    },
                    [&](const DrawClosed&) { shut(fact.at); },
                    [&](const PanSwapped&) { swappedAt = fact.at; },

@@ -20,13 +20,20 @@ constexpr std::uint16_t fewestHigher = 2; // in so many readings at the least
 constexpr double longSilence = 600;       // s
 constexpr double wellUnder = 0.5;         // K under the mark: nobody draws that
 constexpr double wellOver = 0.2;          // K over the mark: drawing would have ended that
+// A valve that is shut ends the fall within a minute or two, as what was drawn forward has mixed in.
+constexpr double fallEvery = 10, fallOver = 55;     // s
+constexpr double hasFallen = 0.3, fallenThin = 0.2; // K, since its highest; under the mark: it is no syrup any more
+constexpr float hardlyFalls = 1 / 3.0F;             // of the steepest minute of this draw
 
 } // namespace
 
 void DrawWatch::begin(Instant at) {
-    const float longest = longest_;
+    const DrawWatch before = *this;
     *this = {};
-    longest_ = longest;
+    longest_ = before.longest_;
+    keys_ = before.keys_;
+    unkeyed_ = static_cast<std::uint8_t>(before.told_ ? 0 : std::min(before.unkeyed_ + 1, 100));
+    told_ = false;
     openedAt_ = at;
 }
 
@@ -36,6 +43,8 @@ bool DrawWatch::lastsTooLong(Instant at) const {
 }
 
 bool DrawWatch::seesShut(const State& state, const Fact& fact) {
+    if (std::holds_alternative<DrawClosed>(fact.what))
+        keys_ = told_ = true;
     if (!state.course.openedAt) {
         if (openedAt_ && !state.course.shutUnkeyed)
             longest_ = std::max(fades * longest_, static_cast<float>(secondsBetween(*openedAt_, fact.at)));
@@ -58,21 +67,44 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
     if (const Instant before = std::exchange(readAt_, fact.at);
         before != Instant{} && secondsBetween(before, fact.at) > longSilence && lastsTooLong(fact.at))
         return true;
+    return (isNeverKeyed() && fallHasEnded(rise, mark->kelvin(), fact.at)) ||
+           climbsAgain(rise, mark->kelvin(), fact.at);
+}
+
+bool DrawWatch::climbsAgain(double rise, double mark, Instant at) {
     if (lowAt_ == Instant{} || rise < low_) {
         low_ = rise;
-        lowAt_ = fact.at;
+        lowAt_ = at;
     }
-    const bool thinned = low_ < mark->kelvin() - wellUnder;
-    const double enough = !thinned ? climbed : lastsTooLong(fact.at) ? climbedLate : climbedThin;
-    const bool thinnedOrOver = thinned || rise > mark->kelvin() + wellOver;
-    if (rise < low_ + enough || !thinnedOrOver || secondsBetween(lowAt_, fact.at) < climbsFor) {
+    const bool thinned = low_ < mark - wellUnder;
+    const double enough = !thinned ? climbed : lastsTooLong(at) ? climbedLate : climbedThin;
+    const bool thinnedOrOver = thinned || rise > mark + wellOver;
+    if (rise < low_ + enough || !thinnedOrOver || secondsBetween(lowAt_, at) < climbsFor) {
         climbsSince_.reset();
         higher_ = 0;
         return false;
     }
-    climbsSince_ = climbsSince_.value_or(fact.at);
+    climbsSince_ = climbsSince_.value_or(at);
     higher_ = static_cast<std::uint16_t>(std::min(higher_ + 1, 1000));
-    return higher_ >= fewestHigher && secondsBetween(*climbsSince_, fact.at) >= risesFor;
+    return higher_ >= fewestHigher && secondsBetween(*climbsSince_, at) >= risesFor;
+}
+
+// Pans fall at different speeds: each is held against its own.
+bool DrawWatch::fallHasEnded(double rise, double mark, Instant at) {
+    if (levels_[0].at != Instant{} && secondsBetween(levels_[0].at, at) < fallEvery)
+        return false;
+    const auto level = static_cast<float>(rise);
+    highest_ = levels_[0].at == Instant{} ? level : std::max(highest_, level);
+    std::shift_right(levels_.begin(), levels_.end(), 1);
+    levels_[0] = {at, level};
+    const auto before = std::find_if(levels_.begin(), levels_.end(), [&](const Level& one) {
+        return one.at != Instant{} && secondsBetween(one.at, at) >= fallOver;
+    });
+    if (before == levels_.end())
+        return false;
+    const float fell = before->rise - level;
+    steepest_ = std::max(steepest_, fell);
+    return highest_ - level > hasFallen && rise < mark - fallenThin && fell < hardlyFalls * steepest_;
 }
 
 } // namespace panside

@@ -145,8 +145,12 @@ double DrawForecast::excess(Instant now, const FireHeat& fire) const {
 }
 
 void DrawForecast::open(const State& state, Instant at) {
-    if (openAt_)
+    if (openAt_) {
+        // The one before was shut unseen; how long nobody knows.
+        fallen_ = fallen_ && openAt_ == state.course.openedAt;
+        openAt_ = state.course.openedAt;
         return;
+    }
     fire_.passTo(at);
     end_.passTo(at);
     // Read by hand, the mark is mostly passed between two entries: they open because it was.

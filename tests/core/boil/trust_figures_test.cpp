@@ -237,6 +237,69 @@ TEST(ADrawNobodyKeyedAsShut, IsNoLongDrawThatHeaves) {
     EXPECT_TRUE(log.picture().drawing);
 }
 
+// A crew that keys each draw as it opens it, and never that it shuts it. What was drawn forward mixes in for two
+// minutes after that.
+class OpenedAlone {
+public:
+    OpenedAlone() {
+        for (int i = 0; i < 2; ++i)
+            draw();
+    }
+    void open() {
+        log.climb(62, 67.3, 1500);
+        log.rows.add(log.now, "draw_open,,,");
+    }
+    void draw() {
+        open();
+        log.climb(67.3, 63.5, 120);
+        shut = log.now;
+        log.climb(63.5, 62.4, 60);
+        log.climb(62.4, 62, 60);
+        log.hold(62, 120);
+    }
+    BoilLog log;
+    int shut = 0;
+};
+
+TEST(ADrawNobodyKeyedAsShut, IsSeenWhereTheFallEndsWithACrewThatKeysTheOpeningAlone) {
+    OpenedAlone night;
+    EXPECT_TRUE(night.log.rows.at(night.shut).drawing);
+    const Picture after = night.log.rows.at(night.shut + 180);
+    EXPECT_FALSE(after.drawing);
+    EXPECT_TRUE(after.drawEta);
+    EXPECT_EQ(after.draws, 2);
+    // Of a crew that did key it, that is too little to go by.
+    BoilLog keyed;
+    keyed.cycle(62, 1500);
+    keyed.climb(62, 67.3, 1500);
+    keyed.rows.add(keyed.now, "draw_open,,,");
+    keyed.climb(67.3, 63.5, 120);
+    keyed.climb(63.5, 62, 120);
+    keyed.hold(62, 120);
+    EXPECT_TRUE(keyed.picture().drawing);
+}
+
+// Left open, it thins on; drawn by a trickle it stands at the mark: neither is shut.
+TEST(ADrawNobodyKeyedAsShut, IsOpenWithThatCrewTooWhileItThinsOrStandsAtTheMark) {
+    OpenedAlone left, trickles;
+    left.open();
+    left.log.climb(67.3, 57, 500);
+    EXPECT_TRUE(left.log.picture().drawing);
+    EXPECT_TRUE(stands(left.log.picture(), Alarm::draw_overdue));
+    trickles.open();
+    trickles.log.climb(67.3, 66.6, 60);
+    trickles.log.hold(66.6, 900);
+    EXPECT_TRUE(trickles.log.picture().drawing);
+}
+
+// Where no reading tells, the next opening does.
+TEST(ADrawNobodyKeyedAsShut, EndsAsTheNextIsOpened) {
+    Rows rows;
+    rows.add(0, "lit,,,").add(3600, "draw_open,,,").add(5400, "draw_open,,,");
+    EXPECT_EQ(rows.at(5400).drawOpenedAt, rows.facts.back().at);
+    EXPECT_EQ(rows.at(5400).draws, 1);
+}
+
 // Tonight's first pan is plain water: it boils where water boils, a tenth off.
 TEST(PlainWater, HasNoSugarToShow) {
     BoilLog log;
