@@ -51,6 +51,7 @@ void Mark::absorb(const State& state, const Fact& fact) {
         if (set->key == Setting::probe_offset || set->key == Setting::probe_offset_sd) {
             belief_.start(state.settings.probeOffset().kelvin(), state.settings.probeOffsetSd().kelvin());
             untold_ = {};
+            same_ = {};
             slip_ = 0;
         }
     } else if (const auto* density = std::get_if<DensityCheck>(&fact.what)) {
@@ -65,6 +66,7 @@ void Mark::absorb(const State& state, const Fact& fact) {
     } else if (std::holds_alternative<PanSwapped>(fact.what)) {
         belief_.swapPan();
         untold_ = {};
+        same_ = {};
         lean_ = slip_ = 0;
         creep_.forget();
         checks_ = 0;

@@ -6,6 +6,7 @@
 #include "core/boil/pan_trace.h"
 #include "core/boil/picture.h"
 #include "core/boil/repeated_check.h"
+#include "core/boil/same_sample.h"
 
 #include <array>
 
@@ -47,6 +48,7 @@ private:
                        double variance);
     double fallsBehind(const State& state, Instant taken) const;
     CheckFate learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at);
+    bool isOfNoPan(double brix, double seen, double variance, Instant at);
     void takeWater(const State& state, const WaterCheck& check, Instant at);
     double sdAfterCheck(Instant now) const;
     void watchHeight(const State& state, Instant at);
@@ -61,6 +63,15 @@ private:
     bool onWaterCheck_ = false; // boiling water is known from a check with the probe itself
     Untold untold_;
     RepeatedCheck repeated_;
+    SameSample same_;
+    struct Before {
+        MarkBelief belief;
+        Untold untold;
+        int checks = 0;
+        std::optional<Instant> learntAt;
+        Instant at{};
+    };
+    std::optional<Before> beforeSame_; // the first of checks that tell the same; none once they are seen through
     std::optional<CheckPicture> came_; // to what
     std::optional<Instant> learntAt_;
     int checks_ = 0, questioned_ = 0;

@@ -229,6 +229,8 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
                       square(behind) + square(read->sd);
     came_->apart = TemperatureDifference::kelvin(seen);
     came_->apartSd = TemperatureDifference::kelvin(std::sqrt(variance));
+    if (isOfNoPan(sugar.sugar.degrees(), seen, variance, at))
+        return CheckFate::doubted;
     const auto weights = weightsOf(!water->pressure, check.with);
     const double surprise = belief_.surprise(weights, seen, variance);
     if (surprise > MarkBelief::outlier || isImpossible(seen, belief_.off(weights, seen))) {
@@ -252,6 +254,27 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     ++checks_;
     learntAt_ = at;
     return CheckFate::learnt;
+}
+
+// What the same sample taught before it was seen through is taken back: as if nobody had checked.
+bool Mark::isOfNoPan(double brix, double seen, double variance, Instant at) {
+    if (same_.isOther(brix))
+        beforeSame_ = Before{belief_, untold_, checks_, learntAt_, at};
+    same_.addSample(brix, seen, variance);
+    if (beforeSame_ && !same_.isNotThePans())
+        return false;
+    if (beforeSame_) {
+        belief_ = beforeSame_->belief;
+        belief_.age(secondsBetween(beforeSame_->at, at));
+        untold_ = beforeSame_->untold;
+        checks_ = beforeSame_->checks;
+        learntAt_ = beforeSame_->learntAt;
+        creep_.forget();
+        lean_ = slip_ = 0;
+        doubted_.reset();
+        beforeSame_.reset();
+    }
+    return true;
 }
 
 // Checks that keep to one side tell of a mark that moves faster than marks do: a lead that creeps. What was believed is

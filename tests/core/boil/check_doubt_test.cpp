@@ -135,6 +135,41 @@ TEST(ACheck, ThatIsHoursOldBearsOutLess) {
     EXPECT_GT(log.rows.at(log.now + 4 * 3600).targetUncertainty->kelvin(), std::hypot(then, 0.2));
 }
 
+// Each draw is opened at another sugar, and its cup told as `told` of it.
+Picture afterDraws(const std::vector<double>& opened, const std::function<double(double)>& told) {
+    BoilLog log;
+    log.probeHigh = 0.2;
+    for (const double brix : opened) {
+        log.climb(61, brix, 800);
+        const int dipped = log.now;
+        log.rows.add(dipped, "draw_open,,,");
+        log.climb(brix, 61, 120);
+        log.rows.add(log.now, "draw_close,3,L,");
+        log.rows.add(dipped + 60, fmt::format("density_check,{:.2f},brix,temp=20degC;cal=20degC;drawn={}", told(brix),
+                                              textOf(test::noon + Duration{dipped})));
+    }
+    log.climb(61, 64, 200);
+    return log.picture();
+}
+
+TEST(ACheck, OfAJarThatTellsTheSameWhateverThePanDoesIsDoubted) {
+    const std::vector<double> draws = {67.0, 66.0, 67.8, 66.4, 67.5};
+    const auto right = [](double brix) { return brix; };
+    for (const double jar : {65.0, 70.4}) {
+        const Picture after = afterDraws(draws, [&](double) { return jar; });
+        ASSERT_TRUE(after.check);
+        EXPECT_EQ(after.check->fate, CheckFate::doubted) << jar;
+        EXPECT_EQ(after.checks, 0) << jar;
+        EXPECT_LT(std::abs(after.probeOffset.kelvin() - 0.2), 2 * after.targetUncertainty->kelvin()) << jar;
+        EXPECT_GT(after.targetUncertainty->kelvin(), 0.2) << jar;
+    }
+    const Picture own = afterDraws(draws, right);
+    EXPECT_EQ(own.checks, 5);
+    EXPECT_NEAR(own.probeOffset.kelvin(), 0.2, 0.08);
+    // Drawn at the same sugar each time, the cups are alike too.
+    EXPECT_EQ(afterDraws({67.0, 67.02, 66.97, 67.0, 67.03}, right).checks, 5);
+}
+
 // A refractometer is corrected from 10 to 30 degC and no further; off the pan it is no measure (extension's advice).
 TEST(ACheck, OffAHotPrismIsSaidToBeOne) {
     const auto with = [](const char* detail) {
