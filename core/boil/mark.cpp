@@ -156,8 +156,9 @@ TemperatureDifference Mark::offsetSd(Instant now) const {
     MarkBelief aged = belief_;
     aged.age(lastAged_ ? secondsBetween(*lastAged_, now) : 0);
     const double unchecked = learntAt_ ? uncheckedPerHour * std::max(0.0, secondsBetween(*learntAt_, now)) / 3600 : 0;
+    const double crept = creep_.leaves(aged.offset(onWaterCheck_), now);
     return TemperatureDifference::kelvin(
-        std::sqrt(aged.variance(onWaterCheck_) + untold_.common() + square(slip_) + square(unchecked)));
+        std::sqrt(aged.variance(onWaterCheck_) + untold_.common() + square(slip_) + square(unchecked) + crept));
 }
 
 double Mark::sdAfterCheck(Instant now) const {

@@ -201,6 +201,25 @@ TEST(Mark, FollowsALeadThatCreepsAndOwnsWhatIsLeft) {
     }
 }
 
+// Niter: before so many checks tell of it that it is followed, the doubt is as wide as what they leave open.
+TEST(Mark, OwnsACreepThatFewChecksShow) {
+    constexpr double perHour = 0.25;
+    Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+    for (int t = 0; t <= 4 * 3600; t += 5) {
+        rows.read(t, "syrup_pan", 103.8 + perHour * t / 3600 + 0.01 * (t / 5 % 3 - 1), "degC");
+        if (t % 1800 == 0)
+            rows.read(t, "pressure", 100.0, "kPa");
+        if (t % 3000 == 600 && t < 10000)
+            rows.add(t, fmt::format("density_check,{:.2f},brix,{}", 66.9 + 0.2 * (t / 3000 % 3 - 1), coldCup));
+    }
+    for (int t = 7200; t <= 4 * 3600; t += 600) {
+        const Picture picture = rows.at(t);
+        const double off = picture.target->celsius() - 103.8 - perHour * t / 3600;
+        EXPECT_LT(std::abs(off), 2 * picture.targetUncertainty->kelvin()) << t;
+    }
+}
+
 TEST(Mark, WaterChecksThatKeepToOneSideAreBelieved) {
     Rows rows = standing(104, 4 * 3600);
     for (int i = 0; i < 6; ++i)
