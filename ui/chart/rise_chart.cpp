@@ -13,7 +13,7 @@ namespace {
 
 constexpr double nowStandsAt = 0.8;       // the right fifth is the future
 constexpr double shortestWhole = 120;     // seconds
-constexpr double leastFire = 8;           // mm: a lower strip tells nothing
+constexpr double leastStrip = 8;          // mm: a lower strip tells nothing
 constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
 } // namespace
@@ -210,7 +210,7 @@ RiseChart::Fields RiseChart::fields() const {
     const int strip = std::min(alarmsHeight(alarms_, dress_), all.height() / 4);
     const int open = std::max(2, all.height() - head - times - strip);
     int fire = std::min(static_cast<int>(open * 0.24), dress_.px(45));
-    if (fire < dress_.px(leastFire)) // the curve has it all
+    if (fire < dress_.px(leastStrip)) // the curve has it all
         fire = 2;
     Fields where;
     where.head = QRect{all.left(), all.top(), all.width(), head};
