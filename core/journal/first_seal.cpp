@@ -3,6 +3,7 @@
 #include "core/journal/rows.h"
 
 #include <SQLiteCpp/VariadicBind.h>
+#include <fmt/format.h>
 
 namespace panside {
 namespace {
@@ -21,7 +22,7 @@ template <class Row>
 void sealRows(SQLite::Database& db, Seal& seal, const char* keys, const auto&... key) {
     std::vector<Row> rows;
     eachRow<Row>(db, [&](Row row, std::int64_t) { rows.push_back(std::move(row)); });
-    SQLite::Statement update{db, std::string{"UPDATE "} + Row::table + " SET sum=? WHERE " + keys};
+    SQLite::Statement update{db, fmt::format("UPDATE {} SET sum=? WHERE {}", Row::table, keys)};
     for (const Row& row : rows) {
         SQLite::bind(update, sumOf(row), row.*key...);
         update.exec();

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <fmt/format.h>
 #include <istream>
 
 namespace panside {
@@ -89,7 +90,7 @@ std::optional<ReadLog> ForeignRows::next() {
         readLine(rest, read);
         rest = {};
     } else if (rest.size() > longestLine) {
-        read.faults.push_back(faultAt(line_ + 1, "row", std::string{rest.substr(0, 20)} + "…",
+        read.faults.push_back(faultAt(line_ + 1, "row", fmt::format("{}…", rest.substr(0, 20)),
                                       say("one row a line, each under a million characters")));
         ended_ = true;
         rest = {};

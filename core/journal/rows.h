@@ -4,6 +4,7 @@
 #include "core/journal/seal.h"
 
 #include <array>
+#include <fmt/format.h>
 #include <optional>
 #include <span>
 #include <string>
@@ -68,7 +69,7 @@ struct BlockRow {
 // Calls visit(row, the sum that stands beside it) for every row of a table.
 template <class Row>
 void eachRow(SQLite::Database& db, const auto& visit) {
-    SQLite::Statement query{db, std::string{"SELECT "} + Row::columns + ", sum FROM " + Row::table};
+    SQLite::Statement query{db, fmt::format("SELECT {}, sum FROM {}", Row::columns, Row::table)};
     while (query.executeStep())
         visit(query.getColumns<Row, Row::count>(), query.getColumn(Row::count).getInt64());
 }
