@@ -135,11 +135,13 @@ TEST(ACheck, ThatIsHoursOldBearsOutLess) {
     EXPECT_GT(log.rows.at(log.now + 4 * 3600).targetUncertainty->kelvin(), std::hypot(then, 0.2));
 }
 
-// Each draw is opened at another sugar, and its cup told as `told` of it.
-Picture afterDraws(const std::vector<double>& opened, const std::function<double(double)>& told) {
+// Each draw is opened at another sugar, and its cup told as `told` of it. After three, the probe `leaps`; kelvin.
+Picture afterDraws(const std::vector<double>& opened, const std::function<double(double)>& told, double leaps = 0) {
     BoilLog log;
     log.probeHigh = 0.2;
+    int draws = 0;
     for (const double brix : opened) {
+        log.probeHigh += draws++ == 3 ? leaps : 0;
         log.climb(61, brix, 800);
         const int dipped = log.now;
         log.rows.add(dipped, "draw_open,,,");
@@ -168,6 +170,16 @@ TEST(ACheck, OfAJarThatTellsTheSameWhateverThePanDoesIsDoubted) {
     EXPECT_NEAR(own.probeOffset.kelvin(), 0.2, 0.08);
     // Drawn at the same sugar each time, the cups are alike too.
     EXPECT_EQ(afterDraws({67.0, 67.02, 66.97, 67.0, 67.03}, right).checks, 5);
+}
+
+// A crew draws to the line of its glass each time, and its probe leans on metal from one draw to the next: it is the
+// probe that moved, once, and the cups are right.
+TEST(ACheck, ThatTellsTheLineOfTheGlassIsNoJarForOneLeapOfTheProbe) {
+    const Picture after = afterDraws(
+        std::vector<double>(7, 67.0), [](double brix) { return brix; }, 0.45);
+    ASSERT_TRUE(after.check);
+    EXPECT_EQ(after.check->fate, CheckFate::learnt);
+    EXPECT_NEAR(after.probeOffset.kelvin(), 0.65, 0.15);
 }
 
 // A refractometer is corrected from 10 to 30 degC and no further; off the pan it is no measure (extension's advice).
