@@ -36,11 +36,11 @@ std::string sentence(const Imported& imported, std::string_view file);
 
 struct ImportOptions {
     // How many bytes are read; false: stop, and leave everything as it was. Called every quarter of a megabyte.
-    std::function<bool(std::uint64_t bytes)> goOn;
+    std::function<bool(std::uint64_t bytes)> goOn{};
     std::size_t most = 200; // faults and warnings kept to be shown
     // Asked where a shift's log holds rows of the day book: these rows, and the draws that name a vessel, with their
     // lines. What it finds refuses the log. None: nothing is judged.
-    std::function<std::vector<Fault>(const ReadLog& rows)> judge;
+    std::function<std::vector<Fault>(const ReadLog& rows)> judge{};
 };
 
 // Reads as a stream: ten million readings need some 30 MB. The journal is held only for the moment of the last write.

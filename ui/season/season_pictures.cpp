@@ -269,8 +269,9 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
     }
 }
 
+SeasonPicture::SeasonPicture(QWidget* parent) : QWidget{parent} { giveRole(*this, QAccessible::Chart); }
+
 void SeasonPicture::show(const QString& name, std::function<void(QPainter&, const QRectF&)> paint) {
-    giveRole(*this, QAccessible::Chart);
     setAccessibleName(name);
     paint_ = std::move(paint);
     update();

@@ -34,7 +34,7 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
 class SeasonPicture : public QWidget {
     Q_OBJECT
 public:
-    explicit SeasonPicture(QWidget* parent = nullptr) : QWidget{parent} {}
+    explicit SeasonPicture(QWidget* parent = nullptr);
     // `name`: what a screen reader calls it.
     void show(const QString& name, std::function<void(QPainter&, const QRectF&)> paint);
 
