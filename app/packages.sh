@@ -24,6 +24,28 @@ testPackages=(
     xvfb xauth xdotool zbar-tools
 )
 
+# counting LOG COMMAND...: COMMAND, with what it says in LOG. On a terminal one line counts how far it is: the steps that
+# ninja tells, or the packages that apt-get sets up.
+counting() {
+    local log=$1 status=0 line done=0 all=0
+    shift
+    if [ ! -t 2 ]; then
+        "$@" >"$log" 2>&1
+        return
+    fi
+    "$@" 2>&1 | tee "$log" | while IFS= read -r line; do
+        if [[ $line =~ ^\[[0-9]+/[0-9]+\] ]]; then
+            printf '\r%s ' "${BASH_REMATCH[0]}" >&2
+        elif [[ $line =~ ([0-9]+)\ newly\ installed ]]; then
+            all=${BASH_REMATCH[1]}
+        elif [[ $line == 'Setting up '* ]]; then
+            printf '\r[%d/%d] ' $((++done)) "$all" >&2
+        fi
+    done || status=$?
+    printf '\r\033[K' >&2
+    return $status
+}
+
 # Installs what is missing of the packages named, asking nothing where nothing is missing.
 need() {
     local missing=() package
@@ -43,8 +65,8 @@ need() {
     fi
     echo "Installing: ${missing[*]}"
     "${asRoot[@]}" apt-get update -q >/dev/null &&
-        "${asRoot[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -qq -y --no-install-recommends "${missing[@]}" \
-            >/dev/null || {
+        counting /dev/null "${asRoot[@]}" env LC_ALL=C DEBIAN_FRONTEND=noninteractive \
+            apt-get install -y --no-install-recommends "${missing[@]}" || {
         echo "The packages could not be installed. Install them yourself, then run this again:" >&2
         echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
         exit 3
@@ -75,6 +97,16 @@ configure() {
         exit 3
     }
     echo "$*" >".build/$name/options"
+}
+
+# build NAME [what ninja takes]: what it says is kept in the tree's build.log, and its end shown if it fails.
+build() {
+    local tree=.build/$1
+    shift
+    counting "$tree/build.log" ninja -C "$tree" "$@" || {
+        tail -n 80 "$tree/build.log" >&2
+        return 3
+    }
 }
 
 # Under the sanitizers, by clang: in half of g++'s time, and ready for clang's fuzzer. The core alone unless told.

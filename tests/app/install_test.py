@@ -1,5 +1,5 @@
 """What a package installs, looked at from outside: `cmake --install` of the build tree into a folder, then the tools of
-the standards over it.
+the standards over it. And what the scripts say while they build and install.
 
 PANSIDE_BUILD names the tree, PANSIDE_SOURCE the sources. Uses desktop-file-utils, appstream, shared-mime-info, gio, man
 and bash-completion; where one is missing, the test fails.
@@ -7,6 +7,7 @@ and bash-completion; where one is missing, the test fails.
 import gzip
 import os
 import pathlib
+import pty
 import re
 import shutil
 import struct
@@ -145,6 +146,43 @@ class Installed(unittest.TestCase):
         lines = [line for line in rule.read_text().splitlines() if line and not line.startswith("#")]
         self.assertEqual(len(lines), 1)
         self.assertRegex(lines[0], r'KERNEL=="ttyUSB\[0-9\]\*\|ttyACM\[0-9\]\*".*TAG\+="uaccess"$')
+
+
+class HowFar(unittest.TestCase):
+    """The scripts' `counting`, over commands that say what ninja and apt-get say."""
+
+    NINJA = "printf '[1/2] Building a\\n[2/2] Linking b\\nFAILED: c\\n'; exit 4"
+    APT = "printf '0 upgraded, 2 newly installed, 0 to remove.\\nSetting up a (1) ...\\nSetting up b (1) ...\\n'"
+
+    def counting(self, command, terminal):
+        with tempfile.NamedTemporaryFile("r") as log:
+            ours, theirs = pty.openpty()
+            script = 'set -euo pipefail; . app/packages.sh; counting "$0" bash -c "$1"'
+            done = subprocess.run(["bash", "-c", script, log.name, command], cwd=SOURCE, timeout=60,
+                                  stdout=subprocess.PIPE, stderr=theirs if terminal else subprocess.PIPE)
+            os.close(theirs)
+            said = b"" if terminal else done.stderr
+            try:
+                while terminal and (more := os.read(ours, 4096)):
+                    said += more
+            except OSError:  # a terminal that nobody writes to any more
+                pass
+            os.close(ours)
+            self.assertEqual(done.stdout, b"")
+            return done.returncode, said.decode(), log.read()
+
+    def test_a_terminal_is_told_the_steps_and_left_clean(self):
+        status, said, log = self.counting(self.NINJA, True)
+        self.assertEqual(status, 4)
+        self.assertEqual(said, "\r[1/2] \r[2/2] \r\x1b[K")
+        self.assertIn("FAILED: c", log)
+        status, said, _ = self.counting(self.APT, True)
+        self.assertEqual((status, said), (0, "\r[1/2] \r[2/2] \r\x1b[K"))
+
+    def test_what_is_no_terminal_is_told_nothing(self):
+        status, said, log = self.counting(self.NINJA, False)
+        self.assertEqual((status, said), (4, ""))
+        self.assertEqual(log, "[1/2] Building a\n[2/2] Linking b\nFAILED: c\n")
 
 
 if __name__ == "__main__":
