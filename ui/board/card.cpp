@@ -101,13 +101,13 @@ Card::Rows Card::layout() const {
     if (low && !view_.figure.isEmpty()) { // no room under the number: beside the title, or the number
         const QFont least = dress_.letters(mm::smallWords);
         const int space = dress_.px(2);
-        const int title = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + space,
+        const int wide = QFontMetrics{captionLetters()}.horizontalAdvance(view_.title) + space,
                   leastTitle = QFontMetrics{least}.horizontalAdvance(view_.title) + space;
-        const int figure = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure),
+        const int beside = QFontMetrics{dress_.letters(mm::words)}.horizontalAdvance(view_.figure),
                   leastFigure = QFontMetrics{least}.horizontalAdvance(view_.figure) + 1;
         besideNumber = leastTitle + leastFigure > inside.width() && view_.under.isEmpty();
         if (!besideNumber) { // neither is made much smaller than the other, and none too small to be read
-            const int share = title + figure > inside.width() ? inside.width() * title / (title + figure) : title;
+            const int share = wide + beside > inside.width() ? inside.width() * wide / (wide + beside) : wide;
             rows.figure = rows.title.adjusted(
                 std::clamp(share, leastTitle, std::max(leastTitle, inside.width() - leastFigure)), 0, 0, 0);
             rows.title.setRight(rows.figure.left() - 1 - space);

@@ -23,28 +23,25 @@ QString withoutGap(const QString& words) {
     return QString{words}.replace(QStringLiteral("\u00a0 "), QStringLiteral(" ")).trimmed();
 }
 
-QString unitOfEnd(Duration larger) {
-    return larger.count() >= 5400 ? QString{} : tr(QT_TRANSLATE_NOOP("Cards", "min"));
-}
+QString unitOfEnd(Duration larger) { return larger.count() >= 5400 ? QString{} : tr("min"); }
 
 } // namespace
 
 std::vector<Piece> waitPieces(Duration left) {
-    const QString minutesWord = tr(QT_TRANSLATE_NOOP("Cards", "min"));
+    const QString minutesWord = tr("min");
     if (left < nearest)
-        return {{tr(QT_TRANSLATE_NOOP("Cards", "under")), true}, {QStringLiteral("2")}, {minutesWord, true}};
+        return {{tr("under"), true}, {QStringLiteral("2")}, {minutesWord, true}};
     const auto minutes = static_cast<long long>(left.count() / 60);
     if (minutes < 90)
         return {{QString::number(minutes)}, {minutesWord, true}};
-    return {{QString::number(minutes / 60)},
-            {tr(QT_TRANSLATE_NOOP("Cards", "h")), true},
-            {QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'})}};
+    return {
+        {QString::number(minutes / 60)}, {tr("h"), true}, {QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'})}};
 }
 
 std::vector<Piece> pastPieces(Duration span) {
     const auto size = std::abs(span.count());
     if (size < nearest.count())
-        return {{QString::number(std::llround(size))}, {tr(QT_TRANSLATE_NOOP("Cards", "s")), true}};
+        return {{QString::number(std::llround(size))}, {tr("s"), true}};
     return waitPieces(Duration{size});
 }
 
@@ -54,11 +51,11 @@ QString rangeText(const Range& range) {
         return {};
     const QString low = endOf(range.p10, larger), unit = unitOfEnd(larger);
     if (!range.p90)
-        return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "%1 %2 or more")).arg(low, unit));
+        return withoutGap(tr("%1 %2 or more").arg(low, unit));
     const QString high = endOf(*range.p90, larger);
     if (low == high)
-        return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "about %1 %2")).arg(low, unit));
-    return withoutGap(tr(QT_TRANSLATE_NOOP("Cards", "%1 to %2 %3")).arg(low, high, unit));
+        return withoutGap(tr("about %1 %2").arg(low, unit));
+    return withoutGap(tr("%1 to %2 %3").arg(low, high, unit));
 }
 
 QString CardView::spoken() const {

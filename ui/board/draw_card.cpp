@@ -27,7 +27,7 @@ QString riseFigure(const Picture& picture, Units units) {
         return {};
     const Figure target = figure(*picture.targetRise, units);
     const QString now = inDoubt(picture) ? QStringLiteral("–") : figure(*picture.rise, units).number;
-    return tr(QT_TRANSLATE_NOOP("DrawCard", "rise %1 of %2")).arg(now, target.text());
+    return tr("rise %1 of %2").arg(now, target.text());
 }
 
 // "217.9, open at 218.4 °F": what an old hand thinks in. A live probe shows what it reads with no reference as well.
@@ -40,35 +40,34 @@ QString panFigure(const Picture& picture, Units units) {
     if (picture.drawing) // while it runs the mark to open at is behind us
         return pan ? figure(*pan, units).text() : QString{};
     if (!picture.target)
-        return pan ? tr(QT_TRANSLATE_NOOP("DrawCard", "pan %1")).arg(figure(*pan, units).text()) : QString{};
+        return pan ? tr("pan %1").arg(figure(*pan, units).text()) : QString{};
     const QString open = figure(*picture.target, units).text();
-    return pan ? tr(QT_TRANSLATE_NOOP("DrawCard", "%1, open at %2")).arg(figure(*pan, units).number, open)
-               : tr(QT_TRANSLATE_NOOP("DrawCard", "open at %1")).arg(open);
+    return pan ? tr("%1, open at %2").arg(figure(*pan, units).number, open) : tr("open at %1").arg(open);
 }
 
 // How well the mark is known; why there is none.
 QString markLine(const Picture& picture, Units units) {
     if (!picture.target)
         return whyNot(picture, Shown::targetC);
-    return picture.targetUncertainty ? tr(QT_TRANSLATE_NOOP("DrawCard", "the target is known to ± %1"))
-                                           .arg(figure(*picture.targetUncertainty, units).text())
-                                     : QString{};
+    return picture.targetUncertainty
+               ? tr("the target is known to ± %1").arg(figure(*picture.targetUncertainty, units).text())
+               : QString{};
 }
 
 QString sugarLine(const Picture& picture) {
     QString line;
     if (picture.brix)
-        line = tr(QT_TRANSLATE_NOOP("DrawCard", "about %1")).arg(figure(*picture.brix).text());
+        line = tr("about %1").arg(figure(*picture.brix).text());
     if (picture.checks > 0 && picture.lastCheck) {
         const QString age = spanText(Duration{secondsBetween(*picture.lastCheck, picture.at)});
         const QString checks =
             picture.checks == 1
-                ? tr(QT_TRANSLATE_NOOP("DrawCard", "one check, %1 ago")).arg(age)
+                ? tr("one check, %1 ago").arg(age)
                 : QCoreApplication::translate("DrawCard", "%n checks, the last %1 ago", nullptr, picture.checks)
                       .arg(age);
         line = line.isEmpty() ? checks : line + QStringLiteral(" · ") + checks;
     } else if (picture.target) {
-        const QString none = tr(QT_TRANSLATE_NOOP("DrawCard", "no density check yet"));
+        const QString none = tr("no density check yet");
         line = line.isEmpty() ? none : line + QStringLiteral(" · ") + none;
     }
     return line;
@@ -84,9 +83,8 @@ QString checkLine(const Picture& picture, Units units) {
     if (now < matters || then > worth * now)
         return {};
     if (then > 0.4 * now && then < 0.6 * now)
-        return tr(QT_TRANSLATE_NOOP("DrawCard", "a check now would halve the ±"));
-    return tr(QT_TRANSLATE_NOOP("DrawCard", "a check now would make it ± %1"))
-        .arg(figure(*picture.targetUncertaintyAfterCheck, units).text());
+        return tr("a check now would halve the ±");
+    return tr("a check now would make it ± %1").arg(figure(*picture.targetUncertaintyAfterCheck, units).text());
 }
 
 // A time to the close that is nearly none is none any more.
@@ -102,17 +100,16 @@ void count(CardView& view, const std::optional<Range>& eta, const QString& why) 
     view.beside = rangeText(*eta);
 }
 
-std::vector<Piece> now() { return {{tr(QT_TRANSLATE_NOOP("DrawCard", "now"))}}; }
+std::vector<Piece> now() { return {{tr("now")}}; }
 
 // What the card counts, as if nothing were wrong.
 void tellTime(CardView& view, const Picture& picture) {
-    view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "TO THE DRAW"));
+    view.title = tr("TO THE DRAW");
     if (picture.drawing && closes(picture)) {
-        view.title = tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IT"));
+        view.title = tr("DRAWING, CLOSE IT");
         view.chief = now();
     } else if (picture.drawing) {
-        view.title = picture.closeEta ? tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, CLOSE IN"))
-                                      : tr(QT_TRANSLATE_NOOP("DrawCard", "DRAWING, WATCH THE RISE"));
+        view.title = picture.closeEta ? tr("DRAWING, CLOSE IN") : tr("DRAWING, WATCH THE RISE");
         count(view, picture.closeEta, whyNot(picture, Shown::closeEta));
     } else if (isDue(picture, Call::draw)) {
         view.chief = now();
@@ -132,15 +129,12 @@ void forbid(CardView& view, const Picture& picture, const AlarmPicture& alarm) {
     view.reason.clear();
     view.due = false;
     view.chief = dash;
-    view.order = ofTheProbe        ? tr(QT_TRANSLATE_NOOP("DrawCard", "by eye and hydrometer"))
-                 : picture.drawing ? tr(QT_TRANSLATE_NOOP("DrawCard", "close now"))
-                                   : tr(QT_TRANSLATE_NOOP("DrawCard", "keep shut"));
+    view.order = ofTheProbe ? tr("by eye and hydrometer") : picture.drawing ? tr("close now") : tr("keep shut");
     view.tone = toneOf(alarm.priority);
     if (picture.drawing && !ofTheProbe)
         view.keys.front().shape = KeyShape::due;
     else if (!picture.drawing && !ofTheProbe)
-        view.keys.front() = {Action::drawOpen, KeyShape::resting,
-                             tr(QT_TRANSLATE_NOOP("DrawCard", "The draw was opened"))};
+        view.keys.front() = {Action::drawOpen, KeyShape::resting, tr("The draw was opened")};
 }
 
 } // namespace
@@ -159,7 +153,7 @@ CardView drawCard(const Picture& picture, Units units) {
         if (picture.drawing ? picture.closeEta.has_value() : picture.drawEta.has_value())
             view.doubt = doubt;
         else if (!doubt.isEmpty())
-            view.reason = tr(QT_TRANSLATE_NOOP("DrawCard", "pan probe %1")).arg(doubt);
+            view.reason = tr("pan probe %1").arg(doubt);
     }
     if (standsFor(picture, Alarm::above_target) || standsFor(picture, Alarm::draw_overdue))
         view.tone = Tone::medium;

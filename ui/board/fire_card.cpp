@@ -14,9 +14,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("FireCard", text); }
 
 QString turn(const Picture& picture) {
-    return picture.turn.empty()
-               ? QString{}
-               : tr(QT_TRANSLATE_NOOP("FireCard", "turn: %1")).arg(QString::fromStdString(picture.turn));
+    return picture.turn.empty() ? QString{} : tr("turn: %1").arg(QString::fromStdString(picture.turn));
 }
 
 // With several fires: which of them is called.
@@ -29,10 +27,8 @@ QString otherFires(const Picture& picture) {
     QStringList others;
     for (std::size_t i = 1; i < picture.fires.size(); ++i) {
         const FirePicture& fire = picture.fires[i];
-        others
-            << (fire.due.count() < 0
-                    ? tr(QT_TRANSLATE_NOOP("FireCard", "%1 overdue too")).arg(fireName(fire.name))
-                    : tr(QT_TRANSLATE_NOOP("FireCard", "then %1 in %2")).arg(fireName(fire.name), leftText(fire.due)));
+        others << (fire.due.count() < 0 ? tr("%1 overdue too").arg(fireName(fire.name))
+                                        : tr("then %1 in %2").arg(fireName(fire.name), leftText(fire.due)));
     }
     return others.join(QStringLiteral(", "));
 }
@@ -41,10 +37,8 @@ QString rhythm(const Picture& picture) {
     const QString every = spanText(picture.fireInterval);
     // Why it was moved, for as long as it is news.
     if (picture.callMoved && picture.callMoved->sagsAfter && secondsBetween(picture.callMoved->at, picture.at) < 900)
-        return tr(QT_TRANSLATE_NOOP("FireCard", "every %1: boil sags after %2"))
-            .arg(every, spanText(*picture.callMoved->sagsAfter));
-    return picture.fireIntervalLearned ? tr(QT_TRANSLATE_NOOP("FireCard", "every %1, learned tonight")).arg(every)
-                                       : tr(QT_TRANSLATE_NOOP("FireCard", "every %1")).arg(every);
+        return tr("every %1: boil sags after %2").arg(every, spanText(*picture.callMoved->sagsAfter));
+    return picture.fireIntervalLearned ? tr("every %1, learned tonight").arg(every) : tr("every %1").arg(every);
 }
 
 // A quarter of the rhythm late, and half of it: by then the fire is well down (common practice, no source).
@@ -54,34 +48,32 @@ int insistenceOf(const Picture& picture) {
 }
 
 QString loads(const Picture& picture, Units units) {
-    QString line = picture.loads == 1 ? tr(QT_TRANSLATE_NOOP("FireCard", "one load"))
+    QString line = picture.loads == 1 ? tr("one load")
                                       : QCoreApplication::translate("FireCard", "%n loads", nullptr, picture.loads);
     if (picture.wood)
         line += QStringLiteral(", ") + figure(*picture.wood, units).text();
     if (picture.lastFired) {
         const QString ago = spanText(Duration{secondsBetween(*picture.lastFired, picture.at)});
-        line += QStringLiteral(" · ") + tr(QT_TRANSLATE_NOOP("FireCard", "the last %1 ago")).arg(ago);
+        line += QStringLiteral(" · ") + tr("the last %1 ago").arg(ago);
     }
     return line;
 }
 
 void tellTime(CardView& view, const Picture& picture) {
-    view.title = tr(QT_TRANSLATE_NOOP("FireCard", "TO THE NEXT FIRING"));
+    view.title = tr("TO THE NEXT FIRING");
     if (!picture.fireDue) {
         view.chief = dash;
         view.reason = whyNot(picture, Shown::fireDueS);
         if (view.reason.isEmpty())
-            view.reason = picture.shutdownAt ? tr(QT_TRANSLATE_NOOP("FireCard", "firing stopped"))
-                                             : tr(QT_TRANSLATE_NOOP("FireCard", "fire not lit"));
+            view.reason = picture.shutdownAt ? tr("firing stopped") : tr("fire not lit");
     } else if (picture.fireDue->count() <= 0) {
         // Late is no count-down that goes on: the call stays, and beside it stands how late it is.
         view.insistence = insistenceOf(picture);
         if (view.insistence >= 2)
-            view.title = tr(QT_TRANSLATE_NOOP("FireCard", "THE FIRE GOES DOWN: FIRE NOW"));
-        view.chief = {{tr(QT_TRANSLATE_NOOP("FireCard", "now"))}};
+            view.title = tr("THE FIRE GOES DOWN: FIRE NOW");
+        view.chief = {{tr("now")}};
         if (const Duration late = -*picture.fireDue; late.count() >= 30)
-            view.beside = tr(QT_TRANSLATE_NOOP("FireCard", "late by %1"))
-                              .arg(late < nearest ? tr(QT_TRANSLATE_NOOP("FireCard", "a minute")) : spanText(late));
+            view.beside = tr("late by %1").arg(late < nearest ? tr("a minute") : spanText(late));
         view.due = isDue(picture, Call::fire);
         if (view.insistence > 0)
             view.tone = Tone::medium;
@@ -96,12 +88,11 @@ void forbid(CardView& view, const AlarmPicture& alarm) {
     view.reason.clear();
     view.insistence = 0;
     view.due = false;
-    view.order = alarm.alarm == Alarm::sap_low        ? tr(QT_TRANSLATE_NOOP("FireCard", "stop firing"))
-                 : alarm.alarm == Alarm::draw_overdue ? tr(QT_TRANSLATE_NOOP("FireCard", "close the draw first"))
-                                                      : tr(QT_TRANSLATE_NOOP("FireCard", "do not fire"));
+    view.order = alarm.alarm == Alarm::sap_low        ? tr("stop firing")
+                 : alarm.alarm == Alarm::draw_overdue ? tr("close the draw first")
+                                                      : tr("do not fire");
     view.tone = toneOf(alarm.priority);
-    view.keys.front() = {Action::fired, KeyShape::resting,
-                         tr(QT_TRANSLATE_NOOP("FireCard", "Wood went in all the same"))};
+    view.keys.front() = {Action::fired, KeyShape::resting, tr("Wood went in all the same")};
 }
 
 } // namespace

@@ -24,7 +24,7 @@ bool wantsFlooding(const Picture& picture) {
 
 // "25 min ago", "il y a 25 min": the number large, the words about it as small as its unit.
 std::vector<Piece> ago(Duration span) {
-    const QString words = tr(QT_TRANSLATE_NOOP("LastLoadCard", "%1 ago"));
+    const QString words = tr("%1 ago");
     const auto place = words.indexOf(QLatin1String("%1"));
     std::vector<Piece> pieces = pastPieces(span);
     if (const QString before = words.left(place).trimmed(); !before.isEmpty())
@@ -35,8 +35,7 @@ std::vector<Piece> ago(Duration span) {
 }
 
 QString sapFigure(const Picture& picture) {
-    return picture.sapLeft ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap for %1")).arg(spanText(*picture.sapLeft))
-                           : QString{};
+    return picture.sapLeft ? tr("sap for %1").arg(spanText(*picture.sapLeft)) : QString{};
 }
 
 QString boiledOff(const Picture& picture, Units units) {
@@ -44,31 +43,27 @@ QString boiledOff(const Picture& picture, Units units) {
         return {};
     const QString rate = figure(*picture.evaporation, units).text();
     if (!picture.efficiency)
-        return tr(QT_TRANSLATE_NOOP("LastLoadCard", "boils off %1")).arg(rate);
-    return tr(QT_TRANSLATE_NOOP("LastLoadCard", "boils off %1, %2 % of the wood's heat"))
-        .arg(rate, QString::number(qRound(*picture.efficiency * 100)));
+        return tr("boils off %1").arg(rate);
+    return tr("boils off %1, %2 % of the wood's heat").arg(rate, QString::number(qRound(*picture.efficiency * 100)));
 }
 
 // After the shutdown: until when the arch is hot, and when to look again.
 void addAfter(const Picture& picture, std::vector<QString>& lines) {
     const FuelPicture& fuel = picture.fuel;
     if (fuel.watchPans)
-        lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "the arch stays hot %1 more: never a dry pan"))
-                            .arg(spanText(*fuel.watchPans)));
+        lines.push_back(tr("the arch stays hot %1 more: never a dry pan").arg(spanText(*fuel.watchPans)));
     if (fuel.lastLook)
         lines.push_back(fuel.lastLook->count() > 0
-                            ? tr(QT_TRANSLATE_NOOP("LastLoadCard", "last look at roof, fire, pans in %1"))
-                                  .arg(spanText(*fuel.lastLook))
-                            : tr(QT_TRANSLATE_NOOP("LastLoadCard", "take the last look now: roof, fire, pans")));
+                            ? tr("last look at roof, fire, pans in %1").arg(spanText(*fuel.lastLook))
+                            : tr("take the last look now: roof, fire, pans"));
 }
 
 QString account(const Picture& picture, Units units) {
     QString line;
     if (picture.sapIn)
-        line = tr(QT_TRANSLATE_NOOP("LastLoadCard", "sap in %1")).arg(figure(*picture.sapIn, units).text());
+        line = tr("sap in %1").arg(figure(*picture.sapIn, units).text());
     if (picture.syrupOut) {
-        const QString out =
-            tr(QT_TRANSLATE_NOOP("LastLoadCard", "syrup %1")).arg(figure(*picture.syrupOut, units).text());
+        const QString out = tr("syrup %1").arg(figure(*picture.syrupOut, units).text());
         line = line.isEmpty() ? out : line + QStringLiteral(" · ") + out;
     }
     return line;
@@ -78,16 +73,16 @@ QString account(const Picture& picture, Units units) {
 
 CardView lastLoadCard(const Picture& picture, Units units) {
     CardView view;
-    view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "TO THE LAST LOAD"));
+    view.title = tr("TO THE LAST LOAD");
     view.keys = {{Action::sapIn}};
     if (picture.litAt && !picture.shutdownAt)
         view.keys.push_back({Action::stopFiring});
     if (wantsFlooding(picture)) { // how long it would last matters to nobody now
-        view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "SAP TO FLOOD WITH"));
+        view.title = tr("SAP TO FLOOD WITH");
         const Figure left = figure(*picture.fuel.tank, units);
         view.chief = {{left.number}, {left.unit, true}};
     } else if (picture.shutdownAt) {
-        view.title = tr(QT_TRANSLATE_NOOP("LastLoadCard", "FIRING STOPPED, WATCH THE PANS"));
+        view.title = tr("FIRING STOPPED, WATCH THE PANS");
         view.chief = ago(Duration{secondsBetween(*picture.shutdownAt, picture.at)});
     } else if (picture.lastLoad) {
         view.chief = waitPieces(picture.lastLoad->p50);
@@ -100,8 +95,7 @@ CardView lastLoadCard(const Picture& picture, Units units) {
     }
     view.figure = sapFigure(picture);
     if (picture.keepBack && !picture.shutdownAt)
-        view.lines.push_back(tr(QT_TRANSLATE_NOOP("LastLoadCard", "keep %1 back to cover the pans"))
-                                 .arg(figure(*picture.keepBack, units).text()));
+        view.lines.push_back(tr("keep %1 back to cover the pans").arg(figure(*picture.keepBack, units).text()));
     addAfter(picture, view.lines);
     view.lines.push_back(boiledOff(picture, units));
     view.lines.push_back(account(picture, units));

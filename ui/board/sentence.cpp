@@ -43,7 +43,7 @@ QString overfullLine(const Picture& picture) {
     const Why why{Series::pan_level, Reason::overfull};
     if (std::find(picture.why.begin(), picture.why.end(), why) == picture.why.end())
         return {};
-    return tr(QT_TRANSLATE_NOOP("Sentence", "The syrup pan stands far over its running depth: a float stuck open?"));
+    return tr("The syrup pan stands far over its running depth: a float stuck open?");
 }
 
 QStringList news(const Picture& picture, Units units) {
@@ -65,9 +65,9 @@ QString othersLine(const Picture& picture, const AlarmPicture* shown, Units unit
         (alarm.state == AlarmState::shelved ? shelved : standing) << alarmName(alarm.alarm);
     }
     if (!standing.isEmpty())
-        parts << tr(QT_TRANSLATE_NOOP("Sentence", "also: %1")).arg(standing.join(QStringLiteral(", ")));
+        parts << tr("also: %1").arg(standing.join(QStringLiteral(", ")));
     if (!shelved.isEmpty())
-        parts << tr(QT_TRANSLATE_NOOP("Sentence", "shelved: %1")).arg(shelved.join(QStringLiteral(", ")));
+        parts << tr("shelved: %1").arg(shelved.join(QStringLiteral(", ")));
     if (shown) // on a calm boil these are the line itself
         parts << news(picture, units);
     return parts.join(QStringLiteral(" · "));
@@ -77,44 +77,40 @@ QString calmLine(const Picture& picture, Units units) {
     if (const QStringList all = news(picture, units); !all.isEmpty())
         return all.front();
     if (picture.endedAt)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "The shift is over."));
+        return tr("The shift is over.");
     if (picture.shutdownAt)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Burning out: stay until the pans are still."));
+        return tr("Burning out: stay until the pans are still.");
     if (picture.drawing)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Drawing. Nothing is wrong."));
+        return tr("Drawing. Nothing is wrong.");
     if (!picture.litAt)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Nothing is lit. Flood the pans before you light."));
+        return tr("Nothing is lit. Flood the pans before you light.");
     const auto& pan = picture.reading(Series::syrup_pan);
     if (!pan)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "No probe in the pan: type readings in, watch the pan."));
+        return tr("No probe in the pan: type readings in, watch the pan.");
     if (pan->trust != Trust::good)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Pan probe %1: watch the pan itself.")).arg(reasonWords(*pan));
+        return tr("Pan probe %1: watch the pan itself.").arg(reasonWords(*pan));
     if (pan->byHand)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "Readings by hand. Nothing is wrong by the last one."));
+        return tr("Readings by hand. Nothing is wrong by the last one.");
     if (picture.markCrept)
-        return tr(QT_TRANSLATE_NOOP("Sentence", "The target has crept up: niter? Look at the pan."));
-    return tr(QT_TRANSLATE_NOOP("Sentence", "A calm boil. Nothing is wrong."));
+        return tr("The target has crept up: niter? Look at the pan.");
+    return tr("A calm boil. Nothing is wrong.");
 }
 
 QString withTurn(const QString& words, const Picture& picture) {
-    return picture.turn.empty()
-               ? words
-               : tr(QT_TRANSLATE_NOOP("Sentence", "%1: %2")).arg(words, QString::fromStdString(picture.turn));
+    return picture.turn.empty() ? words : tr("%1: %2").arg(words, QString::fromStdString(picture.turn));
 }
 
 void tellDue(SentenceView& view, const Picture& picture) {
     const bool draw = isDue(picture, Call::draw), fire = isDue(picture, Call::fire);
     const auto& pan = picture.reading(Series::syrup_pan);
     if (draw && fire)
-        view.wrong = tr(QT_TRANSLATE_NOOP("Sentence", "Draw now, then fire"));
+        view.wrong = tr("Draw now, then fire");
     else
-        view.wrong = draw ? tr(QT_TRANSLATE_NOOP("Sentence", "Draw now"))
-                          : withTurn(tr(QT_TRANSLATE_NOOP("Sentence", "Fire now")), picture);
+        view.wrong = draw ? tr("Draw now") : withTurn(tr("Fire now"), picture);
     if (draw && pan && pan->byHand)
-        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "look: by the last reading, or the climb since, it is syrup"));
+        view.steps << tr("look: by the last reading, or the climb since, it is syrup");
     if (draw)
-        view.steps << tr(QT_TRANSLATE_NOOP("Sentence", "open the draw"))
-                   << tr(QT_TRANSLATE_NOOP("Sentence", "check the density"));
+        view.steps << tr("open the draw") << tr("check the density");
     else
         view.next = nextLine(picture);
 }
@@ -152,21 +148,18 @@ QString nextLine(const Picture& picture) {
     std::vector<std::pair<double, QString>> coming;
     if (picture.fireDue && picture.fireDue->count() > 0 && !forbids(picture, Call::fire)) {
         const QString left = leftText(*picture.fireDue);
-        coming.emplace_back(
-            picture.fireDue->count(),
-            picture.turn.empty()
-                ? tr(QT_TRANSLATE_NOOP("Sentence", "fire in %1")).arg(left)
-                : tr(QT_TRANSLATE_NOOP("Sentence", "fire in %1 (%2)")).arg(left, QString::fromStdString(picture.turn)));
+        coming.emplace_back(picture.fireDue->count(),
+                            picture.turn.empty()
+                                ? tr("fire in %1").arg(left)
+                                : tr("fire in %1 (%2)").arg(left, QString::fromStdString(picture.turn)));
     }
     if (!picture.drawing && picture.drawEta && picture.drawEta->p50.count() > 0 && !forbids(picture, Call::draw))
-        coming.emplace_back(picture.drawEta->p50.count(),
-                            tr(QT_TRANSLATE_NOOP("Sentence", "draw in %1")).arg(leftText(picture.drawEta->p50)));
+        coming.emplace_back(picture.drawEta->p50.count(), tr("draw in %1").arg(leftText(picture.drawEta->p50)));
     std::stable_sort(coming.begin(), coming.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     QStringList words;
     for (const auto& [left, what] : coming)
         words << what;
-    return words.isEmpty() ? QString{}
-                           : tr(QT_TRANSLATE_NOOP("Sentence", "next: %1")).arg(words.join(QStringLiteral(", ")));
+    return words.isEmpty() ? QString{} : tr("next: %1").arg(words.join(QStringLiteral(", ")));
 }
 
 SentenceView sentence(const Picture& picture, Units units) {
@@ -191,8 +184,7 @@ SentenceView sentence(const Picture& picture, Units units) {
         view.state = SentenceView::State::over;
         view.alarm = over->alarm;
         view.canBeSeen = true;
-        view.wrong =
-            tr(QT_TRANSLATE_NOOP("Sentence", "Over, nothing to do: %1")).arg(alarmName(over->alarm, over->series));
+        view.wrong = tr("Over, nothing to do: %1").arg(alarmName(over->alarm, over->series));
         view.next = nextLine(picture);
     } else {
         view.wrong = calmLine(picture, units);

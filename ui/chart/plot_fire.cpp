@@ -108,13 +108,11 @@ QString fireWords(const ChartScene& scene) {
     QStringList words;
     const auto& stack = scene.picture.reading(Series::stack);
     if (stack && stack->si)
-        words << tr(QT_TRANSLATE_NOOP("RiseChart", "stack %1"))
-                     .arg(figure(Temperature::kelvin(*stack->si), scene.units, 0).text());
+        words << tr("stack %1").arg(figure(Temperature::kelvin(*stack->si), scene.units, 0).text());
     else
-        words << tr(QT_TRANSLATE_NOOP("RiseChart", "stack"));
-    words << (scene.picture.evaporation ? tr(QT_TRANSLATE_NOOP("RiseChart", "boils off %1"))
-                                              .arg(figure(*scene.picture.evaporation, scene.units).text())
-                                        : tr(QT_TRANSLATE_NOOP("RiseChart", "boils off –")));
+        words << tr("stack");
+    words << (scene.picture.evaporation ? tr("boils off %1").arg(figure(*scene.picture.evaporation, scene.units).text())
+                                        : tr("boils off –"));
     return words.join(QStringLiteral(" · "));
 }
 

@@ -34,25 +34,25 @@ std::optional<Mark> markOf(const Fact& fact) {
 QString nameOf(Mark mark) {
     switch (mark) {
     case Mark::load:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "load"));
+        return tr("load");
     case Mark::lit:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "lit"));
+        return tr("lit");
     case Mark::check:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "check"));
+        return tr("check");
     case Mark::water:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "water"));
+        return tr("water");
     case Mark::sap:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "sap in"));
+        return tr("sap in");
     case Mark::swapped:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "pan swapped"));
+        return tr("pan swapped");
     case Mark::defoamer:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "defoamer"));
+        return tr("defoamer");
     case Mark::note:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "note"));
+        return tr("note");
     case Mark::crew:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "crew"));
+        return tr("crew");
     case Mark::shutdown:
-        return tr(QT_TRANSLATE_NOOP("RiseChart", "stopped firing"));
+        return tr("stopped firing");
     }
     return {};
 }

@@ -222,7 +222,7 @@ void drawNow(QPainter& painter, const ChartScene& scene, const Plot& plot) {
 void nameTheBand(QPainter& painter, const ChartScene& scene, const Plot& plot) {
     if (!scene.picture.targetRise)
         return;
-    const QString name = tr(QT_TRANSLATE_NOOP("RiseChart", "syrup"));
+    const QString name = tr("syrup");
     const QFont font = scene.dress.letters(mm::smallWords);
     const QFontMetrics metrics{font};
     const int high = metrics.height(), wide = metrics.horizontalAdvance(name) + scene.dress.px(2);

@@ -46,19 +46,14 @@ EntryField choice(const char* name, const QString& label, const QStringList& cho
 
 // The words of a choice, in the order of what they mean.
 QStringList scaleChoices() { return {QStringLiteral("°Brix"), QStringLiteral("°Bé")}; }
-QStringList instrumentChoices() {
-    return {tr(QT_TRANSLATE_NOOP("EntryForm", "hydrometer")), tr(QT_TRANSLATE_NOOP("EntryForm", "refractometer"))};
-}
+QStringList instrumentChoices() { return {tr("hydrometer"), tr("refractometer")}; }
 QStringList calibrationChoices() { return {QStringLiteral("60 °F"), QStringLiteral("20 °C")}; }
 // A sap hydrometer is made for sap as it comes; any other must be told, and the temperature with it.
 constexpr std::array<const char*, 4> sapScales{"", "38degF", "60degF", "20degC"};
 QStringList sapScaleChoices() {
-    return {tr(QT_TRANSLATE_NOOP("EntryForm", "as read")), QStringLiteral("38 °F"), QStringLiteral("60 °F"),
-            QStringLiteral("20 °C")};
+    return {tr("as read"), QStringLiteral("38 °F"), QStringLiteral("60 °F"), QStringLiteral("20 °C")};
 }
-QStringList comesOrLeaves() {
-    return {tr(QT_TRANSLATE_NOOP("EntryForm", "comes on")), tr(QT_TRANSLATE_NOOP("EntryForm", "leaves"))};
-}
+QStringList comesOrLeaves() { return {tr("comes on"), tr("leaves")}; }
 
 QStringList readingChoices() {
     QStringList names;
@@ -77,13 +72,12 @@ QString lossOf(Action action, const Picture& picture) {
         return {};
     const bool lit = picture.litAt && !picture.shutdownAt;
     if (picture.drawing && lit)
-        return tr(QT_TRANSLATE_NOOP("EntryForm", "The draw is open and the fire is lit. Close the draw and stop firing "
-                                                 "first: when the shift is over, nothing is watched."));
+        return tr("The draw is open and the fire is lit. Close the draw and stop firing first: when the shift is over, "
+                  "nothing is watched.");
     if (picture.drawing)
-        return tr(QT_TRANSLATE_NOOP("EntryForm", "The draw is open. Close it first: when the shift is over, nothing is "
-                                                 "watched."));
-    return lit ? tr(QT_TRANSLATE_NOOP("EntryForm", "The fire is lit. Stop firing first, and stay until the pans are "
-                                                   "still: when the shift is over, nothing is watched."))
+        return tr("The draw is open. Close it first: when the shift is over, nothing is watched.");
+    return lit ? tr("The fire is lit. Stop firing first, and stay until the pans are still: when the shift is over, "
+                    "nothing is watched.")
                : QString{};
 }
 
@@ -93,9 +87,9 @@ EntryField whichFire(const Picture& picture) {
         QStringList names;
         for (const FirePicture& fire : picture.fires)
             names << fireName(fire.name);
-        return choice("fire", tr(QT_TRANSLATE_NOOP("EntryForm", "which fire")), names);
+        return choice("fire", tr("which fire"), names);
     }
-    EntryField one = words("fire", tr(QT_TRANSLATE_NOOP("EntryForm", "fire, if several")));
+    EntryField one = words("fire", tr("fire, if several"));
     if (!picture.fires.empty())
         one.answer = QString::fromStdString(picture.fires.front().name);
     return one;
@@ -106,49 +100,40 @@ std::vector<EntryField> fieldsOf(Action action, const Picture& picture, Units un
     const Unit volume = unitOf(Dimension::volume, units);
     switch (action) {
     case Action::drawClose:
-        return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume drawn, if known")), volume),
-                words("to", tr(QT_TRANSLATE_NOOP("EntryForm", "into")))};
+        return {number("volume", tr("volume drawn, if known"), volume), words("to", tr("into"))};
     case Action::densityCheck:
-        return {number("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), Unit::brix, true),
-                number("cup", tr(QT_TRANSLATE_NOOP("EntryForm", "cup temperature")), degrees),
-                choice("scale", tr(QT_TRANSLATE_NOOP("EntryForm", "scale")), scaleChoices()),
-                choice("instrument", tr(QT_TRANSLATE_NOOP("EntryForm", "with")), instrumentChoices()),
-                choice("calibrated", tr(QT_TRANSLATE_NOOP("EntryForm", "made for")), calibrationChoices())};
+        return {number("reading", tr("reading"), Unit::brix, true), number("cup", tr("cup temperature"), degrees),
+                choice("scale", tr("scale"), scaleChoices()), choice("instrument", tr("with"), instrumentChoices()),
+                choice("calibrated", tr("made for"), calibrationChoices())};
     case Action::fired:
-        return {number("load", tr(QT_TRANSLATE_NOOP("EntryForm", "wood, if weighed")), unitOf(Dimension::mass, units)),
-                words("wood", tr(QT_TRANSLATE_NOOP("EntryForm", "kind of wood"))), whichFire(picture)};
+        return {number("load", tr("wood, if weighed"), unitOf(Dimension::mass, units)),
+                words("wood", tr("kind of wood")), whichFire(picture)};
     case Action::sapIn:
-        return {number("volume", tr(QT_TRANSLATE_NOOP("EntryForm", "volume")), volume, true),
-                number("brix", tr(QT_TRANSLATE_NOOP("EntryForm", "sugar, if known")), Unit::brix),
-                words("from", tr(QT_TRANSLATE_NOOP("EntryForm", "from where"))),
-                number("temperature", tr(QT_TRANSLATE_NOOP("EntryForm", "its temperature, if taken")), degrees),
-                choice("calibrated", tr(QT_TRANSLATE_NOOP("EntryForm", "sap scale made for")), sapScaleChoices())};
+        return {number("volume", tr("volume"), volume, true), number("brix", tr("sugar, if known"), Unit::brix),
+                words("from", tr("from where")), number("temperature", tr("its temperature, if taken"), degrees),
+                choice("calibrated", tr("sap scale made for"), sapScaleChoices())};
     case Action::alarmShelve: {
         QStringList names;
         for (const AlarmPicture& alarm : picture.alarms)
             if (isAbout(action, alarm))
                 names << alarmName(alarm.alarm);
-        return {choice("alarm", tr(QT_TRANSLATE_NOOP("EntryForm", "alarm")), names),
-                number("minutes", tr(QT_TRANSLATE_NOOP("EntryForm", "for")), Unit::min, true)};
+        return {choice("alarm", tr("alarm"), names), number("minutes", tr("for"), Unit::min, true)};
     }
     case Action::waterCheck: {
-        auto boiled =
-            number("boiled", tr(QT_TRANSLATE_NOOP("EntryForm", "water boils at, on this probe")), degrees, true);
+        auto boiled = number("boiled", tr("water boils at, on this probe"), degrees, true);
         if (picture.syrupPan)
             boiled.answer = figure(*picture.syrupPan, units, 2).number;
         return {boiled};
     }
     case Action::handReading:
-        return {
-            choice("reading", tr(QT_TRANSLATE_NOOP("EntryForm", "reading")), readingChoices()),
-            number("value", tr(QT_TRANSLATE_NOOP("EntryForm", "value")), readingUnit(Series::syrup_pan, units), true)};
+        return {choice("reading", tr("reading"), readingChoices()),
+                number("value", tr("value"), readingUnit(Series::syrup_pan, units), true)};
     case Action::defoamer:
-        return {number("drops", tr(QT_TRANSLATE_NOOP("EntryForm", "drops")), Unit::none)};
+        return {number("drops", tr("drops"), Unit::none)};
     case Action::note:
-        return {words("text", tr(QT_TRANSLATE_NOOP("EntryForm", "note")), true)};
+        return {words("text", tr("note"), true)};
     case Action::crew:
-        return {words("name", tr(QT_TRANSLATE_NOOP("EntryForm", "name")), true),
-                choice("way", tr(QT_TRANSLATE_NOOP("EntryForm", "who")), comesOrLeaves())};
+        return {words("name", tr("name"), true), choice("way", tr("who"), comesOrLeaves())};
     default:
         return {};
     }
@@ -283,11 +268,10 @@ Row rowFor(const EntryForm& form) {
 std::variant<std::vector<Fact>, EntryProblem> shelveFacts(const EntryForm& form) {
     const auto minutes = numberIn(typed(form, "minutes"));
     if (!minutes || *minutes <= 0 || *minutes > 240)
-        return EntryProblem{QStringLiteral("minutes"),
-                            tr(QT_TRANSLATE_NOOP("EntryForm", "Type how many minutes, from 1 to 240."))};
+        return EntryProblem{QStringLiteral("minutes"), tr("Type how many minutes, from 1 to 240.")};
     const int which = chosen(form, "alarm");
     if (which < 0 || which >= static_cast<int>(form.alarms.size()))
-        return EntryProblem{{}, tr(QT_TRANSLATE_NOOP("EntryForm", "There is no alarm that this would change."))};
+        return EntryProblem{{}, tr("There is no alarm that this would change.")};
     const auto name = nameOf(form.alarms[static_cast<std::size_t>(which)]);
     return std::vector{Fact{.at = form.at(), .what = AlarmShelved{std::string{name}, Duration{*minutes * 60}}}};
 }
@@ -340,16 +324,14 @@ EntryForm formFor(Action action, const Picture& picture, Units units, Instant pr
 std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
     for (const EntryField& field : form.fields)
         if (field.needed && field.answer.trimmed().isEmpty())
-            return EntryProblem{
-                field.name, tr(QT_TRANSLATE_NOOP("EntryForm", "%1: type it, or leave with Escape.")).arg(field.label)};
+            return EntryProblem{field.name, tr("%1: type it, or leave with Escape.").arg(field.label)};
     // A log may hold any density; at the pan one so thin is a digit that was not typed (common practice, no source).
     constexpr double thinnestBrix = 20, thinnestBaume = 11;
     if (const auto reading = numberIn(typed(form, "reading"));
         form.action == Action::densityCheck && reading &&
         *reading < (chosen(form, "scale") == 1 ? thinnestBaume : thinnestBrix))
-        return EntryProblem{
-            QStringLiteral("reading"),
-            tr(QT_TRANSLATE_NOOP("EntryForm", "Nothing that is drawn off reads so low. Is a digit missing?"))};
+        return EntryProblem{QStringLiteral("reading"),
+                            tr("Nothing that is drawn off reads so low. Is a digit missing?")};
     std::vector<Fact> facts;
     if (form.action == Action::alarmShelve) {
         auto made = shelveFacts(form);
@@ -375,13 +357,11 @@ std::variant<std::vector<Fact>, EntryProblem> factsOf(const EntryForm& form) {
 std::optional<EntryProblem> askedFirst(const EntryForm& form) {
     if (form.action != Action::densityCheck || !typed(form, "cup").empty())
         return std::nullopt;
-    return EntryProblem{
-        QStringLiteral("cup"),
-        chosen(form, "instrument") == 1
-            ? tr(QT_TRANSLATE_NOOP("EntryForm", "How warm was the sample? Type it and press Enter. Enter alone keeps "
-                                                "the check as it was read, and it counts for less."))
-            : tr(QT_TRANSLATE_NOOP("EntryForm", "How hot was the cup? Type it and press Enter. Enter alone keeps the "
-                                                "check as it was read, and it counts for less."))};
+    return EntryProblem{QStringLiteral("cup"), chosen(form, "instrument") == 1
+                                                   ? tr("How warm was the sample? Type it and press Enter. Enter alone "
+                                                        "keeps the check as it was read, and it counts for less.")
+                                                   : tr("How hot was the cup? Type it and press Enter. Enter alone "
+                                                        "keeps the check as it was read, and it counts for less.")};
 }
 
 std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units) {
@@ -398,12 +378,11 @@ std::optional<SeaLevelQuestion> isItSeaLevel(const EntryForm& form, Units units)
     if (!usualHere || !meant || !looksReduced(typed, *form.elevation, askedAbout))
         return std::nullopt;
     const QString shown = figure(typed, units).text(), station = figure(*meant, units).text();
-    return SeaLevelQuestion{
-        tr(QT_TRANSLATE_NOOP("EntryForm", "%1 is unusual at your elevation, where about %2 is usual. Weather reports "
-                                          "give the pressure at sea level: if this is one, it means %3 here."))
-            .arg(shown, figure(*usualHere, units).text(), station),
-        tr(QT_TRANSLATE_NOOP("EntryForm", "A barometer here shows it: keep %1")).arg(shown),
-        tr(QT_TRANSLATE_NOOP("EntryForm", "It is a weather report: %1 here")).arg(station)};
+    return SeaLevelQuestion{tr("%1 is unusual at your elevation, where about %2 is usual. Weather reports give the "
+                               "pressure at sea level: if this is one, it means %3 here.")
+                                .arg(shown, figure(*usualHere, units).text(), station),
+                            tr("A barometer here shows it: keep %1").arg(shown),
+                            tr("It is a weather report: %1 here").arg(station)};
 }
 
 std::optional<QString> toldBefore(const EntryForm& form, Units units, const WallClock& clock) {
@@ -430,7 +409,7 @@ std::optional<QString> toldBefore(const EntryForm& form, Units units, const Wall
     constexpr double oneMoment = 60; // seconds: the same key pressed twice is asked about by nobody
     if (!other || std::abs(secondsBetween(other->at, form.at())) <= oneMoment)
         return std::nullopt;
-    return tr(QT_TRANSLATE_NOOP("EntryForm", "Entered already: %1, %2. Is this the same draw?"))
+    return tr("Entered already: %1, %2. Is this the same draw?")
         .arg(factWords(*other, units), clock.hourAndMinute(other->at));
 }
 

@@ -52,12 +52,12 @@ std::optional<Span> spanOf(const EntryForm& form, const EntryField& field) {
     if (const auto series = seriesOf(form); series && field.name == QLatin1String("value"))
         return spanOf(*series);
     if (field.name == QLatin1String("cup")) // between ice and boiling syrup
-        return Span{tr(QT_TRANSLATE_NOOP("Slip", "cup")), zero - 5, zero + 115, zero - 5, zero + 115};
+        return Span{tr("cup"), zero - 5, zero + 115, zero - 5, zero + 115};
     if (field.name == QLatin1String("temperature")) // of sap (common practice, no source)
-        return Span{tr(QT_TRANSLATE_NOOP("Slip", "sap")), zero - 5, zero + 60, zero - 5, zero + 25};
+        return Span{tr("sap"), zero - 5, zero + 60, zero - 5, zero + 25};
     if (field.name == QLatin1String("boiled"))
-        return Span{tr(QT_TRANSLATE_NOOP("Slip", "boiling water")), coldestBoil.kelvin() - 5, hottestBoil.kelvin() + 10,
-                    coldestBoil.kelvin() - 5, hottestBoil.kelvin() + 10};
+        return Span{tr("boiling water"), coldestBoil.kelvin() - 5, hottestBoil.kelvin() + 10, coldestBoil.kelvin() - 5,
+                    hottestBoil.kelvin() + 10};
     return std::nullopt;
 }
 
@@ -81,9 +81,9 @@ std::optional<UnitSlip> pointSlip(const EntryField& field) {
         return std::nullopt;
     const QString typed = shown(field.answer.trimmed(), Unit::brix), meant = QLocale{}.toString(*sugar / 10, 'g', 4);
     return UnitSlip{.field = field.name,
-                    .words = tr(QT_TRANSLATE_NOOP("Slip", "Sap of %1 is unusual. Did you mean %2?")).arg(typed, meant),
-                    .asTyped = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(typed),
-                    .asMeant = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(shown(meant, Unit::brix)),
+                    .words = tr("Sap of %1 is unusual. Did you mean %2?").arg(typed, meant),
+                    .asTyped = tr("It is %1").arg(typed),
+                    .asMeant = tr("It is %1").arg(shown(meant, Unit::brix)),
                     .unit = Unit::brix,
                     .digits = meant};
 }
@@ -107,16 +107,15 @@ std::optional<UnitSlip> slipOf(const EntryForm& form) {
             continue;
         UnitSlip slip{.field = field.name, .words = {}, .asTyped = {}, .asMeant = {}};
         const QString typed = shown(digits, field.unit);
-        slip.words =
-            (!can && meant ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is not possible. Did you mean another unit?"))
-             : !can        ? tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is not possible. Look at the digits."))
-                           : tr(QT_TRANSLATE_NOOP("Slip", "%1: %2 is unusual. Did you mean another unit?")))
-                .arg(span->what, typed);
+        slip.words = (!can && meant ? tr("%1: %2 is not possible. Did you mean another unit?")
+                      : !can        ? tr("%1: %2 is not possible. Look at the digits.")
+                                    : tr("%1: %2 is unusual. Did you mean another unit?"))
+                         .arg(span->what, typed);
         if (can)
-            slip.asTyped = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(typed);
+            slip.asTyped = tr("It is %1").arg(typed);
         if (meant) {
             slip.unit = other;
-            slip.asMeant = tr(QT_TRANSLATE_NOOP("Slip", "It is %1")).arg(shown(digits, other));
+            slip.asMeant = tr("It is %1").arg(shown(digits, other));
         }
         return slip;
     }

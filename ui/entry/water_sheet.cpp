@@ -27,96 +27,76 @@ QString size(TemperatureDifference by, Units units) {
 }
 
 QString offWords(TemperatureDifference off, Units units) {
-    const auto words = off.kelvin() < 0 ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 too low"))
-                                        : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 too high"));
+    const auto words = off.kelvin() < 0 ? tr("%1 too low") : tr("%1 too high");
     return words.arg(size(off, units));
 }
 
 QString figuresOf(const WaterLook& look, const std::optional<ExpectedBoil>& expected, Units units) {
     if (!look.at)
         return {};
-    QString words = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "reads %1 · varies by %2 · watched for %3 of %4 s"))
+    QString words = tr("reads %1 · varies by %2 · watched for %3 of %4 s")
                         .arg(figure(*look.at, units, 2).text(), size(look.scatter, units))
                         .arg(std::lround(look.watched.count()))
                         .arg(std::lround(waterWatch.count()));
     if (expected && !expected->byHeight)
-        words += tr(QT_TRANSLATE_NOOP("panside::WaterSheet", " · today this probe should read %1"))
-                     .arg(figure(expected->at, units, 2).text());
+        words += tr(" · today this probe should read %1").arg(figure(expected->at, units, 2).text());
     return words;
 }
 
 // What may be kept, though it is doubted: headline and what to do.
 WaterSheetView doubtedView(const WaterLook& look, const QString& off) {
     const auto view = [](const QString& headline, const QString& what) {
-        return WaterSheetView{
-            headline,
-            what + u' ' +
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "Kept all the same, it counts when a second check says so too.")),
-            {},
-            tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it all the same")),
-            true};
+        return WaterSheetView{headline,
+                              what + u' ' + tr("Kept all the same, it counts when a second check says so too."),
+                              {},
+                              tr("Keep it all the same"),
+                              true};
     };
     if (look.verdict == WaterVerdict::notBoiling)
-        return view(look.off ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water does not boil: %1.")).arg(off)
-                             : tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                                    "The water does not boil: nowhere does it boil so cold.")),
-                    tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Bring it to a rolling boil.")));
+        return view(look.off ? tr("The water does not boil: %1.").arg(off)
+                             : tr("The water does not boil: nowhere does it boil so cold."),
+                    tr("Bring it to a rolling boil."));
     if (look.verdict == WaterVerdict::tooShallow)
-        return view(tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                         "The probe reads %1: not deep enough, or the water only simmers."))
-                        .arg(off),
-                    tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Put it as deep as in the pan, at a rolling boil.")));
-    return view(look.off
-                    ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                           "The probe reads %1: this is not plain water, or it touches the metal."))
-                          .arg(off)
-                    : tr(QT_TRANSLATE_NOOP(
-                          "panside::WaterSheet",
-                          "Water does not boil so hot: this is not plain water, or the probe touches the metal.")),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Take clean water, and keep the probe off the bottom.")));
+        return view(tr("The probe reads %1: not deep enough, or the water only simmers.").arg(off),
+                    tr("Put it as deep as in the pan, at a rolling boil."));
+    return view(look.off ? tr("The probe reads %1: this is not plain water, or it touches the metal.").arg(off)
+                         : tr("Water does not boil so hot: this is not plain water, or the probe touches the metal."),
+                tr("Take clean water, and keep the probe off the bottom."));
 }
 
 // Headline, what to do, and the word of the key that keeps it.
 WaterSheetView said(const WaterLook& look, Units units) {
-    const QString keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Keep it"));
+    const QString keep = tr("Keep it");
     const QString off = look.off ? offWords(*look.off, units) : QString{};
     switch (look.verdict) {
     case WaterVerdict::nothingRead:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Waiting for the probe.")),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "Stand it in plain water at a rolling boil, as deep as in the pan, "
-                                     "not touching the metal. Mind the steam.")),
+        return {tr("Waiting for the probe."),
+                tr("Stand it in plain water at a rolling boil, as deep as in the pan, not touching the metal. Mind the "
+                   "steam."),
                 {},
                 {}};
     case WaterVerdict::watching:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Watching whether the reading is steady.")),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "Leave the probe in plain water at a rolling boil, not touching the "
-                                     "metal.")),
+        return {tr("Watching whether the reading is steady."),
+                tr("Leave the probe in plain water at a rolling boil, not touching the metal."),
                 {},
                 {}};
     case WaterVerdict::stillWarming: {
         const auto by = size(look.eachMinute, units);
-        return {(look.eachMinute > TemperatureDifference{}
-                     ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Still warming by %1 a minute."))
-                     : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Cooling by %1 a minute.")))
+        return {(look.eachMinute > TemperatureDifference{} ? tr("Still warming by %1 a minute.")
+                                                           : tr("Cooling by %1 a minute."))
                     .arg(by),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Wait for a rolling boil; the check goes on by itself.")),
+                tr("Wait for a rolling boil; the check goes on by itself."),
                 {},
                 {}};
     }
     case WaterVerdict::restless:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The reading is not steady: it varies by %1."))
-                    .arg(size(look.scatter, units)),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "Put the probe deeper, away from the metal, and keep it still.")),
+        return {tr("The reading is not steady: it varies by %1.").arg(size(look.scatter, units)),
+                tr("Put the probe deeper, away from the metal, and keep it still."),
                 {},
                 {}};
     case WaterVerdict::fits:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "The water boils; the probe reads %1.")).arg(off),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "Keeping it teaches the console what this probe reads too high.")),
+        return {tr("The water boils; the probe reads %1.").arg(off),
+                tr("Keeping it teaches the console what this probe reads too high."),
                 {},
                 keep};
     case WaterVerdict::notBoiling:
@@ -124,11 +104,9 @@ WaterSheetView said(const WaterLook& look, Units units) {
     case WaterVerdict::tooHot:
         return doubtedView(look, off);
     case WaterVerdict::givesBoiling:
-        return {tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "Water boils at %1 on this probe."))
-                    .arg(figure(*look.at, units, 2).text()),
-                tr(QT_TRANSLATE_NOOP("panside::WaterSheet",
-                                     "There is no barometer: keeping it makes this the day's boiling point. It changes "
-                                     "with the weather; check again every few hours.")),
+        return {tr("Water boils at %1 on this probe.").arg(figure(*look.at, units, 2).text()),
+                tr("There is no barometer: keeping it makes this the day's boiling point. It changes with the weather; "
+                   "check again every few hours."),
                 {},
                 keep};
     }
@@ -148,27 +126,22 @@ bool isDoubtful(const WaterLook& look, const WaterLikely& likely) {
 QString likelyWords(const WaterLikely& likely, Units units) {
     QStringList words;
     if (likely.byHeight)
-        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "at your elevation about %1 is likely"))
-                     .arg(figure(*likely.byHeight, units).text());
+        words << tr("at your elevation about %1 is likely").arg(figure(*likely.byHeight, units).text());
     if (likely.byLastCheck)
-        words << tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "the last check said %1"))
-                     .arg(figure(*likely.byLastCheck, units, 2).text());
+        words << tr("the last check said %1").arg(figure(*likely.byLastCheck, units, 2).text());
     return words.join(QStringLiteral(", "));
 }
 
 void doubt(WaterSheetView& view, const WaterLook& look, const WaterLikely& likely, Units units) {
     const QString at = figure(*look.at, units, 2).text(), others = likelyWords(likely, units);
     view.doubted = true;
-    view.headline =
-        likely.fireLit
-            ? tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1: is this water, or the sap in the pan?")).arg(at)
-            : tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "%1 is not likely for boiling water here.")).arg(at);
+    view.headline = likely.fireLit ? tr("%1: is this water, or the sap in the pan?").arg(at)
+                                   : tr("%1 is not likely for boiling water here.").arg(at);
     view.what = others.isEmpty() ? QString{} : others + QStringLiteral(". ");
-    view.what +=
-        tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "If you keep it, every rise is counted from %1. Too hot, and syrup "
-                                                    "is drawn too heavy; too cold, and it is too light."))
-            .arg(at);
-    view.keep = tr(QT_TRANSLATE_NOOP("panside::WaterSheet", "It is water: keep %1")).arg(at);
+    view.what += tr("If you keep it, every rise is counted from %1. Too hot, and syrup is drawn too heavy; too cold, "
+                    "and it is too light.")
+                     .arg(at);
+    view.keep = tr("It is water: keep %1").arg(at);
 }
 
 } // namespace

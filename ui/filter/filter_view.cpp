@@ -24,9 +24,9 @@ constexpr Duration oneNight{14 * 3600}; // runs so near each other press the sam
 QString range(double from, std::optional<double> to, int decimals) {
     const QString low = QLocale{}.toString(from, 'f', decimals);
     if (!to)
-        return tr(QT_TRANSLATE_NOOP("Filter", "%1 or later")).arg(low);
+        return tr("%1 or later").arg(low);
     const QString high = QLocale{}.toString(*to, 'f', decimals);
-    return low == high ? low : tr(QT_TRANSLATE_NOOP("Filter", "%1 to %2")).arg(low, high);
+    return low == high ? low : tr("%1 to %2").arg(low, high);
 }
 
 // Adds a reading of the gauge, one in some seconds of a probe and all that were typed.
@@ -46,12 +46,11 @@ QString throughWords(const FilterNow& now, Units units, const CakeForecast* fore
     if (!now.flow)
         return {};
     const Volume through = Volume::ofSi(now.flow->si() * secondsBetween(now.run->begun, now.now));
-    QString words = tr(QT_TRANSLATE_NOOP("Filter", "About %1 through by the flow of the runs before."))
-                        .arg(figure(through, units).text());
+    QString words = tr("About %1 through by the flow of the runs before.").arg(figure(through, units).text());
     if (forecast && forecast->climb > 0) {
         const Volume one = units == Units::us ? Volume::gallon(1) : Volume::litre(10);
         words +=
-            u' ' + tr(QT_TRANSLATE_NOOP("Filter", "It climbs %1 each %2."))
+            u' ' + tr("It climbs %1 each %2.")
                        .arg(gaugeFigure(Pressure::pascal(forecast->climb / now.flow->si() * one.si()), units).text(),
                             figure(one, units).text());
     }
@@ -62,35 +61,30 @@ QString forecastWords(const std::variant<CakeForecast, CakeSilence>& said, const
     if (const auto* silence = std::get_if<CakeSilence>(&said))
         switch (*silence) {
         case CakeSilence::tooFew:
-            return tr(
-                QT_TRANSLATE_NOOP("Filter", "From the third reading on, this says when the limit will be reached."));
+            return tr("From the third reading on, this says when the limit will be reached.");
         case CakeSilence::atLimit:
-            return tr(QT_TRANSLATE_NOOP("Filter", "At the limit: stop the pump, let the pressure off, stand clear."));
+            return tr("At the limit: stop the pump, let the pressure off, stand clear.");
         case CakeSilence::notClimbing:
-            return tr(
-                QT_TRANSLATE_NOOP("Filter", "The gauge is not climbing: when the limit is reached is not known."));
+            return tr("The gauge is not climbing: when the limit is reached is not known.");
         case CakeSilence::bypass:
-            return tr(QT_TRANSLATE_NOOP("Filter",
-                                        "The gauge has stopped climbing: a bypass is open or the flow falls. No "
-                                        "forecast."));
+            return tr("The gauge has stopped climbing: a bypass is open or the flow falls. No forecast.");
         }
     const auto& forecast = std::get<CakeForecast>(said);
     const double gone = secondsBetween(now.run->begun, now.now);
     const auto minutes = [&](double at) { return std::max(0.0, at - gone) / 60; };
     QString words =
-        tr(QT_TRANSLATE_NOOP("Filter", "The limit in %1 min"))
+        tr("The limit in %1 min")
             .arg(range(minutes(forecast.p10), forecast.p90 ? std::optional{minutes(*forecast.p90)} : std::nullopt, 0));
     if (now.flow) {
         const auto volume = [&](double at) { return Volume::ofSi(now.flow->si() * at); };
         const Figure low = figure(volume(forecast.p10), units);
-        words += forecast.p90 ? tr(QT_TRANSLATE_NOOP("Filter", ", after %1 to %2 through it"))
-                                    .arg(low.number, figure(volume(*forecast.p90), units).text())
-                              : tr(QT_TRANSLATE_NOOP("Filter", ", after %1 or more through it")).arg(low.text());
+        words += forecast.p90
+                     ? tr(", after %1 to %2 through it").arg(low.number, figure(volume(*forecast.p90), units).text())
+                     : tr(", after %1 or more through it").arg(low.text());
     }
     words += u'.';
     if (forecast.learned)
-        words += u' ' + tr(QT_TRANSLATE_NOOP("Filter", "Learned from runs with this aid and these papers: %1."))
-                            .arg(now.before.size());
+        words += u' ' + tr("Learned from runs with this aid and these papers: %1.").arg(now.before.size());
     return words;
 }
 
@@ -159,20 +153,20 @@ std::vector<GaugeReading> gaugeSince(Instant begun, const Facts& facts, std::spa
 }
 
 std::optional<VolumeFlow> usualFlow(const HouseLedger& house) {
-    std::optional<Instant> begun;
+    Instant begun{};
+    bool goesOn = false;
     std::vector<double> flows;
     for (const LedgerRow& row : house.rows()) {
         const auto* day = std::get_if<DayRow>(&row.fact->what);
-        if (!day)
-            continue;
-        if (day->deed == Deed::press_on)
+        if (day && day->deed == Deed::press_on) {
             begun = row.fact->at;
-        if (day->deed != Deed::press_off || !begun)
-            continue;
-        const double seconds = secondsBetween(*begun, row.fact->at);
-        if (day->volume() && seconds > 0)
-            flows.push_back(day->volume()->si() / seconds);
-        begun.reset();
+            goesOn = true;
+        } else if (day && day->deed == Deed::press_off && goesOn) {
+            const double seconds = secondsBetween(begun, row.fact->at);
+            if (day->volume() && seconds > 0)
+                flows.push_back(day->volume()->si() / seconds);
+            goesOn = false;
+        }
     }
     if (flows.empty())
         return std::nullopt;
@@ -185,16 +179,13 @@ std::optional<VolumeFlow> usualFlow(const HouseLedger& house) {
 
 QString filterSentence(const FilterNow& now, Units units) {
     if (!now.run)
-        return tr(QT_TRANSLATE_NOOP("Filter", "No run is going on."));
-    QStringList words{tr(QT_TRANSLATE_NOOP("Filter", "Run of %1, from %2 to %3"))
-                          .arg(WallClock{}.hourAndMinute(now.run->begun), now.run->from, now.run->to)};
+        return tr("No run is going on.");
+    QStringList words{
+        tr("Run of %1, from %2 to %3").arg(WallClock{}.hourAndMinute(now.run->begun), now.run->from, now.run->to)};
     if (!now.readings.empty()) {
         const QString gauge = gaugeFigure(now.readings.back().pressure, units).text();
-        words[0] = namedAs(
-            words[0],
-            now.limit
-                ? tr(QT_TRANSLATE_NOOP("Filter", "%1, at most %2")).arg(gauge, gaugeFigure(*now.limit, units).text())
-                : gauge);
+        words[0] = namedAs(words[0],
+                           now.limit ? tr("%1, at most %2").arg(gauge, gaugeFigure(*now.limit, units).text()) : gauge);
     }
     words[0] += u'.';
     std::optional<std::variant<CakeForecast, CakeSilence>> said;
@@ -202,10 +193,10 @@ QString filterSentence(const FilterNow& now, Units units) {
         said = cakeForecast(cakeOf(now.readings, now.run->begun), *now.limit, now.before);
     words << throughWords(now, units, said ? std::get_if<CakeForecast>(&*said) : nullptr);
     words << (said ? forecastWords(*said, now, units)
-                   : tr(QT_TRANSLATE_NOOP("Filter", "Write the maker's limit under Rig: there is no usual one.")));
+                   : tr("Write the maker's limit under Rig: there is no usual one."));
     words.removeAll(QString{});
     if (now.run->temperature && *now.run->temperature < circulateUnder)
-        words << tr(QT_TRANSLATE_NOOP("Filter", "Under %1: stop or circulate, back to %2."))
+        words << tr("Under %1: stop or circulate, back to %2.")
                      .arg(figure(circulateUnder, units, 0).text(),
                           figure(Temperature::fahrenheit(185), units, 0).text());
     return words.join(u' ');
@@ -213,17 +204,15 @@ QString filterSentence(const FilterNow& now, Units units) {
 
 ListView filterView(const HouseLedger* house, const FilterNow& now, Units units) {
     ListView view;
-    view.columns = {{tr(QT_TRANSLATE_NOOP("Filter", "when"))},
-                    {tr(QT_TRANSLATE_NOOP("Filter", "from")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Filter", "to")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Filter", "went through")), true},
-                    {tr(QT_TRANSLATE_NOOP("Filter", "filter aid")), false, 1},
-                    {tr(QT_TRANSLATE_NOOP("Filter", "came out")), false, 4}};
+    view.columns = {{tr("when")},
+                    {tr("from"), false, 3},
+                    {tr("to"), false, 2},
+                    {tr("went through"), true},
+                    {tr("filter aid"), false, 1},
+                    {tr("came out"), false, 4}};
     view.head = filterSentence(now, units);
-    view.notes =
-        tr(QT_TRANSLATE_NOOP("Filter", "A press under pressure hurts: stop the pump and let the pressure off before "
-                                       "a frame is touched. Hot syrup burns deeply. Do not breathe the dust of the "
-                                       "aid."));
+    view.notes = tr("A press under pressure hurts: stop the pump and let the pressure off before a frame is touched. "
+                    "Hot syrup burns deeply. Do not breathe the dust of the aid.");
     if (!house)
         return view;
     const auto& runs = house->ledger().tables().presses;
@@ -232,8 +221,7 @@ ListView filterView(const HouseLedger* house, const FilterNow& now, Units units)
         since += run->through;
         view.rows.push_back(
             {{QLocale{}.toString(WallClock{}.at(run->at), QStringLiteral("d MMM HH:mm")), utf8(run->from),
-              utf8(run->to),
-              run->through.si() > 0 ? figure(run->through, units).text() : tr(QT_TRANSLATE_NOOP("Filter", "not said")),
+              utf8(run->to), run->through.si() > 0 ? figure(run->through, units).text() : tr("not said"),
               utf8(run->aid), choiceWord(run->result)}});
     }
     const auto& marks = house->ledger().marks();
@@ -242,8 +230,7 @@ ListView filterView(const HouseLedger* house, const FilterNow& now, Units units)
     if (!now.run && odd != marks.rend())
         view.notes = markWords(*odd, units) + u' ' + view.notes;
     if (const auto count = static_cast<int>(runs.size()); count > 0)
-        view.notes = counted(count, tr(QT_TRANSLATE_NOOP("Filter", "1 run, %1.")),
-                             tr(QT_TRANSLATE_NOOP("Filter", "%n runs, %1 in all."), nullptr, count))
+        view.notes = counted(count, tr("1 run, %1."), tr("%n runs, %1 in all.", nullptr, count))
                          .arg(figure(since, units).text()) +
                      u' ' + view.notes;
     return view;

@@ -117,9 +117,9 @@ void KeyMap::arrange() {
     actionsHead_ = QRect{0, top, width(), head};
     for (std::size_t i = 0; i < actions_.size(); ++i) {
         const int column = static_cast<int>(i) % across, row = static_cast<int>(i) / across;
-        const int from = column * (width() + gap) / across;
-        const int wide = (column + 1) * (width() + gap) / across - gap - from;
-        actions_[i]->setGeometry(from, top + head + row * (target + gap), wide, target);
+        const int left = column * (width() + gap) / across;
+        const int wide = (column + 1) * (width() + gap) / across - gap - left;
+        actions_[i]->setGeometry(left, top + head + row * (target + gap), wide, target);
     }
 }
 

@@ -78,8 +78,7 @@ void loads(QPainter& painter, const ShiftTrace& trace, const Across& across, con
 void drawFuelStrips(QPainter& painter, const ShiftTrace& trace, Instant now, const Dress& dress, double letters,
                     const QRect& area) {
     const int scale = dress.px(1.67 * letters), height = (area.height() - scale) / 3;
-    const char* const names[] = {QT_TRANSLATE_NOOP("Fuel", "loads"), QT_TRANSLATE_NOOP("Fuel", "stack"),
-                                 QT_TRANSLATE_NOOP("Fuel", "water boiled off")};
+    const char* const names[] = {QT_TR_NOOP("loads"), QT_TR_NOOP("stack"), QT_TR_NOOP("water boiled off")};
     // Their names stand before them: a word over a line hides it.
     int gutter = 0;
     for (const char* name : names)

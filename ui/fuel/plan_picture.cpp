@@ -131,14 +131,11 @@ private:
     // The moments, each in a row of its own under the top edge.
     void marks() {
         const Inks& inks = dress_.inks();
-        mark(0, view_.plan.lastLoad.p50, Qt::SolidLine, view_.lastIsNext ? inks.medium : inks.word,
-             tr(QT_TRANSLATE_NOOP("Plan", "last load %1")));
-        mark(1, view_.plan.coldFire.p50, Qt::DotLine, inks.quiet, tr(QT_TRANSLATE_NOOP("Plan", "burnt out %1")));
+        mark(0, view_.plan.lastLoad.p50, Qt::SolidLine, view_.lastIsNext ? inks.medium : inks.word, tr("last load %1"));
+        mark(1, view_.plan.coldFire.p50, Qt::DotLine, inks.quiet, tr("burnt out %1"));
         if (changes_)
-            mark(2, view_.plan.runsOut.p50, Qt::DashDotDotLine, inks.quiet,
-                 tr(QT_TRANSLATE_NOOP("Plan", "tank empty %1, if you fire on")));
-        const QString keep =
-            tr(QT_TRANSLATE_NOOP("Plan", "keep back %1")).arg(figure(view_.plan.keepBack, view_.units).text());
+            mark(2, view_.plan.runsOut.p50, Qt::DashDotDotLine, inks.quiet, tr("tank empty %1, if you fire on"));
+        const QString keep = tr("keep back %1").arg(figure(view_.plan.keepBack, view_.units).text());
         const QFontMetrics metrics{dress_.letters(letters_)};
         const double wide = std::min(metrics.horizontalAdvance(keep) + dress_.px(2), field_.width() / 2);
         const QRectF place{field_.left() + dress_.px(1) * 1.0,

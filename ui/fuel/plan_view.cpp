@@ -13,50 +13,43 @@ QString clockRange(const PlanView& view, const Range& range) {
     const auto at = [&](Duration from) {
         return view.clock.hourAndMinute(view.now + std::chrono::round<std::chrono::microseconds>(from));
     };
-    return tr(QT_TRANSLATE_NOOP("Plan", "%1 (%2 to %3)"))
-        .arg(at(range.p50), at(range.p10), at(range.p90.value_or(range.p50)));
+    return tr("%1 (%2 to %3)").arg(at(range.p50), at(range.p10), at(range.p90.value_or(range.p50)));
 }
 
 // "1 h 40 later", "12 min sooner".
 QString apart(Duration change) {
     if (std::abs(change.count()) < 30)
-        return tr(QT_TRANSLATE_NOOP("Plan", "no change"));
-    return (change.count() > 0 ? tr(QT_TRANSLATE_NOOP("Plan", "%1 later")) : tr(QT_TRANSLATE_NOOP("Plan", "%1 sooner")))
-        .arg(spanText(change));
+        return tr("no change");
+    return (change.count() > 0 ? tr("%1 later") : tr("%1 sooner")).arg(spanText(change));
 }
 
 QString changed(const PlanView& view, const EndPlan& other) {
-    return tr(QT_TRANSLATE_NOOP("Plan", "last load %1, %2; keep back %3"))
+    return tr("last load %1, %2; keep back %3")
         .arg(view.clock.hourAndMinute(view.now + std::chrono::round<std::chrono::microseconds>(other.lastLoad.p50)),
              apart(other.lastLoad.p50 - view.plan.lastLoad.p50), figure(other.keepBack, view.units).text());
 }
 
 QString sapWords(Volume more, Units units) {
-    return (more < Volume{} ? tr(QT_TRANSLATE_NOOP("Plan", "%1 less sap"))
-                            : tr(QT_TRANSLATE_NOOP("Plan", "%1 more sap")))
+    return (more < Volume{} ? tr("%1 less sap") : tr("%1 more sap"))
         .arg(figure(more < Volume{} ? -more : more, units).text());
 }
 
 QString fireWords(double harder) {
-    return (harder < 0 ? tr(QT_TRANSLATE_NOOP("Plan", "fired %1 % softer"))
-                       : tr(QT_TRANSLATE_NOOP("Plan", "fired %1 % harder")))
-        .arg(std::lround(100 * std::abs(harder)));
+    return (harder < 0 ? tr("fired %1 % softer") : tr("fired %1 % harder")).arg(std::lround(100 * std::abs(harder)));
 }
 
 void addLines(PlanView& view, const Picture& picture) {
     const auto add = [&](const char* label, const QString& value) { view.lines.push_back({tr(label), value}); };
-    add(QT_TRANSLATE_NOOP("Plan", "sap in the tank"), figure(view.plan.tank, view.units).text());
-    add(QT_TRANSLATE_NOOP("Plan", "leaves it, an hour"), figure(view.plan.use, view.units).text());
-    add(QT_TRANSLATE_NOOP("Plan", "last load"), clockRange(view, view.plan.lastLoad));
-    add(QT_TRANSLATE_NOOP("Plan", "keep back for the pans"), figure(view.plan.keepBack, view.units).text());
-    add(QT_TRANSLATE_NOOP("Plan", "fire burnt out"), clockRange(view, view.plan.coldFire));
-    add(QT_TRANSLATE_NOOP("Plan", "tank empty, if you fire on"), clockRange(view, view.plan.runsOut));
+    add(QT_TR_NOOP("sap in the tank"), figure(view.plan.tank, view.units).text());
+    add(QT_TR_NOOP("leaves it, an hour"), figure(view.plan.use, view.units).text());
+    add(QT_TR_NOOP("last load"), clockRange(view, view.plan.lastLoad));
+    add(QT_TR_NOOP("keep back for the pans"), figure(view.plan.keepBack, view.units).text());
+    add(QT_TR_NOOP("fire burnt out"), clockRange(view, view.plan.coldFire));
+    add(QT_TR_NOOP("tank empty, if you fire on"), clockRange(view, view.plan.runsOut));
     if (picture.fuel.syrupExpected)
-        add(QT_TRANSLATE_NOOP("Plan", "syrup still in the tank"),
-            figure(*picture.fuel.syrupExpected, view.units).text());
+        add(QT_TR_NOOP("syrup still in the tank"), figure(*picture.fuel.syrupExpected, view.units).text());
     if (picture.fuel.allSyrup)
-        add(QT_TRANSLATE_NOOP("Plan", "all syrup, if nobody draws"),
-            tr(QT_TRANSLATE_NOOP("Plan", "in about %1")).arg(spanText(*picture.fuel.allSyrup)));
+        add(QT_TR_NOOP("all syrup, if nobody draws"), tr("in about %1").arg(spanText(*picture.fuel.allSyrup)));
 }
 
 } // namespace
@@ -82,8 +75,8 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
         return one.alarm == Alarm::last_load && one.stands();
     });
     view.headline = view.lastIsNext
-                        ? tr(QT_TRANSLATE_NOOP("Plan", "The next load is the last, or one too many."))
-                        : tr(QT_TRANSLATE_NOOP("Plan", "The last load in %1, at %2"))
+                        ? tr("The next load is the last, or one too many.")
+                        : tr("The last load in %1, at %2")
                               .arg(spanText(plan->lastLoad.p50),
                                    clock.hourAndMinute(
                                        picture.at + std::chrono::round<std::chrono::microseconds>(plan->lastLoad.p50)));
@@ -95,9 +88,9 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
     if (steps.fire != 0)
         view.withFire = planEnd(*picture.fuel.end, {.harder = harder});
     const auto say = [&](const QString& what, int asked, const std::optional<EndPlan>& other) {
-        view.changes.push_back({what, asked == 0 ? tr(QT_TRANSLATE_NOOP("Plan", "as it is"))
+        view.changes.push_back({what, asked == 0 ? tr("as it is")
                                       : other    ? changed(view, *other)
-                                                 : tr(QT_TRANSLATE_NOOP("Plan", "more than the tank holds"))});
+                                                 : tr("more than the tank holds")});
     };
     say(sapWords(more, units), steps.sap, view.withSap);
     say(fireWords(harder), steps.fire, view.withFire);

@@ -50,29 +50,25 @@ private:
     QString hourAndAgo(Instant at) const {
         if (secondsBetween(at, now_.at) < 60) // as of now
             return clock_.hourAndMinute(at);
-        return tr(QT_TRANSLATE_NOOP("Handover", "%1, %2 ago")).arg(clock_.hourAndMinute(at), ago(at));
+        return tr("%1, %2 ago").arg(clock_.hourAndMinute(at), ago(at));
     }
     QString range(const Range& range) const {
-        const QString late = range.p90 ? spanText(*range.p90) : tr(QT_TRANSLATE_NOOP("Handover", "perhaps never"));
-        return tr(QT_TRANSLATE_NOOP("Handover", "in %1 (%2 to %3)"))
-            .arg(spanText(range.p50), spanText(range.p10), late);
+        const QString late = range.p90 ? spanText(*range.p90) : tr("perhaps never");
+        return tr("in %1 (%2 to %3)").arg(spanText(range.p50), spanText(range.p10), late);
     }
     QString head() const {
-        QString words = QStringLiteral("<h2>") + tr(QT_TRANSLATE_NOOP("Handover", "For the next crew")) +
-                        QStringLiteral("</h2><p>") + when(now_.at) + QStringLiteral("</p>");
+        QString words = QStringLiteral("<h2>") + tr("For the next crew") + QStringLiteral("</h2><p>") + when(now_.at) +
+                        QStringLiteral("</p>");
         if (!from_.started)
-            return words + QStringLiteral("<p>") +
-                   tr(QT_TRANSLATE_NOOP("Handover", "No shift is going on, and none went before.")) +
+            return words + QStringLiteral("<p>") + tr("No shift is going on, and none went before.") +
                    QStringLiteral("</p>");
         QStringList crew;
         for (const std::string& name : now_.crew)
             crew << escaped(name);
-        return words + table(row(from_.goesOn ? tr(QT_TRANSLATE_NOOP("Handover", "shift going on since"))
-                                              : tr(QT_TRANSLATE_NOOP("Handover", "the last shift began")),
-                                 when(*from_.started)) +
-                             row(tr(QT_TRANSLATE_NOOP("Handover", "on the shift")),
-                                 crew.isEmpty() ? tr(QT_TRANSLATE_NOOP("Handover", "nobody signed on"))
-                                                : crew.join(QStringLiteral(", "))));
+        return words +
+               table(
+                   row(from_.goesOn ? tr("shift going on since") : tr("the last shift began"), when(*from_.started)) +
+                   row(tr("on the shift"), crew.isEmpty() ? tr("nobody signed on") : crew.join(QStringLiteral(", "))));
     }
     QString alarms() const {
         QString list;
@@ -88,49 +84,43 @@ private:
                     namedAs(readingName(static_cast<Series>(i)).toHtmlEscaped(),
                             trustWord(reading->trust) + QStringLiteral(", ") + reasonWords(*reading).toHtmlEscaped()) +
                     QStringLiteral("</li>");
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "What to watch"))) +
-               (list.isEmpty() ? QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "No alarm is on.")) +
-                                     QStringLiteral("</p>")
+        return heading(tr("What to watch")) +
+               (list.isEmpty() ? QStringLiteral("<p>") + tr("No alarm is on.") + QStringLiteral("</p>")
                                : QStringLiteral("<ul>") + list + QStringLiteral("</ul>"));
     }
     QString draw() const {
         if (now_.drawing)
-            return now_.drawOpenedAt
-                       ? tr(QT_TRANSLATE_NOOP("Handover", "OPEN since %1")).arg(hourAndAgo(*now_.drawOpenedAt))
-                       : tr(QT_TRANSLATE_NOOP("Handover", "OPEN"));
-        return now_.drawEta ? tr(QT_TRANSLATE_NOOP("Handover", "shut; the next draw %1")).arg(range(*now_.drawEta))
-                            : tr(QT_TRANSLATE_NOOP("Handover", "shut; too early to say when the next draw comes"));
+            return now_.drawOpenedAt ? tr("OPEN since %1").arg(hourAndAgo(*now_.drawOpenedAt)) : tr("OPEN");
+        return now_.drawEta ? tr("shut; the next draw %1").arg(range(*now_.drawEta))
+                            : tr("shut; too early to say when the next draw comes");
     }
     QString fire() const {
         if (!now_.litAt)
-            return tr(QT_TRANSLATE_NOOP("Handover", "not lit in this shift"));
+            return tr("not lit in this shift");
         if (now_.shutdownAt)
-            return tr(QT_TRANSLATE_NOOP("Handover", "no more wood since %1; it burns out: stay with it"))
-                .arg(hourAndAgo(*now_.shutdownAt));
+            return tr("no more wood since %1; it burns out: stay with it").arg(hourAndAgo(*now_.shutdownAt));
         QStringList parts;
         if (now_.lastFired)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "last fired %1")).arg(hourAndAgo(*now_.lastFired));
+            parts << tr("last fired %1").arg(hourAndAgo(*now_.lastFired));
         if (now_.fireDue)
-            parts << (now_.fireDue->count() >= 0
-                          ? tr(QT_TRANSLATE_NOOP("Handover", "next in %1")).arg(spanText(*now_.fireDue))
-                          : tr(QT_TRANSLATE_NOOP("Handover", "overdue by %1")).arg(spanText(-*now_.fireDue)));
-        parts << tr(QT_TRANSLATE_NOOP("Handover", "every %1")).arg(spanText(now_.fireInterval));
+            parts << (now_.fireDue->count() >= 0 ? tr("next in %1").arg(spanText(*now_.fireDue))
+                                                 : tr("overdue by %1").arg(spanText(-*now_.fireDue)));
+        parts << tr("every %1").arg(spanText(now_.fireInterval));
         if (!now_.turn.empty())
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "%1's turn")).arg(escaped(now_.turn));
+            parts << tr("%1's turn").arg(escaped(now_.turn));
         return parts.join(QStringLiteral(", "));
     }
     QString sap() const {
         QStringList parts;
         if (const auto& tank = now_.reading(Series::tank_level); tank && tank->si)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "%1 in the feed tank (%2)"))
+            parts << tr("%1 in the feed tank (%2)")
                          .arg(figure(Volume::cubicMetre(*tank->si), units_).text(), hourAndAgo(tank->last));
         if (now_.sapLeft)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "lasts %1")).arg(spanText(*now_.sapLeft));
+            parts << tr("lasts %1").arg(spanText(*now_.sapLeft));
         if (now_.keepBack)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "keep %1 back for the shutdown"))
-                         .arg(figure(*now_.keepBack, units_).text());
+            parts << tr("keep %1 back for the shutdown").arg(figure(*now_.keepBack, units_).text());
         if (parts.isEmpty())
-            return tr(QT_TRANSLATE_NOOP("Handover", "not entered: look into the tank"));
+            return tr("not entered: look into the tank");
         QStringList sentences{parts.join(QStringLiteral(", ")) + u'.'};
         for (const QString& words : {tankFullWords(now_.store), sapAgeWords(now_.store, units_)})
             if (!words.isEmpty())
@@ -143,19 +133,15 @@ private:
             if (const auto& level = now_.reading(series); level && level->si)
                 parts << readingName(series).toHtmlEscaped() + u' ' + figure(Length::metre(*level->si), units_).text() +
                              QStringLiteral(" (") + hourAndAgo(level->last) + u')';
-        return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Handover", "not read: look into the pans"))
-                               : parts.join(QStringLiteral(", "));
+        return parts.isEmpty() ? tr("not read: look into the pans") : parts.join(QStringLiteral(", "));
     }
     QString standing() const {
         if (!from_.started)
             return {};
-        QString rows = row(tr(QT_TRANSLATE_NOOP("Handover", "draw-off")), draw()) +
-                       row(tr(QT_TRANSLATE_NOOP("Handover", "fire")), fire());
+        QString rows = row(tr("draw-off"), draw()) + row(tr("fire"), fire());
         if (now_.lastLoad)
-            rows += row(tr(QT_TRANSLATE_NOOP("Handover", "the last load")), range(*now_.lastLoad));
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "How things are"))) +
-               table(rows + row(tr(QT_TRANSLATE_NOOP("Handover", "sap")), sap()) +
-                     row(tr(QT_TRANSLATE_NOOP("Handover", "depths")), depths()));
+            rows += row(tr("the last load"), range(*now_.lastLoad));
+        return heading(tr("How things are")) + table(rows + row(tr("sap"), sap()) + row(tr("depths"), depths()));
     }
     QString side() const {
         const Fact* last = nullptr;
@@ -169,43 +155,35 @@ private:
             for (const Fact& fact : *facts)
                 draws += repeated.hear(fact) == RepeatedDraw::Telling::first && last && fact.at > last->at ? 1 : 0;
         }
-        QString words = tr(QT_TRANSLATE_NOOP("Handover", "The log shows no switch of pan or side."));
+        QString words = tr("The log shows no switch of pan or side.");
         if (last)
-            words = tr(QT_TRANSLATE_NOOP("Handover", "Last switched %1 (%2 ago)%3; draws since: %4."))
+            words = tr("Last switched %1 (%2 ago)%3; draws since: %4.")
                         .arg(when(last->at), ago(last->at),
-                             last->by.empty() ? QString{}
-                                              : tr(QT_TRANSLATE_NOOP("Handover", ", by %1")).arg(escaped(last->by)))
+                             last->by.empty() ? QString{} : tr(", by %1").arg(escaped(last->by)))
                         .arg(draws);
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "Which side"))) + QStringLiteral("<p>") + words +
-               QStringLiteral("</p>");
+        return heading(tr("Which side")) + QStringLiteral("<p>") + words + QStringLiteral("</p>");
     }
     QString target() const {
-        QString rows = row(tr(QT_TRANSLATE_NOOP("Handover", "open the draw at")),
-                           now_.target ? figure(*now_.target, units_).text()
-                                       : dash() + u' ' + whyNot(now_, Shown::targetC).toHtmlEscaped());
+        QString rows =
+            row(tr("open the draw at"), now_.target ? figure(*now_.target, units_).text()
+                                                    : dash() + u' ' + whyNot(now_, Shown::targetC).toHtmlEscaped());
         if (now_.target && now_.targetUncertainty)
-            rows += row(tr(QT_TRANSLATE_NOOP("Handover", "known to")),
-                        QStringLiteral("± ") + figure(*now_.targetUncertainty, units_, 2).text());
-        rows += row(tr(QT_TRANSLATE_NOOP("Handover", "based on")),
-                    now_.checks == 0 ? tr(QT_TRANSLATE_NOOP("Handover", "no hydrometer check yet: make one"))
-                    : now_.lastCheck ? tr(QT_TRANSLATE_NOOP("Handover", "checks: %1, the last %2"))
-                                           .arg(now_.checks)
-                                           .arg(hourAndAgo(*now_.lastCheck))
-                                     : tr(QT_TRANSLATE_NOOP("Handover", "checks: %1")).arg(now_.checks));
+            rows += row(tr("known to"), QStringLiteral("± ") + figure(*now_.targetUncertainty, units_, 2).text());
+        rows += row(tr("based on"),
+                    now_.checks == 0 ? tr("no hydrometer check yet: make one")
+                    : now_.lastCheck ? tr("checks: %1, the last %2").arg(now_.checks).arg(hourAndAgo(*now_.lastCheck))
+                                     : tr("checks: %1").arg(now_.checks));
         if (now_.questionedChecks > 0)
-            rows +=
-                row(tr(QT_TRANSLATE_NOOP("Handover", "checks not believed")), QString::number(now_.questionedChecks));
+            rows += row(tr("checks not believed"), QString::number(now_.questionedChecks));
         if (now_.markCrept)
-            rows += row(tr(QT_TRANSLATE_NOOP("Handover", "crept up since the first checks")),
-                        figure(*now_.markCrept, units_, 2).text() + u' ' +
-                            tr(QT_TRANSLATE_NOOP("Handover", "(niter? look at the pan)")));
+            rows += row(tr("crept up since the first checks"),
+                        figure(*now_.markCrept, units_, 2).text() + u' ' + tr("(niter? look at the pan)"));
         if (now_.waterBoils)
-            rows +=
-                row(tr(QT_TRANSLATE_NOOP("Handover", "water boils at")),
-                    now_.pressure ? figure(*now_.waterBoils, units_).text()
-                                  : tr(QT_TRANSLATE_NOOP("Handover", "%1, checked %2 ago"))
-                                        .arg(figure(*now_.waterBoils, units_).text(), spanText(now_.waterBoilsAge)));
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "The target"))) + table(rows);
+            rows += row(tr("water boils at"), now_.pressure ? figure(*now_.waterBoils, units_).text()
+                                                            : tr("%1, checked %2 ago")
+                                                                  .arg(figure(*now_.waterBoils, units_).text(),
+                                                                       spanText(now_.waterBoilsAge)));
+        return heading(tr("The target")) + table(rows);
     }
     QString barrels() const {
         auto facts = from_.before;
@@ -214,28 +192,22 @@ private:
         for (const Barrel& barrel : barrelsOf(facts)) {
             const QString volume = barrel.measured == 0 ? dash() : figure(barrel.volume, units_).text();
             const QString counted = barrel.measured < barrel.draws
-                                        ? tr(QT_TRANSLATE_NOOP("Handover", "draws measured: %1 of %2"))
-                                              .arg(barrel.measured)
-                                              .arg(barrel.draws)
-                                        : tr(QT_TRANSLATE_NOOP("Handover", "draws: %1")).arg(barrel.draws);
-            const QString name = barrel.name.empty() ? tr(QT_TRANSLATE_NOOP("Handover", "(nobody said where to)"))
-                                                     : escaped(barrel.name);
+                                        ? tr("draws measured: %1 of %2").arg(barrel.measured).arg(barrel.draws)
+                                        : tr("draws: %1").arg(barrel.draws);
+            const QString name = barrel.name.empty() ? tr("(nobody said where to)") : escaped(barrel.name);
             QString check;
             if (barrel.check)
                 check = factWords({barrel.last, *barrel.check}, units_).toHtmlEscaped();
             rows += QStringLiteral("<tr><td><b>%1</b></td><td align=\"right\"><b>%2</b></td><td>%3</td><td>%4</td>"
                                    "<td>%5</td></tr>")
-                        .arg(name, volume, counted, tr(QT_TRANSLATE_NOOP("Handover", "last %1")).arg(when(barrel.last)),
-                             check);
+                        .arg(name, volume, counted, tr("last %1").arg(when(barrel.last)), check);
         }
-        QString words = heading(tr(QT_TRANSLATE_NOOP("Handover", "What each drum holds")));
+        QString words = heading(tr("What each drum holds"));
         if (rows.isEmpty())
-            return words + QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Handover", "Nothing has been drawn.")) +
-                   QStringLiteral("</p>");
+            return words + QStringLiteral("<p>") + tr("Nothing has been drawn.") + QStringLiteral("</p>");
         return words + QStringLiteral("<table cellpadding=\"3\">") + rows + QStringLiteral("</table><p>") +
-               tr(QT_TRANSLATE_NOOP("Handover",
-                                    "As drawn in the last two weeks. What was emptied or packed since is not "
-                                    "in the log: look before you fill.")) +
+               tr("As drawn in the last two weeks. What was emptied or packed since is not in the log: look before you "
+                  "fill.") +
                QStringLiteral("</p>");
     }
     QString notes() const {
@@ -245,29 +217,26 @@ private:
                 list += QStringLiteral("<li>") + clock_.hourAndMinute(fact.at) + u' ' + escaped(note->text) +
                         (fact.by.empty() ? QString{} : QStringLiteral(" (") + escaped(fact.by) + u')') +
                         QStringLiteral("</li>");
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "Notes of this shift"))) +
-               (list.isEmpty() ? QStringLiteral("<p>") + dash() + QStringLiteral("</p>")
-                               : QStringLiteral("<ul>") + list + QStringLiteral("</ul>"));
+        return heading(tr("Notes of this shift")) + (list.isEmpty()
+                                                         ? QStringLiteral("<p>") + dash() + QStringLiteral("</p>")
+                                                         : QStringLiteral("<ul>") + list + QStringLiteral("</ul>"));
     }
     QString made() const {
         QStringList parts;
-        parts << tr(QT_TRANSLATE_NOOP("Handover", "draws %1")).arg(now_.draws)
-              << tr(QT_TRANSLATE_NOOP("Handover", "firings %1")).arg(now_.loads);
+        parts << tr("draws %1").arg(now_.draws) << tr("firings %1").arg(now_.loads);
         if (now_.syrupOut)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "syrup %1")).arg(figure(*now_.syrupOut, units_).text());
+            parts << tr("syrup %1").arg(figure(*now_.syrupOut, units_).text());
         if (now_.sapIn)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "sap in %1")).arg(figure(*now_.sapIn, units_).text());
+            parts << tr("sap in %1").arg(figure(*now_.sapIn, units_).text());
         if (now_.wood)
-            parts << tr(QT_TRANSLATE_NOOP("Handover", "wood %1")).arg(figure(*now_.wood, units_).text());
-        return heading(tr(QT_TRANSLATE_NOOP("Handover", "So far"))) + QStringLiteral("<p>") +
-               parts.join(QStringLiteral(" · ")) + QStringLiteral("</p>");
+            parts << tr("wood %1").arg(figure(*now_.wood, units_).text());
+        return heading(tr("So far")) + QStringLiteral("<p>") + parts.join(QStringLiteral(" · ")) +
+               QStringLiteral("</p>");
     }
     static QString caution() {
         return QStringLiteral("<p>") +
-               tr(QT_TRANSLATE_NOOP("Handover",
-                                    "Before the other one goes: look into both pans, at the fire and up at the roof, "
-                                    "together. This page advises; the instruments on the pan and the hydrometer come "
-                                    "first.")) +
+               tr("Before the other one goes: look into both pans, at the fire and up at the roof, together. This page "
+                  "advises; the instruments on the pan and the hydrometer come first.") +
                QStringLiteral("</p>");
     }
 

@@ -29,9 +29,7 @@ bool isIn(const ImportLine& line) {
 
 // The faults come without the file's name: it stands above them.
 QString faultLine(const Fault& fault) {
-    return fault.line == 0
-               ? faultWords(fault)
-               : tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(faultWords(fault, QStringLiteral("-")).mid(2));
+    return fault.line == 0 ? faultWords(fault) : tr("line %1").arg(faultWords(fault, QStringLiteral("-")).mid(2));
 }
 
 QString faultList(const std::vector<Fault>& faults, std::uint64_t all) {
@@ -40,7 +38,7 @@ QString faultList(const std::vector<Fault>& faults, std::uint64_t all) {
     for (std::size_t i = 0; i < shown; ++i)
         words += item(faultLine(faults[i]));
     if (all > shown)
-        words += item(tr(QT_TRANSLATE_NOOP("Import", "and %1 more")).arg(count(all - shown)));
+        words += item(tr("and %1 more").arg(count(all - shown)));
     return words + QStringLiteral("</ul>");
 }
 
@@ -50,23 +48,22 @@ QString lineWords(const ImportState& state, std::size_t i) {
         return QStringLiteral("<p><b>%1</b>: %2</p>").arg(line.name.toHtmlEscaped(), what.toHtmlEscaped());
     };
     if (line.unmapped)
-        return said(tr(QT_TRANSLATE_NOOP("Import", "not a shift log: its first line is not the heading of one. If it "
-                                                   "is another logger's table, say with M what its columns are.")));
+        return said(tr("not a shift log: its first line is not the heading of one. If it is another logger's table, "
+                       "say with M what its columns are."));
     if (!line.trouble.isEmpty())
         return said(line.trouble);
     if (!line.imported)
-        return said(state.working && static_cast<int>(i) == state.at ? tr(QT_TRANSLATE_NOOP("Import", "being read …"))
-                    : state.working                                  ? tr(QT_TRANSLATE_NOOP("Import", "waiting"))
-                                                                     : tr(QT_TRANSLATE_NOOP("Import", "not begun")));
+        return said(state.working && static_cast<int>(i) == state.at ? tr("being read …")
+                    : state.working                                  ? tr("waiting")
+                                                                     : tr("not begun"));
     QString words = said(importedWords(*line.imported));
     if (line.blanks > 0)
-        words += paragraph(
-            tr(QT_TRANSLATE_NOOP("Import", "Cells without a reading, left out: %1.")).arg(count(line.blanks)));
+        words += paragraph(tr("Cells without a reading, left out: %1.").arg(count(line.blanks)));
     if (line.imported->faultCount > 0)
         words += faultList(line.imported->faults, line.imported->faultCount);
     if (line.imported->warningCount > 0)
-        words += paragraph(tr(QT_TRANSLATE_NOOP("Import", "Taken, and worth a look:"))) +
-                 faultList(line.imported->warnings, line.imported->warningCount);
+        words +=
+            paragraph(tr("Taken, and worth a look:")) + faultList(line.imported->warnings, line.imported->warningCount);
     return words;
 }
 
@@ -83,15 +80,12 @@ QString sumWords(const ImportState& state) {
                        ? 1
                        : 0;
     }
-    QString words =
-        tr(QT_TRANSLATE_NOOP("Import", "Shifts added: %1. Facts in them: %2. There already: %3. Refused: %4."))
-            .arg(count(static_cast<std::uint64_t>(added)), count(facts), count(static_cast<std::uint64_t>(there)),
-                 count(static_cast<std::uint64_t>(refused)));
+    QString words = tr("Shifts added: %1. Facts in them: %2. There already: %3. Refused: %4.")
+                        .arg(count(static_cast<std::uint64_t>(added)), count(facts),
+                             count(static_cast<std::uint64_t>(there)), count(static_cast<std::uint64_t>(refused)));
     if (state.stopped)
-        words +=
-            QStringLiteral(" ") +
-            tr(QT_TRANSLATE_NOOP(
-                "Import", "Stopped: what was added before stays; nothing of the one being read is in the journal."));
+        words += QStringLiteral(" ") +
+                 tr("Stopped: what was added before stays; nothing of the one being read is in the journal.");
     return words;
 }
 
@@ -100,43 +94,37 @@ QString sumWords(const ImportState& state) {
 QString importedWords(const Imported& imported) {
     switch (imported.outcome) {
     case ImportOutcome::added:
-        return tr(QT_TRANSLATE_NOOP("Import", "added as shift %1; facts: %2"))
-            .arg(shiftWords(imported.shift), count(imported.facts));
+        return tr("added as shift %1; facts: %2").arg(shiftWords(imported.shift), count(imported.facts));
     case ImportOutcome::alreadyThere:
-        return tr(QT_TRANSLATE_NOOP("Import", "there already as shift %1; nothing was added"))
-            .arg(shiftWords(imported.shift));
+        return tr("there already as shift %1; nothing was added").arg(shiftWords(imported.shift));
     case ImportOutcome::faulty:
-        return tr(QT_TRANSLATE_NOOP("Import", "refused, nothing of it was taken. Faults: %1"))
-            .arg(count(imported.faultCount));
+        return tr("refused, nothing of it was taken. Faults: %1").arg(count(imported.faultCount));
     case ImportOutcome::differs:
-        return tr(QT_TRANSLATE_NOOP(
-                      "Import", "refused: a shift that begins at the same time, %1, has other entries (%2 there, %3 in "
-                                "the log). Only you can tell which is right: read it into another journal to compare."))
+        return tr("refused: a shift that begins at the same time, %1, has other entries (%2 there, %3 in the log). "
+                  "Only you can tell which is right: read it into another journal to compare.")
             .arg(shiftWords(imported.shift), count(imported.factsThere), count(imported.facts));
     case ImportOutcome::twoShifts:
-        return tr(QT_TRANSLATE_NOOP("Import", "refused: two shifts in one log. One ends %1, and %2 a fire is lit "
-                                              "again. Split the log between the two."))
+        return tr("refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Split the log between the "
+                  "two.")
             .arg(shiftWords(imported.endedAt), shiftWords(imported.litAgain));
     case ImportOutcome::cancelled:
-        return tr(QT_TRANSLATE_NOOP("Import", "stopped; nothing of it was taken"));
+        return tr("stopped; nothing of it was taken");
     case ImportOutcome::unreadable:
-        return tr(QT_TRANSLATE_NOOP(
-            "Import",
-            "refused: it cannot be read to its end. See whether the stick is still in; nothing of it was taken"));
+        return tr("refused: it cannot be read to its end. See whether the stick is still in; nothing of it was taken");
     }
     return {};
 }
 
 QString importWords(const ImportState& state) {
-    QString words = heading(tr(QT_TRANSLATE_NOOP("Import", "Logs read in")));
+    QString words = heading(tr("Logs read in"));
     if (!state.mayWrite)
-        return words + paragraph(tr(QT_TRANSLATE_NOOP("Import", "This console only watches: another one writes in the "
-                                                                "journal. Read the logs in there.")));
+        return words +
+               paragraph(tr("This console only watches: another one writes in the journal. Read the logs in there."));
     if (state.lines.empty())
-        return words + paragraph(tr(QT_TRANSLATE_NOOP(
-                           "Import", "Choose one log or more. Each becomes a whole shift, or is refused as a whole; "
-                                     "one that is already there adds nothing. Another logger's table is read too, once "
-                                     "you have said what its columns are.")));
+        return words +
+               paragraph(tr(
+                   "Choose one log or more. Each becomes a whole shift, or is refused as a whole; one that is already "
+                   "there adds nothing. Another logger's table is read too, once you have said what its columns are."));
     if (!state.working)
         words += paragraph(sumWords(state));
     for (std::size_t i = 0; i < state.lines.size(); ++i)
@@ -146,13 +134,12 @@ QString importWords(const ImportState& state) {
 
 std::vector<KeyedPage::Key> importKeys(const ImportState& state) {
     if (state.working)
-        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Import", "Stop")), Qt::Key_X}};
+        return {{QStringLiteral("stop"), tr("Stop"), Qt::Key_X}};
     if (!state.mayWrite)
         return {};
-    std::vector<KeyedPage::Key> keys{
-        {QStringLiteral("choose"), tr(QT_TRANSLATE_NOOP("Import", "Choose the logs")), Qt::Key_O}};
+    std::vector<KeyedPage::Key> keys{{QStringLiteral("choose"), tr("Choose the logs"), Qt::Key_O}};
     if (std::any_of(state.lines.begin(), state.lines.end(), [](const ImportLine& line) { return line.unmapped; }))
-        keys.push_back({QStringLiteral("map"), tr(QT_TRANSLATE_NOOP("Import", "Say what its columns are")), Qt::Key_M});
+        keys.push_back({QStringLiteral("map"), tr("Say what its columns are"), Qt::Key_M});
     return keys;
 }
 

@@ -36,11 +36,11 @@ std::vector<ColumnRole> columnRoles() {
 QString roleWord(const ColumnRole& role) {
     switch (role.kind) {
     case ColumnRole::Kind::none:
-        return tr(QT_TRANSLATE_NOOP("Import", "not kept"));
+        return tr("not kept");
     case ColumnRole::Kind::time:
-        return tr(QT_TRANSLATE_NOOP("Import", "the time"));
+        return tr("the time");
     case ColumnRole::Kind::date:
-        return tr(QT_TRANSLATE_NOOP("Import", "the date alone"));
+        return tr("the date alone");
     case ColumnRole::Kind::reading:
         return readingName(role.series);
     }
@@ -59,8 +59,8 @@ QStringList timeFormWords() {
     QStringList words;
     for (int i = 0; i < timeFormCount; ++i)
         words << QString::fromUtf8(exampleOf(static_cast<TimeForm>(i)).data());
-    words[3] = tr(QT_TRANSLATE_NOOP("Import", "seconds since 1970 (%1)")).arg(words[3]);
-    words[4] = tr(QT_TRANSLATE_NOOP("Import", "milliseconds since 1970 (%1)")).arg(words[4]);
+    words[3] = tr("seconds since 1970 (%1)").arg(words[3]);
+    words[4] = tr("milliseconds since 1970 (%1)").arg(words[4]);
     return words;
 }
 
@@ -111,28 +111,28 @@ ZoneClock zoneClock(const QTimeZone& zone) {
 
 MapAnswer mapAnswer(const std::string& beginning, const ForeignMap& map, Units units) {
     if (map.time < 0)
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "Say which column is the time."))};
+        return {false, tr("Say which column is the time.")};
     if (map.columns.empty())
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "Say of one column at least what it reads, and in which unit."))};
+        return {false, tr("Say of one column at least what it reads, and in which unit.")};
     for (const ForeignColumn& one : map.columns)
         for (const ForeignColumn& other : map.columns)
             if (one.column < other.column && one.series == other.series)
-                return {false, tr(QT_TRANSLATE_NOOP("Import", "Two columns are said to read the same: %1. Keep one of "
-                                                              "them."))
-                                   .arg(readingName(one.series))};
+                return {
+                    false,
+                    tr("Two columns are said to read the same: %1. Keep one of them.").arg(readingName(one.series))};
     const auto zone = zoneNamed(QString::fromStdString(map.zone));
     if (!zone)
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "“%1” is not a time zone. Write one like America/New_York."))
-                           .arg(QString::fromStdString(map.zone))};
+        return {false,
+                tr("“%1” is not a time zone. Write one like America/New_York.").arg(QString::fromStdString(map.zone))};
     // Only lines that are there whole.
     std::istringstream table{beginning.substr(0, beginning.rfind('\n') + 1)};
     ForeignRows rows{table, map, zoneClock(*zone)};
     const auto read = rows.next();
     if (!read || (read->facts.empty() && read->faults.empty()))
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "There is no reading in the first rows."))};
+        return {false, tr("There is no reading in the first rows.")};
     if (!read->faults.empty()) {
         const QString said = faultWords(read->faults.front(), QStringLiteral("-"));
-        return {false, tr(QT_TRANSLATE_NOOP("Import", "line %1")).arg(said.mid(2))};
+        return {false, tr("line %1").arg(said.mid(2))};
     }
     const Instant first = read->facts.front().at;
     QStringList words;

@@ -26,17 +26,15 @@ QString listOf(const QString& head, const std::vector<Shift>& shifts) {
 
 QString healthWords(const KeepingState& state) {
     if (state.looking)
-        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Checking the journal …")));
+        return paragraph(tr("Checking the journal …"));
     if (!state.health)
-        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "It has not been checked yet.")));
+        return paragraph(tr("It has not been checked yet."));
     if (state.health->sound())
-        return paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "The journal is sound.")));
+        return paragraph(tr("The journal is sound."));
     QString words =
         paragraph(
             QStringLiteral("<b>") +
-            tr(QT_TRANSLATE_NOOP(
-                "Keeping",
-                "The journal is damaged. Restore a back-up, or save what can be read. Neither throws anything away.")) +
+            tr("The journal is damaged. Restore a back-up, or save what can be read. Neither throws anything away.") +
             QStringLiteral("</b>")) +
         QStringLiteral("<ul>");
     constexpr std::size_t most = 12;
@@ -44,22 +42,20 @@ QString healthWords(const KeepingState& state) {
         words +=
             QStringLiteral("<li>") + foundWords(state.health->findings[i]).toHtmlEscaped() + QStringLiteral("</li>");
     if (state.health->findings.size() > most)
-        words += QStringLiteral("<li>") +
-                 tr(QT_TRANSLATE_NOOP("Keeping", "and %1 more")).arg(state.health->findings.size() - most) +
+        words += QStringLiteral("<li>") + tr("and %1 more").arg(state.health->findings.size() - most) +
                  QStringLiteral("</li>");
     return words + QStringLiteral("</ul>");
 }
 
 QString backupRows(const KeepingState& state) {
     if (state.folder.isEmpty())
-        return paragraph(tr(QT_TRANSLATE_NOOP(
-            "Keeping", "No folder has been chosen yet: nothing is backed up. Choose one, best on a stick or another "
-                       "disk.")));
-    QString words = paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "They go to %1, after every shift and whenever you say "
-                                                              "so. Each is read back from the disk and checked."))
-                                  .arg(state.folder.toHtmlEscaped()));
+        return paragraph(
+            tr("No folder has been chosen yet: nothing is backed up. Choose one, best on a stick or another disk."));
+    QString words = paragraph(
+        tr("They go to %1, after every shift and whenever you say so. Each is read back from the disk and checked.")
+            .arg(state.folder.toHtmlEscaped()));
     if (state.backups.empty())
-        return words + paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "None is there.")));
+        return words + paragraph(tr("None is there."));
     words += QStringLiteral("<table cellpadding=\"3\">");
     constexpr std::size_t most = 12;
     for (std::size_t i = 0; i < state.backups.size() && i < most; ++i) {
@@ -69,47 +65,38 @@ QString backupRows(const KeepingState& state) {
     }
     words += QStringLiteral("</table>");
     if (state.backups.size() > most)
-        words += paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "and %1 older ones")).arg(state.backups.size() - most));
+        words += paragraph(tr("and %1 older ones").arg(state.backups.size() - most));
     return words;
 }
 
 QString previewWords(const KeepingState& state) {
     const RestorePreview& preview = *state.restoring;
-    QString words =
-        heading(tr(QT_TRANSLATE_NOOP("Keeping", "What restoring this back-up would do"))) +
-        paragraph(state.restoringFrom.toHtmlEscaped()) +
-        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the journal only. They would be gone from it:")),
-               preview.lost) +
-        listOf(tr(QT_TRANSLATE_NOOP(
-                   "Keeping", "These shifts have other entries in the back-up. They would become as they are there:")),
-               preview.changed) +
-        listOf(tr(QT_TRANSLATE_NOOP("Keeping", "These shifts are in the back-up only. They would come back:")),
-               preview.gained) +
-        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Shifts that are the same in both: %1.")).arg(preview.same));
-    return words + paragraph(tr(QT_TRANSLATE_NOOP(
-                       "Keeping", "The journal as it is now is kept beside the new one; nothing is thrown away.")));
+    QString words = heading(tr("What restoring this back-up would do")) +
+                    paragraph(state.restoringFrom.toHtmlEscaped()) +
+                    listOf(tr("These shifts are in the journal only. They would be gone from it:"), preview.lost) +
+                    listOf(tr("These shifts have other entries in the back-up. They would become as they are there:"),
+                           preview.changed) +
+                    listOf(tr("These shifts are in the back-up only. They would come back:"), preview.gained) +
+                    paragraph(tr("Shifts that are the same in both: %1.").arg(preview.same));
+    return words + paragraph(tr("The journal as it is now is kept beside the new one; nothing is thrown away."));
 }
 
 } // namespace
 
 QString salvagedWords(const Salvaged& salvaged) {
-    QString words =
-        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Saved facts: %1, readings: %2. Shifts of which nothing is "
-                                                  "missing: %3."))
-                      .arg(QLocale{}.toString(static_cast<qlonglong>(salvaged.facts)),
-                           QLocale{}.toString(static_cast<qlonglong>(salvaged.readings)))
-                      .arg(salvaged.whole.size()));
+    QString words = paragraph(tr("Saved facts: %1, readings: %2. Shifts of which nothing is missing: %3.")
+                                  .arg(QLocale{}.toString(static_cast<qlonglong>(salvaged.facts)),
+                                       QLocale{}.toString(static_cast<qlonglong>(salvaged.readings)))
+                                  .arg(salvaged.whole.size()));
     if (salvaged.listLost)
-        words += paragraph(tr(QT_TRANSLATE_NOOP(
-            "Keeping", "A part of the file could not be read at all: there may have been shifts that left no trace.")));
+        words += paragraph(
+            tr("A part of the file could not be read at all: there may have been shifts that left no trace."));
     if (salvaged.partly.empty())
         return words;
-    words +=
-        paragraph(tr(QT_TRANSLATE_NOOP("Keeping", "Shifts of which something was lost:"))) + QStringLiteral("<ul>");
+    words += paragraph(tr("Shifts of which something was lost:")) + QStringLiteral("<ul>");
     for (const auto& part : salvaged.partly)
         words += QStringLiteral("<li>") +
-                 tr(QT_TRANSLATE_NOOP("Keeping", "%1: lost facts: %2, readings: %3, and on pages that cannot be read "
-                                                 "as many more: %4"))
+                 tr("%1: lost facts: %2, readings: %3, and on pages that cannot be read as many more: %4")
                      .arg(when(part.shift))
                      .arg(part.facts)
                      .arg(part.readings)
@@ -122,34 +109,28 @@ QString keepingWords(const KeepingState& state) {
     if (state.restoring)
         return previewWords(state);
     if (state.salvaged)
-        return heading(tr(QT_TRANSLATE_NOOP("Keeping", "What could be saved"))) + salvagedWords(*state.salvaged) +
-               paragraph(
-                   tr(QT_TRANSLATE_NOOP(
-                          "Keeping",
-                          "It is in %1. If you put it in the journal's place, the damaged file is kept beside it."))
-                       .arg(state.salvagedInto.toHtmlEscaped()));
-    return heading(tr(QT_TRANSLATE_NOOP("Keeping", "The journal"))) + paragraph(state.journal.toHtmlEscaped()) +
-           healthWords(state) + heading(tr(QT_TRANSLATE_NOOP("Keeping", "Back-ups"))) + backupRows(state) +
-           paragraph(tr(QT_TRANSLATE_NOOP("Keeping",
-                                          "The ten newest are kept, the last one of each day for sixty days, and the "
-                                          "last of each year for good; others are removed.")));
+        return heading(tr("What could be saved")) + salvagedWords(*state.salvaged) +
+               paragraph(tr("It is in %1. If you put it in the journal's place, the damaged file is kept beside it.")
+                             .arg(state.salvagedInto.toHtmlEscaped()));
+    return heading(tr("The journal")) + paragraph(state.journal.toHtmlEscaped()) + healthWords(state) +
+           heading(tr("Back-ups")) + backupRows(state) +
+           paragraph(tr("The ten newest are kept, the last one of each day for sixty days, and the last of each year "
+                        "for good; others are removed."));
 }
 
 std::vector<KeyedPage::Key> keepingKeys(const KeepingState& state) {
     if (state.working)
-        return {{QStringLiteral("stop"), tr(QT_TRANSLATE_NOOP("Keeping", "Stop")), Qt::Key_X}};
+        return {{QStringLiteral("stop"), tr("Stop"), Qt::Key_X}};
     if (state.restoring || state.salvaged)
-        return {{QStringLiteral("putBack"), tr(QT_TRANSLATE_NOOP("Keeping", "Put it in place")), Qt::Key_P},
-                {QStringLiteral("leaveIt"), tr(QT_TRANSLATE_NOOP("Keeping", "Leave it as it is")), Qt::Key_L}};
-    std::vector<KeyedPage::Key> keys{
-        {QStringLiteral("folder"), tr(QT_TRANSLATE_NOOP("Keeping", "Choose the folder")), Qt::Key_O}};
+        return {{QStringLiteral("putBack"), tr("Put it in place"), Qt::Key_P},
+                {QStringLiteral("leaveIt"), tr("Leave it as it is"), Qt::Key_L}};
+    std::vector<KeyedPage::Key> keys{{QStringLiteral("folder"), tr("Choose the folder"), Qt::Key_O}};
     if (!state.folder.isEmpty())
-        keys.push_back({QStringLiteral("backUp"), tr(QT_TRANSLATE_NOOP("Keeping", "Back up now")), Qt::Key_B});
-    keys.push_back({QStringLiteral("restore"), tr(QT_TRANSLATE_NOOP("Keeping", "Restore one")), Qt::Key_R});
-    keys.push_back({QStringLiteral("check"), tr(QT_TRANSLATE_NOOP("Keeping", "Check all of it")), Qt::Key_T});
+        keys.push_back({QStringLiteral("backUp"), tr("Back up now"), Qt::Key_B});
+    keys.push_back({QStringLiteral("restore"), tr("Restore one"), Qt::Key_R});
+    keys.push_back({QStringLiteral("check"), tr("Check all of it"), Qt::Key_T});
     if (state.health && !state.health->sound())
-        keys.push_back(
-            {QStringLiteral("salvage"), tr(QT_TRANSLATE_NOOP("Keeping", "Save what can be read")), Qt::Key_V});
+        keys.push_back({QStringLiteral("salvage"), tr("Save what can be read"), Qt::Key_V});
     return keys;
 }
 

@@ -256,16 +256,11 @@ Typed typedIn(const BookField& field) {
 }
 
 BookProblem missing(const BookField& field) {
-    return {field.name, tr(QT_TRANSLATE_NOOP("BookForm", "%1: type it, or leave with Escape.")).arg(field.label),
-            field.offers};
+    return {field.name, tr("%1: type it, or leave with Escape.").arg(field.label), field.offers};
 }
 
 BookProblem unreadable(const QString& name, const QString& label, const QString& given) {
-    return {
-        name,
-        tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 cannot be read. Type a number, and its unit if it is another one."))
-            .arg(label, given),
-        {}};
+    return {name, tr("%1: %2 cannot be read. Type a number, and its unit if it is another one.").arg(label, given), {}};
 }
 
 // Free words may not break the pairs apart.
@@ -295,38 +290,31 @@ BookProblem problemOf(const Fault& fault, const BookForm& form) {
     BookProblem problem{field ? field->name : QString{}, {}, {}};
     switch (fault.slip) {
     case Slip::outOfRange:
-        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 is not possible. The range is %3."))
-                            .arg(label, given, bounds(fault.wanted));
+        problem.words = tr("%1: %2 is not possible. The range is %3.").arg(label, given, bounds(fault.wanted));
         if (!fault.meant.empty()) {
-            problem.words +=
-                u' ' + tr(QT_TRANSLATE_NOOP("BookForm", "Did you mean %1?")).arg(QString::fromStdString(fault.meant));
+            problem.words += u' ' + tr("Did you mean %1?").arg(QString::fromStdString(fault.meant));
             problem.offers << QString::fromStdString(fault.meant);
         }
         break;
     case Slip::vesselUnknown:
-        problem.words =
-            near.isEmpty()
-                ? tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Name it first.")).arg(given)
-                : tr(QT_TRANSLATE_NOOP("BookForm", "No vessel is called %1. Did you mean %2? If not, name it first."))
-                      .arg(given, near);
+        problem.words = near.isEmpty()
+                            ? tr("No vessel is called %1. Name it first.").arg(given)
+                            : tr("No vessel is called %1. Did you mean %2? If not, name it first.").arg(given, near);
         if (!near.isEmpty())
             problem.offers << near;
         break;
     case Slip::codeTwice:
-        problem.words =
-            tr(QT_TRANSLATE_NOOP("BookForm", "Lot %1 is already another packing. The next free code is %2."))
-                .arg(given, near);
+        problem.words = tr("Lot %1 is already another packing. The next free code is %2.").arg(given, near);
         problem.offers << near;
         break;
     case Slip::notWhole:
-        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: %2 is not a whole number. Type how many there are."))
-                            .arg(label, given);
+        problem.words = tr("%1: %2 is not a whole number. Type how many there are.").arg(label, given);
         break;
     case Slip::intoItself:
-        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1 is the vessel it comes from. Name another.")).arg(given);
+        problem.words = tr("%1 is the vessel it comes from. Name another.").arg(given);
         break;
     case Slip::detailMissing:
-        problem.words = tr(QT_TRANSLATE_NOOP("BookForm", "%1: type it, or leave with Escape.")).arg(label);
+        problem.words = tr("%1: type it, or leave with Escape.").arg(label);
         break;
     default:
         return unreadable(problem.field, label, given);
@@ -431,8 +419,7 @@ std::variant<Fact, BookProblem> factOf(const BookForm& form) {
             const Typed typed = typedIn(field);
             if (typed.bareGallon && form.context && form.context->asksGallons)
                 return BookProblem{field.name,
-                                   tr(QT_TRANSLATE_NOOP("BookForm", "Which gallon? The US one is gal, 3.785 L; the "
-                                                                    "imperial one is impgal, 4.546 L.")),
+                                   tr("Which gallon? The US one is gal, 3.785 L; the imperial one is impgal, 4.546 L."),
                                    {typed.number + QStringLiteral(" usgal"), typed.number + QStringLiteral(" impgal")}};
             const std::string number = typed.number.toStdString();
             if (!numberIn(number) || typed.unreadable)

@@ -63,26 +63,24 @@ QJsonValue callIn(const Picture& picture) {
 QString tankLine(const LookShown& shown) {
     const Picture& picture = shown.picture;
     if (!picture.fuel.tank)
-        return tr(QT_TRANSLATE_NOOP("LookIn", "Sap tank: not read"));
+        return tr("Sap tank: not read");
     const QString holds = figure(*picture.fuel.tank, shown.units).text();
-    return picture.sapLeft
-               ? tr(QT_TRANSLATE_NOOP("LookIn", "Sap tank: %1, for %2")).arg(holds, spanText(*picture.sapLeft))
-               : tr(QT_TRANSLATE_NOOP("LookIn", "Sap tank: %1")).arg(holds);
+    return picture.sapLeft ? tr("Sap tank: %1, for %2").arg(holds, spanText(*picture.sapLeft))
+                           : tr("Sap tank: %1").arg(holds);
 }
 
 QJsonObject words() {
     return {
-        {"touch", tr(QT_TRANSLATE_NOOP("LookIn", "Touch here once: then this phone can call you"))},
-        {"calls", tr(QT_TRANSLATE_NOOP("LookIn", "This phone calls while this page is open"))},
-        {"mute", tr(QT_TRANSLATE_NOOP("LookIn", "Mute this phone"))},
-        {"gone", tr(QT_TRANSLATE_NOOP("LookIn", "No word from the console. Go and look at the pan."))},
-        {"since", tr(QT_TRANSLATE_NOOP("LookIn", "last heard %1 ago"))},
-        {"awake", tr(QT_TRANSLATE_NOOP("LookIn", "This phone may switch its screen off: set it to stay on."))},
-        {"guard",
-         tr(QT_TRANSLATE_NOOP("LookIn", "A look in, not a guard: a phone that is locked or in a pocket cannot call. "
-                                        "Somebody stays with a lit fire."))},
-        {"look", tr(QT_TRANSLATE_NOOP("LookIn", "light or dark"))},
-        {"chart", tr(QT_TRANSLATE_NOOP("LookIn", "Rise above boiling water, %1"))},
+        {"touch", tr("Touch here once: then this phone can call you")},
+        {"calls", tr("This phone calls while this page is open")},
+        {"mute", tr("Mute this phone")},
+        {"gone", tr("No word from the console. Go and look at the pan.")},
+        {"since", tr("last heard %1 ago")},
+        {"awake", tr("This phone may switch its screen off: set it to stay on.")},
+        {"guard", tr("A look in, not a guard: a phone that is locked or in a pocket cannot call. Somebody stays with a "
+                     "lit fire.")},
+        {"look", tr("light or dark")},
+        {"chart", tr("Rise above boiling water, %1")},
     };
 }
 
@@ -151,7 +149,7 @@ QByteArray lookPicture(const LookShown& shown, const WallClock& clock, bool rehe
     return line({{"at", clock.hourAndMinute(shown.picture.at)},
                  {"second", secondOf(shown.picture.at)},
                  {"language", QLocale{}.name().left(2)},
-                 {"rehearsal", rehearsal ? tr(QT_TRANSLATE_NOOP("LookIn", "rehearsal")) : QString{}},
+                 {"rehearsal", rehearsal ? tr("rehearsal") : QString{}},
                  {"said", said.wrong},
                  {"steps", said.first()},
                  {"next", said.next},

@@ -16,13 +16,11 @@ QString paragraph(const QString& words) { return QStringLiteral("<p>") + words +
 QString faultWords(const LookState& state) {
     switch (state.fault) {
     case LookFault::addressNotOurs:
-        return tr(QT_TRANSLATE_NOOP("LookIn", "It is not running: %1 is not an address of this machine now. Join the "
-                                              "house's network, or press Other address."))
+        return tr("It is not running: %1 is not an address of this machine now. Join the house's network, or press "
+                  "Other address.")
             .arg(state.choices.address.isEmpty() ? QStringLiteral("–") : state.choices.address.toHtmlEscaped());
     case LookFault::portTaken:
-        return tr(QT_TRANSLATE_NOOP(
-                      "LookIn",
-                      "It is not running: another program uses port %1 of this machine. Is Panside open twice?"))
+        return tr("It is not running: another program uses port %1 of this machine. Is Panside open twice?")
             .arg(state.choices.port);
     case LookFault::none:
         break;
@@ -40,13 +38,10 @@ QString pictureOf(const QImage& image) {
 
 QString whereWords(const LookState& state, int modulePixels) {
     if (state.link.isEmpty())
-        return paragraph(tr(QT_TRANSLATE_NOOP("LookIn", "It is off: this machine shows nothing to anybody.")));
+        return paragraph(tr("It is off: this machine shows nothing to anybody."));
     return pictureOf(codeOf(state.link, modulePixels)) + paragraph(QStringLiteral("<b>%1</b>").arg(state.link)) +
-           paragraph(
-               tr(QT_TRANSLATE_NOOP(
-                      "LookIn",
-                      "Point the phone's camera at the code, on the house's own network. Phones looking in now: %1."))
-                   .arg(state.phones));
+           paragraph(tr("Point the phone's camera at the code, on the house's own network. Phones looking in now: %1.")
+                         .arg(state.phones));
 }
 
 } // namespace
@@ -68,30 +63,26 @@ QImage codeOf(const QString& link, int modulePixels) {
 }
 
 QString lookWords(const LookState& state, int modulePixels) {
-    QString words = QStringLiteral("<h2>") + tr(QT_TRANSLATE_NOOP("LookIn", "A look in from the woodpile")) +
-                    QStringLiteral("</h2>");
+    QString words = QStringLiteral("<h2>") + tr("A look in from the woodpile") + QStringLiteral("</h2>");
     if (const QString fault = faultWords(state); !fault.isEmpty())
         words += paragraph(QStringLiteral("<b>") + fault + QStringLiteral("</b>"));
     words += whereWords(state, modulePixels);
-    words += paragraph(tr(QT_TRANSLATE_NOOP(
-        "LookIn", "A phone shows what the board shows, and calls with the same alarms while the page is open. Nothing "
-                  "can be changed from there. It is a look in, not a guard: a phone that is locked or out of reach of "
-                  "the network cannot call. Somebody stays with a lit fire.")));
-    words += paragraph(tr(QT_TRANSLATE_NOOP(
-        "LookIn", "Anyone with the address and its key can look in; a new key shuts the old ones out. It is plain "
-                  "HTTP: anyone who can listen on the house's network can read it. Nothing leaves the house.")));
+    words += paragraph(tr("A phone shows what the board shows, and calls with the same alarms while the page is open. "
+                          "Nothing can be changed from there. It is a look in, not a guard: a phone that is locked or "
+                          "out of reach of the network cannot call. Somebody stays with a lit fire."));
+    words +=
+        paragraph(tr("Anyone with the address and its key can look in; a new key shuts the old ones out. It is plain "
+                     "HTTP: anyone who can listen on the house's network can read it. Nothing leaves the house."));
     return words;
 }
 
 std::vector<KeyedPage::Key> lookKeys(const LookState& state, bool otherAddress) {
-    std::vector<KeyedPage::Key> keys{{QStringLiteral("turn"),
-                                      state.choices.on ? tr(QT_TRANSLATE_NOOP("LookIn", "Switch it off"))
-                                                       : tr(QT_TRANSLATE_NOOP("LookIn", "Switch it on")),
-                                      Qt::Key_O}};
+    std::vector<KeyedPage::Key> keys{
+        {QStringLiteral("turn"), state.choices.on ? tr("Switch it off") : tr("Switch it on"), Qt::Key_O}};
     if (state.choices.on)
-        keys.push_back({QStringLiteral("key"), tr(QT_TRANSLATE_NOOP("LookIn", "New key")), Qt::Key_K});
+        keys.push_back({QStringLiteral("key"), tr("New key"), Qt::Key_K});
     if (otherAddress)
-        keys.push_back({QStringLiteral("address"), tr(QT_TRANSLATE_NOOP("LookIn", "Other address")), Qt::Key_N});
+        keys.push_back({QStringLiteral("address"), tr("Other address"), Qt::Key_N});
     return keys;
 }
 

@@ -17,24 +17,17 @@ struct Item {
     bool us, canada;
 };
 constexpr Item items[] = {
-    {QT_TRANSLATE_NOOP("Checklist", "The name of the food: maple syrup"), "21 CFR 168.140, 101.3; SFCR", true, true},
-    {QT_TRANSLATE_NOOP("Checklist", "How much is in it, as a volume"),
-     "21 CFR 101.7; Weights and Measures: NIST HB 130", true, false},
-    {QT_TRANSLATE_NOOP("Checklist", "How much is in it, in metric units"), "SFCR, division on labelling", false, true},
-    {QT_TRANSLATE_NOOP("Checklist", "Grade and color class"), "7 CFR 52.5961 to .5966; Canadian Grade Compendium 7",
-     true, true},
-    {QT_TRANSLATE_NOOP("Checklist", "Name and address of the packer or the responsible firm"), "21 CFR 101.5; SFCR",
-     true, true},
-    {QT_TRANSLATE_NOOP("Checklist", "The same in English and French"), "SFCR, section 206", false, true},
-    {QT_TRANSLATE_NOOP("Checklist", "Nutrition facts, where you are not small enough to be exempt"), "21 CFR 101.9",
-     true, false}};
+    {QT_TR_NOOP("The name of the food: maple syrup"), "21 CFR 168.140, 101.3; SFCR", true, true},
+    {QT_TR_NOOP("How much is in it, as a volume"), "21 CFR 101.7; Weights and Measures: NIST HB 130", true, false},
+    {QT_TR_NOOP("How much is in it, in metric units"), "SFCR, division on labelling", false, true},
+    {QT_TR_NOOP("Grade and color class"), "7 CFR 52.5961 to .5966; Canadian Grade Compendium 7", true, true},
+    {QT_TR_NOOP("Name and address of the packer or the responsible firm"), "21 CFR 101.5; SFCR", true, true},
+    {QT_TR_NOOP("The same in English and French"), "SFCR, section 206", false, true},
+    {QT_TR_NOOP("Nutrition facts, where you are not small enough to be exempt"), "21 CFR 101.9", true, false}};
 
 } // namespace
 
-std::vector<TableColumn> checklistColumns() {
-    return {{tr(QT_TRANSLATE_NOOP("Checklist", "The label needs"))},
-            {tr(QT_TRANSLATE_NOOP("Checklist", "source, as quoted"))}};
-}
+std::vector<TableColumn> checklistColumns() { return {{tr("The label needs")}, {tr("source, as quoted")}}; }
 
 std::vector<TableRow> labelChecklist(const PlaceLaw& law, const Lot* lot) {
     std::vector<TableRow> rows;
@@ -42,19 +35,16 @@ std::vector<TableRow> labelChecklist(const PlaceLaw& law, const Lot* lot) {
     for (const Item& item : items)
         if (us ? item.us : item.canada)
             rows.push_back({{tr(item.words), QString::fromLatin1(item.source)}});
-    rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "Lot code: %1")).arg(ruleWords(lotRule(law).text)),
-                     utf8(lotRule(law).source.text)}});
+    rows.push_back({{tr("Lot code: %1").arg(ruleWords(lotRule(law).text)), utf8(lotRule(law).source.text)}});
     for (const LawRule& rule : packingRules(law))
-        rows.push_back(
-            {{tr(QT_TRANSLATE_NOOP("Checklist", "Packing: %1")).arg(ruleWords(rule.text)), utf8(rule.source.text)}});
+        rows.push_back({{tr("Packing: %1").arg(ruleWords(rule.text)), utf8(rule.source.text)}});
     if (const auto keeping = keepingRule(law))
-        rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "To keep: %1")).arg(ruleWords(keeping->text)),
-                         utf8(keeping->source.text)}});
+        rows.push_back({{tr("To keep: %1").arg(ruleWords(keeping->text)), utf8(keeping->source.text)}});
     if (lot && lot->taint.milk)
-        rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "CONTAINS MILK: it was used against foam")),
+        rows.push_back({{tr("CONTAINS MILK: it was used against foam"),
                          us ? QStringLiteral("21 USC 343(w)") : QStringLiteral("FDR B.01.010.1")},
                         true});
-    rows.push_back({{tr(QT_TRANSLATE_NOOP("Checklist", "This is advice: the inspector decides.")), {}}, false, true});
+    rows.push_back({{tr("This is advice: the inspector decides."), {}}, false, true});
     return rows;
 }
 

@@ -32,9 +32,7 @@ QString bothVolumes(Volume size) {
     return handVolume(size, Units::us) + QStringLiteral("  ·  ") + handVolume(size, Units::metric);
 }
 
-QString allergen(const Taint& taint) {
-    return taint.milk ? tr(QT_TRANSLATE_NOOP("Labels", "CONTAINS MILK")) : QString{};
-}
+QString allergen(const Taint& taint) { return taint.milk ? tr("CONTAINS MILK") : QString{}; }
 
 // Letters as high as the place allows, in lines that are not broken.
 void drawLine(QPainter& painter, QRectF& place, const QString& text, double high, bool bold) {
@@ -87,12 +85,12 @@ void drawLabel(QPainter& painter, const QRectF& place, const Label& label) {
 std::vector<Label> labelsOf(const Ledger& ledger, const Lot& lot, std::size_t size, int most) {
     const LotSize& one = lot.sizes.at(size);
     Label label;
-    label.head = tr(QT_TRANSLATE_NOOP("Labels", "Maple syrup"));
+    label.head = tr("Maple syrup");
     label.lines << bothVolumes(one.size);
     const QString grade = lot.light ? classOf(*lot.light, placeOf(ledger)) : choiceWord(lot.lightClass);
-    label.lines << (grade.isEmpty() ? tr(QT_TRANSLATE_NOOP("Labels", "Class: ________")) : grade);
-    label.lines << tr(QT_TRANSLATE_NOOP("Labels", "Lot %1")).arg(utf8(lot.code));
-    label.lines << tr(QT_TRANSLATE_NOOP("Labels", "Packed %1")).arg(dateOf(lot.day));
+    label.lines << (grade.isEmpty() ? tr("Class: ________") : grade);
+    label.lines << tr("Lot %1").arg(utf8(lot.code));
+    label.lines << tr("Packed %1").arg(dateOf(lot.day));
     label.warning = allergen(lot.taint);
     label.code = utf8(lot.code);
     return std::vector<Label>(static_cast<std::size_t>(std::clamp<long long>(one.made, 0, most)), label);
@@ -112,18 +110,18 @@ Label drumTag(const Ledger& ledger, const Vessel& vessel, Units units) {
         if (std::find(vessel.shifts.begin(), vessel.shifts.end(), night.shift) != vessel.shifts.end())
             nights << utf8(night.date);
     if (!nights.isEmpty())
-        tag.lines << tr(QT_TRANSLATE_NOOP("Labels", "Nights: %1")).arg(nights.join(QStringLiteral(", ")));
+        tag.lines << tr("Nights: %1").arg(nights.join(QStringLiteral(", ")));
     if (const QString runs = taintWords(vessel.taint); !runs.isEmpty())
         tag.lines << runs;
     if (vessel.lead == "suspect" || vessel.lead == "unknown")
-        tag.lines << tr(QT_TRANSLATE_NOOP("Labels", "Lead: %1")).arg(choiceWord(vessel.lead));
+        tag.lines << tr("Lead: %1").arg(choiceWord(vessel.lead));
     tag.warning = allergen(vessel.taint);
     tag.code = utf8(vessel.name);
     return tag;
 }
 
 void labelsAsPdf(const std::vector<Label>& labels, const std::string& place) {
-    PdfPages pages{place, tr(QT_TRANSLATE_NOOP("Labels", "Labels"))};
+    PdfPages pages{place, tr("Labels")};
     const QRectF page = pages.page();
     const double wide = page.width() / across, high = page.height() / down;
     for (std::size_t i = 0; i < labels.size(); ++i) {

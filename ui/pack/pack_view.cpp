@@ -37,7 +37,7 @@ QString gradeOf(const Vessel& vessel, const PlaceLaw& law) {
 }
 
 QString temperaturesOf(const Ledger& ledger, Units units) {
-    return tr(QT_TRANSLATE_NOOP("Pack", "Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min."))
+    return tr("Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min.")
         .arg(figure(hotFill, units, 0).text(), figure(ledger.tables().cappedLeast, units, 0).text());
 }
 
@@ -63,17 +63,13 @@ QString classOf(double light, const PlaceLaw& law) {
 PackView packView(const HouseLedger* house, std::span<const Set> settings, Units units) {
     PackView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "Reading the book …"));
+        view.nothing = tr("Reading the book …");
         return view;
     }
     const Ledger& ledger = house->ledger();
     const DensityLimits limits = limitsOf(ledger, settings);
-    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "vessel"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "holds")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "grade")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "also in it")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "ready to pack?")), false, 1}};
+    view.columns = {{tr("vessel")},          {tr("holds"), true},          {tr("°Brix"), true},
+                    {tr("grade"), false, 2}, {tr("also in it"), false, 3}, {tr("ready to pack?"), false, 1}};
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (canBePacked(ledger.vessels()[i]))
@@ -85,25 +81,23 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
         const Vessel& vessel = ledger.vessels()[i];
         const Remedy remedy = remedyOf(vessel.content, limits);
         const bool apart = !vessel.taint.off.empty() || vessel.taint.lead;
-        const QString may = apart                  ? tr(QT_TRANSLATE_NOOP("Pack", "no: keep it apart"))
-                            : remedy.mayBePacked() ? tr(QT_TRANSLATE_NOOP("Pack", "yes"))
-                            : remedy.kind == Remedy::Kind::maybeThin
-                                ? tr(QT_TRANSLATE_NOOP("Pack", "test it first"))
-                                : tr(QT_TRANSLATE_NOOP("Pack", "no: see what it needs"));
+        const QString may = apart                                    ? tr("no: keep it apart")
+                            : remedy.mayBePacked()                   ? tr("yes")
+                            : remedy.kind == Remedy::Kind::maybeThin ? tr("test it first")
+                                                                     : tr("no: see what it needs");
         view.rows.push_back({{utf8(vessel.name), figure(vessel.content.volume(), units).text(),
                               packNumber(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
                               taintWords(vessel.taint), may}});
         QStringList notes{temperaturesOf(ledger, units)};
         if (vessel.taint.milk)
-            notes << tr(QT_TRANSLATE_NOOP("Pack", "Milk is in it: say so on every label."));
+            notes << tr("Milk is in it: say so on every label.");
         if (gradeOf(vessel, lawOf(ledger)).isEmpty())
-            notes << tr(QT_TRANSLATE_NOOP("Pack", "Measure the color before you label it."));
-        notes << tr(QT_TRANSLATE_NOOP("Pack", "Check the density again after re-heating. Hot syrup burns deeply."));
+            notes << tr("Measure the color before you label it.");
+        notes << tr("Check the density again after re-heating. Hot syrup burns deeply.");
         view.lines.push_back({i, utf8(vessel.name), remedySentence(vessel, limits, units), notes.join(u' ')});
     }
     if (view.rows.empty())
-        view.nothing =
-            tr(QT_TRANSLATE_NOOP("Pack", "No vessel holds syrup to pack. Draws, bought syrup and moves fill them."));
+        view.nothing = tr("No vessel holds syrup to pack. Draws, bought syrup and moves fill them.");
     return view;
 }
 
@@ -139,10 +133,8 @@ std::vector<FillLine> usualSizes(const HouseLedger* house, Units units) {
 
 YieldView yieldView(const Vessel& vessel, std::span<const FillLine> sizes, Units units) {
     YieldView view;
-    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "size"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "fill weight")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "yield, all in this size")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "left over")), true, 1}};
+    view.columns = {
+        {tr("size")}, {tr("fill weight"), true}, {tr("yield, all in this size"), true}, {tr("left over"), true, 1}};
     const Volume holds = vessel.content.volume();
     for (const FillLine& one : sizes) {
         const auto density = sugarDensity(vessel.content.brix(), Temperature::celsius(20));
@@ -164,8 +156,8 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
                                      [&](std::string_view one) { return known.lots.contains(nameKey(one)); });
     form.put(Key::from, utf8(from.name));
     form.put(Key::lot, utf8(code));
-    form.caution = temperaturesOf(ledger, units) + u' ' +
-                   tr(QT_TRANSLATE_NOOP("Pack", "No scale here is legal for trade. Hot syrup burns deeply."));
+    form.caution =
+        temperaturesOf(ledger, units) + u' ' + tr("No scale here is legal for trade. Hot syrup burns deeply.");
     const DensityLimits limits = limitsOf(ledger, settings);
     form.live = [content = from.content, least = ledger.tables().cappedLeast, limits, units](const BookForm& typed) {
         QStringList words;
@@ -177,20 +169,17 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
             const auto density = sugarDensity(is, Temperature::celsius(20));
             const auto made = containersFrom(content.volume(), std::span{&one, 1});
             if (density && made)
-                words << tr(QT_TRANSLATE_NOOP("Pack", "Fill each to %1 by weight: full to the brim with hot syrup, it "
-                                                      "is %2 percent short when cold. That makes %3, and %4 is left."))
+                words << tr("Fill each to %1 by weight: full to the brim with hot syrup, it is %2 percent short when "
+                            "cold. That makes %3, and %4 is left.")
                              .arg(weightText(*density * one, units), packNumber(coldBy() * 100, 0),
                                   QString::number(made->counts[0]), handVolume(made->left, units));
             if (one < smallContainer || (typed.answer(Key::of) == u"glass" && one <= smallContainer))
-                words << tr(
-                    QT_TRANSLATE_NOOP("Pack", "Small containers cool first: fill and cap these before the others."));
+                words << tr("Small containers cool first: fill and cap these before the others.");
         }
         if (const auto capped = siOf(typed, Key::capped); capped && Temperature::kelvin(*capped) < least)
-            words << tr(QT_TRANSLATE_NOOP("Pack", "Capped under %1: the lot will be held."))
-                         .arg(figure(least, units, 0).text());
+            words << tr("Capped under %1: the lot will be held.").arg(figure(least, units, 0).text());
         if (brix && (content.byLaw(is) < limits.least || is > limits.most))
-            words << tr(QT_TRANSLATE_NOOP("Pack",
-                                          "Density outside the %1 to %2 °Brix for this place: the lot will be held."))
+            words << tr("Density outside the %1 to %2 °Brix for this place: the lot will be held.")
                          .arg(packNumber(limits.least.degrees(), 1), packNumber(limits.most.degrees(), 1));
         return words.join(u' ');
     };
@@ -206,18 +195,18 @@ bool isReleased(const Ledger& ledger, const Lot& lot) {
 LotsView lotsView(const HouseLedger* house, Units units) {
     LotsView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "Reading the book …"));
+        view.nothing = tr("Reading the book …");
         return view;
     }
     const Ledger& ledger = house->ledger();
-    view.columns = {{tr(QT_TRANSLATE_NOOP("Pack", "lot"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "packed")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "from")), false, 4},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "made"))},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "in stock")), true},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "°Brix")), true, 5},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "class")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Pack", "status")), false, 1}};
+    view.columns = {{tr("lot")},
+                    {tr("packed"), false, 2},
+                    {tr("from"), false, 4},
+                    {tr("made")},
+                    {tr("in stock"), true},
+                    {tr("°Brix"), true, 5},
+                    {tr("class"), false, 3},
+                    {tr("status"), false, 1}};
     for (std::size_t i = ledger.lots().size(); i-- > 0;) {
         const Lot& lot = ledger.lots()[i];
         QStringList made;
@@ -228,9 +217,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         }
         const bool released = lot.held && isReleased(ledger, lot);
         const QString taint = taintWords(lot.taint);
-        const QString stands = lot.held && !released ? tr(QT_TRANSLATE_NOOP("Pack", "held"))
-                               : released            ? tr(QT_TRANSLATE_NOOP("Pack", "released"))
-                                                     : QString{};
+        const QString stands = lot.held && !released ? tr("held") : released ? tr("released") : QString{};
         QStringList why;
         for (const LedgerMark& mark : ledger.marks())
             if (nameKey(mark.name) == nameKey(lot.code))
@@ -238,7 +225,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         why.removeDuplicates();
         for (const BookRow& row : ledger.tables().tested)
             if (row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code))
-                why << tr(QT_TRANSLATE_NOOP("Pack", "Released: %1.")).arg(utf8(row.detail));
+                why << tr("Released: %1.").arg(utf8(row.detail));
         const auto date =
             QDate{static_cast<int>(lot.day.year()), static_cast<int>(static_cast<unsigned>(lot.day.month())),
                   static_cast<int>(static_cast<unsigned>(lot.day.day()))};
@@ -255,7 +242,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         view.lines.push_back({i, utf8(lot.code), why.join(u' '), lot.held, released});
     }
     if (view.rows.empty())
-        view.nothing = tr(QT_TRANSLATE_NOOP("Pack", "No lot has been packed yet."));
+        view.nothing = tr("No lot has been packed yet.");
     return view;
 }
 

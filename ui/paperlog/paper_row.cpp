@@ -27,27 +27,27 @@ struct What {
     More more;
 };
 constexpr std::array<What, 21> whats{{
-    {QT_TRANSLATE_NOOP("Paper", "fire lit"), "lit", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "fired"), "fired", Dimension::mass, More::wood},
-    {QT_TRANSLATE_NOOP("Paper", "draw opened"), "draw_open", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "draw closed"), "draw_close", Dimension::volume, More::to},
-    {QT_TRANSLATE_NOOP("Paper", "drawn"), "draw_close", Dimension::volume, More::to},
-    {QT_TRANSLATE_NOOP("Paper", "hydrometer"), "density_check", Dimension::sugar, More::cup},
-    {QT_TRANSLATE_NOOP("Paper", "refractometer"), "density_check", Dimension::sugar, More::cup},
-    {QT_TRANSLATE_NOOP("Paper", "water boiled"), "water_check", Dimension::temperature, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "sap in"), "sap_in", Dimension::volume, More::from},
-    {QT_TRANSLATE_NOOP("Paper", "pan swapped"), "pan_swapped", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "defoamer"), "defoamer", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "comes on"), "crew", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "firing stopped"), "shutdown", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "end of shift"), "shift_end", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "note"), "note", Dimension::none, More::note},
-    {QT_TRANSLATE_NOOP("Paper", "gathered"), "gathered", Dimension::volume, More::gathered},
-    {QT_TRANSLATE_NOOP("Paper", "lit"), "lit", Dimension::none, More::nothing},
-    {QT_TRANSLATE_NOOP("Paper", "load"), "fired", Dimension::mass, More::wood},
-    {QT_TRANSLATE_NOOP("Paper", "sap"), "sap_in", Dimension::volume, More::from},
-    {QT_TRANSLATE_NOOP("Paper", "check"), "density_check", Dimension::sugar, More::cup},
-    {QT_TRANSLATE_NOOP("Paper", "swapped"), "pan_swapped", Dimension::none, More::nothing},
+    {QT_TR_NOOP("fire lit"), "lit", Dimension::none, More::nothing},
+    {QT_TR_NOOP("fired"), "fired", Dimension::mass, More::wood},
+    {QT_TR_NOOP("draw opened"), "draw_open", Dimension::none, More::nothing},
+    {QT_TR_NOOP("draw closed"), "draw_close", Dimension::volume, More::to},
+    {QT_TR_NOOP("drawn"), "draw_close", Dimension::volume, More::to},
+    {QT_TR_NOOP("hydrometer"), "density_check", Dimension::sugar, More::cup},
+    {QT_TR_NOOP("refractometer"), "density_check", Dimension::sugar, More::cup},
+    {QT_TR_NOOP("water boiled"), "water_check", Dimension::temperature, More::nothing},
+    {QT_TR_NOOP("sap in"), "sap_in", Dimension::volume, More::from},
+    {QT_TR_NOOP("pan swapped"), "pan_swapped", Dimension::none, More::nothing},
+    {QT_TR_NOOP("defoamer"), "defoamer", Dimension::none, More::nothing},
+    {QT_TR_NOOP("comes on"), "crew", Dimension::none, More::nothing},
+    {QT_TR_NOOP("firing stopped"), "shutdown", Dimension::none, More::nothing},
+    {QT_TR_NOOP("end of shift"), "shift_end", Dimension::none, More::nothing},
+    {QT_TR_NOOP("note"), "note", Dimension::none, More::note},
+    {QT_TR_NOOP("gathered"), "gathered", Dimension::volume, More::gathered},
+    {QT_TR_NOOP("lit"), "lit", Dimension::none, More::nothing},
+    {QT_TR_NOOP("load"), "fired", Dimension::mass, More::wood},
+    {QT_TR_NOOP("sap"), "sap_in", Dimension::volume, More::from},
+    {QT_TR_NOOP("check"), "density_check", Dimension::sugar, More::cup},
+    {QT_TR_NOOP("swapped"), "pan_swapped", Dimension::none, More::nothing},
 }};
 constexpr std::size_t offered = 16;
 
@@ -105,7 +105,7 @@ constexpr std::array<Spelling, 46> spellings{{
     {"drops", Unit::none},  {"gouttes", Unit::none},
 }};
 
-QString scaleWord() { return tr(QT_TRANSLATE_NOOP("Paper", "scale")); }
+QString scaleWord() { return tr("scale"); }
 std::string numberText(double number) { return QString::number(number, 'g', 12).toStdString(); }
 
 // One row on its way to the five fields of a log.
@@ -117,25 +117,20 @@ public:
     PaperRead read() {
         const auto time = paperTimeIn(typed_.time);
         if (!time)
-            return wrong(paperTime,
-                         tr(QT_TRANSLATE_NOOP("Paper", "“%1” is not a time. Write it as 9:40p, 940 or 21:40."))
-                             .arg(typed_.time));
+            return wrong(paperTime, tr("“%1” is not a time. Write it as 9:40p, 940 or 21:40.").arg(typed_.time));
         const auto moment = paperMoment(*time, day_.date, day_.zone, above_);
         if (!std::holds_alternative<Instant>(moment))
-            return wrong(paperTime,
-                         tr(QT_TRANSLATE_NOOP("Paper", "There was no %1 that night: clocks went forward over "
-                                                       "it. Write what the clock showed after that."))
-                             .arg(typed_.time));
+            return wrong(
+                paperTime,
+                tr("There was no %1 that night: clocks went forward over it. Write what the clock showed after that.")
+                    .arg(typed_.time));
         if (typed_.what.trimmed().isEmpty())
-            return wrong(paperWhat, tr(QT_TRANSLATE_NOOP("Paper", "Write beside the time what was done then.")));
+            return wrong(paperWhat, tr("Write beside the time what was done then."));
         const auto meant = meantBy(typed_.what);
         if (!meant)
-            return wrong(
-                paperWhat,
-                tr(QT_TRANSLATE_NOOP(
-                       "Paper",
-                       "“%1” is not something a log records. Choose one of those offered, or write it as a note."))
-                    .arg(typed_.what));
+            return wrong(paperWhat,
+                         tr("“%1” is not something a log records. Choose one of those offered, or write it as a note.")
+                             .arg(typed_.what));
         if (auto slip = figureInto(*meant))
             return *slip;
         if (auto slip = moreInto(*meant))
@@ -156,10 +151,8 @@ private:
             return std::nullopt;
         const auto figure = paperFigureIn(typed);
         if (!figure)
-            return wrong(
-                paperFigure,
-                tr(QT_TRANSLATE_NOOP("Paper", "“%1” is not a number. Write a number and its unit, as in 2.5 gal."))
-                    .arg(typed));
+            return wrong(paperFigure,
+                         tr("“%1” is not a number. Write a number and its unit, as in 2.5 gal.").arg(typed));
         Unit unit = figure->unit;
         if (unit == Unit::none && meant.figure != Dimension::none)
             unit = meant.figure == Dimension::sugar ? Unit::brix
@@ -198,18 +191,14 @@ private:
             if (!cup || dimensionOf(cup->unit) != Dimension::temperature)
                 return wrong(
                     paperMore,
-                    tr(QT_TRANSLATE_NOOP(
-                           "Paper", "Beside a check goes the temperature of the cup, as in 205 F; “%1” is not one."))
-                        .arg(more));
+                    tr("Beside a check goes the temperature of the cup, as in 205 F; “%1” is not one.").arg(more));
             appendPair(detail_, "temp", numberText(cup->number) + std::string{nameOf(cup->unit)});
             break;
         }
         case More::nothing:
         case More::note:
-            return wrong(
-                paperMore,
-                tr(QT_TRANSLATE_NOOP("Paper", "Nothing goes here beside “%1”. Write it as a note in a row of its own."))
-                    .arg(typed_.what));
+            return wrong(paperMore,
+                         tr("Nothing goes here beside “%1”. Write it as a note in a row of its own.").arg(typed_.what));
         }
         return std::nullopt;
     }

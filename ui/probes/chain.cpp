@@ -24,18 +24,18 @@ public:
         for (const ReadingRow& reading : allReadings())
             addReading(reading);
         rows_.push_back({is_.journalTrouble.isEmpty() ? ChainMark::well : ChainMark::broken,
-                         tr(QT_TRANSLATE_NOOP("Chain", "kept on the disk")),
+                         tr("kept on the disk"),
                          {},
                          {},
                          {},
-                         is_.journalTrouble.isEmpty() ? tr(QT_TRANSLATE_NOOP("Chain", "yes")) : is_.journalTrouble});
-        rows_.push_back({is_.canBeHeard ? ChainMark::well : ChainMark::look,
-                         tr(QT_TRANSLATE_NOOP("Chain", "loudspeaker")),
-                         {},
-                         {},
-                         {},
-                         is_.canBeHeard ? tr(QT_TRANSLATE_NOOP("Chain", "there is one; hear it with H"))
-                                        : tr(QT_TRANSLATE_NOOP("Chain", "none: alarms only show on the screen"))});
+                         is_.journalTrouble.isEmpty() ? tr("yes") : is_.journalTrouble});
+        rows_.push_back(
+            {is_.canBeHeard ? ChainMark::well : ChainMark::look,
+             tr("loudspeaker"),
+             {},
+             {},
+             {},
+             is_.canBeHeard ? tr("there is one; hear it with H") : tr("none: alarms only show on the screen")});
         return std::move(rows_);
     }
 
@@ -57,24 +57,20 @@ private:
                              {},
                              {},
                              {},
-                             tr(QT_TRANSLATE_NOOP("Chain", "no probe: point at its field, or type readings in"))});
+                             tr("no probe: point at its field, or type readings in")});
         else if (!any && reading.series == Series::pressure && !is_.picture.waterBoils)
-            rows_.push_back(
-                {ChainMark::look,
-                 readingName(reading.series),
-                 {},
-                 {},
-                 {},
-                 tr(QT_TRANSLATE_NOOP("Chain", "none: do a water check, or type in the reported pressure"))});
+            rows_.push_back({ChainMark::look,
+                             readingName(reading.series),
+                             {},
+                             {},
+                             {},
+                             tr("none: do a water check, or type in the reported pressure")});
     }
 
     ChainRow byHand(const ReadingRow& reading, const ReadingPicture& shown) const {
-        return {ChainMark::well,
-                readingName(reading.series),
-                tr(QT_TRANSLATE_NOOP("Chain", "typed in")),
-                shown.si ? valueOf(reading, *shown.si) : QString{},
-                ago(shown.last),
-                shown.trust == Trust::good ? trustWord(Trust::good) : reasonWords(shown)};
+        return {ChainMark::well, readingName(reading.series),
+                tr("typed in"),  shown.si ? valueOf(reading, *shown.si) : QString{},
+                ago(shown.last), shown.trust == Trust::good ? trustWord(Trust::good) : reasonWords(shown)};
     }
 
     ChainRow rowOfField(const ReadingRow& reading, std::size_t p, std::size_t f) const {
@@ -83,7 +79,7 @@ private:
         ChainRow row{ChainMark::broken, readingName(reading.series), name, {}, {}, {}};
         const PortStatus* status = is_.ports[p];
         if (!status || f >= status->fields.size()) {
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "the port is being opened"));
+            row.verdict = tr("the port is being opened");
             return row;
         }
         const FieldStatus& now = status->fields[f];
@@ -108,27 +104,24 @@ private:
         const auto& shown = is_.picture.reading(reading.series);
         const bool gives = shown && shown->probe == probe;
         if (silent >= silentAfter) {
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "stopped: silent for %1")).arg(spanText(Duration{silent}));
+            row.verdict = tr("stopped: silent for %1").arg(spanText(Duration{silent}));
             return;
         }
         row.mark = ChainMark::look;
         if (now.last->si < reading.lowest || now.last->si > reading.highest)
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "arrives, but cannot be true: wrong field or unit?"));
+            row.verdict = tr("arrives, but cannot be true: wrong field or unit?");
         else if (gives && shown->trust != Trust::good)
-            row.verdict = tr(QT_TRANSLATE_NOOP("Chain", "arrives, but is %1: %2"))
-                              .arg(trustWord(shown->trust), reasonWords(*shown));
+            row.verdict = tr("arrives, but is %1: %2").arg(trustWord(shown->trust), reasonWords(*shown));
         else {
             row.mark = ChainMark::well;
-            row.verdict = gives && shown->standsIn
-                              ? tr(QT_TRANSLATE_NOOP("Chain", "arrives, good; in use for the first"))
-                          : gives ? tr(QT_TRANSLATE_NOOP("Chain", "arrives, good"))
-                                  : tr(QT_TRANSLATE_NOOP("Chain", "arrives, good; on standby"));
+            row.verdict = gives && shown->standsIn ? tr("arrives, good; in use for the first")
+                          : gives                  ? tr("arrives, good")
+                                                   : tr("arrives, good; on standby");
         }
     }
 
     QString ago(Instant at) const {
-        return tr(QT_TRANSLATE_NOOP("Chain", "%1 ago"))
-            .arg(spanText(Duration{std::max(0.0, secondsBetween(at, is_.now))}));
+        return tr("%1 ago").arg(spanText(Duration{std::max(0.0, secondsBetween(at, is_.now))}));
     }
     QString valueOf(const ReadingRow& reading, double si) const {
         return readingValue({reading.series, si, reading.exported, {}}, units_);
@@ -146,7 +139,7 @@ std::vector<ChainRow> chainRows(const ChainEvidence& evidence, Units units) { re
 QString chainSentence(const std::vector<ChainRow>& rows) {
     const auto count = std::ranges::count_if(rows, [](const ChainRow& row) { return row.mark != ChainMark::well; });
     if (count == 0)
-        return tr(QT_TRANSLATE_NOOP("Chain", "The whole chain works, from each probe to the disk and the ear."));
+        return tr("The whole chain works, from each probe to the disk and the ear.");
     return QCoreApplication::translate("Chain", "%n to look at; the rest works.", nullptr, static_cast<int>(count));
 }
 

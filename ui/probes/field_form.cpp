@@ -13,18 +13,12 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Probes", text); }
 
 // The words of the choices, in the order of what they mean.
-QStringList functions() {
-    return {tr(QT_TRANSLATE_NOOP("Probes", "3, holding registers")),
-            tr(QT_TRANSLATE_NOOP("Probes", "4, input registers"))};
-}
+QStringList functions() { return {tr("3, holding registers"), tr("4, input registers")}; }
 QStringList types() {
-    return {tr(QT_TRANSLATE_NOOP("Probes", "whole, 16 bit, signed")), tr(QT_TRANSLATE_NOOP("Probes", "whole, 16 bit")),
-            tr(QT_TRANSLATE_NOOP("Probes", "whole, 32 bit, signed")), tr(QT_TRANSLATE_NOOP("Probes", "whole, 32 bit")),
-            tr(QT_TRANSLATE_NOOP("Probes", "decimal, 32 bit"))};
+    return {tr("whole, 16 bit, signed"), tr("whole, 16 bit"), tr("whole, 32 bit, signed"), tr("whole, 32 bit"),
+            tr("decimal, 32 bit")};
 }
-QStringList orders() {
-    return {tr(QT_TRANSLATE_NOOP("Probes", "high word first")), tr(QT_TRANSLATE_NOOP("Probes", "low word first"))};
-}
+QStringList orders() { return {tr("high word first"), tr("low word first")}; }
 
 QString plain(double number) {
     QLocale locale;
@@ -45,32 +39,18 @@ std::vector<const FieldRule*> junctionFields(const PortRule& port, const FieldRu
     return others;
 }
 
-QString atFixed() { return tr(QT_TRANSLATE_NOOP("Probes", "at a fixed temperature")); }
+QString atFixed() { return tr("at a fixed temperature"); }
 
 Unit degrees(Units units) { return units == Units::us ? Unit::degF : Unit::degC; }
 
 void addPlace(std::vector<FieldFormRow>& rows, const RegisterPlace& place) {
-    rows.push_back(
-        {FieldPart::slave, tr(QT_TRANSLATE_NOOP("Probes", "slave (1 to 247)")), QString::number(place.slave)});
-    rows.push_back({FieldPart::function,
-                    tr(QT_TRANSLATE_NOOP("Probes", "function")),
-                    functions()[place.function - 3],
-                    {},
-                    functions()});
-    rows.push_back(
-        {FieldPart::address, tr(QT_TRANSLATE_NOOP("Probes", "register, from 0")), QString::number(place.address)});
-    rows.push_back({FieldPart::type,
-                    tr(QT_TRANSLATE_NOOP("Probes", "number")),
-                    types()[static_cast<int>(place.type)],
-                    {},
-                    types()});
+    rows.push_back({FieldPart::slave, tr("slave (1 to 247)"), QString::number(place.slave)});
+    rows.push_back({FieldPart::function, tr("function"), functions()[place.function - 3], {}, functions()});
+    rows.push_back({FieldPart::address, tr("register, from 0"), QString::number(place.address)});
+    rows.push_back({FieldPart::type, tr("number"), types()[static_cast<int>(place.type)], {}, types()});
     if (isTwoWords(place))
-        rows.push_back({FieldPart::wordOrder,
-                        tr(QT_TRANSLATE_NOOP("Probes", "words")),
-                        orders()[static_cast<int>(place.order)],
-                        {},
-                        orders()});
-    rows.push_back({FieldPart::scale, tr(QT_TRANSLATE_NOOP("Probes", "times (0.1 for tenths)")), plain(place.scale)});
+        rows.push_back({FieldPart::wordOrder, tr("words"), orders()[static_cast<int>(place.order)], {}, orders()});
+    rows.push_back({FieldPart::scale, tr("times (0.1 for tenths)"), plain(place.scale)});
 }
 
 void addJunction(std::vector<FieldFormRow>& rows, const PortRule& port, const FieldRule& field, Units units) {
@@ -80,12 +60,12 @@ void addJunction(std::vector<FieldFormRow>& rows, const PortRule& port, const Fi
     const auto* fixed = std::get_if<Said<Temperature>>(&*field.junction);
     const auto* name = std::get_if<std::string>(&*field.junction);
     rows.push_back({FieldPart::junction,
-                    tr(QT_TRANSLATE_NOOP("Probes", "the wire's other end")),
+                    tr("the wire's other end"),
                     name ? QString::fromStdString(*name) : choices[0],
                     {},
                     choices});
     if (fixed)
-        rows.push_back({FieldPart::junctionAt, tr(QT_TRANSLATE_NOOP("Probes", "its temperature")),
+        rows.push_back({FieldPart::junctionAt, tr("its temperature"),
                         plain(std::round(fromSi(fixed->value.kelvin(), degrees(units)) * 100) / 100),
                         symbolOf(degrees(units))});
 }
@@ -125,8 +105,7 @@ private:
         case FieldPart::scale:
             place.scale = number(-1e6, 1e6);
             if (place.scale == 0 && wrong_.isEmpty())
-                wrong_ =
-                    tr(QT_TRANSLATE_NOOP("Probes", "Times 0 would make every reading 0. Write 1, or 0.1 for tenths."));
+                wrong_ = tr("Times 0 would make every reading 0. Write 1, or 0.1 for tenths.");
             break;
         case FieldPart::offset:
             field_.offset = number(-1e6, 1e6);
@@ -162,8 +141,8 @@ private:
         text.replace(u',', u'.').replace(QChar{0x2212}, u'-');
         const auto typed = numberIn(text.toStdString());
         if (!typed || *typed < lowest || *typed > highest) {
-            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” does not fit here. Write a number from %2 to %3."))
-                         .arg(answer_, plain(lowest), plain(highest));
+            wrong_ =
+                tr("“%1” does not fit here. Write a number from %2 to %3.").arg(answer_, plain(lowest), plain(highest));
             return 1;
         }
         return *typed;
@@ -171,7 +150,7 @@ private:
     double whole(double lowest, double highest) {
         const double typed = number(lowest, highest);
         if (typed != std::floor(typed) && wrong_.isEmpty())
-            wrong_ = tr(QT_TRANSLATE_NOOP("Probes", "“%1” does not fit here. Write a whole number.")).arg(answer_);
+            wrong_ = tr("“%1” does not fit here. Write a whole number.").arg(answer_);
         return wrong_.isEmpty() ? typed : lowest;
     }
     int choice(const QStringList& all) { return std::max(0, static_cast<int>(all.indexOf(answer_))); }
@@ -187,13 +166,11 @@ std::vector<FieldFormRow> fieldForm(const PortRule& port, const FieldRule& field
     std::vector<FieldFormRow> rows;
     if (field.place)
         addPlace(rows, *field.place);
-    rows.push_back({FieldPart::offset, tr(QT_TRANSLATE_NOOP("Probes", "add to what is read")), plain(field.offset),
-                    symbolOf(field.unit)});
+    rows.push_back({FieldPart::offset, tr("add to what is read"), plain(field.offset), symbolOf(field.unit)});
     if (field.junction)
         addJunction(rows, port, field, units);
     if (field.place)
-        rows.push_back({FieldPart::name, tr(QT_TRANSLATE_NOOP("Probes", "its name, if it needs one")),
-                        QString::fromStdString(field.is)});
+        rows.push_back({FieldPart::name, tr("its name, if it needs one"), QString::fromStdString(field.is)});
     return rows;
 }
 

@@ -27,8 +27,7 @@ QString unitChoiceWords(const UnitChoice& choice) {
 QString registerName(const FieldRule& field) {
     if (!field.is.empty())
         return QString::fromStdString(field.is);
-    const auto kind = field.place->function == 3 ? tr(QT_TRANSLATE_NOOP("Probes", "slave %1, holding %2"))
-                                                 : tr(QT_TRANSLATE_NOOP("Probes", "slave %1, input %2"));
+    const auto kind = field.place->function == 3 ? tr("slave %1, holding %2") : tr("slave %1, input %2");
     return kind.arg(field.place->slave).arg(field.place->address);
 }
 
@@ -42,7 +41,7 @@ QString registersShown(const FieldStatus& now) {
 }
 
 QString readsWords(const FieldRule* field) {
-    return field && field->reads ? readingName(*field->reads) : tr(QT_TRANSLATE_NOOP("Probes", "not used"));
+    return field && field->reads ? readingName(*field->reads) : tr("not used");
 }
 
 QString framingWords(Parity parity, int stopBits) {
@@ -66,9 +65,9 @@ QString secondWords(const ProbeFile& file, std::size_t port, std::size_t field) 
     for (std::size_t p = 0; p <= port; ++p)
         for (std::size_t f = 0; f < (p == port ? field : file.ports[p].fields.size()); ++f)
             if (file.ports[p].fields[f].reads == reads)
-                return QStringLiteral(" · ") + tr(QT_TRANSLATE_NOOP("Probes", "takes over when %1 fails"))
-                                                   .arg(p == port ? tr(QT_TRANSLATE_NOOP("Probes", "the first"))
-                                                                  : QString::fromStdString(file.ports[p].name));
+                return QStringLiteral(" · ") +
+                       tr("takes over when %1 fails")
+                           .arg(p == port ? tr("the first") : QString::fromStdString(file.ports[p].name));
     return {};
 }
 

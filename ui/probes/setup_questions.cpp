@@ -65,10 +65,10 @@ private:
     void otherUnit(const Question& question) {
         const FieldRule& rule = rules_[question.field];
         SetupQuestion asks{.words =
-                               begun(tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2: that looks like %3."))
+                               begun(tr("The %1 reads %2: that looks like %3.")
                                          .arg(readingName(*rule.reads), number(*numbers_[question.field], rule.unit),
                                               symbolOf(question.unit))),
-                           .yes = tr(QT_TRANSLATE_NOOP("Probes", "Read it in %1")).arg(symbolOf(question.unit)),
+                           .yes = tr("Read it in %1").arg(symbolOf(question.unit)),
                            .key = "unit " + keyOf(question.field),
                            .after = setup_.file()};
         ruleIn(asks.after, question.field).unit = question.unit;
@@ -78,11 +78,10 @@ private:
     void swapped(const Question& question) {
         const std::size_t pan = question.field, stack = *question.other;
         SetupQuestion asks{
-            .words = begun(tr(QT_TRANSLATE_NOOP("Probes", "The %1 reads %2 and the %3 %4: are the two "
-                                                          "swapped?"))
+            .words = begun(tr("The %1 reads %2 and the %3 %4: are the two swapped?")
                                .arg(readingName(*rules_[pan].reads), number(*numbers_[pan], rules_[pan].unit),
                                     readingName(*rules_[stack].reads), number(*numbers_[stack], rules_[stack].unit))),
-            .yes = tr(QT_TRANSLATE_NOOP("Probes", "Swap them")),
+            .yes = tr("Swap them"),
             .key = "swap " + keyOf(pan) + " " + keyOf(stack),
             .after = setup_.file()};
         std::swap(ruleIn(asks.after, pan).reads, ruleIn(asks.after, stack).reads);
@@ -122,9 +121,9 @@ private:
                 continue;
             const Unit unit = unitFor(guess);
             SetupQuestion asks{
-                .words = tr(QT_TRANSLATE_NOOP("Probes", "Field “%1” looks like the %2, in %3."))
+                .words = tr("Field “%1” looks like the %2, in %3.")
                              .arg(QString::fromStdString(guess.is), readingName(*guess.reads), symbolOf(unit)),
-                .yes = tr(QT_TRANSLATE_NOOP("Probes", "Use it")),
+                .yes = tr("Use it"),
                 .key = "guess " + setup_.rule()->device + "/" + guess.is,
                 .after = setup_.file()};
             asks.after.ports[*setup_.shown()].fields.push_back({.is = guess.is, .reads = guess.reads, .unit = unit});

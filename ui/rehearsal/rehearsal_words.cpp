@@ -21,19 +21,17 @@ QString list(const QStringList& rows) {
 
 QStringList scoreRows(const LessonScore& score, Units units) {
     QStringList rows{
-        counted(score.draws, tr(QT_TRANSLATE_NOOP("Rehearsal", "1 draw")),
-                QCoreApplication::translate("Rehearsal", "%n draws", nullptr, score.draws)),
-        tr(QT_TRANSLATE_NOOP("Rehearsal", "missed, the pan far over its mark: %1")).arg(score.missed),
-        tr(QT_TRANSLATE_NOOP("Rehearsal", "late by more than a minute: %1")).arg(score.late),
-        tr(QT_TRANSLATE_NOOP("Rehearsal", "too early, false: %1")).arg(score.tooEarly),
-        tr(QT_TRANSLATE_NOOP("Rehearsal", "alarms that nobody saw for two minutes: %1")).arg(score.alarmsMissed)};
+        counted(score.draws, tr("1 draw"), QCoreApplication::translate("Rehearsal", "%n draws", nullptr, score.draws)),
+        tr("missed, the pan far over its mark: %1").arg(score.missed),
+        tr("late by more than a minute: %1").arg(score.late), tr("too early, false: %1").arg(score.tooEarly),
+        tr("alarms that nobody saw for two minutes: %1").arg(score.alarmsMissed)};
     if (score.meanDensity && score.furthest)
-        rows << tr(QT_TRANSLATE_NOOP("Rehearsal", "density: %1 on average, the worst draw %2 off"))
+        rows << tr("density: %1 on average, the worst draw %2 off")
                     .arg(figure(*score.meanDensity).text(),
                          QLocale{}.toString(*score.furthest, 'f', 1) + QChar{0x00a0} + symbolOf(Unit::brix));
     if (score.woodALitre) {
         const Figure wood = figure(Mass::kilogram(100 * *score.woodALitre), units);
-        rows << tr(QT_TRANSLATE_NOOP("Rehearsal", "wood: %1 for each %2 of water boiled off"))
+        rows << tr("wood: %1 for each %2 of water boiled off")
                     .arg(wood.text(), figure(Volume::litre(100), units).text());
     }
     return rows;
@@ -44,17 +42,17 @@ QStringList scoreRows(const LessonScore& score, Units units) {
 QString troubleWords(Trouble trouble) {
     switch (trouble) {
     case Trouble::probeOut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the pan probe went out"));
+        return tr("the pan probe went out");
     case Trouble::feedShut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the feed was shut: a bucket of sap (S) frees the float"));
+        return tr("the feed was shut: a bucket of sap (S) frees the float");
     case Trouble::forgottenLoads:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew forgot loads"));
+        return tr("the crew forgot loads");
     case Trouble::foam:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the probe stood in foam"));
+        return tr("the probe stood in foam");
     case Trouble::frontPassing:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "a front passed: the mark moved with the weather"));
+        return tr("a front passed: the mark moved with the weather");
     case Trouble::nobodyDraws:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "the crew no longer drew: the whole pan turns to syrup"));
+        return tr("the crew no longer drew: the whole pan turns to syrup");
     }
     return {};
 }
@@ -62,17 +60,17 @@ QString troubleWords(Trouble trouble) {
 QString troubleKeyWord(Trouble trouble) {
     switch (trouble) {
     case Trouble::probeOut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Probe out"));
+        return tr("Probe out");
     case Trouble::feedShut:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Feed shut"));
+        return tr("Feed shut");
     case Trouble::forgottenLoads:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Load forgotten"));
+        return tr("Load forgotten");
     case Trouble::foam:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Foam"));
+        return tr("Foam");
     case Trouble::frontPassing:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Front passing"));
+        return tr("Front passing");
     case Trouble::nobodyDraws:
-        return tr(QT_TRANSLATE_NOOP("Rehearsal", "Whole pan to syrup"));
+        return tr("Whole pan to syrup");
     }
     return {};
 }
@@ -90,15 +88,13 @@ namespace {
 
 // For the teacher's eyes: what each does to those who boil, so that it is chosen and not guessed at.
 QString teachersWords() {
-    return QStringLiteral("<h2>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "You teach: throw something in")) +
-           QStringLiteral("</h2><p>") +
-           tr(QT_TRANSLATE_NOOP("Rehearsal", "The others look away while you press. It begins at once; go back to the "
-                                             "board and say nothing. The first one makes a lesson of the evening: an "
-                                             "hour and a half, a score at the end, and the same again has the same "
-                                             "go wrong at the same minute.")) +
+    return QStringLiteral("<h2>") + tr("You teach: throw something in") + QStringLiteral("</h2><p>") +
+           tr("The others look away while you press. It begins at once; go back to the board and say nothing. The "
+              "first one makes a lesson of the evening: an hour and a half, a score at the end, and the same again has "
+              "the same go wrong at the same minute.") +
            QStringLiteral("</p><p>") +
-           tr(QT_TRANSLATE_NOOP("Rehearsal", "The pan turns whole when nobody draws: let the made-up crew work for "
-                                             "that, or keep your own people from the draw.")) +
+           tr("The pan turns whole when nobody draws: let the made-up crew work for that, or keep your own people from "
+              "the draw.") +
            QStringLiteral("</p>");
 }
 
@@ -108,36 +104,31 @@ QString rehearsalWords(const RehearsalTold& told, Units units) {
     if (told.teaching)
         return teachersWords();
     const bool lesson = !told.troubles.empty();
-    QString words = QStringLiteral("<h2>") +
-                    (told.over ? tr(QT_TRANSLATE_NOOP("Rehearsal", "The rehearsal is over."))
-                     : lesson  ? tr(QT_TRANSLATE_NOOP("Rehearsal", "A lesson: things go wrong"))
-                               : tr(QT_TRANSLATE_NOOP("Rehearsal", "A made-up boil"))) +
-                    QStringLiteral("</h2><p>") +
-                    tr(QT_TRANSLATE_NOOP("Rehearsal", "Pans, fire, weather, crew and all the nights before are made "
-                                                      "up (evening %1). Nothing of it is kept."))
-                        .arg(told.seed) +
-                    QStringLiteral("</p><p>") +
-                    (told.crewAway ? tr(QT_TRANSLATE_NOOP("Rehearsal", "You are the crew: fire, draw, check, stop."))
-                                   : tr(QT_TRANSLATE_NOOP("Rehearsal", "The made-up crew fires and draws. What you do "
-                                                                       "is done in the pan as well."))) +
-                    QStringLiteral("</p>");
+    QString words =
+        QStringLiteral("<h2>") +
+        (told.over ? tr("The rehearsal is over.")
+         : lesson  ? tr("A lesson: things go wrong")
+                   : tr("A made-up boil")) +
+        QStringLiteral("</h2><p>") +
+        tr("Pans, fire, weather, crew and all the nights before are made up (evening %1). Nothing of it is kept.")
+            .arg(told.seed) +
+        QStringLiteral("</p><p>") +
+        (told.crewAway ? tr("You are the crew: fire, draw, check, stop.")
+                       : tr("The made-up crew fires and draws. What you do is done in the pan as well.")) +
+        QStringLiteral("</p>");
     if (told.over && lesson) {
         QStringList met;
         for (const Trouble trouble : told.troubles)
             met << troubleWords(trouble);
-        words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "What went wrong:")) + list(met) +
-                 QStringLiteral("</p>");
+        words += QStringLiteral("<p>") + tr("What went wrong:") + list(met) + QStringLiteral("</p>");
     } else if (lesson) {
-        words +=
-            QStringLiteral("<p>") +
-            tr(QT_TRANSLATE_NOOP("Rehearsal", "It lasts an hour and a half. What goes wrong is said at the end.")) +
-            QStringLiteral("</p>");
-    }
-    words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "Since you came:")) +
-             list(scoreRows(told.score, units)) + QStringLiteral("</p>");
-    if (!told.over && !told.done.isEmpty())
-        words += QStringLiteral("<p>") + tr(QT_TRANSLATE_NOOP("Rehearsal", "Done last:")) + list(told.done) +
+        words += QStringLiteral("<p>") + tr("It lasts an hour and a half. What goes wrong is said at the end.") +
                  QStringLiteral("</p>");
+    }
+    words +=
+        QStringLiteral("<p>") + tr("Since you came:") + list(scoreRows(told.score, units)) + QStringLiteral("</p>");
+    if (!told.over && !told.done.isEmpty())
+        words += QStringLiteral("<p>") + tr("Done last:") + list(told.done) + QStringLiteral("</p>");
     return words;
 }
 

@@ -31,13 +31,10 @@ QString lightText(const std::optional<double>& light, const std::string& word) {
 }
 // In the order of the core's names.
 constexpr const char* kindWords[] = {
-    QT_TRANSLATE_NOOP("LedgerPaper", "gathered"), QT_TRANSLATE_NOOP("LedgerPaper", "bought"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "tank"),     QT_TRANSLATE_NOOP("LedgerPaper", "night"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "draw"),     QT_TRANSLATE_NOOP("LedgerPaper", "check"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "vessel"),   QT_TRANSLATE_NOOP("LedgerPaper", "press"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "aid"),      QT_TRANSLATE_NOOP("LedgerPaper", "defoamer"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "lot"),      QT_TRANSLATE_NOOP("LedgerPaper", "buyer"),
-    QT_TRANSLATE_NOOP("LedgerPaper", "hole"),     QT_TRANSLATE_NOOP("LedgerPaper", "nothing written")};
+    QT_TR_NOOP("gathered"), QT_TR_NOOP("bought"),         QT_TR_NOOP("tank"),   QT_TR_NOOP("night"),
+    QT_TR_NOOP("draw"),     QT_TR_NOOP("check"),          QT_TR_NOOP("vessel"), QT_TR_NOOP("press"),
+    QT_TR_NOOP("aid"),      QT_TR_NOOP("defoamer"),       QT_TR_NOOP("lot"),    QT_TR_NOOP("buyer"),
+    QT_TR_NOOP("hole"),     QT_TR_NOOP("nothing written")};
 // What the core says of itself in English, in the person's language; a name stays a name.
 QString coreWord(std::string_view word) {
     for (const char* one : kindWords)
@@ -50,28 +47,23 @@ QString count(long long number) { return QString::number(number); }
 QString found(const Lot& lot) {
     QStringList words;
     if (lot.held)
-        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "held"));
+        words << tr("held");
     if (lot.taint.milk)
-        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "milk: belongs on the label"));
+        words << tr("milk: belongs on the label");
     if (lot.taint.lead)
-        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit"));
+        words << tr("lead over the limit");
     if (lot.taint.ropy)
-        words << tr(QT_TRANSLATE_NOOP("LedgerPaper", "ropy sap"));
+        words << tr("ropy sap");
     if (!lot.taint.off.empty())
         words << utf8(lot.taint.off);
     return words.join(QStringLiteral(", "));
 }
 
 PaperTable lotTable(const Ledger& ledger, Units units, std::optional<std::size_t> only = {}) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "packed")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "from")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "size")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "made")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "broken")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "came back")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "destroyed")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "here")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "grade")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "coolest when capped")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "who")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
+    PaperTable table{tr("Lots"),
+                     {tr("lot"), tr("packed"), tr("from"), tr("size"), tr("made"), tr("broken"), tr("sold"),
+                      tr("came back"), tr("destroyed"), tr("here"), tr("°Brix"), tr("grade"), tr("coolest when capped"),
+                      tr("who"), tr("found")},
                      {},
                      {}};
     for (std::size_t i = 0; i < ledger.lots().size(); ++i) {
@@ -89,12 +81,8 @@ PaperTable lotTable(const Ledger& ledger, Units units, std::optional<std::size_t
 }
 
 PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Buyers")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "buyer")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "size")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "first")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "came back"))},
-                     {},
-                     {}};
+    PaperTable table{
+        tr("Buyers"), {tr("buyer"), tr("lot"), tr("size"), tr("first"), tr("sold"), tr("came back")}, {}, {}};
     for (const Delivery& one : ledger.tables().deliveries)
         if (!only || *only == one.lot)
             table.rows.push_back({utf8(one.buyer), utf8(ledger.lots()[one.lot].code),
@@ -104,12 +92,7 @@ PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}
 }
 
 PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
-    PaperTable table{title,
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "of")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "result")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "who"))},
-                     {},
-                     {}};
+    PaperTable table{title, {tr("when"), tr("of"), tr("what"), tr("result"), tr("who")}, {}, {}};
     for (const BookRow& row : rows)
         table.rows.push_back({moment(row.at), utf8(row.subject), utf8(row.what), utf8(row.detail), utf8(row.by)});
     return table;
@@ -117,43 +100,33 @@ PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
 
 PaperTable lawTable(const Ledger& ledger) {
     const LedgerTables& tables = ledger.tables();
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "The place and its limits")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "limit")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "source"))},
-                     {},
-                     {}};
+    PaperTable table{tr("The place and its limits"), {tr("what"), tr("limit"), tr("source")}, {}, {}};
     const PlaceLaw& law = allPlaces()[tables.place.value_or(0)];
     if (!tables.place)
-        table.note = tr(QT_TRANSLATE_NOOP("LedgerPaper", "No place was set: the federal rule of the US stands here."));
+        table.note = tr("No place was set: the federal rule of the US stands here.");
     const QString at = QStringLiteral(" (") + QString::number(law.statedAt.celsius(), 'f', 1) + QStringLiteral(" °C)");
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "place")), placeName(law), QString{}});
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "least °Brix")),
-                          QString::number(law.least.degrees(), 'f', 1) + at, sourceText(law.density)});
+    table.rows.push_back({tr("place"), placeName(law), QString{}});
+    table.rows.push_back(
+        {tr("least °Brix"), QString::number(law.least.degrees(), 'f', 1) + at, sourceText(law.density)});
     if (law.most)
-        table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "most °Brix")),
-                              QString::number(law.most->degrees(), 'f', 1) + at, sourceText(law.density)});
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot code")), ruleWords(lotRule(law).text),
-                          sourceText(lotRule(law).source)});
+        table.rows.push_back(
+            {tr("most °Brix"), QString::number(law.most->degrees(), 'f', 1) + at, sourceText(law.density)});
+    table.rows.push_back({tr("lot code"), ruleWords(lotRule(law).text), sourceText(lotRule(law).source)});
     for (const LawRule& rule : packingRules(law))
-        table.rows.push_back(
-            {tr(QT_TRANSLATE_NOOP("LedgerPaper", "packing")), ruleWords(rule.text), sourceText(rule.source)});
+        table.rows.push_back({tr("packing"), ruleWords(rule.text), sourceText(rule.source)});
     if (const auto keeping = keepingRule(law))
-        table.rows.push_back(
-            {tr(QT_TRANSLATE_NOOP("LedgerPaper", "to keep")), ruleWords(keeping->text), sourceText(keeping->source)});
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead, ppb")),
-                          QString::number(leadLimit(law).partsPerBillion), sourceText(leadLimit(law).source)});
+        table.rows.push_back({tr("to keep"), ruleWords(keeping->text), sourceText(keeping->source)});
+    table.rows.push_back(
+        {tr("lead, ppb"), QString::number(leadLimit(law).partsPerBillion), sourceText(leadLimit(law).source)});
     return table;
 }
 
 // Glasses, prisms and probes: when they were last used, and what the last look at them found.
 PaperTable instrumentTable(const LedgerTables& tables) {
-    PaperTable table{
-        tr(QT_TRANSLATE_NOOP("LedgerPaper", "Instruments")),
-        {tr(QT_TRANSLATE_NOOP("LedgerPaper", "instrument")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "last used")),
-         tr(QT_TRANSLATE_NOOP("LedgerPaper", "last checked")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
-        {},
-        tr(QT_TRANSLATE_NOOP("LedgerPaper", "A check is a row tested of the instrument; of a probe, boiling "
-                                            "water."))};
+    PaperTable table{tr("Instruments"),
+                     {tr("instrument"), tr("last used"), tr("last checked"), tr("found")},
+                     {},
+                     tr("A check is a row tested of the instrument; of a probe, boiling water.")};
     for (const InstrumentRow& row : tables.instruments)
         table.rows.push_back({utf8(row.name), row.used ? moment(*row.used) : QString{},
                               row.checked ? moment(*row.checked) : QString{}, utf8(row.found)});
@@ -162,12 +135,8 @@ PaperTable instrumentTable(const LedgerTables& tables) {
 
 // Which other lots have something of the same vessels: whoever recalls one asks about them.
 PaperTable sharedTable(const Ledger& ledger, const Trace& trace) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Other lots of the same vessels")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "lot")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "share")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "made")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "here"))},
-                     {},
-                     {}};
+    PaperTable table{
+        tr("Other lots of the same vessels"), {tr("lot"), tr("share"), tr("made"), tr("sold"), tr("here")}, {}, {}};
     std::map<std::string, QStringList> vesselsOf;
     for (const TraceEntry& one : trace.behind) {
         if (one.kind != TraceKind::vessel)
@@ -192,11 +161,8 @@ PaperTable sharedTable(const Ledger& ledger, const Trace& trace) {
 }
 
 PaperTable pressTable(const Ledger& ledger, Units units) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Filter runs")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "from")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "to")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "through")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "aid")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "temperature")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "result"))},
+    PaperTable table{tr("Filter runs"),
+                     {tr("when"), tr("from"), tr("to"), tr("through"), tr("aid"), tr("temperature"), tr("result")},
                      {},
                      {}};
     for (const PressRow& run : ledger.tables().presses)
@@ -207,11 +173,9 @@ PaperTable pressTable(const Ledger& ledger, Units units) {
 }
 
 PaperTable vesselTable(const Ledger& ledger, Units units) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Vessels")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "vessel")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "material")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "holds now")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "°Brix")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "sugar, kg")),
-                      QStringLiteral("±"), tr(QT_TRANSLATE_NOOP("LedgerPaper", "nothing written, not measured since"))},
+    PaperTable table{tr("Vessels"),
+                     {tr("vessel"), tr("material"), tr("lead"), tr("holds now"), tr("°Brix"), tr("sugar, kg"),
+                      QStringLiteral("±"), tr("nothing written, not measured since")},
                      {},
                      {}};
     const auto kilograms = [](double kg) { return QString::number(std::max(0.0, kg), 'f', 2); };
@@ -220,13 +184,12 @@ PaperTable vesselTable(const Ledger& ledger, Units units) {
     };
     for (const Vessel& vessel : ledger.vessels())
         table.rows.push_back(
-            {utf8(vessel.name), utf8(vessel.material),
-             vessel.leadOver ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "lead over the limit")) : utf8(vessel.lead),
+            {utf8(vessel.name), utf8(vessel.material), vessel.leadOver ? tr("lead over the limit") : utf8(vessel.lead),
              vessel.volumeUntold ? QString{} : volumeText(vessel.content.volume(), units),
              vessel.volumeUntold ? QString{} : brixText(vessel.content.brix()), kilograms(vessel.content.sugar),
              kilograms(sugarDoubt(vessel)), silence(vessel.unwritten)});
     const PansNow& pans = ledger.tables().pans;
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "the pans")),
+    table.rows.push_back({tr("the pans"),
                           {},
                           {},
                           {}, // how much water boiled away nobody wrote: only their sugar is known
@@ -238,61 +201,49 @@ PaperTable vesselTable(const Ledger& ledger, Units units) {
 }
 
 PaperTable defoamerTable(const Ledger& ledger) {
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Against foam")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")),
-                      tr(QT_TRANSLATE_NOOP("LedgerPaper", "found"))},
-                     {},
-                     {}};
+    PaperTable table{tr("Against foam"), {tr("when"), tr("what"), tr("found")}, {}, {}};
     for (const DefoamerRow& row : ledger.tables().defoamers)
-        table.rows.push_back(
-            {moment(row.at), utf8(row.name),
-             row.milk ? tr(QT_TRANSLATE_NOOP("LedgerPaper", "milk: belongs on the label")) : QString{}});
+        table.rows.push_back({moment(row.at), utf8(row.name), row.milk ? tr("milk: belongs on the label") : QString{}});
     return table;
 }
 
 PaperTable balanceTable(const Ledger& ledger) {
     const Balance20& balance = ledger.balance();
-    PaperTable table{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Sugar of the season, kg")),
-                     {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), QStringLiteral("kg")},
-                     {},
-                     {}};
+    PaperTable table{tr("Sugar of the season, kg"), {tr("what"), QStringLiteral("kg")}, {}, {}};
     const auto add = [&table](const QString& what, double kg) {
         table.rows.push_back({what, QString::number(kg, 'f', 1)});
     };
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "gathered")), balance.gathered);
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "bought")), balance.bought);
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "packed")), balance.packed);
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "sold in bulk")), balance.sold);
+    add(tr("gathered"), balance.gathered);
+    add(tr("bought"), balance.bought);
+    add(tr("packed"), balance.packed);
+    add(tr("sold in bulk"), balance.sold);
     for (const auto& [why, kg] : balance.lost)
-        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "lost: %1")).arg(utf8(why)), kg);
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the vessels")), balance.inVessels);
+        add(tr("lost: %1").arg(utf8(why)), kg);
+    add(tr("in the vessels"), balance.inVessels);
     if (balance.nowhere > 0)
-        add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "drawn or bought with no vessel named")), balance.nowhere);
-    add(tr(QT_TRANSLATE_NOOP("LedgerPaper", "in the pans")), balance.inPans);
-    table.rows.push_back({tr(QT_TRANSLATE_NOOP("LedgerPaper", "does not close")),
-                          QString::number(balance.doesNotClose, 'f', 1) + QStringLiteral(" ± ") +
-                              QString::number(balance.doesNotCloseSd, 'f', 1)});
+        add(tr("drawn or bought with no vessel named"), balance.nowhere);
+    add(tr("in the pans"), balance.inPans);
+    table.rows.push_back({tr("does not close"), QString::number(balance.doesNotClose, 'f', 1) + QStringLiteral(" ± ") +
+                                                    QString::number(balance.doesNotCloseSd, 'f', 1)});
     return table;
 }
 
 QStringList cautions() {
-    return {
-        tr(QT_TRANSLATE_NOOP("LedgerPaper",
-                             "This is advice: the inspector decides. No scale here is legal for trade.")),
-        tr(QT_TRANSLATE_NOOP("LedgerPaper", "A gap in the book stays a gap: what nobody wrote is shown as missing."))};
+    return {tr("This is advice: the inspector decides. No scale here is legal for trade."),
+            tr("A gap in the book stays a gap: what nobody wrote is shown as missing.")};
 }
 
 } // namespace
 
 LedgerPaper lotsOnPaper(const Ledger& ledger, Units units) {
-    return {tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots")), {lotTable(ledger, units), buyerTable(ledger)}, cautions()};
+    return {tr("Lots"), {lotTable(ledger, units), buyerTable(ledger)}, cautions()};
 }
 
 LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
-    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "The inspector's book")), {}, cautions()};
+    LedgerPaper paper{tr("The inspector's book"), {}, cautions()};
     const LedgerTables& tables = ledger.tables();
     PaperTable bad = lotTable(ledger, units);
-    bad.title = tr(QT_TRANSLATE_NOOP("LedgerPaper", "Lots held, come back or destroyed"));
+    bad.title = tr("Lots held, come back or destroyed");
     std::vector<QStringList> rows;
     std::size_t at = 0;
     for (const Lot& lot : ledger.lots())
@@ -307,9 +258,9 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
                     buyerTable(ledger),
                     std::move(bad),
                     pressTable(ledger, units),
-                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Graded")), tables.graded),
-                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Cleaned")), tables.cleaned),
-                    bookRows(tr(QT_TRANSLATE_NOOP("LedgerPaper", "Tested")), tables.tested),
+                    bookRows(tr("Graded"), tables.graded),
+                    bookRows(tr("Cleaned"), tables.cleaned),
+                    bookRows(tr("Tested"), tables.tested),
                     instrumentTable(tables),
                     defoamerTable(ledger),
                     vesselTable(ledger, units),
@@ -319,21 +270,15 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
 
 LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) {
     const Lot& lot = ledger.lots()[index];
-    LedgerPaper paper{tr(QT_TRANSLATE_NOOP("LedgerPaper", "Recall of lot %1")).arg(utf8(lot.code)), {}, cautions()};
-    PaperTable behind{tr(QT_TRANSLATE_NOOP("LedgerPaper", "What it came from")),
-                      {tr(QT_TRANSLATE_NOOP("LedgerPaper", "what")), tr(QT_TRANSLATE_NOOP("LedgerPaper", "name")),
-                       tr(QT_TRANSLATE_NOOP("LedgerPaper", "when")),
-                       tr(QT_TRANSLATE_NOOP("LedgerPaper", "share of its sugar"))},
-                      {},
-                      {}};
+    LedgerPaper paper{tr("Recall of lot %1").arg(utf8(lot.code)), {}, cautions()};
+    PaperTable behind{tr("What it came from"), {tr("what"), tr("name"), tr("when"), tr("share of its sugar")}, {}, {}};
     const auto trace = traceOf(ledger, lot.code);
     if (trace)
         for (const TraceEntry& entry : trace->behind)
-            behind.rows.push_back({coreWord(nameOf(entry.kind)),
-                                   entry.kind == TraceKind::hole ? coreWord(entry.name) : utf8(entry.name),
-                                   moment(entry.at),
-                                   entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %")
-                                               : tr(QT_TRANSLATE_NOOP("LedgerPaper", "not known"))});
+            behind.rows.push_back(
+                {coreWord(nameOf(entry.kind)), entry.kind == TraceKind::hole ? coreWord(entry.name) : utf8(entry.name),
+                 moment(entry.at),
+                 entry.share ? QString::number(*entry.share * 100, 'g', 4) + QStringLiteral(" %") : tr("not known")});
     paper.tables = {lotTable(ledger, units, index), buyerTable(ledger, index)};
     if (trace)
         paper.tables.push_back(sharedTable(ledger, *trace));

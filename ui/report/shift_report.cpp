@@ -118,7 +118,7 @@ private:
             for (const auto& [name, time] : shift_.account->crew)
                 rest << QString::fromStdString(name);
         if (shift_.open)
-            rest << tr(QT_TRANSLATE_NOOP("Report", "still going on"));
+            rest << tr("still going on");
         painter_.setFont(letters(paperLetters));
         painter_.drawText(QRectF{page_.left(), y + line(4) * 1.1, page_.width(), line(paperLetters)}, Qt::AlignLeft,
                           rest.join(QStringLiteral(", ")));
@@ -174,7 +174,7 @@ private:
             const QRectF place{page_.left() + (i < half ? 0 : page_.width() / 2 + 8),
                                y + height * static_cast<double>(i % half), wide, height};
             drawFitted(painter_, place.toRect(), Qt::AlignLeft | Qt::AlignVCenter, letters(paperLetters),
-                       tr(QT_TRANSLATE_NOOP("Report", "%1 %2: %3×, %4, at most %5"))
+                       tr("%1 %2: %3×, %4, at most %5")
                            .arg(i + 1)
                            .arg(alarmName(tally.alarm, tally.series))
                            .arg(tally.times)
@@ -204,7 +204,7 @@ private:
         QStringList lines = doneLines();
         painter_.setFont(letters(2.6, true));
         painter_.drawText(QRectF{page_.left(), top, page_.width(), line(2.6)}, Qt::AlignLeft,
-                          tr(QT_TRANSLATE_NOOP("Report", "Draws, checks and notes")));
+                          tr("Draws, checks and notes"));
         top += line(2.6) * 1.2;
         const double height = line(paperLetters) * 1.1;
         auto each = std::max(1, static_cast<int>((bottom - top) / height));
@@ -213,7 +213,7 @@ private:
         } else {
             const auto more = static_cast<int>(lines.size()) - 2 * each + 1;
             lines = lines.mid(0, 2 * each - 1);
-            lines << tr(QT_TRANSLATE_NOOP("Report", "and %n more, in the shift's log"), nullptr, more);
+            lines << tr("and %n more, in the shift's log", nullptr, more);
         }
         const double wide = page_.width() / 2 - 8;
         for (qsizetype i = 0; i < lines.size(); ++i) {
@@ -223,11 +223,10 @@ private:
         }
     }
     double cautions() {
-        const QString words = tr(
-            QT_TRANSLATE_NOOP("Report", "Figures are as entered and as read by the probes; \"≥\" means that not all "
-                                        "was measured, a dash that it is not known. They take the place of no weighed "
-                                        "or licensed measurement. The hydrometer decides what is syrup; local codes "
-                                        "and inspectors come first."));
+        const QString words =
+            tr("Figures are as entered and as read by the probes; \"≥\" means that not all was measured, a dash that "
+               "it is not known. They take the place of no weighed or licensed measurement. The hydrometer decides "
+               "what is syrup; local codes and inspectors come first.");
         painter_.setFont(letters(paperLetters));
         const double height = QFontMetricsF{letters(paperLetters)}
                                   .boundingRect(QRectF{0, 0, page_.width(), 1000}, Qt::TextWordWrap, words)

@@ -18,53 +18,46 @@ const QString dot = QStringLiteral(" · ");
 
 QString answer(const AlarmTally& tally) {
     if (!tally.answeredIn)
-        return tr(QT_TRANSLATE_NOOP("AlarmReview", "by nobody"));
+        return tr("by nobody");
     const QString span = spanText(*tally.answeredIn);
-    return tally.answered == tally.times
-               ? span
-               : tr(QT_TRANSLATE_NOOP("AlarmReview", "%1 (%2 of %3)")).arg(span).arg(tally.answered).arg(tally.times);
+    return tally.answered == tally.times ? span : tr("%1 (%2 of %3)").arg(span).arg(tally.answered).arg(tally.times);
 }
 
 QString marks(const AlarmTally& tally) {
     QStringList words;
     if (tally.chattered > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "comes and goes"));
+        words << tr("comes and goes");
     if (tally.stoodLong > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "lasted too long"));
+        words << tr("lasted too long");
     if (tally.standsAtEnd)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "to the end"));
+        words << tr("to the end");
     if (tally.shelved > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "shelved"));
+        words << tr("shelved");
     return words.join(dot);
 }
 
 QString storyOf(const AlarmTally& tally, const WallClock& clock) {
     const AlarmLimits limits;
     QStringList words;
-    words << tr(QT_TRANSLATE_NOOP("AlarmReview", "%1: %2, longest %3"))
+    words << tr("%1: %2, longest %3")
                  .arg(alarmName(tally.alarm, tally.series),
-                      counted(tally.times, tr(QT_TRANSLATE_NOOP("AlarmReview", "once")),
-                              tr(QT_TRANSLATE_NOOP("AlarmReview", "%n times"), nullptr, tally.times)),
-                      spanText(tally.longest));
+                      counted(tally.times, tr("once"), tr("%n times", nullptr, tally.times)), spanText(tally.longest));
     if (tally.chattered > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "came and went %1 times, three or more in a minute, from %2"))
+        words << tr("came and went %1 times, three or more in a minute, from %2")
                      .arg(tally.chattered)
                      .arg(clock.hourAndMinute(*tally.chatterFrom));
     if (tally.stoodLong > 0)
-        words << tr(QT_TRANSLATE_NOOP("AlarmReview", "lasted longer than %1: %2"))
+        words << tr("lasted longer than %1: %2")
                      .arg(spanText(limits.standing),
-                          counted(tally.stoodLong, tr(QT_TRANSLATE_NOOP("AlarmReview", "once")),
-                                  tr(QT_TRANSLATE_NOOP("AlarmReview", "%n times"), nullptr, tally.stoodLong)));
+                          counted(tally.stoodLong, tr("once"), tr("%n times", nullptr, tally.stoodLong)));
     return words.join(dot);
 }
 
 } // namespace
 
 QStringList alarmHeadings() {
-    return {tr(QT_TRANSLATE_NOOP("AlarmReview", "alarm")),        tr(QT_TRANSLATE_NOOP("AlarmReview", "how urgent")),
-            tr(QT_TRANSLATE_NOOP("AlarmReview", "times")),        tr(QT_TRANSLATE_NOOP("AlarmReview", "time in all")),
-            tr(QT_TRANSLATE_NOOP("AlarmReview", "longest")),      tr(QT_TRANSLATE_NOOP("AlarmReview", "seen after")),
-            tr(QT_TRANSLATE_NOOP("AlarmReview", "what is wrong"))};
+    return {tr("alarm"),   tr("how urgent"), tr("times"),        tr("time in all"),
+            tr("longest"), tr("seen after"), tr("what is wrong")};
 }
 
 std::vector<AlarmLine> alarmLines(const AlarmReview& review, const WallClock& clock) {
@@ -80,24 +73,22 @@ std::vector<AlarmLine> alarmLines(const AlarmReview& review, const WallClock& cl
 
 QString alarmsStory(const AlarmReview& review, const WallClock& clock) {
     if (review.times == 0)
-        return tr(QT_TRANSLATE_NOOP("AlarmReview", "There was no alarm in this shift."));
+        return tr("There was no alarm in this shift.");
     QStringList words;
-    words << counted(review.times, tr(QT_TRANSLATE_NOOP("AlarmReview", "1 alarm")),
-                     tr(QT_TRANSLATE_NOOP("AlarmReview", "%n alarms"), nullptr, review.times));
+    words << counted(review.times, tr("1 alarm"), tr("%n alarms", nullptr, review.times));
     if (review.urgent > 0)
-        words << counted(review.urgent, tr(QT_TRANSLATE_NOOP("AlarmReview", "1 urgent")),
-                         tr(QT_TRANSLATE_NOOP("AlarmReview", "%n urgent"), nullptr, review.urgent));
+        words << counted(review.urgent, tr("1 urgent"), tr("%n urgent", nullptr, review.urgent));
     if (review.anHour) {
         const QString rate = QLocale{}.toString(*review.anHour, 'f', 1);
         words << (*review.anHour > AlarmLimits{}.bearableAnHour
-                      ? tr(QT_TRANSLATE_NOOP("AlarmReview", "%1 an hour, more than one person can answer")).arg(rate)
-                      : tr(QT_TRANSLATE_NOOP("AlarmReview", "%1 an hour")).arg(rate));
+                      ? tr("%1 an hour, more than one person can answer").arg(rate)
+                      : tr("%1 an hour").arg(rate));
     }
     if (review.busiest && review.times > 1) {
-        const QString most = tr(QT_TRANSLATE_NOOP("AlarmReview", "most in ten minutes: %1, from %2"))
+        const QString most = tr("most in ten minutes: %1, from %2")
                                  .arg(review.busiest->times)
                                  .arg(clock.hourAndMinute(review.busiest->from));
-        words << (review.busiest->flood ? tr(QT_TRANSLATE_NOOP("AlarmReview", "%1 (a flood)")).arg(most) : most);
+        words << (review.busiest->flood ? tr("%1 (a flood)").arg(most) : most);
     }
     return words.join(dot);
 }

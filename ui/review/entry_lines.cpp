@@ -29,7 +29,7 @@ EntryLine lineOf(FactId id, const Fact& fact, const WallClock& clock, Units unit
                    .stands = true,
                    .written = paperRowOf(fact, clock).has_value()};
     if (fact.entered)
-        line.fate = tr(QT_TRANSLATE_NOOP("Review", "entered at %1")).arg(clock.hourAndMinute(*fact.entered));
+        line.fate = tr("entered at %1").arg(clock.hourAndMinute(*fact.entered));
     return line;
 }
 
@@ -58,9 +58,8 @@ std::vector<EntryLine> entryLines(const std::vector<Boil::Entry>& deeds,
         line.stands = line.written = false;
         const QString when = clock.hourAndMinute(old.at);
         const Fact* now = insteadOf(old, deeds);
-        line.fate = now ? tr(QT_TRANSLATE_NOOP("Review", "corrected at %1: %2, %3"))
-                              .arg(when, clock.hourAndMinute(now->at), factWords(*now, units))
-                        : tr(QT_TRANSLATE_NOOP("Review", "taken back at %1")).arg(when);
+        line.fate = now ? tr("corrected at %1: %2, %3").arg(when, clock.hourAndMinute(now->at), factWords(*now, units))
+                        : tr("taken back at %1").arg(when);
         lines.push_back(std::move(line));
     }
     // What was put right stands right after what it was.

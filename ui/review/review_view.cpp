@@ -20,8 +20,7 @@ const QString unknown = QStringLiteral("–");
 QString partial(const QString& sum, int all, int measured) {
     if (measured == 0)
         return unknown;
-    return measured < all ? tr(QT_TRANSLATE_NOOP("Review", "%1 of %2 measured: %3")).arg(measured).arg(all).arg(sum)
-                          : sum;
+    return measured < all ? tr("%1 of %2 measured: %3").arg(measured).arg(all).arg(sum) : sum;
 }
 
 QString howLong(const ShiftSummary& summary) { return spanText(Duration{secondsBetween(summary.first, summary.last)}); }
@@ -44,9 +43,7 @@ QString measuredSyrup(const ShiftSummary& summary, Units units) {
 
 } // namespace
 
-std::vector<TableColumn> reviewColumns() {
-    return {{tr(QT_TRANSLATE_NOOP("Review", "night"))}, {tr(QT_TRANSLATE_NOOP("Review", "syrup")), true}};
-}
+std::vector<TableColumn> reviewColumns() { return {{tr("night")}, {tr("syrup"), true}}; }
 
 QString shiftName(Instant begun) {
     return QLocale{}.toString(WallClock{}.at(begun), QStringLiteral("ddd d MMMM, HH:mm"));
@@ -59,8 +56,7 @@ std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Un
             QLocale{}.toString(WallClock{}.at(summary.shift.id), QStringLiteral("ddd d MMM yyyy, HH:mm"));
         rows.push_back(
             {.shift = summary.shift.id,
-             .cells = {summary.shift.open ? tr(QT_TRANSLATE_NOOP("Review", "%1 (going on)")).arg(name) : name,
-                       measuredSyrup(summary, units)},
+             .cells = {summary.shift.open ? tr("%1 (going on)").arg(name) : name, measuredSyrup(summary, units)},
              .open = summary.shift.open});
     }
     std::stable_sort(rows.begin(), rows.end(),
@@ -70,14 +66,12 @@ std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Un
 
 QString shiftStory(const ShiftSummary& summary, Units units) {
     QStringList parts{shiftName(summary.shift.id), howLong(summary)};
-    parts << counted(summary.draws, tr(QT_TRANSLATE_NOOP("Review", "1 draw")),
-                     tr(QT_TRANSLATE_NOOP("Review", "%n draws"), nullptr, summary.draws))
-          << counted(summary.loads, tr(QT_TRANSLATE_NOOP("Review", "1 load")),
-                     tr(QT_TRANSLATE_NOOP("Review", "%n loads"), nullptr, summary.loads));
+    parts << counted(summary.draws, tr("1 draw"), tr("%n draws", nullptr, summary.draws))
+          << counted(summary.loads, tr("1 load"), tr("%n loads", nullptr, summary.loads));
     if (summary.drawsMeasured > 0)
-        parts << tr(QT_TRANSLATE_NOOP("Review", "syrup %1")).arg(syrupOf(summary, units));
+        parts << tr("syrup %1").arg(syrupOf(summary, units));
     if (summary.sap.litre() > 0)
-        parts << tr(QT_TRANSLATE_NOOP("Review", "sap %1")).arg(sapOf(summary, units));
+        parts << tr("sap %1").arg(sapOf(summary, units));
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -42,16 +42,14 @@ QString withUnit(Setting key, double si, Unit unit) {
 
 QString sourceOf(const PlaceLaw& law) {
     const QString text = utf8(law.density.text);
-    return law.density.quoted ? tr(QT_TRANSLATE_NOOP("Rig", "by %1 (read only as quoted)")).arg(text)
-                              : tr(QT_TRANSLATE_NOOP("Rig", "by %1")).arg(text);
+    return law.density.quoted ? tr("by %1 (read only as quoted)").arg(text) : tr("by %1").arg(text);
 }
 
 QString ofTheLaw(Setting key, const PlaceLaw& law) {
     const auto brix = key == Setting::legal_minimum ? std::optional{law.least} : law.most;
     const QString at = figure(law.statedAt, law.country == Country::canada ? Units::metric : Units::us, 0).text();
-    return brix ? tr(QT_TRANSLATE_NOOP("Rig", "%1 in %2, at %3"))
-                      .arg(withUnit(key, brix->si(), Unit::brix), utf8(law.name), at)
-                : tr(QT_TRANSLATE_NOOP("Rig", "none is known of %1")).arg(utf8(law.name));
+    return brix ? tr("%1 in %2, at %3").arg(withUnit(key, brix->si(), Unit::brix), utf8(law.name), at)
+                : tr("none is known of %1").arg(utf8(law.name));
 }
 
 } // namespace
@@ -64,29 +62,26 @@ QString settingUsual(Setting key, Units units, const PlaceLaw* law) {
             return ofTheLaw(key, *law);
         break;
     case Setting::place:
-        return law ? sourceOf(*law) : tr(QT_TRANSLATE_NOOP("Rig", "a state or a province; US or Canada until then"));
+        return law ? sourceOf(*law) : tr("a state or a province; US or Canada until then");
     case Setting::lot_scheme:
-        return tr(QT_TRANSLATE_NOOP("Rig", "usually %1; {yyyy} {mm} {dd}: its day, {v}: the vessel, {n}: counted"))
-            .arg(utf8(usualLotScheme));
+        return tr("usually %1; {yyyy} {mm} {dd}: its day, {v}: the vessel, {n}: counted").arg(utf8(usualLotScheme));
     case Setting::fire_interval:
-        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 480, Unit::min));
+        return tr("learned; %1 until then").arg(withUnit(key, 480, Unit::min));
     case Setting::burn_out:
-        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then")).arg(withUnit(key, 2700, Unit::min));
+        return tr("learned; %1 until then").arg(withUnit(key, 2700, Unit::min));
     case Setting::filter_limit:
-        return tr(QT_TRANSLATE_NOOP("Rig", "no alarm"));
+        return tr("no alarm");
     case Setting::stack_limit:
-        return tr(QT_TRANSLATE_NOOP("Rig", "learned; %1 until then"))
-            .arg(withUnit(key, 873.15, settingUnit(key, units)));
+        return tr("learned; %1 until then").arg(withUnit(key, 873.15, settingUnit(key, units)));
     case Setting::overflow_rim:
-        return tr(QT_TRANSLATE_NOOP("Rig", "15 min before it runs over"));
+        return tr("15 min before it runs over");
     case Setting::overflow_calls:
-        return tr(QT_TRANSLATE_NOOP("Rig", "nobody is named"));
+        return tr("nobody is named");
     default:
         break;
     }
     const auto si = Settings{}.si(key);
-    return si ? tr(QT_TRANSLATE_NOOP("Rig", "usually %1")).arg(withUnit(key, *si, settingUnit(key, units)))
-              : tr(QT_TRANSLATE_NOOP("Rig", "unknown"));
+    return si ? tr("usually %1").arg(withUnit(key, *si, settingUnit(key, units))) : tr("unknown");
 }
 
 Unit settingUnit(Setting key, Units units) {

@@ -30,12 +30,12 @@ struct Column {
 std::array<Column, 6> columnsOf(Units units) {
     const QString volume = symbolOf(unitOf(Dimension::volume, units)),
                   degrees = symbolOf(unitOf(Dimension::temperature, units));
-    return {{{tr(QT_TRANSLATE_NOOP("Route", "stop")), 0.27},
-             {tr(QT_TRANSLATE_NOOP("Route", "into")), 0.16},
-             {tr(QT_TRANSLATE_NOOP("Route", "last time")), 0.15},
-             {tr(QT_TRANSLATE_NOOP("Route", "sap, %1")).arg(volume), 0.16},
-             {tr(QT_TRANSLATE_NOOP("Route", "sugar, °Brix")), 0.14},
-             {tr(QT_TRANSLATE_NOOP("Route", "sap at, %1")).arg(degrees), 0.12}}};
+    return {{{tr("stop"), 0.27},
+             {tr("into"), 0.16},
+             {tr("last time"), 0.15},
+             {tr("sap, %1").arg(volume), 0.16},
+             {tr("sugar, °Brix"), 0.14},
+             {tr("sap at, %1").arg(degrees), 0.12}}};
 }
 
 class RoutePages {
@@ -105,13 +105,12 @@ std::optional<BookForm> stopForm(std::vector<RouteStop> route, std::size_t stop,
     };
     std::stable_sort(form.fields.begin(), form.fields.end(),
                      [&](const BookField& a, const BookField& b) { return rank(a) < rank(b); });
-    form.title = tr(QT_TRANSLATE_NOOP("Route", "stop %1 of %2: %3"))
+    form.title = tr("stop %1 of %2: %3")
                      .arg(QString::number(stop + 1), QString::number(route.size()), QString::fromStdString(here.name));
     form.caution = here.sugar
-                       ? tr(QT_TRANSLATE_NOOP("Route", "The last time %1 at %2. Enter goes on to the next stop."))
+                       ? tr("The last time %1 at %2. Enter goes on to the next stop.")
                              .arg(figure(here.gave, units).text(), figure(*here.sugar).text())
-                       : tr(QT_TRANSLATE_NOOP("Route", "The last time %1. Enter goes on to the next stop."))
-                             .arg(figure(here.gave, units).text());
+                       : tr("The last time %1. Enter goes on to the next stop.").arg(figure(here.gave, units).text());
     form.next = [route = std::move(route), stop, blank = std::move(blank), units] {
         return stopForm(route, stop + 1, blank, units);
     };
@@ -120,16 +119,15 @@ std::optional<BookForm> stopForm(std::vector<RouteStop> route, std::size_t stop,
 
 void routeAsPdf(const std::vector<RouteStop>& route, Instant day, Units units, const std::string& place) {
     const QString date = QLocale{}.toString(WallClock{}.at(day).date(), QStringLiteral("dddd d MMMM yyyy"));
-    const QString title = tr(QT_TRANSLATE_NOOP("Route", "Gathering, %1")).arg(date);
+    const QString title = tr("Gathering, %1").arg(date);
     PdfPages pages{place, title};
     RoutePages paper{pages, units};
-    paper.begin(title, tr(QT_TRANSLATE_NOOP("Route", "Who: ____________   Hydrometer made for: ______   Cloudy or ropy "
-                                                     "sap: write it beside the stop.")));
+    paper.begin(title,
+                tr("Who: ____________   Hydrometer made for: ______   Cloudy or ropy sap: write it beside the stop."));
     for (const RouteStop& stop : route) {
         QString name = QString::fromStdString(stop.name);
         if (stop.taps)
-            name += counted(qRound(*stop.taps), tr(QT_TRANSLATE_NOOP("Route", ", 1 tap")),
-                            tr(QT_TRANSLATE_NOOP("Route", ", %n taps"), nullptr, qRound(*stop.taps)));
+            name += counted(qRound(*stop.taps), tr(", 1 tap"), tr(", %n taps", nullptr, qRound(*stop.taps)));
         paper.line({name, QString::fromStdString(stop.to), figure(stop.gave, units).text()});
     }
     for (std::size_t i = 0; i < emptyLines; ++i)

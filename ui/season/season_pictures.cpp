@@ -202,10 +202,10 @@ void paintEffects(QPainter& painter, const QRectF& place, const std::vector<Effe
         const EffectLine& line = lines[i];
         const QRectF row{place.left(), place.top() + height * static_cast<double>(i), place.width(), height};
         const int gap = dress.px(mm::gap);
-        const auto put = [&](double from, double to, const QString& words, bool strong) {
-            painter.setPen(strong ? dress.inks().word : dress.inks().quiet);
+        const auto put = [&](double from, double to, const QString& words, bool chief) {
+            painter.setPen(chief ? dress.inks().word : dress.inks().quiet);
             drawFitted(painter, QRectF{from, row.top(), to - from - gap, height}.toRect(),
-                       Qt::AlignLeft | Qt::AlignVCenter, dress.letters(mm::smallWords, strong && line.claimed), words,
+                       Qt::AlignLeft | Qt::AlignVCenter, dress.letters(mm::smallWords, chief && line.claimed), words,
                        2);
         };
         put(row.left(), scale.left(), line.cause, true);
@@ -225,8 +225,7 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
     if (calibration.levels.empty()) {
         painter.drawText(
             place, Qt::AlignLeft | Qt::TextWordWrap,
-            tr(QT_TRANSLATE_NOOP("Season", "No draw of these shifts was predicted and then came, so nothing "
-                                           "can be said of the forecast yet.")));
+            tr("No draw of these shifts was predicted and then came, so nothing can be said of the forecast yet."));
         return;
     }
     const double height = std::min(place.height() / 6, metrics.height() * 3.0);
@@ -242,11 +241,10 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
     }
     double y = place.top() + height / 2;
     for (const Calibration& level : calibration.levels) {
-        const QString said =
-            level.range           ? tr(QT_TRANSLATE_NOOP("Season", "between the early and the late end: %1 % promised"))
-            : level.nominal < 0.3 ? tr(QT_TRANSLATE_NOOP("Season", "before the early end: %1 % promised"))
-            : level.nominal < 0.7 ? tr(QT_TRANSLATE_NOOP("Season", "before the middle: %1 % promised"))
-                                  : tr(QT_TRANSLATE_NOOP("Season", "before the late end: %1 % promised"));
+        const QString said = level.range           ? tr("between the early and the late end: %1 % promised")
+                             : level.nominal < 0.3 ? tr("before the early end: %1 % promised")
+                             : level.nominal < 0.7 ? tr("before the middle: %1 % promised")
+                                                   : tr("before the late end: %1 % promised");
         painter.setPen(dress.inks().word);
         drawFitted(
             painter,
@@ -262,7 +260,7 @@ void paintCalibration(QPainter& painter, const QRectF& place, const CalibrationP
             painter,
             QRectF{scale.right() + dress.px(mm::gap), y - height / 2, place.right() - scale.right(), height}.toRect(),
             Qt::AlignLeft | Qt::AlignVCenter, letters,
-            tr(QT_TRANSLATE_NOOP("Season", "%1 %, between %2 and %3"))
+            tr("%1 %, between %2 and %3")
                 .arg(plain(std::round(100 * level.share)), plain(std::round(100 * level.low)),
                      plain(std::round(100 * level.high))));
         y += height;

@@ -89,7 +89,7 @@ public:
             }
             y = paragraph(notes.join(u'\n'), y) + 12;
         }
-        y = title(tr(QT_TRANSLATE_NOOP("Report", "Was the forecast right?")), y);
+        y = title(tr("Was the forecast right?"), y);
         paintCalibration(painter_, QRectF{0, y, paper_.page().width(), paper_.page().bottom() - y},
                          calibrationOf(chosen), dress);
     }

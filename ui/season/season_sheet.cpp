@@ -108,14 +108,14 @@ std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
 
 void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const std::string& place) {
     Book book{place};
-    book.sheet(tr(QT_TRANSLATE_NOOP("Report", "Season")));
+    book.sheet(tr("Season"));
     book.freeze(1);
     book.wide(0, 0, 17);
     book.wide(1, seasonFigureCount, 11);
-    book.words(tr(QT_TRANSLATE_NOOP("Report", "shift")), true);
+    book.words(tr("shift"), true);
     for (const FigureRow& row : allSeasonFigures())
         book.words(headingWithUnit(row.figure, units), true);
-    book.words(tr(QT_TRANSLATE_NOOP("Report", "crew")), true);
+    book.words(tr("crew"), true);
     for (const SeasonShift& shift : shifts) {
         book.newRow();
         book.moment(WallClock{}.at(shift.id));
@@ -124,7 +124,7 @@ void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const st
         book.words(crewOf(shift));
     }
     book.newRow();
-    book.words(tr(QT_TRANSLATE_NOOP("Report", "together")), true);
+    book.words(tr("together"), true);
     for (const FigureRow& row : allSeasonFigures())
         book.told(row.figure, totalOf(shifts, row.figure).told, units);
     book.close();
@@ -132,9 +132,9 @@ void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const st
 
 void shiftAsSheet(const SeasonShift& shift, const Facts& facts, Units units, const std::string& place) {
     Book book{place};
-    book.sheet(tr(QT_TRANSLATE_NOOP("Report", "Account")));
+    book.sheet(tr("Account"));
     book.wide(0, 0, 26);
-    book.words(tr(QT_TRANSLATE_NOOP("Report", "shift")), true);
+    book.words(tr("shift"), true);
     book.moment(WallClock{}.at(shift.id));
     for (const FigureRow& row : allSeasonFigures()) {
         book.newRow();
@@ -142,14 +142,13 @@ void shiftAsSheet(const SeasonShift& shift, const Facts& facts, Units units, con
         book.told(row.figure, toldOf(shift, row.figure), units);
     }
     book.newRow();
-    book.words(tr(QT_TRANSLATE_NOOP("Report", "crew")));
+    book.words(tr("crew"));
     book.words(crewOf(shift));
-    book.sheet(tr(QT_TRANSLATE_NOOP("Report", "What was done")));
+    book.sheet(tr("What was done"));
     book.freeze(1);
     book.wide(0, 0, 17);
     book.wide(1, 1, 60);
-    for (const QString& heading : {tr(QT_TRANSLATE_NOOP("Report", "when")), tr(QT_TRANSLATE_NOOP("Report", "what")),
-                                   tr(QT_TRANSLATE_NOOP("Report", "who"))})
+    for (const QString& heading : {tr("when"), tr("what"), tr("who")})
         book.words(heading, true);
     WallClock clock;
     for (const auto& [id, fact] : facts) {

@@ -57,7 +57,7 @@ void sort(std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
 SeasonLine lineOf(const SeasonShift& shift, const SeasonChoice& choice, Units units) {
     SeasonLine line{shift.id, {}};
     const QString name = seasonShiftName(shift.id);
-    line.cells << (shift.open ? tr(QT_TRANSLATE_NOOP("Season", "%1 (going on)")).arg(name) : name);
+    line.cells << (shift.open ? tr("%1 (going on)").arg(name) : name);
     for (const SeasonFigure figure : choice.columns) {
         const auto told = toldOf(shift, figure);
         line.cells << (told ? numberOf(figure, *told, units) : shift.account ? unknown : QStringLiteral("…"));
@@ -72,14 +72,11 @@ QString totalText(const std::vector<SeasonShift>& shifts, SeasonFigure figure, U
 }
 
 QString title(const SeasonChoice& choice, std::size_t shown, std::size_t all) {
-    const QString season = choice.year ? tr(QT_TRANSLATE_NOOP("Season", "Season %1")).arg(*choice.year)
-                                       : tr(QT_TRANSLATE_NOOP("Season", "All seasons"));
-    const QString count = shown == 1 ? tr(QT_TRANSLATE_NOOP("Season", "1 shift"))
-                                     : tr(QT_TRANSLATE_NOOP("Season", "%1 shifts")).arg(shown);
+    const QString season = choice.year ? tr("Season %1").arg(*choice.year) : tr("All seasons");
+    const QString count = shown == 1 ? tr("1 shift") : tr("%1 shifts").arg(shown);
     if (shown == all)
         return season + QStringLiteral(" · ") + count;
-    return season + QStringLiteral(" · ") +
-           tr(QT_TRANSLATE_NOOP("Season", "%1 of %2, those with \"%3\"")).arg(count).arg(all).arg(choice.filter);
+    return season + QStringLiteral(" · ") + tr("%1 of %2, those with \"%3\"").arg(count).arg(all).arg(choice.filter);
 }
 
 QString differenceOf(SeasonFigure figure, const std::optional<Told>& first, const std::optional<Told>& second,
@@ -114,14 +111,14 @@ SeasonTable seasonTable(const std::vector<SeasonShift>& shifts, const SeasonChoi
     table.working = static_cast<int>(
         std::count_if(chosen.begin(), chosen.end(), [](const SeasonShift& one) { return !one.account; }));
 
-    table.headings << tr(QT_TRANSLATE_NOOP("Season", "shift"));
-    table.totals << tr(QT_TRANSLATE_NOOP("Season", "together"));
+    table.headings << tr("shift");
+    table.totals << tr("together");
     for (const SeasonFigure figure : choice.columns) {
         const QString unit = unitWordOf(figure, units);
         table.headings << (unit.isEmpty() ? headingOf(figure) : headingOf(figure) + QStringLiteral("\n") + unit);
         table.totals << totalText(chosen, figure, units);
     }
-    table.headings << tr(QT_TRANSLATE_NOOP("Season", "crew"));
+    table.headings << tr("crew");
     table.totals << QString{};
     sort(chosen, choice);
     for (const SeasonShift& shift : chosen)
@@ -149,7 +146,7 @@ std::vector<BesideLine> besideLines(const SeasonShift& first, const SeasonShift&
                          b ? numberOf(row.figure, *b, units) : unknown, differenceOf(row.figure, a, b, units)});
     }
     const auto crew = [](const SeasonShift& shift) { return shift.account ? crewOf(*shift.account) : QString{}; };
-    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "crew")), crew(first), crew(second), {}});
+    lines.push_back({tr("crew"), crew(first), crew(second), {}});
     const auto wood = [](const SeasonShift& shift) {
         QStringList names;
         if (shift.account)
@@ -158,7 +155,7 @@ std::vector<BesideLine> besideLines(const SeasonShift& first, const SeasonShift&
                     names << QString::fromStdString(name);
         return names.isEmpty() ? unknown : names.join(QStringLiteral(", "));
     };
-    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "kinds of wood")), wood(first), wood(second), {}});
+    lines.push_back({tr("kinds of wood"), wood(first), wood(second), {}});
     const auto alarms = [](const SeasonShift& shift) {
         QStringList names;
         if (shift.account)
@@ -166,7 +163,7 @@ std::vector<BesideLine> besideLines(const SeasonShift& first, const SeasonShift&
                 names << QStringLiteral("%1 × %2").arg(times).arg(alarmName(alarm));
         return names.isEmpty() ? unknown : names.join(QStringLiteral(", "));
     };
-    lines.push_back({tr(QT_TRANSLATE_NOOP("Season", "which alarms")), alarms(first), alarms(second), {}});
+    lines.push_back({tr("which alarms"), alarms(first), alarms(second), {}});
     return lines;
 }
 

@@ -20,22 +20,21 @@ struct Asked {
     const char *title, *why;
 };
 constexpr std::array<Asked, 6> asked{{
-    {StartQuestion::language, QT_TRANSLATE_NOOP("Start", "Which language?"),
-     QT_TRANSLATE_NOOP("Start", "Each of these questions can be left out, and answered later under F7.")},
-    {StartQuestion::units, QT_TRANSLATE_NOOP("Start", "In which units do you boil?"),
-     QT_TRANSLATE_NOOP("Start", "All that is typed and shown is in these. Nothing that was kept changes with them.")},
-    {StartQuestion::place, QT_TRANSLATE_NOOP("Start", "Where is the syrup sold?"),
-     QT_TRANSLATE_NOOP("Start", "Its law says how dense syrup must be. What is known of it here is advice: the "
-                                "inspector decides.")},
-    {StartQuestion::height, QT_TRANSLATE_NOOP("Start", "How far above sea level is the sugarhouse?"),
-     QT_TRANSLATE_NOOP("Start", "The higher the sugarhouse, the cooler water and syrup boil. Without the elevation "
-                                "only a water check or a barometer tells how hot.")},
-    {StartQuestion::pans, QT_TRANSLATE_NOOP("Start", "How large are the pans?"),
-     QT_TRANSLATE_NOOP("Start", "Length times width of each. Without them nothing can say how fast you boil, or how "
-                                "much sap must be kept back.")},
-    {StartQuestion::source, QT_TRANSLATE_NOOP("Start", "Who reads the syrup pan?"),
-     QT_TRANSLATE_NOOP("Start", "A probe on a wire is read each second. By hand you type what a thermometer shows: "
-                                "every few minutes at first, more often near the draw.")},
+    {StartQuestion::language, QT_TR_NOOP("Which language?"),
+     QT_TR_NOOP("Each of these questions can be left out, and answered later under F7.")},
+    {StartQuestion::units, QT_TR_NOOP("In which units do you boil?"),
+     QT_TR_NOOP("All that is typed and shown is in these. Nothing that was kept changes with them.")},
+    {StartQuestion::place, QT_TR_NOOP("Where is the syrup sold?"),
+     QT_TR_NOOP("Its law says how dense syrup must be. What is known of it here is advice: the inspector decides.")},
+    {StartQuestion::height, QT_TR_NOOP("How far above sea level is the sugarhouse?"),
+     QT_TR_NOOP("The higher the sugarhouse, the cooler water and syrup boil. Without the elevation only a water check "
+                "or a barometer tells how hot.")},
+    {StartQuestion::pans, QT_TR_NOOP("How large are the pans?"),
+     QT_TR_NOOP("Length times width of each. Without them nothing can say how fast you boil, or how much sap must be "
+                "kept back.")},
+    {StartQuestion::source, QT_TR_NOOP("Who reads the syrup pan?"),
+     QT_TR_NOOP("A probe on a wire is read each second. By hand you type what a thermometer shows: every few minutes "
+                "at first, more often near the draw.")},
 }};
 
 static_assert(inOrder(asked, &Asked::question));
@@ -74,8 +73,7 @@ StartView startView(StartQuestion question, const StartGround& ground) {
         }
         break;
     case StartQuestion::units:
-        view.choices = {tr(QT_TRANSLATE_NOOP("Start", "°F, gallons, feet, pounds")),
-                        tr(QT_TRANSLATE_NOOP("Start", "°C, liters, meters, kilograms"))};
+        view.choices = {tr("°F, gallons, feet, pounds"), tr("°C, liters, meters, kilograms")};
         view.chosen = ground.units == Units::us ? 0 : 1;
         break;
     case StartQuestion::place:
@@ -90,8 +88,7 @@ StartView startView(StartQuestion question, const StartGround& ground) {
         view.fields = rowsOf(pans, ground);
         break;
     case StartQuestion::source:
-        view.choices = {tr(QT_TRANSLATE_NOOP("Start", "I do, and type it in")),
-                        tr(QT_TRANSLATE_NOOP("Start", "A probe: find its wire"))};
+        view.choices = {tr("I do, and type it in"), tr("A probe: find its wire")};
         view.chosen = ground.probe ? 1 : 0;
         break;
     }
@@ -101,11 +98,11 @@ StartView startView(StartQuestion question, const StartGround& ground) {
 QString leftOut(const StartGround& ground) {
     QStringList missing;
     if (!wasSet(ground, Setting::place))
-        missing << tr(QT_TRANSLATE_NOOP("Start", "the place"));
+        missing << tr("the place");
     if (!wasSet(ground, Setting::elevation))
-        missing << tr(QT_TRANSLATE_NOOP("Start", "the height"));
+        missing << tr("the height");
     if (std::any_of(pans.begin(), pans.end(), [&](Setting key) { return !wasSet(ground, key); }))
-        missing << tr(QT_TRANSLATE_NOOP("Start", "the pans"));
+        missing << tr("the pans");
     return missing.join(QStringLiteral(", "));
 }
 

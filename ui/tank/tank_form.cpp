@@ -63,8 +63,7 @@ std::variant<std::optional<TankShape>, QString> tankOf(const TankForm& form, Uni
         if (const auto table = marksIn(form.marks, units))
             shape = *table;
         if (!shape || !isTank(*shape))
-            return tr(QT_TRANSLATE_NOOP("Tank", "The table needs two marks or more, depth and volume, both rising: "
-                                                "10 100; 20 260"));
+            return tr("The table needs two marks or more, depth and volume, both rising: 10 100; 20 260");
         return shape;
     }
     const int count = static_cast<int>(sizeLabels(form.kind).size());
@@ -81,8 +80,7 @@ std::variant<std::optional<TankShape>, QString> tankOf(const TankForm& form, Uni
             shape = BoxTank{v[0], v[1], v[2]};
     }
     if (!shape || !isTank(*shape))
-        return tr(
-            QT_TRANSLATE_NOOP("Tank", "Type every measure of the tank as a number above 0, at most 20 m (65 ft)."));
+        return tr("Type every measure of the tank as a number above 0, at most 20 m (65 ft).");
     return shape;
 }
 
@@ -91,37 +89,33 @@ std::variant<std::optional<TankShape>, QString> tankOf(const TankForm& form, Uni
 QString kindName(TankKind kind) {
     switch (kind) {
     case TankKind::upright:
-        return tr(QT_TRANSLATE_NOOP("Tank", "round, standing"));
+        return tr("round, standing");
     case TankKind::lying:
-        return tr(QT_TRANSLATE_NOOP("Tank", "round, lying"));
+        return tr("round, lying");
     case TankKind::box:
-        return tr(QT_TRANSLATE_NOOP("Tank", "box"));
+        return tr("box");
     case TankKind::table:
-        return tr(QT_TRANSLATE_NOOP("Tank", "by a table of marks"));
+        return tr("by a table of marks");
     }
     return {};
 }
 
 QStringList sizeLabels(TankKind kind) {
-    const QString across = tr(QT_TRANSLATE_NOOP("Tank", "across")), length = tr(QT_TRANSLATE_NOOP("Tank", "length")),
-                  height = tr(QT_TRANSLATE_NOOP("Tank", "height"));
+    const QString across = tr("across"), length = tr("length"), height = tr("height");
     switch (kind) {
     case TankKind::upright:
         return {across, height};
     case TankKind::lying:
         return {across, length};
     case TankKind::box:
-        return {length, tr(QT_TRANSLATE_NOOP("Tank", "width")), height};
+        return {length, tr("width"), height};
     case TankKind::table:
         break;
     }
     return {};
 }
 
-QStringList pileLabels() {
-    return {tr(QT_TRANSLATE_NOOP("Tank", "length")), tr(QT_TRANSLATE_NOOP("Tank", "height")),
-            tr(QT_TRANSLATE_NOOP("Tank", "stick"))};
-}
+QStringList pileLabels() { return {tr("length"), tr("height"), tr("stick")}; }
 
 Unit yardUnit(Units units) { return units == Units::us ? Unit::ft : Unit::m; }
 
@@ -172,18 +166,18 @@ std::variant<Yard, QString> yardOf(const TankForm& form, Units units) {
     const auto pile =
         lengthsIn(form.pile.data(), 3, {yardUnit(units), yardUnit(units), unitOf(Dimension::length, units)});
     if (pile.any && !pile.good)
-        return tr(QT_TRANSLATE_NOOP("Tank", "Type length, height and stick of the pile, each a number above 0."));
+        return tr("Type length, height and stick of the pile, each a number above 0.");
     if (pile.any) {
         yard.pile = Woodpile{pile.values[0], pile.values[1], pile.values[2]};
         // A stick fed into an arch is a hand's breadth to a man's height long.
         if (yard.pile->stick.metre() > 2 || yard.pile->stick.metre() < 0.1 || yard.pile->cords() > 500)
-            return tr(QT_TRANSLATE_NOOP("Tank", "That pile is not possible: sticks are 4 to 79 in (100 to 2000 mm) "
-                                                "long, and it holds at most 500 cords."));
+            return tr("That pile is not possible: sticks are 4 to 79 in (100 to 2000 mm) long, and it holds at most "
+                      "500 cords.");
     }
     if (!form.price.trimmed().isEmpty()) {
         yard.pricePerCord = numberOf(form.price);
         if (!yard.pricePerCord || *yard.pricePerCord < 0 || *yard.pricePerCord > 100000)
-            return tr(QT_TRANSLATE_NOOP("Tank", "Type the price of a full cord as a number, or leave it empty."));
+            return tr("Type the price of a full cord as a number, or leave it empty.");
     }
     return yard;
 }
@@ -192,21 +186,21 @@ Dip dipOf(const QString& typed, const Yard& yard, Units units, const Picture& pi
     Dip dip;
     const Unit unit = unitOf(Dimension::length, units);
     if (!yard.tank) {
-        dip.warning = tr(QT_TRANSLATE_NOOP("Tank", "Enter the tank's shape first."));
+        dip.warning = tr("Enter the tank's shape first.");
         return dip;
     }
     if (typed.trimmed().isEmpty())
         return dip;
     const auto depth = numberOf(typed);
     if (!depth || *depth < 0) {
-        dip.warning = tr(QT_TRANSLATE_NOOP("Tank", "The depth must be a number, 0 or more."));
+        dip.warning = tr("The depth must be a number, 0 or more.");
         return dip;
     }
     const Length deep = tankDepth(*yard.tank).value_or(Length{});
     const auto volume = tankVolume(*yard.tank, Length::ofSi(toSi(*depth, unit)));
     if (!volume) {
-        dip.warning = tr(QT_TRANSLATE_NOOP("Tank", "The tank is only %1 deep: dip again, or put its shape right."))
-                          .arg(figure(deep, units).text());
+        dip.warning =
+            tr("The tank is only %1 deep: dip again, or put its shape right.").arg(figure(deep, units).text());
         return dip;
     }
     const Unit litres = unitOf(Dimension::volume, units);
@@ -215,7 +209,7 @@ Dip dipOf(const QString& typed, const Yard& yard, Units units, const Picture& pi
     const double written = std::round(fromSi(volume->si(), litres) * grain) / grain;
     dip.fact = Fact{now, Reading{Series::tank_level, toSi(written, litres), litres, "hand"}};
     dip.words =
-        tr(QT_TRANSLATE_NOOP("Tank", "%1 in the tank, of %2"))
+        tr("%1 in the tank, of %2")
             .arg(figure(*volume, units).text(), figure(tankVolume(*yard.tank, deep).value_or(Volume{}), units).text());
     const auto& last = picture.reading(Series::tank_level);
     if (!last || !last->si || sapSince)
@@ -223,8 +217,7 @@ Dip dipOf(const QString& typed, const Yard& yard, Units units, const Picture& pi
     const Volume before = Volume::ofSi(*last->si);
     if (volume->litre() > before.litre() * (1 + leastShare) + leastRise)
         dip.warning =
-            tr(QT_TRANSLATE_NOOP("Tank", "%1 more than read before, and no sap was entered since: enter the sap, dip "
-                                         "again, or keep it as it is."))
+            tr("%1 more than read before, and no sap was entered since: enter the sap, dip again, or keep it as it is.")
                 .arg(figure(*volume - before, units).text());
     return dip;
 }

@@ -46,28 +46,28 @@ constexpr std::size_t stages = 7;
 QString headOf(std::size_t stage) {
     switch (stage) {
     case 0:
-        return tr(QT_TRANSLATE_NOOP("Trace", "sap"));
+        return tr("sap");
     case 1:
-        return tr(QT_TRANSLATE_NOOP("Trace", "tanks"));
+        return tr("tanks");
     case 2:
-        return tr(QT_TRANSLATE_NOOP("Trace", "nights"));
+        return tr("nights");
     case 3:
-        return tr(QT_TRANSLATE_NOOP("Trace", "draws"));
+        return tr("draws");
     case 4:
-        return tr(QT_TRANSLATE_NOOP("Trace", "vessels"));
+        return tr("vessels");
     case 5:
-        return tr(QT_TRANSLATE_NOOP("Trace", "lots"));
+        return tr("lots");
     default:
-        return tr(QT_TRANSLATE_NOOP("Trace", "buyers"));
+        return tr("buyers");
     }
 }
 
 QString shareText(const std::optional<double>& share) {
     if (!share)
-        return tr(QT_TRANSLATE_NOOP("Trace", "share not known"));
+        return tr("share not known");
     const double percent = *share * 100;
     if (percent < 0.1)
-        return tr(QT_TRANSLATE_NOOP("Trace", "under 0.1 %"));
+        return tr("under 0.1 %");
     return QLocale{}.toString(percent, 'f', percent < 10 ? 1 : 0) + QStringLiteral("\u00a0%");
 }
 
@@ -86,7 +86,7 @@ TraceBox boxOf(const TraceEntry& entry) {
     if (entry.kind == TraceKind::defoamer && entry.name == nameOf(entry.kind)) // nobody said of what
         box.title = kindWord(entry.kind);
     if (box.hole)
-        box.title = tr(QT_TRANSLATE_NOOP("Trace", "no entry"));
+        box.title = tr("no entry");
     if (entry.kind == TraceKind::draw || entry.kind == TraceKind::check || entry.kind == TraceKind::press)
         box.title = dayAndHour(entry.at);
     else if (entry.kind != TraceKind::night && entry.kind != TraceKind::buyer && entry.kind != TraceKind::lot)
@@ -133,31 +133,31 @@ void addColumns(TraceView& view, const std::vector<TraceEntry>& entries) {
 QString kindWord(TraceKind kind) {
     switch (kind) {
     case TraceKind::gathered:
-        return tr(QT_TRANSLATE_NOOP("Trace", "gathered"));
+        return tr("gathered");
     case TraceKind::bought:
-        return tr(QT_TRANSLATE_NOOP("Trace", "bought"));
+        return tr("bought");
     case TraceKind::tank:
-        return tr(QT_TRANSLATE_NOOP("Trace", "tank"));
+        return tr("tank");
     case TraceKind::night:
-        return tr(QT_TRANSLATE_NOOP("Trace", "night"));
+        return tr("night");
     case TraceKind::draw:
-        return tr(QT_TRANSLATE_NOOP("Trace", "draw"));
+        return tr("draw");
     case TraceKind::check:
-        return tr(QT_TRANSLATE_NOOP("Trace", "check"));
+        return tr("check");
     case TraceKind::vessel:
-        return tr(QT_TRANSLATE_NOOP("Trace", "vessel"));
+        return tr("vessel");
     case TraceKind::press:
-        return tr(QT_TRANSLATE_NOOP("Trace", "filter run"));
+        return tr("filter run");
     case TraceKind::aid:
-        return tr(QT_TRANSLATE_NOOP("Trace", "filter aid"));
+        return tr("filter aid");
     case TraceKind::defoamer:
-        return tr(QT_TRANSLATE_NOOP("Trace", "against foam"));
+        return tr("against foam");
     case TraceKind::lot:
-        return tr(QT_TRANSLATE_NOOP("Trace", "lot"));
+        return tr("lot");
     case TraceKind::buyer:
-        return tr(QT_TRANSLATE_NOOP("Trace", "buyer"));
+        return tr("buyer");
     case TraceKind::hole:
-        return tr(QT_TRANSLATE_NOOP("Trace", "gap"));
+        return tr("gap");
     }
     return {};
 }
@@ -171,7 +171,7 @@ QString lotCounts(const Lot& lot) {
         destroyed += size.destroyed;
         here += size.here();
     }
-    return tr(QT_TRANSLATE_NOOP("Trace", "made %1, sold %2, came back %3, destroyed %4, here %5"))
+    return tr("made %1, sold %2, came back %3, destroyed %4, here %5")
         .arg(made)
         .arg(sold)
         .arg(back)
@@ -195,15 +195,15 @@ TraceView traceView(const Ledger& ledger, const Trace& trace, Units units) {
                            [kind](const TraceEntry& one) { return one.kind == kind; });
     };
     if (has(TraceKind::hole))
-        notes << tr(QT_TRANSLATE_NOOP("Trace", "It passes through a time with no entries."));
-    notes << tr(QT_TRANSLATE_NOOP("Trace", "Shares are parts of its sugar. This is advice: the inspector decides."));
+        notes << tr("It passes through a time with no entries.");
+    notes << tr("Shares are parts of its sugar. This is advice: the inspector decides.");
     view.notes = notes.join(QStringLiteral(" · "));
     addColumns(view, trace.behind);
     TraceBox itself;
     itself.title = utf8(trace.of);
     itself.second = kindWord(trace.kind);
     itself.share = 1;
-    view.columns.push_back({tr(QT_TRANSLATE_NOOP("Trace", "searched for")), {itself}, true});
+    view.columns.push_back({tr("searched for"), {itself}, true});
     addColumns(view, trace.before);
     return view;
 }

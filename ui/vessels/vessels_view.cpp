@@ -42,7 +42,7 @@ QString nightsOf(const Vessel& vessel, const Ledger& ledger) {
         if (std::find(vessel.shifts.begin(), vessel.shifts.end(), night.shift) != vessel.shifts.end())
             days << dayOf(night.date);
     if (days.size() > 3)
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1 nights")).arg(days.size());
+        return tr("%1 nights").arg(days.size());
     return days.join(QStringLiteral(", "));
 }
 
@@ -51,7 +51,7 @@ QString marksOf(const Vessel& vessel) {
     if (const QString taint = taintWords(vessel.taint); !taint.isEmpty())
         words << taint;
     if (vessel.lead == "suspect" && !vessel.taint.lead)
-        words << tr(QT_TRANSLATE_NOOP("Vessels", "lead suspect"));
+        words << tr("lead suspect");
     return words.join(QStringLiteral(", "));
 }
 
@@ -60,18 +60,16 @@ QString shortRemedy(const Remedy& remedy, Units units) {
     case Remedy::Kind::empty:
         return {};
     case Remedy::Kind::notSyrup:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "no syrup yet"));
+        return tr("no syrup yet");
     case Remedy::Kind::good:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "good as it is"));
+        return tr("good as it is");
     case Remedy::Kind::tooThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "boil %1 off"))
-            .arg(handAmount(remedy.boilOff, units, remedy.within).text);
+        return tr("boil %1 off").arg(handAmount(remedy.boilOff, units, remedy.within).text);
     case Remedy::Kind::maybeThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "test before you pack it"));
+        return tr("test before you pack it");
     case Remedy::Kind::tooHeavy:
     case Remedy::Kind::heavy:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "stir in %1 of sap"))
-            .arg(handAmount(remedy.stirIn, units, remedy.within).text);
+        return tr("stir in %1 of sap").arg(handAmount(remedy.stirIn, units, remedy.within).text);
     }
     return {};
 }
@@ -83,9 +81,9 @@ LostDraw lostDraw(const HouseLedger& house, std::size_t row, Units units) {
     draw.id = its.id;
     draw.fact = *its.fact;
     const auto* closed = std::get_if<DrawClosed>(&its.fact->what);
-    draw.words = namedAs(QLocale{}.toString(WallClock{}.at(its.fact->at), QStringLiteral("d MMM HH:mm")),
-                         closed && closed->volume ? figure(closed->volume->value, units).text()
-                                                  : tr(QT_TRANSLATE_NOOP("Vessels", "nobody said how much")));
+    draw.words =
+        namedAs(QLocale{}.toString(WallClock{}.at(its.fact->at), QStringLiteral("d MMM HH:mm")),
+                closed && closed->volume ? figure(closed->volume->value, units).text() : tr("nobody said how much"));
     return draw;
 }
 
@@ -94,13 +92,13 @@ LostDraw lostDraw(const HouseLedger& house, std::size_t row, Units units) {
 QString taintWords(const Taint& taint) {
     QStringList words;
     if (taint.milk)
-        words << tr(QT_TRANSLATE_NOOP("Vessels", "milk (%1)")).arg(choiceWord(taint.milkOf));
+        words << tr("milk (%1)").arg(choiceWord(taint.milkOf));
     if (taint.lead)
-        words << tr(QT_TRANSLATE_NOOP("Vessels", "lead over the limit"));
+        words << tr("lead over the limit");
     if (taint.ropy)
-        words << tr(QT_TRANSLATE_NOOP("Vessels", "ropy sap"));
+        words << tr("ropy sap");
     if (!taint.off.empty())
-        words << tr(QT_TRANSLATE_NOOP("Vessels", "off: %1")).arg(utf8(taint.off));
+        words << tr("off: %1").arg(utf8(taint.off));
     return words.join(QStringLiteral(", "));
 }
 
@@ -127,9 +125,9 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
     const Liquid& content = vessel.content;
     const Remedy remedy = remedyOf(content, limits);
     if (remedy.kind == Remedy::Kind::empty)
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1 is empty.")).arg(utf8(vessel.name));
-    const QString holds = tr(QT_TRANSLATE_NOOP("Vessels", "%1: %2 at %3"))
-                              .arg(utf8(vessel.name), figure(content.volume(), units).text(), plusMinus(content));
+        return tr("%1 is empty.").arg(utf8(vessel.name));
+    const QString holds =
+        tr("%1: %2 at %3").arg(utf8(vessel.name), figure(content.volume(), units).text(), plusMinus(content));
     const QString least = QLocale{}.toString(limits.least.degrees(), 'f', 1);
     const QString most = QLocale{}.toString(limits.most.degrees(), 'f', 1);
     const QString aim = QLocale{}.toString(remedy.aim.degrees(), 'f', 1);
@@ -137,19 +135,15 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
     const QString water = handAmount(remedy.boilOff, units, remedy.within).text;
     switch (remedy.kind) {
     case Remedy::Kind::tooThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1, under the %2 for this place: do not pack; boil %3 off for %4"))
-            .arg(holds, least, water, aim);
+        return tr("%1, under the %2 for this place: do not pack; boil %3 off for %4").arg(holds, least, water, aim);
     case Remedy::Kind::maybeThin:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1: perhaps under the %2 for this place. Test it before you pack it"))
-            .arg(holds, least);
+        return tr("%1: perhaps under the %2 for this place. Test it before you pack it").arg(holds, least);
     case Remedy::Kind::tooHeavy:
-        return tr(QT_TRANSLATE_NOOP("Vessels",
-                                    "%1, over the %2 for this place: do not pack; stir in %3 of sap, heat, test"))
-            .arg(holds, most, sap);
+        return tr("%1, over the %2 for this place: do not pack; stir in %3 of sap, heat, test").arg(holds, most, sap);
     case Remedy::Kind::heavy:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1: stir in %2 of sap, heat, test")).arg(holds, sap);
+        return tr("%1: stir in %2 of sap, heat, test").arg(holds, sap);
     case Remedy::Kind::good:
-        return tr(QT_TRANSLATE_NOOP("Vessels", "%1: good as it is")).arg(holds);
+        return tr("%1: good as it is").arg(holds);
     default:
         return holds;
     }
@@ -158,18 +152,13 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
 VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings, Units units) {
     VesselsView view;
     if (!house) {
-        view.nothing = tr(QT_TRANSLATE_NOOP("Vessels", "Reading the book …"));
+        view.nothing = tr("Reading the book …");
         return view;
     }
     const Ledger& ledger = house->ledger();
     const DensityLimits limits = limitsOf(ledger, settings);
-    view.columns = {{tr(QT_TRANSLATE_NOOP("Vessels", "vessel"))},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "kind")), false, 4},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "holds")), true},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "°Brix")), true},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "nights")), false, 3},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "also in it")), false, 2},
-                    {tr(QT_TRANSLATE_NOOP("Vessels", "needs")), false, 1}};
+    view.columns = {{tr("vessel")},           {tr("kind"), false, 4},       {tr("holds"), true},    {tr("°Brix"), true},
+                    {tr("nights"), false, 3}, {tr("also in it"), false, 2}, {tr("needs"), false, 1}};
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (isSyrup(ledger.vessels()[i]))
@@ -184,26 +173,25 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
         const bool empty = vessel.content.isEmpty();
         const Remedy remedy = remedyOf(vessel.content, limits);
         const QString marks = empty ? QString{} : marksOf(vessel);
-        view.rows.push_back(
-            {{utf8(vessel.name), kindWord(vessel.kind),
-              empty ? tr(QT_TRANSLATE_NOOP("Vessels", "empty")) : figure(vessel.content.volume(), units).text(),
-              empty ? QString{} : plusMinus(vessel.content), empty ? QString{} : nightsOf(vessel, ledger), marks,
-              shortRemedy(remedy, units)},
-             false,
-             empty});
+        view.rows.push_back({{utf8(vessel.name), kindWord(vessel.kind),
+                              empty ? tr("empty") : figure(vessel.content.volume(), units).text(),
+                              empty ? QString{} : plusMinus(vessel.content),
+                              empty ? QString{} : nightsOf(vessel, ledger), marks, shortRemedy(remedy, units)},
+                             false,
+                             empty});
         QStringList notes;
         if (!empty && vessel.sugarAssumed)
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Not all of it was measured: its density is calculated."));
+            notes << tr("Not all of it was measured: its density is calculated.");
         if (vessel.unwritten)
             notes << unwrittenWords(*vessel.unwritten);
         if (!empty && vessel.taint.milk)
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Milk is in it: it belongs on every label."));
+            notes << tr("Milk is in it: it belongs on every label.");
         if (!empty && (vessel.taint.lead || vessel.lead == "suspect"))
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Lead: have it tested before it is sold."));
+            notes << tr("Lead: have it tested before it is sold.");
         if (!empty && !vessel.taint.off.empty())
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Keep it apart: for processing only."));
+            notes << tr("Keep it apart: for processing only.");
         if (remedy.stirIn.si() > 0 || remedy.boilOff.si() > 0)
-            notes << tr(QT_TRANSLATE_NOOP("Vessels", "Hot syrup burns deeply: carry it covered."));
+            notes << tr("Hot syrup burns deeply: carry it covered.");
         view.lines.push_back({i, utf8(vessel.name), remedySentence(vessel, limits, units), notes.join(u' ')});
     }
     for (const LedgerMark& mark : ledger.marks())
@@ -211,8 +199,7 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
             view.whereTo.push_back(lostDraw(*house, mark.row, units));
     if (view.rows.empty())
         view.nothing =
-            tr(QT_TRANSLATE_NOOP("Vessels", "No vessel has a name yet. Name the first one, or say at the end of "
-                                            "a draw what it went into."));
+            tr("No vessel has a name yet. Name the first one, or say at the end of a draw what it went into.");
     return view;
 }
 

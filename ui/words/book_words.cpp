@@ -18,93 +18,93 @@ struct Word {
     const char* written;
     const char* said;
 };
-constexpr Word choiceWords[] = {{"gather", QT_TRANSLATE_NOOP("BookWords", "gathering tank")},
-                                {"truck", QT_TRANSLATE_NOOP("BookWords", "truck tank")},
-                                {"hold", QT_TRANSLATE_NOOP("BookWords", "holding tank")},
-                                {"feed", QT_TRANSLATE_NOOP("BookWords", "feed tank")},
-                                {"concentrate", QT_TRANSLATE_NOOP("BookWords", "concentrate")},
-                                {"pail", QT_TRANSLATE_NOOP("BookWords", "pail")},
-                                {"filter", QT_TRANSLATE_NOOP("BookWords", "filter tank")},
-                                {"drum", QT_TRANSLATE_NOOP("BookWords", "drum")},
-                                {"canner", QT_TRANSLATE_NOOP("BookWords", "canner")},
-                                {"none", QT_TRANSLATE_NOOP("BookWords", "none")},
-                                {"suspect", QT_TRANSLATE_NOOP("BookWords", "suspect")},
-                                {"unknown", QT_TRANSLATE_NOOP("BookWords", "not known")},
-                                {"yes", QT_TRANSLATE_NOOP("BookWords", "yes")},
-                                {"no", QT_TRANSLATE_NOOP("BookWords", "no")},
-                                {"clear", QT_TRANSLATE_NOOP("BookWords", "clear")},
-                                {"cloudy", QT_TRANSLATE_NOOP("BookWords", "cloudy")},
-                                {"ropy", QT_TRANSLATE_NOOP("BookWords", "ropy")},
-                                {"back to the tank", QT_TRANSLATE_NOOP("BookWords", "back to the tank")},
-                                {"sap", QT_TRANSLATE_NOOP("BookWords", "sap")},
-                                {"syrup", QT_TRANSLATE_NOOP("BookWords", "syrup")},
-                                {"glass", QT_TRANSLATE_NOOP("BookWords", "glass")},
-                                {"plastic", QT_TRANSLATE_NOOP("BookWords", "plastic")},
-                                {"tin", QT_TRANSLATE_NOOP("BookWords", "tin")},
-                                {"gone", QT_TRANSLATE_NOOP("BookWords", "gone")},
-                                {"water", QT_TRANSLATE_NOOP("BookWords", "water")},
-                                {"new", QT_TRANSLATE_NOOP("BookWords", "new")},
-                                {"sour", QT_TRANSLATE_NOOP("BookWords", "sour")},
-                                {"spilled", QT_TRANSLATE_NOOP("BookWords", "spilled")},
-                                {"overflow", QT_TRANSLATE_NOOP("BookWords", "overflow")},
-                                {"tasting", QT_TRANSLATE_NOOP("BookWords", "tasting")},
-                                {"sample", QT_TRANSLATE_NOOP("BookWords", "sample")},
-                                {"scorched", QT_TRANSLATE_NOOP("BookWords", "scorched")},
-                                {"given", QT_TRANSLATE_NOOP("BookWords", "given away")},
-                                {"poured off", QT_TRANSLATE_NOOP("BookWords", "poured off")},
-                                {"lead", QT_TRANSLATE_NOOP("BookWords", "lead")},
-                                {"golden", QT_TRANSLATE_NOOP("BookWords", "golden")},
-                                {"amber", QT_TRANSLATE_NOOP("BookWords", "amber")},
-                                {"dark", QT_TRANSLATE_NOOP("BookWords", "dark")},
-                                {"very dark", QT_TRANSLATE_NOOP("BookWords", "very dark")}};
+constexpr Word choiceWords[] = {{"gather", QT_TR_NOOP("gathering tank")},
+                                {"truck", QT_TR_NOOP("truck tank")},
+                                {"hold", QT_TR_NOOP("holding tank")},
+                                {"feed", QT_TR_NOOP("feed tank")},
+                                {"concentrate", QT_TR_NOOP("concentrate")},
+                                {"pail", QT_TR_NOOP("pail")},
+                                {"filter", QT_TR_NOOP("filter tank")},
+                                {"drum", QT_TR_NOOP("drum")},
+                                {"canner", QT_TR_NOOP("canner")},
+                                {"none", QT_TR_NOOP("none")},
+                                {"suspect", QT_TR_NOOP("suspect")},
+                                {"unknown", QT_TR_NOOP("not known")},
+                                {"yes", QT_TR_NOOP("yes")},
+                                {"no", QT_TR_NOOP("no")},
+                                {"clear", QT_TR_NOOP("clear")},
+                                {"cloudy", QT_TR_NOOP("cloudy")},
+                                {"ropy", QT_TR_NOOP("ropy")},
+                                {"back to the tank", QT_TR_NOOP("back to the tank")},
+                                {"sap", QT_TR_NOOP("sap")},
+                                {"syrup", QT_TR_NOOP("syrup")},
+                                {"glass", QT_TR_NOOP("glass")},
+                                {"plastic", QT_TR_NOOP("plastic")},
+                                {"tin", QT_TR_NOOP("tin")},
+                                {"gone", QT_TR_NOOP("gone")},
+                                {"water", QT_TR_NOOP("water")},
+                                {"new", QT_TR_NOOP("new")},
+                                {"sour", QT_TR_NOOP("sour")},
+                                {"spilled", QT_TR_NOOP("spilled")},
+                                {"overflow", QT_TR_NOOP("overflow")},
+                                {"tasting", QT_TR_NOOP("tasting")},
+                                {"sample", QT_TR_NOOP("sample")},
+                                {"scorched", QT_TR_NOOP("scorched")},
+                                {"given", QT_TR_NOOP("given away")},
+                                {"poured off", QT_TR_NOOP("poured off")},
+                                {"lead", QT_TR_NOOP("lead")},
+                                {"golden", QT_TR_NOOP("golden")},
+                                {"amber", QT_TR_NOOP("amber")},
+                                {"dark", QT_TR_NOOP("dark")},
+                                {"very dark", QT_TR_NOOP("very dark")}};
 
 struct KeyRow {
     Key key;
     const char* words;
 };
 constexpr std::array<KeyRow, keyCount> keyRows{{
-    {Key::name, QT_TRANSLATE_NOOP("BookWords", "name")},
-    {Key::kind, QT_TRANSLATE_NOOP("BookWords", "kind")},
-    {Key::shape, QT_TRANSLATE_NOOP("BookWords", "shape")},
-    {Key::tare, QT_TRANSLATE_NOOP("BookWords", "weighs empty")},
-    {Key::material, QT_TRANSLATE_NOOP("BookWords", "made of")},
-    {Key::lead, QT_TRANSLATE_NOOP("BookWords", "lead in it")},
-    {Key::out, QT_TRANSLATE_NOOP("BookWords", "no longer used")},
-    {Key::to, QT_TRANSLATE_NOOP("BookWords", "into")},
-    {Key::from, QT_TRANSLATE_NOOP("BookWords", "out of")},
-    {Key::taps, QT_TRANSLATE_NOOP("BookWords", "taps")},
-    {Key::brix, QT_TRANSLATE_NOOP("BookWords", "sugar")},
-    {Key::with, QT_TRANSLATE_NOOP("BookWords", "measured with")},
-    {Key::cal, QT_TRANSLATE_NOOP("BookWords", "scale made for")},
-    {Key::temp, QT_TRANSLATE_NOOP("BookWords", "temperature")},
-    {Key::clear, QT_TRANSLATE_NOOP("BookWords", "looks")},
-    {Key::in, QT_TRANSLATE_NOOP("BookWords", "vessel dipped")},
-    {Key::brix_in, QT_TRANSLATE_NOOP("BookWords", "sugar of the sap")},
-    {Key::hours, QT_TRANSLATE_NOOP("BookWords", "hours run")},
-    {Key::washed, QT_TRANSLATE_NOOP("BookWords", "washed with")},
-    {Key::what, QT_TRANSLATE_NOOP("BookWords", "what")},
-    {Key::vessel, QT_TRANSLATE_NOOP("BookWords", "vessel")},
-    {Key::price, QT_TRANSLATE_NOOP("BookWords", "price")},
-    {Key::why, QT_TRANSLATE_NOOP("BookWords", "why")},
-    {Key::chased, QT_TRANSLATE_NOOP("BookWords", "chased with")},
-    {Key::aid, QT_TRANSLATE_NOOP("BookWords", "filter aid: kind, mass, lot")},
-    {Key::papers, QT_TRANSLATE_NOOP("BookWords", "papers")},
-    {Key::heel, QT_TRANSLATE_NOOP("BookWords", "stays in the filter")},
-    {Key::result, QT_TRANSLATE_NOOP("BookWords", "came out")},
-    {Key::lot, QT_TRANSLATE_NOOP("BookWords", "lot")},
-    {Key::light_class, QT_TRANSLATE_NOOP("BookWords", "class by eye")},
-    {Key::flavour, QT_TRANSLATE_NOOP("BookWords", "flavor")},
-    {Key::off, QT_TRANSLATE_NOOP("BookWords", "off-flavor")},
-    {Key::sample, QT_TRANSLATE_NOOP("BookWords", "sample kept")},
-    {Key::size, QT_TRANSLATE_NOOP("BookWords", "size")},
-    {Key::of, QT_TRANSLATE_NOOP("BookWords", "of what")},
-    {Key::filler, QT_TRANSLATE_NOOP("BookWords", "in the filler")},
-    {Key::capped, QT_TRANSLATE_NOOP("BookWords", "when capped")},
-    {Key::broken, QT_TRANSLATE_NOOP("BookWords", "broken besides")},
-    {Key::laid, QT_TRANSLATE_NOOP("BookWords", "laid down, minutes")},
-    {Key::rinsed, QT_TRANSLATE_NOOP("BookWords", "rinsed with")},
-    {Key::checked, QT_TRANSLATE_NOOP("BookWords", "looked over")},
-    {Key::tested_for, QT_TRANSLATE_NOOP("BookWords", "tested for")},
+    {Key::name, QT_TR_NOOP("name")},
+    {Key::kind, QT_TR_NOOP("kind")},
+    {Key::shape, QT_TR_NOOP("shape")},
+    {Key::tare, QT_TR_NOOP("weighs empty")},
+    {Key::material, QT_TR_NOOP("made of")},
+    {Key::lead, QT_TR_NOOP("lead in it")},
+    {Key::out, QT_TR_NOOP("no longer used")},
+    {Key::to, QT_TR_NOOP("into")},
+    {Key::from, QT_TR_NOOP("out of")},
+    {Key::taps, QT_TR_NOOP("taps")},
+    {Key::brix, QT_TR_NOOP("sugar")},
+    {Key::with, QT_TR_NOOP("measured with")},
+    {Key::cal, QT_TR_NOOP("scale made for")},
+    {Key::temp, QT_TR_NOOP("temperature")},
+    {Key::clear, QT_TR_NOOP("looks")},
+    {Key::in, QT_TR_NOOP("vessel dipped")},
+    {Key::brix_in, QT_TR_NOOP("sugar of the sap")},
+    {Key::hours, QT_TR_NOOP("hours run")},
+    {Key::washed, QT_TR_NOOP("washed with")},
+    {Key::what, QT_TR_NOOP("what")},
+    {Key::vessel, QT_TR_NOOP("vessel")},
+    {Key::price, QT_TR_NOOP("price")},
+    {Key::why, QT_TR_NOOP("why")},
+    {Key::chased, QT_TR_NOOP("chased with")},
+    {Key::aid, QT_TR_NOOP("filter aid: kind, mass, lot")},
+    {Key::papers, QT_TR_NOOP("papers")},
+    {Key::heel, QT_TR_NOOP("stays in the filter")},
+    {Key::result, QT_TR_NOOP("came out")},
+    {Key::lot, QT_TR_NOOP("lot")},
+    {Key::light_class, QT_TR_NOOP("class by eye")},
+    {Key::flavour, QT_TR_NOOP("flavor")},
+    {Key::off, QT_TR_NOOP("off-flavor")},
+    {Key::sample, QT_TR_NOOP("sample kept")},
+    {Key::size, QT_TR_NOOP("size")},
+    {Key::of, QT_TR_NOOP("of what")},
+    {Key::filler, QT_TR_NOOP("in the filler")},
+    {Key::capped, QT_TR_NOOP("when capped")},
+    {Key::broken, QT_TR_NOOP("broken besides")},
+    {Key::laid, QT_TR_NOOP("laid down, minutes")},
+    {Key::rinsed, QT_TR_NOOP("rinsed with")},
+    {Key::checked, QT_TR_NOOP("looked over")},
+    {Key::tested_for, QT_TR_NOOP("tested for")},
 }};
 static_assert(inOrder(keyRows, &KeyRow::key));
 
@@ -115,21 +115,21 @@ struct OtherwiseRow {
     const char* words;
 };
 constexpr OtherwiseRow calledOtherwise[] = {
-    {Deed::bought, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
-    {Deed::bought, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
-    {Deed::sold, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
-    {Deed::sold, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
-    {Deed::shipped, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
-    {Deed::shipped, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
-    {Deed::came_back, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
-    {Deed::came_back, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
-    {Deed::destroyed, Key::to, QT_TRANSLATE_NOOP("BookWords", "to whom")},
-    {Deed::destroyed, Key::from, QT_TRANSLATE_NOOP("BookWords", "from whom")},
-    {Deed::gathered, Key::from, QT_TRANSLATE_NOOP("BookWords", "run or stop")},
-    {Deed::packed, Key::brix, QT_TRANSLATE_NOOP("BookWords", "density at packing")},
-    {Deed::packed, Key::of, QT_TRANSLATE_NOOP("BookWords", "container of")},
-    {Deed::cleaned, Key::with, QT_TRANSLATE_NOOP("BookWords", "cleaned with")},
-    {Deed::cleaned, Key::vessel, QT_TRANSLATE_NOOP("BookWords", "vessel or gear")},
+    {Deed::bought, Key::to, QT_TR_NOOP("to whom")},
+    {Deed::bought, Key::from, QT_TR_NOOP("from whom")},
+    {Deed::sold, Key::to, QT_TR_NOOP("to whom")},
+    {Deed::sold, Key::from, QT_TR_NOOP("from whom")},
+    {Deed::shipped, Key::to, QT_TR_NOOP("to whom")},
+    {Deed::shipped, Key::from, QT_TR_NOOP("from whom")},
+    {Deed::came_back, Key::to, QT_TR_NOOP("to whom")},
+    {Deed::came_back, Key::from, QT_TR_NOOP("from whom")},
+    {Deed::destroyed, Key::to, QT_TR_NOOP("to whom")},
+    {Deed::destroyed, Key::from, QT_TR_NOOP("from whom")},
+    {Deed::gathered, Key::from, QT_TR_NOOP("run or stop")},
+    {Deed::packed, Key::brix, QT_TR_NOOP("density at packing")},
+    {Deed::packed, Key::of, QT_TR_NOOP("container of")},
+    {Deed::cleaned, Key::with, QT_TR_NOOP("cleaned with")},
+    {Deed::cleaned, Key::vessel, QT_TR_NOOP("vessel or gear")},
 };
 
 QString valueWords(const DayRow& row, Units units) {
@@ -168,13 +168,13 @@ QString pairWords(const DayRow& row, const DayPair& pair, Units units) {
     case Key::result:
         return text;
     case Key::from:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "from %1")).arg(text);
+        return tr("from %1").arg(text);
     case Key::to:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "to %1")).arg(text);
+        return tr("to %1").arg(text);
     case Key::in:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "in %1")).arg(text);
+        return tr("in %1").arg(text);
     case Key::lot:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "lot %1")).arg(text);
+        return tr("lot %1").arg(text);
     case Key::brix:
         return figure(Brix::ofSi(pair.si)).text();
     case Key::temp:
@@ -191,41 +191,41 @@ QString pairWords(const DayRow& row, const DayPair& pair, Units units) {
 QString deedName(Deed deed) {
     switch (deed) {
     case Deed::vessel:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "vessel named"));
+        return tr("vessel named");
     case Deed::gathered:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "gathered"));
+        return tr("gathered");
     case Deed::moved:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "moved"));
+        return tr("moved");
     case Deed::dipped:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "dipped"));
+        return tr("dipped");
     case Deed::concentrated:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "concentrated"));
+        return tr("concentrated");
     case Deed::bought:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "bought"));
+        return tr("bought");
     case Deed::sold:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "sold in bulk"));
+        return tr("sold in bulk");
     case Deed::lost:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "lost"));
+        return tr("lost");
     case Deed::pans_emptied:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "pans emptied"));
+        return tr("pans emptied");
     case Deed::press_on:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "filter run begun"));
+        return tr("filter run begun");
     case Deed::press_off:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "filter run ended"));
+        return tr("filter run ended");
     case Deed::graded:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "graded"));
+        return tr("graded");
     case Deed::packed:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "packed"));
+        return tr("packed");
     case Deed::shipped:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "shipped"));
+        return tr("shipped");
     case Deed::came_back:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "came back"));
+        return tr("came back");
     case Deed::destroyed:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "destroyed"));
+        return tr("destroyed");
     case Deed::cleaned:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "cleaned"));
+        return tr("cleaned");
     case Deed::tested:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "tested"));
+        return tr("tested");
     }
     return {};
 }
@@ -233,26 +233,26 @@ QString deedName(Deed deed) {
 QString valueLabel(Deed deed) {
     switch (deed) {
     case Deed::vessel:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "holds"));
+        return tr("holds");
     case Deed::moved:
     case Deed::lost:
     case Deed::sold:
     case Deed::pans_emptied:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "how much; empty: all"));
+        return tr("how much; empty: all");
     case Deed::press_on:
     case Deed::press_off:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "went through"));
+        return tr("went through");
     case Deed::graded:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "light let through"));
+        return tr("light let through");
     case Deed::packed:
     case Deed::shipped:
     case Deed::came_back:
     case Deed::destroyed:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "how many"));
+        return tr("how many");
     case Deed::tested:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "found, ppb or words"));
+        return tr("found, ppb or words");
     default:
-        return tr(QT_TRANSLATE_NOOP("BookWords", "how much"));
+        return tr("how much");
     }
 }
 
@@ -285,8 +285,7 @@ QString dayRowWords(const DayRow& row, Units units) {
 
 QString unwrittenWords(const Silence& silence) {
     const auto day = [](Instant at) { return QLocale{}.toString(WallClock{}.at(at), QStringLiteral("d MMM")); };
-    return tr(QT_TRANSLATE_NOOP("BookWords", "Nothing was written from %1 to %2, and it has not been measured since: "
-                                             "dip it."))
+    return tr("Nothing was written from %1 to %2, and it has not been measured since: dip it.")
         .arg(day(silence.from), day(silence.to));
 }
 

@@ -13,19 +13,19 @@ constexpr double newsFor = 180; // seconds
 QString weightWords(CheckWeight weight) {
     switch (weight) {
     case CheckWeight::underLegal:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "too light to sell"));
+        return tr("too light to sell");
     case CheckWeight::perhapsUnderLegal:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "perhaps too light to sell"));
+        return tr("perhaps too light to sell");
     case CheckWeight::light:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "light"));
+        return tr("light");
     case CheckWeight::heavy:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "heavy"));
+        return tr("heavy");
     case CheckWeight::tooHeavy:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "too heavy, it may crystallize"));
+        return tr("too heavy, it may crystallize");
     case CheckWeight::right:
         break;
     }
-    return tr(QT_TRANSLATE_NOOP("CheckWords", "right"));
+    return tr("right");
 }
 
 QString remarkWords(CheckRemark remark) {
@@ -33,14 +33,13 @@ QString remarkWords(CheckRemark remark) {
     case CheckRemark::none:
         break;
     case CheckRemark::hotPrism:
-        return tr(
-            QT_TRANSLATE_NOOP("CheckWords", " Too hot for a refractometer: let the sample cool, or use a glass."));
+        return tr(" Too hot for a refractometer: let the sample cool, or use a glass.");
     case CheckRemark::cupNotTaken:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", " Take the cup's temperature: it counts for more."));
+        return tr(" Take the cup's temperature: it counts for more.");
     case CheckRemark::inBaume:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", " Was that Baumé?"));
+        return tr(" Was that Baumé?");
     case CheckRemark::hotScale:
-        return tr(QT_TRANSLATE_NOOP("CheckWords", " Is the glass made for a hot cup?"));
+        return tr(" Is the glass made for a hot cup?");
     }
     return {};
 }
@@ -48,17 +47,17 @@ QString remarkWords(CheckRemark remark) {
 QString fateWords(const Picture& picture, Units units) {
     const CheckPicture& check = *picture.check;
     if (check.fate == CheckFate::doubted)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "Far off: kept, the target stays. Check once more."));
+        return tr("Far off: kept, the target stays. Check once more.");
     if (check.fate == CheckFate::unplaced || !picture.target)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "Kept; no reading to compare it with."));
+        return tr("Kept; no reading to compare it with.");
     const QString target = figure(*picture.target, units).text();
     // What does not show in the figure is no move.
     const Figure moved = figure(TemperatureDifference::kelvin(std::abs(check.moved.kelvin())), units);
     if (moved.number == figure(TemperatureDifference::kelvin(0), units).number)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1, as before.")).arg(target);
+        return tr("Open at %1, as before.").arg(target);
     if (check.moved.kelvin() > 0)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1 now, %2 higher.")).arg(target, moved.text());
-    return tr(QT_TRANSLATE_NOOP("CheckWords", "Open at %1 now, %2 lower.")).arg(target, moved.text());
+        return tr("Open at %1 now, %2 higher.").arg(target, moved.text());
+    return tr("Open at %1 now, %2 lower.").arg(target, moved.text());
 }
 
 } // namespace
@@ -67,14 +66,12 @@ QString checkWords(const Picture& picture, Units units) {
     if (!picture.check || secondsBetween(picture.check->at, picture.at) > newsFor)
         return {};
     if (!picture.check->sugar || picture.check->fate == CheckFate::unreadable)
-        return tr(
-            QT_TRANSLATE_NOOP("CheckWords", "That check cannot be syrup: wrong unit or digit? Kept; correct it."));
+        return tr("That check cannot be syrup: wrong unit or digit? Kept; correct it.");
     // What is not believed is not judged by: nobody is to boil on towards a scorch for it.
     if (picture.check->fate == CheckFate::doubted)
-        return tr(QT_TRANSLATE_NOOP("CheckWords", "%1? %2"))
-                   .arg(figure(*picture.check->sugar).text(), fateWords(picture, units)) +
+        return tr("%1? %2").arg(figure(*picture.check->sugar).text(), fateWords(picture, units)) +
                remarkWords(picture.check->remark);
-    return tr(QT_TRANSLATE_NOOP("CheckWords", "%1: %2. %3"))
+    return tr("%1: %2. %3")
                .arg(figure(*picture.check->sugar).text(), weightWords(picture.check->weight),
                     fateWords(picture, units)) +
            remarkWords(picture.check->remark);

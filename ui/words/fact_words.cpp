@@ -32,48 +32,43 @@ QString alarmOf(const std::string& name) {
 
 QString firedWords(const Fired& fired, Units units) {
     if (deniesLoad(fired))
-        return tr(QT_TRANSLATE_NOOP("FactWords", "no load, though the stack looked like one"));
+        return tr("no load, though the stack looked like one");
     return withDetails(
-        fired.inferred ? tr(QT_TRANSLATE_NOOP("FactWords", "fired, noticed from the stack"))
-                       : tr(QT_TRANSLATE_NOOP("FactWords", "fired")),
+        fired.inferred ? tr("fired, noticed from the stack") : tr("fired"),
         {fired.load ? figure(fired.load->value, units).text() : QString{}, utf8(fired.wood), utf8(fired.fire)});
 }
 
 QString closedWords(const DrawClosed& closed, Units units) {
-    return withDetails(tr(QT_TRANSLATE_NOOP("FactWords", "draw closed")),
+    return withDetails(tr("draw closed"),
                        {closed.volume ? figure(closed.volume->value, units).text() : QString{}, utf8(closed.to)});
 }
 
 QString checkWords(const DensityCheck& check, Units units) {
     const QString read = QLocale{}.toString(check.reading, 'f', 1) + QChar{0x00a0} + symbolOf(check.unit);
-    const QString cup = check.cup
-                            ? tr(QT_TRANSLATE_NOOP("FactWords", "cup %1")).arg(figure(check.cup->value, units).text())
-                            : QString{};
-    return withDetails(check.with == Instrument::hydrometer
-                           ? tr(QT_TRANSLATE_NOOP("FactWords", "hydrometer %1")).arg(read)
-                           : tr(QT_TRANSLATE_NOOP("FactWords", "refractometer %1")).arg(read),
-                       {cup});
+    const QString cup = check.cup ? tr("cup %1").arg(figure(check.cup->value, units).text()) : QString{};
+    return withDetails(
+        check.with == Instrument::hydrometer ? tr("hydrometer %1").arg(read) : tr("refractometer %1").arg(read), {cup});
 }
 
 QString sapWords(const SapIn& sap, Units units) {
-    return withDetails(tr(QT_TRANSLATE_NOOP("FactWords", "sap in, %1")).arg(figure(sap.volume.value, units).text()),
+    return withDetails(tr("sap in, %1").arg(figure(sap.volume.value, units).text()),
                        {sap.sugar ? figure(*sap.sugar).text() : QString{},
                         sap.temperature ? figure(sap.temperature->value, units).text() : QString{}, utf8(sap.from)});
 }
 
 QString crewWords(const Crew& crew, const std::string& by) {
     if (crew.off.empty())
-        return tr(QT_TRANSLATE_NOOP("FactWords", "%1 comes on")).arg(utf8(by));
+        return tr("%1 comes on").arg(utf8(by));
     if (by.empty())
-        return tr(QT_TRANSLATE_NOOP("FactWords", "%1 leaves")).arg(utf8(crew.off));
-    return tr(QT_TRANSLATE_NOOP("FactWords", "%1 comes on, %2 leaves")).arg(utf8(by), utf8(crew.off));
+        return tr("%1 leaves").arg(utf8(crew.off));
+    return tr("%1 comes on, %2 leaves").arg(utf8(by), utf8(crew.off));
 }
 
 QString defoamerWords(const Defoamer& defoamer) {
     if (!defoamer.drops)
-        return tr(QT_TRANSLATE_NOOP("FactWords", "defoamer"));
+        return tr("defoamer");
     if (*defoamer.drops == 1)
-        return tr(QT_TRANSLATE_NOOP("FactWords", "defoamer, one drop"));
+        return tr("defoamer, one drop");
     return QCoreApplication::translate("FactWords", "defoamer, %n drops", nullptr, qRound(*defoamer.drops));
 }
 
@@ -97,45 +92,38 @@ QString readingValue(const Reading& reading, Units units) {
 }
 
 QString factWords(const Fact& fact, Units units) {
-    return std::visit(
-        Overloaded{
-            [&](const Reading& reading) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "%1 %2"))
-                    .arg(readingName(reading.series), readingValue(reading, units));
-            },
-            [](const Lit&) { return tr(QT_TRANSLATE_NOOP("FactWords", "fire lit")); },
-            [&](const Fired& fired) { return firedWords(fired, units); },
-            [](const DrawOpened&) { return tr(QT_TRANSLATE_NOOP("FactWords", "draw opened")); },
-            [&](const DrawClosed& closed) { return closedWords(closed, units); },
-            [&](const DensityCheck& check) { return checkWords(check, units); },
-            [&](const WaterCheck& check) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "water boiled at %1"))
-                    .arg(figure(check.boiledAt.value, units).text());
-            },
-            [&](const SapIn& sap) { return sapWords(sap, units); },
-            [](const PanSwapped&) { return tr(QT_TRANSLATE_NOOP("FactWords", "pan swapped")); },
-            [](const Defoamer& defoamer) { return defoamerWords(defoamer); },
-            [&](const Crew& crew) { return crewWords(crew, fact.by); },
-            [](const Shutdown&) { return tr(QT_TRANSLATE_NOOP("FactWords", "firing stopped")); },
-            [](const ShiftEnd&) { return tr(QT_TRANSLATE_NOOP("FactWords", "end of shift")); },
-            [](const AlarmSeen& seen) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "alarm seen: %1")).arg(alarmOf(seen.name));
-            },
-            [](const AlarmShelved& shelved) {
-                return tr(QT_TRANSLATE_NOOP("FactWords", "alarm shelved for %1: %2"))
-                    .arg(spanText(shelved.span), alarmOf(shelved.name));
-            },
-            [](const ClockStep& step) {
-                return (step.by.count() < 0 ? tr(QT_TRANSLATE_NOOP("FactWords", "clock moved back by %1"))
-                                            : tr(QT_TRANSLATE_NOOP("FactWords", "clock moved on by %1")))
-                    .arg(spanText(step.by));
-            },
-            [](const Note& note) { return tr(QT_TRANSLATE_NOOP("FactWords", "note: %1")).arg(utf8(note.text)); },
-            [](const Set& set) { return tr(QT_TRANSLATE_NOOP("FactWords", "%1 set")).arg(settingName(set.key)); },
-            [](const Unknown& unknown) { return utf8(unknown.what); },
-            [&](const DayRow& day) { return dayRowWords(day, units); },
-        },
-        fact.what);
+    return std::visit(Overloaded{
+                          [&](const Reading& reading) {
+                              return tr("%1 %2").arg(readingName(reading.series), readingValue(reading, units));
+                          },
+                          [](const Lit&) { return tr("fire lit"); },
+                          [&](const Fired& fired) { return firedWords(fired, units); },
+                          [](const DrawOpened&) { return tr("draw opened"); },
+                          [&](const DrawClosed& closed) { return closedWords(closed, units); },
+                          [&](const DensityCheck& check) { return checkWords(check, units); },
+                          [&](const WaterCheck& check) {
+                              return tr("water boiled at %1").arg(figure(check.boiledAt.value, units).text());
+                          },
+                          [&](const SapIn& sap) { return sapWords(sap, units); },
+                          [](const PanSwapped&) { return tr("pan swapped"); },
+                          [](const Defoamer& defoamer) { return defoamerWords(defoamer); },
+                          [&](const Crew& crew) { return crewWords(crew, fact.by); },
+                          [](const Shutdown&) { return tr("firing stopped"); },
+                          [](const ShiftEnd&) { return tr("end of shift"); },
+                          [](const AlarmSeen& seen) { return tr("alarm seen: %1").arg(alarmOf(seen.name)); },
+                          [](const AlarmShelved& shelved) {
+                              return tr("alarm shelved for %1: %2").arg(spanText(shelved.span), alarmOf(shelved.name));
+                          },
+                          [](const ClockStep& step) {
+                              return (step.by.count() < 0 ? tr("clock moved back by %1") : tr("clock moved on by %1"))
+                                  .arg(spanText(step.by));
+                          },
+                          [](const Note& note) { return tr("note: %1").arg(utf8(note.text)); },
+                          [](const Set& set) { return tr("%1 set").arg(settingName(set.key)); },
+                          [](const Unknown& unknown) { return utf8(unknown.what); },
+                          [&](const DayRow& day) { return dayRowWords(day, units); },
+                      },
+                      fact.what);
 }
 
 } // namespace panside

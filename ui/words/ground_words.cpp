@@ -24,31 +24,31 @@ QString shownName(Shown shown) {
     switch (shown) {
     case Shown::pressureKPa:
     case Shown::waterBoilsC:
-        return tr(QT_TRANSLATE_NOOP("Why", "boiling water"));
+        return tr("boiling water");
     case Shown::syrupPanC:
     case Shown::riseC:
-        return tr(QT_TRANSLATE_NOOP("Why", "degrees over boiling water"));
+        return tr("degrees over boiling water");
     case Shown::targetRiseC:
     case Shown::targetC:
-        return tr(QT_TRANSLATE_NOOP("Why", "the target"));
+        return tr("the target");
     case Shown::brix:
-        return tr(QT_TRANSLATE_NOOP("Why", "sugar at the draw-off"));
+        return tr("sugar at the draw-off");
     case Shown::drawEta:
-        return tr(QT_TRANSLATE_NOOP("Why", "time to the draw"));
+        return tr("time to the draw");
     case Shown::closeEta:
-        return tr(QT_TRANSLATE_NOOP("Why", "time to shut the draw"));
+        return tr("time to shut the draw");
     case Shown::fireDueS:
-        return tr(QT_TRANSLATE_NOOP("Why", "the next firing"));
+        return tr("the next firing");
     case Shown::keepBackL:
-        return tr(QT_TRANSLATE_NOOP("Why", "sap to keep back"));
+        return tr("sap to keep back");
     case Shown::lastLoadS:
-        return tr(QT_TRANSLATE_NOOP("Why", "the last load"));
+        return tr("the last load");
     case Shown::evaporationLph:
-        return tr(QT_TRANSLATE_NOOP("Why", "what boils off"));
+        return tr("what boils off");
     case Shown::sapLeftS:
-        return tr(QT_TRANSLATE_NOOP("Why", "how long the sap lasts"));
+        return tr("how long the sap lasts");
     case Shown::efficiency:
-        return tr(QT_TRANSLATE_NOOP("Why", "share of the wood's heat"));
+        return tr("share of the wood's heat");
     }
     return {};
 }
@@ -63,7 +63,7 @@ QString groundWords(const Ground& ground, Units units) {
 }
 
 QString whyPage(const Picture& picture, Units units) {
-    QString words = "<h2>" + tr(QT_TRANSLATE_NOOP("Why", "Why?")) + "</h2><table cellpadding=\"3\">";
+    QString words = "<h2>" + tr("Why?") + "</h2><table cellpadding=\"3\">";
     QString before;
     for (const ToldGround& told : groundsOf(picture)) {
         const QString about = std::visit(Overloaded{[](Alarm alarm) { return alarmName(alarm); },

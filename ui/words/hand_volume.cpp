@@ -21,7 +21,7 @@ QString numbered(double number, int decimals, const QString& unit) {
 QString jugWord(Unit unit, long long quarters) {
     if (unit != Unit::cup)
         return symbolOf(unit);
-    return quarters <= 4 ? tr(QT_TRANSLATE_NOOP("BookWords", "cup"))
+    return quarters <= 4 ? tr("cup")
                          : QCoreApplication::translate("BookWords", "cups", nullptr, static_cast<int>(quarters / 4));
 }
 
@@ -52,16 +52,14 @@ HandAmount inSpoons(Volume volume, Volume within) {
     };
     const double inGallon = spoonsInCup * cupsInGallon;
     const auto spoons = std::llround(over.gallon() * inGallon);
-    const HandAmount table =
-        spoons == 0 ? HandAmount{}
-                    : HandAmount{numbered(static_cast<double>(spoons), 0, tr(QT_TRANSLATE_NOOP("BookWords", "tbsp"))),
-                                 Volume::gallon(static_cast<double>(spoons) / inGallon)};
+    const HandAmount table = spoons == 0 ? HandAmount{}
+                                         : HandAmount{numbered(static_cast<double>(spoons), 0, tr("tbsp")),
+                                                      Volume::gallon(static_cast<double>(spoons) / inGallon)};
     if (const HandAmount all = with(table); isWithin(all, volume, within))
         return all;
     const auto halves = std::max(1LL, std::llround(over.gallon() * inGallon * 6));
     return with({(halves > 1 ? QString::number(halves / 2) : QString{}) +
-                     (halves % 2 == 1 ? QStringLiteral("½") : QString{}) + QChar{0x00a0} +
-                     tr(QT_TRANSLATE_NOOP("BookWords", "tsp")),
+                     (halves % 2 == 1 ? QStringLiteral("½") : QString{}) + QChar{0x00a0} + tr("tsp"),
                  Volume::gallon(static_cast<double>(halves) / 6 / inGallon)});
 }
 

@@ -11,28 +11,28 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Places", text); }
 // Those that French calls otherwise; the other places' names are the same in both.
 [[maybe_unused]] constexpr const char* otherInFrench[] = {
-    QT_TRANSLATE_NOOP("Places", "US"),
-    QT_TRANSLATE_NOOP("Places", "California"),
-    QT_TRANSLATE_NOOP("Places", "District of Columbia"),
-    QT_TRANSLATE_NOOP("Places", "Florida"),
-    QT_TRANSLATE_NOOP("Places", "Georgia"),
-    QT_TRANSLATE_NOOP("Places", "Hawaii"),
-    QT_TRANSLATE_NOOP("Places", "Louisiana"),
-    QT_TRANSLATE_NOOP("Places", "New Mexico"),
-    QT_TRANSLATE_NOOP("Places", "North Carolina"),
-    QT_TRANSLATE_NOOP("Places", "North Dakota"),
-    QT_TRANSLATE_NOOP("Places", "Pennsylvania"),
-    QT_TRANSLATE_NOOP("Places", "South Carolina"),
-    QT_TRANSLATE_NOOP("Places", "South Dakota"),
-    QT_TRANSLATE_NOOP("Places", "Virginia"),
-    QT_TRANSLATE_NOOP("Places", "West Virginia"),
-    QT_TRANSLATE_NOOP("Places", "British Columbia"),
-    QT_TRANSLATE_NOOP("Places", "New Brunswick"),
-    QT_TRANSLATE_NOOP("Places", "Newfoundland and Labrador"),
-    QT_TRANSLATE_NOOP("Places", "Northwest Territories"),
-    QT_TRANSLATE_NOOP("Places", "Nova Scotia"),
-    QT_TRANSLATE_NOOP("Places", "Prince Edward Island"),
-    QT_TRANSLATE_NOOP("Places", "Quebec"),
+    QT_TR_NOOP("US"),
+    QT_TR_NOOP("California"),
+    QT_TR_NOOP("District of Columbia"),
+    QT_TR_NOOP("Florida"),
+    QT_TR_NOOP("Georgia"),
+    QT_TR_NOOP("Hawaii"),
+    QT_TR_NOOP("Louisiana"),
+    QT_TR_NOOP("New Mexico"),
+    QT_TR_NOOP("North Carolina"),
+    QT_TR_NOOP("North Dakota"),
+    QT_TR_NOOP("Pennsylvania"),
+    QT_TR_NOOP("South Carolina"),
+    QT_TR_NOOP("South Dakota"),
+    QT_TR_NOOP("Virginia"),
+    QT_TR_NOOP("West Virginia"),
+    QT_TR_NOOP("British Columbia"),
+    QT_TR_NOOP("New Brunswick"),
+    QT_TR_NOOP("Newfoundland and Labrador"),
+    QT_TR_NOOP("Northwest Territories"),
+    QT_TR_NOOP("Nova Scotia"),
+    QT_TR_NOOP("Prince Edward Island"),
+    QT_TR_NOOP("Quebec"),
 };
 
 } // namespace
@@ -42,19 +42,17 @@ QString placeName(const PlaceLaw& place) { return tr(std::string{place.name}.c_s
 QString placeNumbers(const PlaceLaw& place, Units units) {
     QString least = figure(place.least).text();
     if (place.leastBaume)
-        least = tr(QT_TRANSLATE_NOOP("Places", "%1 (%2 by its own chart)"))
+        least = tr("%1 (%2 by its own chart)")
                     .arg(least, Figure{QLocale{}.toString(*place.leastBaume, 'f', 1), symbolOf(Unit::baume)}.text());
     const double degrees = units == Units::us ? place.statedAt.fahrenheit() : place.statedAt.celsius();
     const bool whole = std::abs(degrees - std::round(degrees)) < 0.05;
     const QString at = figure(place.statedAt, units, whole ? 0 : 1).text();
-    return place.most ? tr(QT_TRANSLATE_NOOP("Places", "at least %1 and at most %2, stated at %3."))
-                            .arg(least, figure(*place.most).text(), at)
-                      : tr(QT_TRANSLATE_NOOP("Places", "at least %1, stated at %2; no most is known.")).arg(least, at);
+    return place.most ? tr("at least %1 and at most %2, stated at %3.").arg(least, figure(*place.most).text(), at)
+                      : tr("at least %1, stated at %2; no most is known.").arg(least, at);
 }
 
 QString sourceText(const Source& source) {
-    return source.quoted ? tr(QT_TRANSLATE_NOOP("Places", "%1 (read only as quoted)")).arg(utf8(source.text))
-                         : utf8(source.text);
+    return source.quoted ? tr("%1 (read only as quoted)").arg(utf8(source.text)) : utf8(source.text);
 }
 
 } // namespace panside

@@ -18,45 +18,45 @@ struct ReasonRow {
 };
 constexpr auto reasonRows = std::to_array<ReasonRow>({
     {Reason::none, ""},
-    {Reason::silent, QT_TRANSLATE_NOOP("ReadingWords", "silent for %1")},
-    {Reason::stuck, QT_TRANSLATE_NOOP("ReadingWords", "stuck for %1")},
-    {Reason::jumping, QT_TRANSLATE_NOOP("ReadingWords", "jumping")},
-    {Reason::outsidePhysics, QT_TRANSLATE_NOOP("ReadingWords", "cannot be true")},
-    {Reason::tooFast, QT_TRANSLATE_NOOP("ReadingWords", "changes too fast")},
-    {Reason::inSteamOrFoam, QT_TRANSLATE_NOOP("ReadingWords", "in steam or foam")},
-    {Reason::wrongUnit, QT_TRANSLATE_NOOP("ReadingWords", "°F or °C? The unit looks wrong.")},
-    {Reason::touchingPan, QT_TRANSLATE_NOOP("ReadingWords", "touching the pan?")},
-    {Reason::outOfPan, QT_TRANSLATE_NOOP("ReadingWords", "out of the pan, or wet?")},
-    {Reason::plugsExchanged, QT_TRANSLATE_NOOP("ReadingWords", "plugs exchanged?")},
-    {Reason::otherHeight, QT_TRANSLATE_NOOP("ReadingWords", "reduced to sea level?")},
-    {Reason::noWeather, QT_TRANSLATE_NOOP("ReadingWords", "no such weather: unit or height?")},
-    {Reason::notYetRead, QT_TRANSLATE_NOOP("ReadingWords", "not read yet")},
-    {Reason::noPressure, QT_TRANSLATE_NOOP("ReadingWords", "no barometer: do a water check (%1)")},
-    {Reason::checkDoubted, QT_TRANSLATE_NOOP("ReadingWords", "water check in doubt: check again")},
-    {Reason::noBarometer, QT_TRANSLATE_NOOP("ReadingWords", "no barometer: by the water check")},
-    {Reason::noElevation, QT_TRANSLATE_NOOP("ReadingWords", "elevation not set (%1)")},
-    {Reason::noPanReading, QT_TRANSLATE_NOOP("ReadingWords", "no pan reading")},
-    {Reason::panReadingDoubtful, QT_TRANSLATE_NOOP("ReadingWords", "pan reading in doubt")},
-    {Reason::noGradient, QT_TRANSLATE_NOOP("ReadingWords", "too early to say")},
-    {Reason::fireDying, QT_TRANSLATE_NOOP("ReadingWords", "the fire is dying")},
-    {Reason::drawing, QT_TRANSLATE_NOOP("ReadingWords", "drawing")},
-    {Reason::notDrawing, QT_TRANSLATE_NOOP("ReadingWords", "draw shut")},
-    {Reason::notLit, QT_TRANSLATE_NOOP("ReadingWords", "fire not lit")},
-    {Reason::tooFewDraws, QT_TRANSLATE_NOOP("ReadingWords", "too few draws yet")},
-    {Reason::stoppedFiring, QT_TRANSLATE_NOOP("ReadingWords", "firing stopped")},
-    {Reason::noTankLevel, QT_TRANSLATE_NOOP("ReadingWords", "sap tank not read")},
-    {Reason::tooShort, QT_TRANSLATE_NOOP("ReadingWords", "not watched long enough")},
-    {Reason::noLoadMass, QT_TRANSLATE_NOOP("ReadingWords", "weight of a load not set")},
-    {Reason::noPanArea, QT_TRANSLATE_NOOP("ReadingWords", "pan size not set")},
-    {Reason::noSapSugar, QT_TRANSLATE_NOOP("ReadingWords", "sugar of the sap not known")},
-    {Reason::notBoiling, QT_TRANSLATE_NOOP("ReadingWords", "not boiling")},
-    {Reason::shiftEnded, QT_TRANSLATE_NOOP("ReadingWords", "the shift is over")},
-    {Reason::notReached, QT_TRANSLATE_NOOP("ReadingWords", "may never get there")},
-    {Reason::tankRises, QT_TRANSLATE_NOOP("ReadingWords", "tank rises, no sap entered")},
-    {Reason::nearWater, QT_TRANSLATE_NOOP("ReadingWords", "too near boiling water")},
-    {Reason::moreThanBoils, QT_TRANSLATE_NOOP("ReadingWords", "more than the pans can boil: a leak?")},
-    {Reason::noSapRunsIn, QT_TRANSLATE_NOOP("ReadingWords", "no sap runs in")},
-    {Reason::overfull, QT_TRANSLATE_NOOP("ReadingWords", "far over its running depth: a float stuck open?")},
+    {Reason::silent, QT_TR_NOOP("silent for %1")},
+    {Reason::stuck, QT_TR_NOOP("stuck for %1")},
+    {Reason::jumping, QT_TR_NOOP("jumping")},
+    {Reason::outsidePhysics, QT_TR_NOOP("cannot be true")},
+    {Reason::tooFast, QT_TR_NOOP("changes too fast")},
+    {Reason::inSteamOrFoam, QT_TR_NOOP("in steam or foam")},
+    {Reason::wrongUnit, QT_TR_NOOP("°F or °C? The unit looks wrong.")},
+    {Reason::touchingPan, QT_TR_NOOP("touching the pan?")},
+    {Reason::outOfPan, QT_TR_NOOP("out of the pan, or wet?")},
+    {Reason::plugsExchanged, QT_TR_NOOP("plugs exchanged?")},
+    {Reason::otherHeight, QT_TR_NOOP("reduced to sea level?")},
+    {Reason::noWeather, QT_TR_NOOP("no such weather: unit or height?")},
+    {Reason::notYetRead, QT_TR_NOOP("not read yet")},
+    {Reason::noPressure, QT_TR_NOOP("no barometer: do a water check (%1)")},
+    {Reason::checkDoubted, QT_TR_NOOP("water check in doubt: check again")},
+    {Reason::noBarometer, QT_TR_NOOP("no barometer: by the water check")},
+    {Reason::noElevation, QT_TR_NOOP("elevation not set (%1)")},
+    {Reason::noPanReading, QT_TR_NOOP("no pan reading")},
+    {Reason::panReadingDoubtful, QT_TR_NOOP("pan reading in doubt")},
+    {Reason::noGradient, QT_TR_NOOP("too early to say")},
+    {Reason::fireDying, QT_TR_NOOP("the fire is dying")},
+    {Reason::drawing, QT_TR_NOOP("drawing")},
+    {Reason::notDrawing, QT_TR_NOOP("draw shut")},
+    {Reason::notLit, QT_TR_NOOP("fire not lit")},
+    {Reason::tooFewDraws, QT_TR_NOOP("too few draws yet")},
+    {Reason::stoppedFiring, QT_TR_NOOP("firing stopped")},
+    {Reason::noTankLevel, QT_TR_NOOP("sap tank not read")},
+    {Reason::tooShort, QT_TR_NOOP("not watched long enough")},
+    {Reason::noLoadMass, QT_TR_NOOP("weight of a load not set")},
+    {Reason::noPanArea, QT_TR_NOOP("pan size not set")},
+    {Reason::noSapSugar, QT_TR_NOOP("sugar of the sap not known")},
+    {Reason::notBoiling, QT_TR_NOOP("not boiling")},
+    {Reason::shiftEnded, QT_TR_NOOP("the shift is over")},
+    {Reason::notReached, QT_TR_NOOP("may never get there")},
+    {Reason::tankRises, QT_TR_NOOP("tank rises, no sap entered")},
+    {Reason::nearWater, QT_TR_NOOP("too near boiling water")},
+    {Reason::moreThanBoils, QT_TR_NOOP("more than the pans can boil: a leak?")},
+    {Reason::noSapRunsIn, QT_TR_NOOP("no sap runs in")},
+    {Reason::overfull, QT_TR_NOOP("far over its running depth: a float stuck open?")},
 });
 static_assert(hasCount<Reason, reasonRows.size()>());
 static_assert(inOrder(reasonRows, &ReasonRow::reason));
@@ -66,29 +66,29 @@ static_assert(inOrder(reasonRows, &ReasonRow::reason));
 QString readingName(Series series) {
     switch (series) {
     case Series::syrup_pan:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "syrup pan"));
+        return tr("syrup pan");
     case Series::flue_pan:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "flue pan"));
+        return tr("flue pan");
     case Series::stack:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "stack"));
+        return tr("stack");
     case Series::feed:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "sap feed"));
+        return tr("sap feed");
     case Series::air:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "outside air"));
+        return tr("outside air");
     case Series::pressure:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "barometer"));
+        return tr("barometer");
     case Series::sea_level_pressure:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "reported pressure"));
+        return tr("reported pressure");
     case Series::pan_level:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "syrup pan level"));
+        return tr("syrup pan level");
     case Series::flue_level:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "flue pan level"));
+        return tr("flue pan level");
     case Series::tank_level:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "sap tank"));
+        return tr("sap tank");
     case Series::feed_flow:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "sap flow"));
+        return tr("sap flow");
     case Series::filter_pressure:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "filter press"));
+        return tr("filter press");
     }
     return {};
 }
@@ -101,11 +101,11 @@ Unit readingUnit(Series series, Units units) {
 QString trustWord(Trust trust) {
     switch (trust) {
     case Trust::good:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "good"));
+        return tr("good");
     case Trust::doubtful:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "in doubt"));
+        return tr("in doubt");
     case Trust::gone:
-        return tr(QT_TRANSLATE_NOOP("ReadingWords", "gone"));
+        return tr("gone");
     }
     return {};
 }

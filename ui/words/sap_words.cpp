@@ -19,23 +19,22 @@ QString tankFullWords(const SapPicture& store) {
     if (!store.fullIn || *store.fullIn > soonFull)
         return {};
     if (*store.fullIn < Duration{60})
-        return tr(QT_TRANSLATE_NOOP("SapWords", "The feed tank is full: look that it does not run over."));
-    return tr(QT_TRANSLATE_NOOP("SapWords", "The feed tank is full in %1: look that it does not run over."))
-        .arg(spanText(*store.fullIn));
+        return tr("The feed tank is full: look that it does not run over.");
+    return tr("The feed tank is full in %1: look that it does not run over.").arg(spanText(*store.fullIn));
 }
 
 QString sapAgeWords(const SapPicture& store, Units units) {
     if (!store.oldest)
         return {};
-    QString words = (store.older ? tr(QT_TRANSLATE_NOOP("SapWords", "The oldest sap in it came in %1 ago or earlier."))
-                                 : tr(QT_TRANSLATE_NOOP("SapWords", "The oldest sap in it came in %1 ago.")))
+    QString words = (store.older ? tr("The oldest sap in it came in %1 ago or earlier.")
+                                 : tr("The oldest sap in it came in %1 ago."))
                         .arg(spanText(*store.oldest));
     const bool warm = store.warmest && *store.warmest > growsFast;
     if (warm)
-        words += u' ' + tr(QT_TRANSLATE_NOOP("SapWords", "Some came in at %1: above %2 sap spoils fast."))
+        words += u' ' + tr("Some came in at %1: above %2 sap spoils fast.")
                             .arg(figure(*store.warmest, units).text(), figure(growsFast, units, 0).text());
     if (warm || *store.oldest > keepsWell)
-        words += u' ' + tr(QT_TRANSLATE_NOOP("SapWords", "Smell it and boil it first; the syrup may come darker."));
+        words += u' ' + tr("Smell it and boil it first; the syrup may come darker.");
     return words;
 }
 

@@ -22,45 +22,45 @@ QString seasonShiftName(Instant shift) {
 QString headingOf(SeasonFigure figure) {
     switch (figure) {
     case SeasonFigure::hours:
-        return tr(QT_TRANSLATE_NOOP("Season", "hours"));
+        return tr("hours");
     case SeasonFigure::sapIn:
-        return tr(QT_TRANSLATE_NOOP("Season", "sap in"));
+        return tr("sap in");
     case SeasonFigure::sapTaken:
-        return tr(QT_TRANSLATE_NOOP("Season", "sap boiled"));
+        return tr("sap boiled");
     case SeasonFigure::sapSugar:
-        return tr(QT_TRANSLATE_NOOP("Season", "its sugar"));
+        return tr("its sugar");
     case SeasonFigure::syrup:
-        return tr(QT_TRANSLATE_NOOP("Season", "syrup"));
+        return tr("syrup");
     case SeasonFigure::draws:
-        return tr(QT_TRANSLATE_NOOP("Season", "draws"));
+        return tr("draws");
     case SeasonFigure::inBand:
-        return tr(QT_TRANSLATE_NOOP("Season", "in the band"));
+        return tr("in the band");
     case SeasonFigure::wood:
-        return tr(QT_TRANSLATE_NOOP("Season", "wood"));
+        return tr("wood");
     case SeasonFigure::loads:
-        return tr(QT_TRANSLATE_NOOP("Season", "loads"));
+        return tr("loads");
     case SeasonFigure::evaporation:
-        return tr(QT_TRANSLATE_NOOP("Season", "boiled off"));
+        return tr("boiled off");
     case SeasonFigure::efficiency:
-        return tr(QT_TRANSLATE_NOOP("Season", "efficiency"));
+        return tr("efficiency");
     case SeasonFigure::syrupPerCord:
-        return tr(QT_TRANSLATE_NOOP("Season", "syrup a cord"));
+        return tr("syrup a cord");
     case SeasonFigure::alarms:
-        return tr(QT_TRANSLATE_NOOP("Season", "alarms"));
+        return tr("alarms");
     case SeasonFigure::checks:
-        return tr(QT_TRANSLATE_NOOP("Season", "checks"));
+        return tr("checks");
     case SeasonFigure::fireInterval:
-        return tr(QT_TRANSLATE_NOOP("Season", "fired every"));
+        return tr("fired every");
     case SeasonFigure::loadMass:
-        return tr(QT_TRANSLATE_NOOP("Season", "a load"));
+        return tr("a load");
     case SeasonFigure::moisture:
-        return tr(QT_TRANSLATE_NOOP("Season", "moisture"));
+        return tr("moisture");
     case SeasonFigure::depth:
-        return tr(QT_TRANSLATE_NOOP("Season", "pan depth"));
+        return tr("pan depth");
     case SeasonFigure::stack:
-        return tr(QT_TRANSLATE_NOOP("Season", "stack"));
+        return tr("stack");
     case SeasonFigure::pressure:
-        return tr(QT_TRANSLATE_NOOP("Season", "air pressure"));
+        return tr("air pressure");
     }
     return {};
 }
@@ -70,7 +70,7 @@ QString unitWordOf(SeasonFigure figure, Units units) {
     case Dimension::none:
         return {};
     case Dimension::time:
-        return figure == SeasonFigure::hours ? tr(QT_TRANSLATE_NOOP("Season", "h")) : symbolOf(Unit::min);
+        return figure == SeasonFigure::hours ? tr("h") : symbolOf(Unit::min);
     default:
         return symbolOf(unitFor(figure, units));
     }

@@ -37,14 +37,14 @@ public:
     Collector(const QString& source, QString path) : source_{withoutComments(source)}, path_{std::move(path)} {
         // QString tr(const char* text, …) { return QCoreApplication::translate("Context", text …
         static const QRegularExpression own{
-            QStringLiteral(R"re(QString tr\(const char\*[^{]*\{\s*return QCoreApplication::translate\("(\w+)")re")};
+            QStringLiteral(R"re(QString tr\(const char\*[^{]*\{\s*return QCoreApplication::translate\("([\w:]+)")re")};
         ownContext_ = own.match(source_).captured(1);
     }
     std::vector<MarkedText> collect() {
         each(QStringLiteral(R"re(QT_TRANSLATE_NOOP\(\s*"([\w:]+)"\s*,\s*)re"),
              [](const auto& m) { return m.captured(1); });
         each(QStringLiteral(R"re(\btranslate\(\s*"([\w:]+)"\s*,\s*)re"), [](const auto& m) { return m.captured(1); });
-        each(QStringLiteral(R"re((?:(\w+)::)?\btr\(\s*)re"), [this](const auto& m) {
+        each(QStringLiteral(R"re((?:(\w+)::)?\b(?:tr|QT_TR_NOOP)\(\s*)re"), [this](const auto& m) {
             if (!m.captured(1).isEmpty())
                 return QStringLiteral("panside::") + m.captured(1);
             return ownContext_.isEmpty() ? classAt(m.capturedStart()) : ownContext_;
