@@ -1,4 +1,4 @@
-#include "ui/account/account_desks.h"
+#include "ui/frame/desks.h"
 
 #include "ui/account/account_view.h"
 #include "ui/account/flow_screen.h"
@@ -8,30 +8,23 @@ namespace panside {
 namespace {
 
 // A list with nothing to press but the way back.
-class LeafDesk : public LedgerDesk {
+class LeafDesk : public ListDesk {
 public:
     using View = ListView (*)(const Ledger*, Units);
-    LeafDesk(Shell& shell, ListPage* page, View view) : LedgerDesk{shell, page}, page_{page}, view_{view} {
-        connect(page, &ListPage::pressed, this, [this](int key) {
-            if (key == Qt::Key_Escape)
-                shell_.showBoard();
-        });
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
-    }
+    LeafDesk(Shell& shell, const QString& name, View view) : ListDesk{shell, name}, view_{view} {}
 
 protected:
     void show(const HouseLedger* house) override {
         ListView view = view_(house ? &house->ledger() : nullptr, units());
         view.keys = {wayToBoard()};
-        page_->display(view);
+        screen_->display(view);
+    }
+    void act(int key) override {
+        if (key == Qt::Key_Escape)
+            shell_.showBoard();
     }
 
 private:
-    ListPage* page_;
     View view_;
 };
 
@@ -58,7 +51,7 @@ private:
 } // namespace
 
 Desk* sugarDesk(Shell& shell) { return new SugarDesk{shell, new FlowScreen}; }
-Desk* accountDesk(Shell& shell) { return new LeafDesk{shell, new ListPage{QStringLiteral("account")}, &accountView}; }
-Desk* tellsDesk(Shell& shell) { return new LeafDesk{shell, new ListPage{QStringLiteral("tells")}, &tellsView}; }
+Desk* accountDesk(Shell& shell) { return new LeafDesk{shell, QStringLiteral("account"), &accountView}; }
+Desk* tellsDesk(Shell& shell) { return new LeafDesk{shell, QStringLiteral("tells"), &tellsView}; }
 
 } // namespace panside

@@ -1,35 +1,25 @@
-#include "ui/book/book_desk.h"
-#include "ui/files/file_pick.h"
+#include "ui/frame/desks.h"
 
-#include "core/files/text_file.h"
 #include "ui/ledger/ledger_desk.h"
-#include "ui/ledger/list_page.h"
 #include "ui/report/ledger_paper.h"
 
 namespace panside {
 namespace {
 
-class BookDesk : public LedgerDesk {
+class BookDesk : public ListDesk {
 public:
-    BookDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
-        connect(page, &ListPage::pressed, this, &BookDesk::act);
-    }
+    using ListDesk::ListDesk;
     void open() override {
         table_.reset();
         LedgerDesk::open();
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
     }
 
 protected:
     void show(const HouseLedger* house) override {
         if (!house)
-            return page_->display({{}, {}, {}, Desk::tr("Reading the book …"), {}, keys()});
+            return screen_->display({{}, {}, {}, Desk::tr("Reading the book …"), {}, keys()});
         paper_ = bookOnPaper(house->ledger(), units());
-        page_->display(table_ ? table(paper_.tables[*table_]) : contents());
+        screen_->display(table_ ? table(paper_.tables[*table_]) : contents());
     }
 
 private:
@@ -53,40 +43,30 @@ private:
             view.rows.push_back({row});
         return view;
     }
-    void act(int key) {
+    void act(int key) override {
         if (key == Qt::Key_Escape && !table_)
             return shell_.showBoard();
         if (key == Qt::Key_P)
             return write();
-        if (key == Qt::Key_Return && !table_ && page_->chosen() >= 0 &&
-            static_cast<std::size_t>(page_->chosen()) < paper_.tables.size())
-            table_ = static_cast<std::size_t>(page_->chosen());
+        if (key == Qt::Key_Return && !table_ && screen_->chosen() >= 0 &&
+            static_cast<std::size_t>(screen_->chosen()) < paper_.tables.size())
+            table_ = static_cast<std::size_t>(screen_->chosen());
         else if (key == Qt::Key_Escape)
             table_.reset();
         showHouse();
     }
     void write() {
-        if (!house())
-            return;
-        const QString place =
-            pickToSave(page_, shell_.dress(), paper_.title, QStringLiteral("book.pdf"), {"pdf", "xlsx", "csv"});
-        if (place.isEmpty())
-            return;
-        try {
-            writePaper(paper_, place.toStdString());
-            shell_.say(Desk::tr("Written: %1").arg(place));
-        } catch (const FileFault& fault) {
-            shell_.say(QString::fromStdString(fault.what()));
-        }
+        if (house())
+            writeTo(paper_.title, QStringLiteral("book.pdf"), {"pdf", "xlsx", "csv"},
+                    [&](const std::string& place) { writePaper(paper_, place); });
     }
 
-    ListPage* page_;
     LedgerPaper paper_;
     std::optional<std::size_t> table_;
 };
 
 } // namespace
 
-Desk* bookDesk(Shell& shell) { return new BookDesk{shell, new ListPage{QStringLiteral("book")}}; }
+Desk* bookDesk(Shell& shell) { return new BookDesk{shell, QStringLiteral("book")}; }
 
 } // namespace panside

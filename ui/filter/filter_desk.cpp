@@ -1,4 +1,4 @@
-#include "ui/filter/filter_desk.h"
+#include "ui/frame/desks.h"
 
 #include "ui/filter/filter_picture.h"
 #include "ui/filter/filter_screen.h"

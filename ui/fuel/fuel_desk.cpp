@@ -1,7 +1,8 @@
-#include "ui/fuel/fuel_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/shift/woodpile.h"
 #include "ui/chart/shift_trace.h"
+#include "ui/frame/desk.h"
 #include "ui/fuel/fuel_screen.h"
 
 #include <QTimer>

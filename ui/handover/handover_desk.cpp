@@ -1,5 +1,7 @@
-#include "ui/handover/handover_desk.h"
+#include "ui/frame/desks.h"
+
 #include "ui/files/file_pick.h"
+#include "ui/frame/desk.h"
 
 #include "ui/handover/handover_view.h"
 #include "ui/page/keyed_page.h"

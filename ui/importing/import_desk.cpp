@@ -1,5 +1,7 @@
-#include "ui/importing/import_desk.h"
+#include "ui/frame/desks.h"
+
 #include "ui/files/file_pick.h"
+#include "ui/frame/desk.h"
 
 #include "core/files/text_file.h"
 #include "core/journal/day_books.h"

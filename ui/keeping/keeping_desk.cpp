@@ -1,5 +1,7 @@
-#include "ui/keeping/keeping_desk.h"
+#include "ui/frame/desks.h"
+
 #include "ui/files/file_pick.h"
+#include "ui/frame/desk.h"
 
 #include "core/journal/unforeseen.h"
 #include "ui/keeping/keeping_view.h"

@@ -1,5 +1,6 @@
-#include "ui/lookin/look_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/lookin/look_words.h"
 #include "ui/lookin/looked_at.h"
 

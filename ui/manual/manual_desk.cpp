@@ -1,5 +1,6 @@
-#include "ui/manual/manual_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/manual/manual_screen.h"
 
 namespace panside {

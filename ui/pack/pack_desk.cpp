@@ -1,9 +1,6 @@
-#include "ui/pack/pack_desk.h"
+#include "ui/frame/desks.h"
 
-#include "core/files/text_file.h"
-#include "ui/files/file_pick.h"
 #include "ui/ledger/ledger_desk.h"
-#include "ui/ledger/list_page.h"
 #include "ui/pack/label_sheet.h"
 #include "ui/pack/pack_view.h"
 #include "ui/words/place_words.h"
@@ -13,25 +10,18 @@ namespace {
 
 constexpr int mostLabels = 600; // 25 pages
 
-class PackDesk : public LedgerDesk {
+class PackDesk : public ListDesk {
 public:
-    PackDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
-        connect(page, &ListPage::pressed, this, &PackDesk::act);
-    }
+    using ListDesk::ListDesk;
     void open() override {
         leaf_ = Leaf::vessels;
         LedgerDesk::open();
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
     }
 
 protected:
     void show(const HouseLedger* house) override {
         view_ = packView(house, session().settings(), units());
-        page_->display(leaf_ == Leaf::vessels ? vessels() : leaf_ == Leaf::yields ? yields() : checklist());
+        screen_->display(leaf_ == Leaf::vessels ? vessels() : leaf_ == Leaf::yields ? yields() : checklist());
     }
 
 private:
@@ -82,11 +72,11 @@ private:
         leaf_ = leaf;
         showHouse();
         if (leaf == Leaf::vessels)
-            page_->choose(static_cast<int>(chosen_));
+            screen_->choose(static_cast<int>(chosen_));
     }
-    void act(int key) {
-        if (leaf_ == Leaf::vessels && page_->chosen() >= 0)
-            chosen_ = static_cast<std::size_t>(page_->chosen());
+    void act(int key) override {
+        if (leaf_ == Leaf::vessels && screen_->chosen() >= 0)
+            chosen_ = static_cast<std::size_t>(screen_->chosen());
         if (key == Qt::Key_Escape)
             return leaf_ == Leaf::vessels ? shell_.showBoard() : turn(Leaf::vessels);
         if (leaf_ != Leaf::vessels)
@@ -129,43 +119,27 @@ private:
     void tag(const Vessel& of) {
         // As it is now: while a place is picked the house may be read anew, and the vessel with it.
         const Label label = drumTag(house()->ledger(), of, units());
-        const QString place =
-            pickToSave(page_, shell_.dress(), Desk::tr("Drum tag"), QStringLiteral("tag.pdf"), {"pdf"});
-        if (place.isEmpty())
-            return;
-        try {
-            tagAsPdf(label, place.toStdString());
-            shell_.say(Desk::tr("Written: %1").arg(place));
-        } catch (const FileFault& fault) {
-            shell_.say(QString::fromStdString(fault.what()));
-        }
+        writeTo(Desk::tr("Drum tag"), QStringLiteral("tag.pdf"), {"pdf"},
+                [&](const std::string& place) { tagAsPdf(label, place); });
     }
 
-    ListPage* page_;
     PackView view_;
     Leaf leaf_ = Leaf::vessels;
     std::size_t chosen_ = 0;
 };
 
-class LotsDesk : public LedgerDesk {
+class LotsDesk : public ListDesk {
 public:
-    LotsDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
-        connect(page, &ListPage::pressed, this, &LotsDesk::act);
-    }
+    using ListDesk::ListDesk;
     void open() override {
         needs_ = false;
         LedgerDesk::open();
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
     }
 
 protected:
     void show(const HouseLedger* house) override {
         view_ = lotsView(house, units());
-        page_->display(needs_ && house ? checklist() : lots());
+        screen_->display(needs_ && house ? checklist() : lots());
     }
 
 private:
@@ -199,16 +173,16 @@ private:
                 {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")}}};
     }
     const LotLine* chosen() const { return chosen_ < view_.lines.size() ? &view_.lines[chosen_] : nullptr; }
-    void act(int key) {
-        if (!needs_ && page_->chosen() >= 0)
-            chosen_ = static_cast<std::size_t>(page_->chosen());
+    void act(int key) override {
+        if (!needs_ && screen_->chosen() >= 0)
+            chosen_ = static_cast<std::size_t>(screen_->chosen());
         if (key == Qt::Key_Escape && !needs_)
             return shell_.showBoard();
         if (key == Qt::Key_Escape || key == Qt::Key_N) {
             needs_ = key == Qt::Key_N;
             showHouse();
             if (!needs_)
-                page_->choose(static_cast<int>(chosen_));
+                screen_->choose(static_cast<int>(chosen_));
             return;
         }
         const LotLine* line = chosen();
@@ -262,19 +236,10 @@ private:
         for (std::size_t i = 0; i < lot.sizes.size(); ++i)
             for (Label& one : labelsOf(house()->ledger(), lot, i, mostLabels - static_cast<int>(all.size())))
                 all.push_back(std::move(one));
-        const QString place =
-            pickToSave(page_, shell_.dress(), Desk::tr("Labels"), QStringLiteral("labels.pdf"), {"pdf"});
-        if (place.isEmpty())
-            return;
-        try {
-            labelsAsPdf(all, place.toStdString());
-            shell_.say(Desk::tr("Written: %1").arg(place));
-        } catch (const FileFault& fault) {
-            shell_.say(QString::fromStdString(fault.what()));
-        }
+        writeTo(Desk::tr("Labels"), QStringLiteral("labels.pdf"), {"pdf"},
+                [&](const std::string& place) { labelsAsPdf(all, place); });
     }
 
-    ListPage* page_;
     LotsView view_;
     std::size_t chosen_ = 0;
     bool needs_ = false;
@@ -282,7 +247,7 @@ private:
 
 } // namespace
 
-Desk* packDesk(Shell& shell) { return new PackDesk{shell, new ListPage{QStringLiteral("pack")}}; }
-Desk* lotsDesk(Shell& shell) { return new LotsDesk{shell, new ListPage{QStringLiteral("lots")}}; }
+Desk* packDesk(Shell& shell) { return new PackDesk{shell, QStringLiteral("pack")}; }
+Desk* lotsDesk(Shell& shell) { return new LotsDesk{shell, QStringLiteral("lots")}; }
 
 } // namespace panside

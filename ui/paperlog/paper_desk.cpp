@@ -1,10 +1,11 @@
-#include "ui/paperlog/paper_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/boil/shift_log.h"
 #include "core/journal/day_books.h"
 #include "core/journal/log_import.h"
 #include "core/ledger/book_check.h"
 #include "core/shift/house_ledger.h"
+#include "ui/frame/desk.h"
 #include "ui/importing/import_view.h"
 #include "ui/ledger/house.h"
 #include "ui/paperlog/paper_screen.h"

@@ -1,6 +1,7 @@
-#include "ui/probes/probes_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/probe/probe_watch.h"
+#include "ui/frame/desk.h"
 #include "ui/probes/probes_screen.h"
 #include "ui/sound/voice.h"
 #include "ui/words/journal_words.h"

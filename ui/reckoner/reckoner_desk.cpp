@@ -1,5 +1,6 @@
-#include "ui/reckoner/reckoner_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/reckoner/reckoner_screen.h"
 
 namespace panside {

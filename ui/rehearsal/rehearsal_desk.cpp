@@ -1,7 +1,8 @@
-#include "ui/rehearsal/rehearsal_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/shift/rehearsal_feed.h"
 #include "ui/chart/shift_trace.h"
+#include "ui/frame/desk.h"
 #include "ui/page/keyed_page.h"
 #include "ui/rehearsal/rehearsal_words.h"
 

@@ -1,4 +1,4 @@
-#include "ui/review/review_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/boil/alarm_review.h"
 #include "core/boil/hindsight.h"
@@ -9,6 +9,7 @@
 #include "core/journal/unforeseen.h"
 #include "ui/chart/shift_chart.h"
 #include "ui/files/file_pick.h"
+#include "ui/frame/desk.h"
 #include "ui/ledger/house.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"

@@ -1,5 +1,6 @@
-#include "ui/rig/rig_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/rig/rig_screen.h"
 #include "ui/words/said.h"
 

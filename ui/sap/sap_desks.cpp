@@ -1,7 +1,5 @@
-#include "ui/sap/sap_desks.h"
+#include "ui/frame/desks.h"
 
-#include "core/files/text_file.h"
-#include "ui/files/file_pick.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/sap/route_view.h"
 #include "ui/sap/tanks_view.h"
@@ -10,16 +8,9 @@
 namespace panside {
 namespace {
 
-class TanksDesk : public LedgerDesk {
+class TanksDesk : public ListDesk {
 public:
-    TanksDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
-        connect(page, &ListPage::pressed, this, &TanksDesk::act);
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
-    }
+    using ListDesk::ListDesk;
 
 protected:
     void show(const HouseLedger* house) override {
@@ -35,15 +26,15 @@ protected:
                      {Qt::Key_P, QStringLiteral("pans"), Desk::tr("Pans emptied")},
                      {Qt::Key_V, QStringLiteral("vessel"), Desk::tr("A tank")},
                      wayToBoard()};
-        page_->display(view);
+        screen_->display(view);
     }
 
 private:
     QString chosenName() const {
-        if (!house() || page_->chosen() < 0)
+        if (!house() || screen_->chosen() < 0)
             return {};
         const auto shown = tanksShown(house()->ledger(), session().now());
-        const auto row = static_cast<std::size_t>(page_->chosen());
+        const auto row = static_cast<std::size_t>(screen_->chosen());
         return row < shown.size() ? QString::fromStdString(house()->ledger().vessels()[shown[row]].name) : QString{};
     }
     bool hasRoute() const { return house() && !routeOf(house()->ledger()).empty(); }
@@ -54,17 +45,10 @@ private:
             enter(std::move(*first));
     }
     void print() {
-        const QString place =
-            pickToSave(page_, shell_.dress(), Desk::tr("Route sheet"), QStringLiteral("route.pdf"), {"pdf"});
-        if (place.isEmpty())
-            return;
-        try {
+        writeTo(Desk::tr("Route sheet"), QStringLiteral("route.pdf"), {"pdf"}, [&](const std::string& place) {
             routeAsPdf(house() ? routeOf(house()->ledger()) : std::vector<RouteStop>{}, session().now(), units(),
-                       place.toStdString());
-            shell_.say(Desk::tr("Written: %1").arg(place));
-        } catch (const FileFault& fault) {
-            shell_.say(QString::fromStdString(fault.what()));
-        }
+                       place);
+        });
     }
     void ask(Deed deed, std::optional<Key> key) {
         BookForm filled = form(deed);
@@ -72,7 +56,7 @@ private:
             filled.put(*key, chosenName());
         enter(std::move(filled));
     }
-    void act(int key) {
+    void act(int key) override {
         switch (key) {
         case Qt::Key_G:
             return ask(Deed::gathered, Key::to);
@@ -99,22 +83,14 @@ private:
             break;
         }
     }
-    ListPage* page_;
 };
 
-class TonightDesk : public LedgerDesk {
+class TonightDesk : public ListDesk {
 public:
-    TonightDesk(Shell& shell, ListPage* page) : LedgerDesk{shell, page}, page_{page} {
-        connect(page, &ListPage::pressed, this, &TonightDesk::act);
-    }
+    using ListDesk::ListDesk;
     void open() override {
         ask_ = usualAsk(session().now());
         LedgerDesk::open();
-    }
-    void wear(const Dress& dress) override {
-        page_->wear(dress);
-        if (page_->isVisible())
-            showHouse();
     }
 
 protected:
@@ -127,7 +103,7 @@ protected:
                      {Qt::Key_K, QStringLiteral("concentrate"), Desk::tr("Concentrated first")},
                      {Qt::Key_T, QStringLiteral("tanks"), Desk::tr("Tanks")},
                      wayToBoard()};
-        page_->display(view);
+        screen_->display(view);
     }
 
 private:
@@ -141,7 +117,7 @@ private:
             }
         ask_.concentrate.reset();
     }
-    void act(int key) {
+    void act(int key) override {
         constexpr std::chrono::minutes half{30};
         switch (key) {
         case Qt::Key_E:
@@ -168,13 +144,12 @@ private:
         }
         showHouse();
     }
-    ListPage* page_;
     TonightAsk ask_;
 };
 
 } // namespace
 
-Desk* tanksDesk(Shell& shell) { return new TanksDesk{shell, new ListPage{QStringLiteral("tanks")}}; }
-Desk* tonightDesk(Shell& shell) { return new TonightDesk{shell, new ListPage{QStringLiteral("tonight")}}; }
+Desk* tanksDesk(Shell& shell) { return new TanksDesk{shell, QStringLiteral("tanks")}; }
+Desk* tonightDesk(Shell& shell) { return new TonightDesk{shell, QStringLiteral("tonight")}; }
 
 } // namespace panside

@@ -1,10 +1,11 @@
-#include "ui/season/season_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/files/places.h"
 #include "core/files/text_file.h"
 #include "core/journal/unforeseen.h"
 #include "core/shift/season_book.h"
 #include "ui/files/file_pick.h"
+#include "ui/frame/desk.h"
 #include "ui/review/review_screen.h"
 #include "ui/season/season_report.h"
 #include "ui/season/season_screen.h"

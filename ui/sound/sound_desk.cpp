@@ -1,5 +1,6 @@
-#include "ui/sound/sound_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/sound/sound_screen.h"
 #include "ui/sound/voice.h"
 

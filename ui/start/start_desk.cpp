@@ -1,7 +1,8 @@
-#include "ui/start/start_desk.h"
+#include "ui/frame/desks.h"
 
 #include "core/probe/probe_file.h"
 #include "core/probe/probe_watch.h"
+#include "ui/frame/desk.h"
 #include "ui/frame/languages.h"
 #include "ui/start/start_screen.h"
 #include "ui/words/place_words.h"

@@ -1,5 +1,6 @@
-#include "ui/tank/tank_desk.h"
+#include "ui/frame/desks.h"
 
+#include "ui/frame/desk.h"
 #include "ui/tank/tank_screen.h"
 
 #include <algorithm>

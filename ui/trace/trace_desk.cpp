@@ -1,7 +1,5 @@
-#include "ui/trace/trace_desk.h"
-#include "ui/files/file_pick.h"
+#include "ui/frame/desks.h"
 
-#include "core/files/text_file.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/report/ledger_paper.h"
 #include "ui/trace/trace_screen.h"
@@ -9,25 +7,20 @@
 namespace panside {
 namespace {
 
-class TraceDesk : public LedgerDesk {
+class TraceDesk : public LedgerDeskOf<TraceScreen> {
 public:
-    TraceDesk(Shell& shell, TraceScreen* screen) : LedgerDesk{shell, screen}, screen_{screen} {
-        leavesFrom(screen);
-        connect(screen, &TraceScreen::wanted, this, [this](const QString& name) {
+    explicit TraceDesk(Shell& shell) : LedgerDeskOf{shell, new TraceScreen} {
+        leavesFrom(screen_);
+        connect(screen_, &TraceScreen::wanted, this, [this](const QString& name) {
             if (!asked_.isEmpty() && asked_ != name)
                 before_ << asked_;
             ask(name);
         });
-        connect(screen, &TraceScreen::backWanted, this, [this] {
+        connect(screen_, &TraceScreen::backWanted, this, [this] {
             if (!before_.isEmpty())
                 ask(before_.takeLast());
         });
-        connect(screen, &TraceScreen::recallWanted, this, &TraceDesk::recall);
-    }
-    void wear(const Dress& dress) override {
-        screen_->wear(dress);
-        if (screen_->isVisible())
-            showHouse();
+        connect(screen_, &TraceScreen::recallWanted, this, &TraceDesk::recall);
     }
 
 protected:
@@ -70,21 +63,11 @@ private:
     void recall() {
         if (!lot_ || !house())
             return;
-        // As it is now: while a place is picked the house may be read anew.
         const LedgerPaper paper = recallOnPaper(house()->ledger(), *lot_, units());
-        const QString place = pickToSave(screen_, shell_.dress(), Desk::tr("Mock recall on paper"),
-                                         QStringLiteral("recall.pdf"), {"pdf", "xlsx", "csv"});
-        if (place.isEmpty())
-            return;
-        try {
-            writePaper(paper, place.toStdString());
-            shell_.say(Desk::tr("Written: %1").arg(place));
-        } catch (const FileFault& fault) {
-            shell_.say(QString::fromStdString(fault.what()));
-        }
+        writeTo(Desk::tr("Mock recall on paper"), QStringLiteral("recall.pdf"), {"pdf", "xlsx", "csv"},
+                [&](const std::string& place) { writePaper(paper, place); });
     }
 
-    TraceScreen* screen_;
     QString asked_;
     QStringList before_;
     std::optional<std::size_t> lot_;
@@ -92,6 +75,6 @@ private:
 
 } // namespace
 
-Desk* traceDesk(Shell& shell) { return new TraceDesk{shell, new TraceScreen}; }
+Desk* traceDesk(Shell& shell) { return new TraceDesk{shell}; }
 
 } // namespace panside

@@ -1,4 +1,4 @@
-#include "ui/vessels/vessels_desk.h"
+#include "ui/frame/desks.h"
 
 #include "ui/ledger/ledger_desk.h"
 #include "ui/trace/trace_screen.h"
@@ -8,26 +8,21 @@
 namespace panside {
 namespace {
 
-class VesselsDesk : public LedgerDesk {
+class VesselsDesk : public LedgerDeskOf<VesselsScreen> {
 public:
-    VesselsDesk(Shell& shell, VesselsScreen* screen) : LedgerDesk{shell, screen}, screen_{screen} {
-        leavesFrom(screen);
-        connect(screen, &VesselsScreen::deedWanted, this, &VesselsDesk::openForm);
-        connect(screen, &VesselsScreen::traceWanted, this, [this](const QString& name) {
+    explicit VesselsDesk(Shell& shell) : LedgerDeskOf{shell, new VesselsScreen} {
+        leavesFrom(screen_);
+        connect(screen_, &VesselsScreen::deedWanted, this, &VesselsDesk::openForm);
+        connect(screen_, &VesselsScreen::traceWanted, this, [this](const QString& name) {
             shell_.act(Action::trace);
             if (auto* trace = this->screen()->window()->findChild<TraceScreen*>())
                 emit trace->wanted(name);
         });
-        connect(screen, &VesselsScreen::told, this, &VesselsDesk::tell);
+        connect(screen_, &VesselsScreen::told, this, &VesselsDesk::tell);
     }
     void open() override {
         chooseLast_ = true;
         LedgerDesk::open();
-    }
-    void wear(const Dress& dress) override {
-        screen_->wear(dress);
-        if (screen_->isVisible())
-            showHouse();
     }
 
 protected:
@@ -78,12 +73,11 @@ private:
         shell_.refreshSoon();
     }
 
-    VesselsScreen* screen_;
     bool chooseLast_ = false;
 };
 
 } // namespace
 
-Desk* vesselsDesk(Shell& shell) { return new VesselsDesk{shell, new VesselsScreen}; }
+Desk* vesselsDesk(Shell& shell) { return new VesselsDesk{shell}; }
 
 } // namespace panside

@@ -1,8 +1,0 @@
-#pragma once
-#include "ui/frame/desk.h"
-
-namespace panside {
-
-Desk* manualDesk(Shell& shell);
-
-} // namespace panside
