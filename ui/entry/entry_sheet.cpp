@@ -8,7 +8,6 @@
 
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -129,9 +128,7 @@ QWidget* EntrySheet::fieldRow(std::size_t index) {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout{row};
     line->setContentsMargins(0, 0, 0, 0);
-    auto* label = new QLabel{field.label};
-    label->setFont(dress_.letters(mm::words));
-    line->addWidget(label);
+    line->addWidget(wordOf(dress_, field.label));
     if (field.kind == EntryField::Kind::choice) {
         // A choice is a key that turns to the next word: no list to hit with a glove.
         Press* turn = key(field.answer, field.name);

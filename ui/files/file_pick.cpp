@@ -59,9 +59,7 @@ void FilePick::build() {
     auto* column = new QVBoxLayout{this};
     const int edge = dress_.px(2 * mm::gap);
     column->setContentsMargins(edge, edge, edge, edge);
-    auto* title = new QLabel{wish_.title};
-    title->setFont(dress_.letters(mm::words * 1.25, true));
-    column->addWidget(title);
+    column->addWidget(titleOf(dress_, wish_.title));
     column->addWidget(placeRow());
     list_->setObjectName(QStringLiteral("pickList"));
     list_->setAccessibleName(tr("Folders and files"));
@@ -106,8 +104,7 @@ QWidget* FilePick::nameRow() {
     auto* place = new QWidget;
     auto* row = new QHBoxLayout{place};
     row->setContentsMargins(0, 0, 0, 0);
-    auto* label = new QLabel{tr("name")};
-    label->setFont(dress_.letters(mm::words));
+    QLabel* label = wordOf(dress_, tr("name"));
     name_->setObjectName(QStringLiteral("pickName"));
     name_->setAccessibleName(label->text());
     name_->wear(dress_);

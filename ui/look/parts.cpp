@@ -20,6 +20,14 @@ QLabel* labelOf(const Dress& dress, const QString& name, double height, bool bol
     return label;
 }
 
+QLabel* wordOf(const Dress& dress, const QString& words, double height, bool bold) {
+    auto* label = new QLabel{words};
+    label->setFont(dress.letters(height, bold));
+    return label;
+}
+
+QLabel* titleOf(const Dress& dress, const QString& words) { return wordOf(dress, words, mm::words * 1.25, true); }
+
 TypedLine* lineOf(const Dress& dress, const QString& name, const QString& asks, const QString& answer, double height) {
     auto* line = new TypedLine;
     line->setText(answer);

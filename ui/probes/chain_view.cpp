@@ -1,6 +1,6 @@
 #include "ui/probes/chain_view.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -41,11 +41,7 @@ ChainView::ChainView(const Dress& dress, QWidget* parent)
     scroll->setWidgetResizable(true);
     scroll->setWidget(table_);
     column->addWidget(scroll, 1);
-    auto* back = new Press{this};
-    back->wear(dress);
-    back->say(tr("Back to the set-up"), tr("Esc"));
-    back->setObjectName(QStringLiteral("chainBack"));
-    back->setFocusPolicy(Qt::StrongFocus);
+    Press* back = pressOf(dress, tr("Back to the set-up"), tr("Esc"), QStringLiteral("chainBack"));
     connect(back, &Press::clicked, this, &ChainView::left);
     column->addWidget(back);
 }

@@ -1,6 +1,6 @@
 #include "ui/probes/choice_grid.h"
 
-#include "ui/look/press.h"
+#include "ui/look/parts.h"
 #include "ui/look/typing.h"
 
 #include <QGridLayout>
@@ -24,26 +24,18 @@ ChoiceGrid::ChoiceGrid(const QString& title, const QStringList& choices, int now
     giveKeysOfItsOwn(*this);
     auto* grid = new QGridLayout{this};
     grid->setContentsMargins(0, 0, 0, 0);
-    auto* above = new QLabel{title};
-    above->setFont(dress.letters(mm::words, true));
-    above->setWordWrap(true);
+    QLabel* above = labelOf(dress, {}, mm::words, true);
+    above->setText(title);
     grid->addWidget(above, 0, 0, 1, columns);
     for (int i = 0; i < count_; ++i) {
-        auto* choice = new Press{this};
-        choice->wear(dress);
-        choice->say(choices[i], QKeySequence{keyFor(i)}.toString());
-        choice->setObjectName(QStringLiteral("choice_%1").arg(i));
-        choice->setFocusPolicy(Qt::StrongFocus);
+        Press* choice =
+            pressOf(dress, choices[i], QKeySequence{keyFor(i)}.toString(), QStringLiteral("choice_%1").arg(i));
         connect(choice, &Press::clicked, this, [this, i] { emit chosen(i); });
         grid->addWidget(choice, 1 + i / columns, i % columns);
         if (i == now)
             setFocusProxy(choice);
     }
-    auto* leave = new Press{this};
-    leave->wear(dress);
-    leave->say(tr("Leave as it is"), tr("Esc"));
-    leave->setObjectName(QStringLiteral("leaveChoice"));
-    leave->setFocusPolicy(Qt::StrongFocus);
+    Press* leave = pressOf(dress, tr("Leave as it is"), tr("Esc"), QStringLiteral("leaveChoice"));
     connect(leave, &Press::clicked, this, &ChoiceGrid::left);
     const int last = 2 + (count_ - 1) / columns;
     grid->addWidget(leave, last, 0, 1, columns);

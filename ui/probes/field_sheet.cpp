@@ -47,11 +47,7 @@ FieldSheet::FieldSheet(std::vector<FieldFormRow> rows, bool canBeTakenOut, const
     column->addStretch();
     auto* keys = new QHBoxLayout;
     const auto key = [&](const QString& word, const QString& shortcut, const char* name) {
-        auto* made = new Press{this};
-        made->wear(dress);
-        made->say(word, shortcut);
-        made->setObjectName(QString::fromLatin1(name));
-        made->setFocusPolicy(Qt::StrongFocus);
+        Press* made = pressOf(dress, word, shortcut, QString::fromLatin1(name));
         keys->addWidget(made, 1);
         return made;
     };
@@ -64,18 +60,13 @@ FieldSheet::FieldSheet(std::vector<FieldFormRow> rows, bool canBeTakenOut, const
 void FieldSheet::addRow(QGridLayout* grid, std::size_t index, const Dress& dress) {
     const FieldFormRow& row = rows_[index];
     const int line = static_cast<int>(index);
-    auto* label = new QLabel{row.label};
-    label->setFont(dress.letters(mm::words));
+    QLabel* label = wordOf(dress, row.label);
     grid->addWidget(label, line, 0);
     const QString name = QStringLiteral("part_%1").arg(static_cast<int>(row.part));
     lines_.push_back(nullptr);
     if (!row.choices.isEmpty()) {
-        auto* turn = new Press{this};
-        turn->wear(dress);
-        turn->say(row.answer, {});
-        turn->setObjectName(name);
+        Press* turn = pressOf(dress, row.answer, {}, name);
         turn->setAccessibleDescription(row.label);
-        turn->setFocusPolicy(Qt::StrongFocus);
         connect(turn, &Press::clicked, this, [this, index] {
             const auto& [part, words, answer, unit, choices] = rows_[index];
             emit answered(part, choices[(choices.indexOf(answer) + 1) % choices.size()]);
@@ -92,9 +83,7 @@ void FieldSheet::addRow(QGridLayout* grid, std::size_t index, const Dress& dress
         emit answered(rows_[index].part, edit->text());
     });
     grid->addWidget(edit, line, 1);
-    auto* unit = new QLabel{row.unit};
-    unit->setFont(dress.letters(mm::words));
-    grid->addWidget(unit, line, 2);
+    grid->addWidget(wordOf(dress, row.unit), line, 2);
     lines_.back() = edit;
     if (!focusProxy()) {
         setFocusProxy(edit);

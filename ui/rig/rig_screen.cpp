@@ -43,9 +43,7 @@ void RigScreen::build() {
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
     column->setContentsMargins(0, 0, 0, 0); // the page has its own
-    auto* title = new QLabel{tr("The rig and the day's choices")};
-    title->setFont(dress_.letters(mm::words * 1.25, true));
-    column->addWidget(title);
+    column->addWidget(titleOf(dress_, tr("The rig and the day's choices")));
 
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(dress_.px(mm::gap));
@@ -56,10 +54,7 @@ void RigScreen::build() {
         grid->setColumnStretch(usual, 1);
     column->addLayout(grid);
 
-    said_ = new QLabel;
-    said_->setObjectName(QStringLiteral("said"));
-    said_->setFont(dress_.letters(mm::words));
-    said_->setWordWrap(true);
+    said_ = labelOf(dress_, QStringLiteral("said"), mm::words);
     column->addWidget(said_);
     column->addStretch();
 

@@ -45,13 +45,8 @@ void SoundScreen::build() {
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
     column->setSpacing(dress_.px(mm::gap * 2));
-    auto* title = new QLabel{tr("How loud the alarms are")};
-    title->setFont(dress_.letters(mm::words * 1.25, true));
-    column->addWidget(title);
-    device_ = new QLabel;
-    device_->setObjectName(QStringLiteral("device"));
-    device_->setWordWrap(true);
-    device_->setFont(dress_.letters(mm::words));
+    column->addWidget(titleOf(dress_, tr("How loud the alarms are")));
+    device_ = labelOf(dress_, QStringLiteral("device"), mm::words);
     column->addWidget(device_);
 
     auto* loudness = new QHBoxLayout;
@@ -68,9 +63,7 @@ void SoundScreen::build() {
     loudness->addWidget(up, 1);
     column->addLayout(loudness);
 
-    auto* ask = new QLabel{tr("Hear each at its loudest, with the blower and the pans going:")};
-    ask->setFont(dress_.letters(mm::words));
-    column->addWidget(ask);
+    column->addWidget(wordOf(dress_, tr("Hear each at its loudest, with the blower and the pans going:")));
     auto* tests = new QHBoxLayout;
     const std::pair<QString, Priority> all[] = {{tr("High: act at once"), Priority::high},
                                                 {tr("Medium: act soon"), Priority::medium},

@@ -67,10 +67,8 @@ void StartScreen::build() {
     if (low_)
         column->setSpacing(dress_.px(1));
     auto* head = new QHBoxLayout;
-    auto* title = new QLabel{view_.title};
-    title->setObjectName(QStringLiteral("title"));
-    title->setFont(dress_.letters(low_ ? mm::lead : mm::act, true));
-    title->setWordWrap(true);
+    auto* title = labelOf(dress_, QStringLiteral("title"), low_ ? mm::lead : mm::act, true);
+    title->setText(view_.title);
     auto* count = new QLabel{
         tr("%1 of %2").arg(static_cast<int>(view_.question) + 1).arg(static_cast<int>(startQuestions().size()))};
     count->setFont(dress_.letters(mm::words));
@@ -92,10 +90,7 @@ void StartScreen::build() {
         column->addWidget(answer);
         column->addStretch();
     }
-    said_ = new QLabel;
-    said_->setObjectName(QStringLiteral("said"));
-    said_->setFont(dress_.letters(mm::words));
-    said_->setWordWrap(true);
+    said_ = labelOf(dress_, QStringLiteral("said"), mm::words);
     column->addWidget(said_);
     if (low_) // its place is kept where there is room
         said_->hide();
@@ -138,8 +133,7 @@ QWidget* StartScreen::fieldsAndPad() {
     row->setContentsMargins(0, 0, 0, 0);
     auto* grid = new QGridLayout;
     for (const RigRow& field : view_.fields) {
-        auto* label = new QLabel{field.label};
-        label->setFont(dress_.letters(mm::words));
+        QLabel* label = wordOf(dress_, field.label);
         TypedLine* edit = lineOf(dress_, QStringLiteral("setting_%1").arg(static_cast<int>(field.key)), field.label,
                                  field.answer, mm::act);
         edit->takeNumbers(field.key == Setting::elevation);

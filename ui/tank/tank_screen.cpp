@@ -52,9 +52,7 @@ void TankScreen::build() {
     inside_ = new QWidget;
     layout()->addWidget(inside_);
     auto* column = new QVBoxLayout{inside_};
-    auto* title = new QLabel{tr("Tank and woodpile")};
-    title->setFont(dress_.letters(mm::words * 1.25, true));
-    column->addWidget(title);
+    column->addWidget(titleOf(dress_, tr("Tank and woodpile")));
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(dress_.px(mm::gap));
     grid->setVerticalSpacing(dress_.px(mm::gap));
@@ -63,12 +61,12 @@ void TankScreen::build() {
     addTank(grid);
     addPile(grid);
     column->addLayout(grid);
-    stands_ = words(QStringLiteral("stands"), mm::words);
+    stands_ = labelOf(dress_, QStringLiteral("stands"), mm::words);
     column->addWidget(stands_);
-    said_ = words(QStringLiteral("said"), mm::words);
+    said_ = labelOf(dress_, QStringLiteral("said"), mm::words);
     column->addWidget(said_);
     column->addStretch();
-    auto* caution = words(QStringLiteral("caution"), mm::words);
+    auto* caution = labelOf(dress_, QStringLiteral("caution"), mm::words);
     caution->setText(tr("Real tanks bulge and lean: the volume is good to about 3 %. Keep off the rim of a tank and "
                         "off a wet ladder."));
     column->addWidget(caution);
@@ -76,18 +74,6 @@ void TankScreen::build() {
     handOn(*this, dip_);
     refocus(*inside_, focused);
     sayDip();
-}
-
-QLabel* TankScreen::words(const QString& name, double height, bool bold) {
-    auto* label = new QLabel;
-    label->setObjectName(name);
-    label->setFont(dress_.letters(height, bold));
-    label->setWordWrap(true);
-    return label;
-}
-
-Press* TankScreen::key(const QString& text, const QString& name, const QString& shortcut) {
-    return pressOf(dress_, text, shortcut, name);
 }
 
 TypedLine* TankScreen::field(const QString& name, const QString& label, const QString& answer, Unit unit,
@@ -109,16 +95,16 @@ TypedLine* TankScreen::field(const QString& name, const QString& label, const QS
 }
 
 void TankScreen::addDip(QGridLayout* grid) {
-    auto* label = words({}, mm::words, true);
+    auto* label = labelOf(dress_, {}, mm::words, true);
     label->setText(tr("Dip"));
     auto* row = new QHBoxLayout;
     dip_ = field(QStringLiteral("dip"), tr("depth of sap in the tank"), {}, unitOf(Dimension::length, units_), row);
-    comes_ = words(QStringLiteral("comesTo"), mm::words * 1.25, true);
+    comes_ = labelOf(dress_, QStringLiteral("comesTo"), mm::words * 1.25, true);
     comes_->setWordWrap(false);
     row->addWidget(comes_, 1);
-    Press* keep = key(tr("Keep it"), QStringLiteral("keepDip"), tr("Enter"));
+    Press* keep = pressOf(dress_, tr("Keep it"), tr("Enter"), QStringLiteral("keepDip"));
     row->addWidget(keep);
-    odd_ = words(QStringLiteral("odd"), mm::words);
+    odd_ = labelOf(dress_, QStringLiteral("odd"), mm::words);
     connect(dip_, &QLineEdit::textChanged, this, [this] { sayDip(); });
     connect(dip_, &QLineEdit::returnPressed, this, &TankScreen::keepDip);
     connect(keep, &Press::clicked, this, &TankScreen::keepDip);
@@ -128,10 +114,10 @@ void TankScreen::addDip(QGridLayout* grid) {
 }
 
 void TankScreen::addTank(QGridLayout* grid) {
-    auto* label = words({}, mm::words, true);
+    auto* label = labelOf(dress_, {}, mm::words, true);
     label->setText(tr("Tank"));
     auto* row = new QHBoxLayout;
-    Press* turn = key(kindName(form_.kind), QStringLiteral("kind"));
+    Press* turn = pressOf(dress_, kindName(form_.kind), {}, QStringLiteral("kind"));
     connect(turn, &Press::clicked, this, &TankScreen::turnKind);
     row->addWidget(turn);
     const QStringList labels = sizeLabels(form_.kind);
@@ -152,7 +138,7 @@ void TankScreen::addTank(QGridLayout* grid) {
     } else {
         row->addStretch();
     }
-    holds_ = words(QStringLiteral("holds"), mm::words);
+    holds_ = labelOf(dress_, QStringLiteral("holds"), mm::words);
     if (yard_.tank) {
         const Length deep = tankDepth(*yard_.tank).value_or(Length{});
         holds_->setText(tr("%1 deep, holds %2")
@@ -165,7 +151,7 @@ void TankScreen::addTank(QGridLayout* grid) {
 }
 
 void TankScreen::addPile(QGridLayout* grid) {
-    auto* label = words({}, mm::words, true);
+    auto* label = labelOf(dress_, {}, mm::words, true);
     label->setText(tr("Woodpile"));
     auto* row = new QHBoxLayout;
     const QStringList labels = pileLabels();
@@ -183,7 +169,7 @@ void TankScreen::addPile(QGridLayout* grid) {
     connect(price, &QLineEdit::textEdited, this, [this](const QString& text) { form_.price = text; });
     connect(price, &QLineEdit::editingFinished, this, &TankScreen::keepYard);
     row->addStretch();
-    stacked_ = words(QStringLiteral("stacked"), mm::words);
+    stacked_ = labelOf(dress_, QStringLiteral("stacked"), mm::words);
     if (yard_.pile)
         stacked_->setText(
             tr("%1 full cords when it was measured").arg(QLocale{}.toString(yard_.pile->cords(), 'f', 1)));

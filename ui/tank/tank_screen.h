@@ -35,11 +35,9 @@ private:
     void build();
     TypedLine* field(const QString& name, const QString& label, const QString& answer, Unit unit, QHBoxLayout* row,
                      bool wide = false);
-    QLabel* words(const QString& name, double height, bool bold = false);
     void addDip(QGridLayout* grid);
     void addTank(QGridLayout* grid);
     void addPile(QGridLayout* grid);
-    Press* key(const QString& text, const QString& name, const QString& shortcut = {});
     void turnKind();
     void keepYard();
     void keepDip();
