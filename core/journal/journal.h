@@ -73,8 +73,6 @@ public:
     // `only`: of the probe's plain readings none but these.
     void visit(ShiftId shift, const std::function<bool(FactId, const Fact&)>& visitor,
                std::optional<Series> only = {}) const;
-    // The plain probe readings alone, as columns, each by time.
-    std::vector<Track> tracks(ShiftId shift) const;
 
     // On return everything is on the disk (WAL, synchronous=FULL), or all of it is not.
     void commit(std::span<Change> changes);

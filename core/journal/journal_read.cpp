@@ -81,7 +81,7 @@ ShiftId freeName(const Journal& journal, Instant first) {
     const auto books = journal.books();
     taken.insert(taken.end(), books.begin(), books.end());
     ShiftId name = first;
-    while (std::any_of(taken.begin(), taken.end(), [&](const Shift& shift) { return shift.id == name; }))
+    while (std::ranges::any_of(taken, [&](const Shift& shift) { return shift.id == name; }))
         name += std::chrono::microseconds{1};
     return name;
 }
@@ -190,14 +190,6 @@ std::vector<Journal::Withdrawn> Journal::withdrawn(ShiftId shift) const {
                  instantOf(query.getColumn(1).getInt64()),
                  query.getColumn(2).getString()});
         return withdrawn;
-    });
-}
-
-std::vector<Track> Journal::tracks(ShiftId shift) const {
-    return guarded(place(), [&] {
-        const Snapshot snapshot{*inside_->db};
-        beginningOf(*inside_, shift);
-        return tracksOf(*inside_, shift);
     });
 }
 

@@ -265,13 +265,6 @@ bool walk(const Header& header, Bytes& rest, Sink&& sink) {
     return !channels.broken() && !times.broken() && !ids.broken() && bytes.empty();
 }
 
-Track& trackOf(std::vector<Track>& tracks, const Channel& wanted) {
-    for (Track& track : tracks)
-        if (track.channel == wanted)
-            return track;
-    return tracks.emplace_back(Track{wanted, {}, {}});
-}
-
 } // namespace
 
 std::string packed(const std::vector<Channel>& channels, const std::vector<Sample>& samples) {
@@ -342,27 +335,6 @@ bool unpack(std::string_view bytes, Unpacked& into) {
         into.samples.resize(samplesBefore);
     }
     return whole;
-}
-
-bool unpack(std::string_view bytes, std::vector<Track>& into, std::size_t all) {
-    Bytes block{bytes};
-    const auto header = headerIn(block);
-    if (!header)
-        return false;
-    for (const Channel& channel : header->channels) {
-        Track& track = trackOf(into, channel);
-        if (track.at.empty()) { // a series' share, where all come as often
-            track.at.reserve(all / header->channels.size() + 1);
-            track.si.reserve(all / header->channels.size() + 1);
-        }
-    }
-    std::vector<Track*> tracks;
-    for (const Channel& channel : header->channels)
-        tracks.push_back(&trackOf(into, channel));
-    return walk(*header, block, [&](std::uint32_t channel, Instant at, FactId, double si) {
-        tracks[channel]->at.push_back(at);
-        tracks[channel]->si.push_back(si);
-    });
 }
 
 } // namespace panside

@@ -35,14 +35,4 @@ struct Unpacked {
 // Appends the block's samples to `into`. False if these bytes are no block: then `into` is left as it was.
 bool unpack(std::string_view bytes, Unpacked& into);
 
-// One channel's readings as two columns: what a chart or an account wants.
-struct Track {
-    Channel channel;
-    std::vector<Instant> at;
-    std::vector<double> si;
-};
-// Appends the block's samples to the tracks of their channels (made where missing, with room for their share of `all`
-// samples to come). False if these bytes are no block: then the tracks may hold a part of it.
-bool unpack(std::string_view bytes, std::vector<Track>& into, std::size_t all = 0);
-
 } // namespace panside

@@ -12,27 +12,6 @@ namespace {
     throw JournalError{JournalTrouble::damaged, inside.place, readingsOf(textOf(shift))};
 }
 
-bool inOrder(const Track& track) { return std::is_sorted(track.at.begin(), track.at.end()); }
-
-// The long way, where readings were withdrawn or came in another order than that of their times.
-std::vector<Track> sortedTracks(const Journal::Inside& inside, ShiftId shift) {
-    const auto withdrawn = withdrawnIds(*inside.db, shift);
-    ReadingStream readings{inside, shift};
-    std::vector<Track> tracks;
-    std::vector<Channel> channels;
-    while (readings.next()) {
-        if (withdrawn.contains(readings.id()))
-            continue;
-        const auto& reading = std::get<Reading>(readings.fact().what);
-        const auto channel = channelIndex(channels, reading);
-        if (channel == tracks.size())
-            tracks.push_back({channels[channel], {}, {}});
-        tracks[channel].at.push_back(readings.at());
-        tracks[channel].si.push_back(reading.si);
-    }
-    return tracks;
-}
-
 } // namespace
 
 std::string blockData(const Journal::Inside& inside, ShiftId shift, FactId first) {
@@ -61,8 +40,8 @@ void ReadingStream::load() {
         throwDamaged(inside_, shift_);
     ++block_;
     const auto before = [](const Sample& a, const Sample& b) { return std::tie(a.at, a.id) < std::tie(b.at, b.id); };
-    if (!std::is_sorted(unpacked_.samples.begin(), unpacked_.samples.end(), before))
-        std::sort(unpacked_.samples.begin(), unpacked_.samples.end(), before);
+    if (!std::ranges::is_sorted(unpacked_.samples, before))
+        std::ranges::sort(unpacked_.samples, before);
 }
 
 bool ReadingStream::next() {
@@ -85,23 +64,6 @@ const Fact& ReadingStream::fact() {
     fact.at = sample().at;
     std::get<Reading>(fact.what).si = sample().si;
     return fact;
-}
-
-std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift) {
-    SQLite::Statement size{*inside.db,
-                           "SELECT ifnull(sum(min(count, 8 * length(data))), 0) FROM block WHERE shift=? AND count>0"};
-    size.bind(1, microsOf(shift));
-    size.executeStep(); // a damaged count asks for no more room than its block can hold
-    const auto samples = static_cast<std::size_t>(size.getColumn(0).getInt64());
-    std::vector<Track> tracks;
-    BlocksByFour four{*inside.db, shift};
-    for (auto blocks = four.next(); !blocks.empty(); blocks = four.next())
-        for (const auto& block : blocks)
-            if (!block.sound || !unpack(block.data, tracks, samples))
-                throwDamaged(inside, shift);
-    if (!withdrawnIds(*inside.db, shift).empty() || !std::all_of(tracks.begin(), tracks.end(), inOrder))
-        return sortedTracks(inside, shift);
-    return tracks;
 }
 
 } // namespace panside

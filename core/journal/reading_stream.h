@@ -32,6 +32,5 @@ private:
 
 // One block, checked; throws damaged.
 std::string blockData(const Journal::Inside& inside, ShiftId shift, FactId first);
-std::vector<Track> tracksOf(const Journal::Inside& inside, ShiftId shift);
 
 } // namespace panside

@@ -133,12 +133,8 @@ void BlockTable::addPacked(ShiftId shift, const BlockRow& row, std::string_view 
     seal_.add(microsOf(shift), Part::blocks, sealOf(row, sum));
 }
 
-BlocksByFour::BlocksByFour(SQLite::Database& db, std::optional<ShiftId> shift)
-    : query_{db, std::string{"SELECT first, last, count, earliest, latest, sum, shift, data FROM block"} +
-                     (shift ? " WHERE shift=? ORDER BY first" : "")} {
-    if (shift)
-        query_.bind(1, microsOf(*shift));
-}
+BlocksByFour::BlocksByFour(SQLite::Database& db)
+    : query_{db, "SELECT first, last, count, earliest, latest, sum, shift, data FROM block"} {}
 
 std::span<const BlocksByFour::Block> BlocksByFour::next() {
     std::array<Hashed, 4> hashed;

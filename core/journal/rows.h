@@ -114,8 +114,7 @@ private:
     Seal& seal_;
 };
 
-// The blocks of a journal, or those of a shift by their first reading; four at a time: to compare four sums at once
-// takes a third of the time.
+// The blocks of a journal, four at a time: to compare four sums at once takes a third of the time.
 class BlocksByFour {
 public:
     struct Block {
@@ -125,7 +124,7 @@ public:
         std::string data;
         bool sound = false; // as it was written
     };
-    explicit BlocksByFour(SQLite::Database& db, std::optional<ShiftId> shift = {});
+    explicit BlocksByFour(SQLite::Database& db);
     std::span<const Block> next(); // empty: there are no more
 
 private:

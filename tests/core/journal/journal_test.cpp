@@ -63,7 +63,6 @@ TEST_F(JournalFile, AWithdrawnFactIsGoneFromTheShiftButNotFromTheFile) {
     EXPECT_TRUE(journal.withdraw(reading.id, at("2025-03-14T18:07:06Z")));
     EXPECT_FALSE(journal.withdraw(77, at("2025-03-14T18:07:06Z")));
     EXPECT_EQ(rowsOf(journal, fired.shift), (Rows{"2025-03-14T18:00:00Z,lit,,,"}));
-    EXPECT_TRUE(journal.tracks(fired.shift).empty());
     const auto withdrawn = journal.withdrawn(fired.shift);
     ASSERT_EQ(withdrawn.size(), 1U);
     EXPECT_EQ(rowOf(withdrawn[0].entry.fact), "2025-03-14T18:07:00Z,fired,400,lb,");
@@ -94,7 +93,6 @@ TEST_F(JournalFile, ALateFactStandsInItsTime) {
         rowsOf(journal, first.shift),
         (Rows{"2025-03-14T18:00:00Z,syrup_pan,20,degC,", "2025-03-14T18:05:00Z,fired,,,entered=2025-03-14T18:11:00Z",
               "2025-03-14T18:07:00Z,syrup_pan,25,degC,", "2025-03-14T18:10:00Z,syrup_pan,30,degC,"}));
-    EXPECT_EQ(journal.tracks(first.shift).at(0).si, (std::vector{293.15, 298.15, 303.15}));
 }
 
 TEST_F(JournalFile, ANewShiftBeginsWithTheSettingsInForceAndWhatWasLearned) {
@@ -231,7 +229,6 @@ TEST_F(JournalFile, ReadingsAreTheSameBeforeAndAfterTheyAreMerged) {
     journal.close();
     EXPECT_EQ(blocks(), 1);
     EXPECT_EQ(exported(journal, shift), expected);
-    EXPECT_EQ(journal.tracks(shift).size(), 3U);
 }
 
 TEST_F(JournalFile, ALongShiftIsMergedWhileItRuns) {
@@ -250,7 +247,7 @@ TEST_F(JournalFile, ALongShiftIsMergedWhileItRuns) {
     SQLite::Database db{place().string()};
     EXPECT_EQ(db.execAndGet("SELECT count(*) FROM block").getInt(), 2); // a full one and the rest
     EXPECT_EQ(db.execAndGet("SELECT sum(count) FROM block").getInt(), 18000);
-    EXPECT_EQ(journal.tracks(*scribe.openShift()).at(0).at.size(), 18000U);
+    EXPECT_EQ(journal.openFacts().size(), 18000U);
 }
 
 } // namespace

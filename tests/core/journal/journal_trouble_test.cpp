@@ -213,7 +213,7 @@ TEST_F(JournalTroubles, KillingTheProgramLosesASecondOfReadingsAtMost) {
     child.kill();
     const Journal journal = Journal::open(place(), Journal::Access::read);
     ASSERT_EQ(before, 600U);
-    EXPECT_GE(journal.tracks(journal.openShift()->id).at(0).at.size(), before);
+    EXPECT_GE(journal.openFacts().size(), before);
 }
 
 TEST_F(JournalTroubles, ATornWriteIsAsIfItHadNotBeen) {
@@ -391,7 +391,7 @@ TEST_F(JournalTroubles, AChangedCountOfABlockDoesNotExhaustTheMemory) {
             db.exec("UPDATE block SET count = " + std::string{count});
         }
         const Journal journal = Journal::open(place());
-        EXPECT_EQ(journal.tracks(shift).at(0).si.size(), 1U) << count;
+        EXPECT_EQ(journal.facts(shift).size(), 1U) << count;
     }
 }
 

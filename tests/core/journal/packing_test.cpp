@@ -88,19 +88,6 @@ TEST(Packing, KeepsAnyOrderOfTimesNumbersAndChannels) {
     expectSame(channels, samples);
 }
 
-TEST(Packing, ColumnsHoldTheSameAsSamples) {
-    const auto [channels, samples] = night(100, 1000us);
-    std::vector<Track> tracks;
-    ASSERT_TRUE(unpack(packed(channels, samples), tracks));
-    ASSERT_EQ(tracks.size(), channels.size());
-    std::vector<std::size_t> next(channels.size());
-    for (const Sample& sample : samples) {
-        const auto i = next[sample.channel]++;
-        EXPECT_EQ(tracks[sample.channel].at.at(i), sample.at);
-        EXPECT_EQ(tracks[sample.channel].si.at(i), sample.si);
-    }
-}
-
 TEST(Packing, RefusesBytesThatAreNoBlockAndLeavesWhatWasThere) {
     const auto [channels, samples] = night(20, 0us);
     const std::string good = packed(channels, samples);
