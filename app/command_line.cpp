@@ -5,6 +5,7 @@
 #include "ui/frame/languages.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 
 #include <ostream>
 
@@ -74,7 +75,7 @@ public:
     }
 
     Command read(std::vector<std::string> words, std::ostream& out, std::ostream& err) {
-        std::reverse(words.begin(), words.end());
+        std::ranges::reverse(words);
         try {
             app_.parse(std::move(words));
             readSettings(settingTexts_, settings_);

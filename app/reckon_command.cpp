@@ -155,8 +155,7 @@ Outcome tonightOf(const Request& request) {
 }
 
 Outcome answerOf(const Request& request) {
-    const bool journal = std::any_of(request.arguments.begin(), request.arguments.end(),
-                                     [](const auto& one) { return one.first == "journal"; });
+    const bool journal = std::ranges::any_of(request.arguments, [](const auto& one) { return one.first == "journal"; });
     return journal && request.kind == "tonight" ? tonightOf(request) : reckon(request.kind, request.arguments);
 }
 

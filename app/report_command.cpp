@@ -74,7 +74,7 @@ int reportShift(Journal& journal, const ReportRequest& request, Form form, std::
 int reportSeason(Journal& journal, const ReportRequest& request, Form form, std::ostream& out, std::ostream& err) {
     auto shifts = wholeSeason(journal);
     const auto years = seasonsOf(shifts);
-    if (request.year && std::find(years.begin(), years.end(), *request.year) == years.end()) {
+    if (request.year && std::ranges::find(years, *request.year) == years.end()) {
         err << journal.place().string() << ": holds no shift of season " << *request.year << ".";
         for (const int year : years)
             err << (year == years.front() ? " It holds " : ", ") << year;

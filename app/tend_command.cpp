@@ -22,8 +22,7 @@ namespace {
 void give(Session& session, const std::vector<Set>& settings, std::ostream& err) {
     const auto inForce = session.settings();
     for (const auto& setting : settings) {
-        const bool there =
-            std::any_of(inForce.begin(), inForce.end(), [&](const Set& set) { return set.key == setting.key; });
+        const bool there = std::ranges::any_of(inForce, [&](const Set& set) { return set.key == setting.key; });
         if (!session.openShift())
             session.carry(setting);
         else if (there)

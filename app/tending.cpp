@@ -75,7 +75,7 @@ void Tending::enter(std::vector<TypedRows::Row> rows) {
         err_.flush();
         return;
     }
-    const bool fills = std::any_of(facts.begin(), facts.end(), fillsTanks);
+    const bool fills = std::ranges::any_of(facts, fillsTanks);
     const auto answers = session_.enter(std::move(facts));
     if (house_ && fills)
         house_->ask();

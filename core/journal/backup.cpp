@@ -286,7 +286,7 @@ std::vector<Backup> backupsIn(const fs::path& folder) {
     for (const auto& file : fs::directory_iterator{folder, error})
         if (const auto backup = backupNamed(file.path()))
             backups.push_back(*backup);
-    std::sort(backups.begin(), backups.end(), [](const Backup& a, const Backup& b) {
+    std::ranges::sort(backups, [](const Backup& a, const Backup& b) {
         return std::tuple{a.number, a.at, a.place} > std::tuple{b.number, b.at, b.place};
     });
     return backups;

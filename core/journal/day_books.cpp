@@ -73,7 +73,7 @@ std::vector<Boil::Entry> bookFacts(const Journal& journal, std::optional<int> ye
         for (auto entry : journal.facts(book.id))
             all.push_back(std::move(entry));
     }
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.fact.at < b.fact.at; });
+    std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.fact.at < b.fact.at; });
     return all;
 }
 

@@ -62,7 +62,7 @@ bool isNoReading(std::string_view cell) {
     std::transform(low.begin(), low.end(), low.begin(), [](char letter) {
         return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter + 32) : letter;
     });
-    return std::find(words.begin(), words.end(), low) != words.end();
+    return std::ranges::find(words, low) != words.end();
 }
 
 ForeignRows::ForeignRows(std::istream& table, ForeignMap map, ZoneClock clock)
@@ -98,7 +98,7 @@ std::optional<ReadLog> ForeignRows::next() {
     text_ = std::string{rest};
     if (ended_ && !before_ && read.faults.empty())
         read.faults.push_back({Slip::empty, 0, 0, {}, {}});
-    std::stable_sort(read.facts.begin(), read.facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    std::ranges::stable_sort(read.facts, {}, &Fact::at);
     return read;
 }
 
@@ -153,7 +153,7 @@ void ForeignRows::readLine(std::string_view line, ReadLog& read) {
             continue;
         }
         if (map_.decimalComma)
-            std::replace(cell.begin(), cell.end(), ',', '.');
+            std::ranges::replace(cell, ',', '.');
         // The log's own judge of a value; the time is put in afterwards.
         auto made = factOf("2000-01-01T00:00:00Z", rowOf(column.series).name, cell, panside::nameOf(column.unit), {});
         if (auto* fault = std::get_if<Fault>(&made)) {

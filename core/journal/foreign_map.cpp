@@ -45,7 +45,7 @@ std::pair<std::size_t, std::size_t> commonCells(const std::vector<std::string_vi
 bool isNumber(std::string_view cell, bool comma) {
     std::string text{cell};
     if (comma)
-        std::replace(text.begin(), text.end(), ',', '.');
+        std::ranges::replace(text, ',', '.');
     if (text.starts_with('+'))
         text.erase(0, 1);
     double number = 0;
@@ -57,7 +57,7 @@ std::optional<TimeForm> formOf(const std::vector<std::string>& times) {
     std::optional<TimeForm> found;
     for (int i = 0; i < timeFormCount; ++i) {
         const auto form = static_cast<TimeForm>(i);
-        const bool all = !times.empty() && std::all_of(times.begin(), times.end(), [&](const std::string& text) {
+        const bool all = !times.empty() && std::ranges::all_of(times, [&](const std::string& text) {
             const auto time = foreignTimeIn(text, form);
             if (!time)
                 return false;
@@ -159,8 +159,8 @@ ForeignMap proposedMap(std::string_view beginning, std::string zone) {
         if (row.size() != cells)
             continue;
         // A heading has no number in it; a table without one begins with its first row.
-        const bool named = std::none_of(row.begin(), row.end(),
-                                        [](const std::string& cell) { return isNumber(cell, true) || cell.empty(); });
+        const bool named =
+            std::ranges::none_of(row, [](const std::string& cell) { return isNumber(cell, true) || cell.empty(); });
         map.heading = static_cast<int>(named ? i + 1 : i);
         break;
     }

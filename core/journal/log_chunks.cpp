@@ -52,12 +52,12 @@ std::optional<ReadLog> LogChunks::next() {
     const bool last = !log_ && rest.empty();
     if (text_.empty() && !first_ && !last)
         return std::nullopt;
-    const auto lines = static_cast<std::size_t>(std::count(text_.begin(), text_.end(), '\n'));
+    const auto lines = static_cast<std::size_t>(std::ranges::count(text_, '\n'));
     if (!first_)
         text_.insert(0, "\n").insert(0, logHeader);
     ReadLog read = readLog(text_, limits_);
     const auto tooLong = [](const Fault& fault) { return fault.slip == Slip::rowLength; };
-    ended_ = std::any_of(read.faults.begin(), read.faults.end(), tooLong);
+    ended_ = std::ranges::any_of(read.faults, tooLong);
     // A piece without a row is no fault as long as there is one in another.
     if (any_ || !last)
         std::erase_if(read.faults, [](const Fault& fault) { return fault.slip == Slip::empty; });

@@ -9,7 +9,7 @@ std::vector<Set> Scribe::inForce() const {
     std::vector<Standing::Setting> all = now_.settings;
     all.insert(all.end(), now_.carried.begin(), now_.carried.end());
     // What is carried comes after what the shift set at the same moment.
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.at < b.at; });
     std::array<std::optional<Set>, settingCount> last;
     for (const auto& setting : all)
         last[static_cast<std::size_t>(setting.set.key)] = setting.set;
@@ -21,7 +21,7 @@ std::vector<Set> Scribe::inForce() const {
 }
 
 ShiftId Scribe::name(Instant first) {
-    while (std::find(now_.taken.begin(), now_.taken.end(), first) != now_.taken.end())
+    while (std::ranges::find(now_.taken, first) != now_.taken.end())
         first += std::chrono::microseconds{1};
     now_.taken.push_back(first);
     return first;

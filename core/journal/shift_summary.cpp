@@ -47,7 +47,7 @@ public:
             summary_.lit = fact.at;
         auto& crew = summary_.crew;
         if (std::holds_alternative<Crew>(fact.what) && !fact.by.empty() &&
-            std::find(crew.begin(), crew.end(), fact.by) == crew.end())
+            std::ranges::find(crew, fact.by) == crew.end())
             crew.push_back(fact.by);
     }
 

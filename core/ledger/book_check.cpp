@@ -93,7 +93,7 @@ std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known) {
             found.emplace_back(line, Fault{Slip::codeTwice, line, 0, "lot", std::string{row->text(Key::lot)},
                                            asWritten(nextFree(known, row->text(Key::lot)))});
     }
-    std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::ranges::stable_sort(found, [](const auto& a, const auto& b) { return a.first < b.first; });
     for (auto& [line, fault] : found)
         faults.push_back(std::move(fault));
     return faults;

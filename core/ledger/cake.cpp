@@ -153,7 +153,7 @@ Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<c
         residues.emplace_back();
         for (const double power : powers)
             residues.back().push_back(fitted(run.readings, power).residue);
-        sum += *std::min_element(residues.back().begin(), residues.back().end());
+        sum += *std::ranges::min_element(residues.back());
         known.freedom += static_cast<double>(run.readings.size()) - 3;
     }
     const double variance = sum / known.freedom;
@@ -162,7 +162,7 @@ Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<c
         Model& model = known.models[i];
         model.likely = (least - model.line.residue) / (2 * variance);
         for (const auto& run : residues)
-            model.likely += pastWeight * (*std::min_element(run.begin(), run.end()) - run[i]) / (2 * variance);
+            model.likely += pastWeight * (*std::ranges::min_element(run) - run[i]) / (2 * variance);
         most = std::max(most, model.likely);
         takeSlope(model, variance, before);
     }

@@ -188,11 +188,11 @@ void Ledger::Fold::deliver(std::size_t lot, LotSize& size, bool sizeKnown, const
     const std::string buyer{row.text(back && row.of(Key::from) ? Key::from : Key::to)};
     const auto number = static_cast<std::size_t>(&size - lots[lot].sizes.data());
     const auto isHis = [&](const Delivery& one) { return nameKey(one.buyer) == nameKey(buyer); };
-    auto there = std::find_if(tables.deliveries.begin(), tables.deliveries.end(), [&](const Delivery& one) {
+    auto there = std::ranges::find_if(tables.deliveries, [&](const Delivery& one) {
         return one.lot == lot && one.size == number && one.sizeKnown == sizeKnown && isHis(one);
     });
     if (there == tables.deliveries.end()) {
-        const auto known = std::find_if(tables.deliveries.begin(), tables.deliveries.end(), isHis);
+        const auto known = std::ranges::find_if(tables.deliveries, isHis);
         Delivery made;
         made.buyer = known == tables.deliveries.end() ? buyer : known->buyer;
         made.lot = lot;

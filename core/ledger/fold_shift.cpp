@@ -129,7 +129,7 @@ void Ledger::Fold::knowPoured(ShiftAid& aid) {
         const auto from = known(name);
         if (!from || from == feedVessel)
             return std::nullopt;
-        const bool again = std::find(counted.begin(), counted.end(), *from) != counted.end();
+        const bool again = std::ranges::find(counted, *from) != counted.end();
         counted.push_back(*from);
         return again ? Volume{} : vessels[*from].content.volume();
     };
@@ -269,7 +269,7 @@ void Ledger::Fold::shiftRow(const Fact& fact) {
     if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
         const auto& early = aids[index].toldLater();
         sync();
-        if (std::find(early.begin(), early.end(), line) == early.end())
+        if (std::ranges::find(early, line) == early.end())
             sapIn(*sap);
     } else if (std::holds_alternative<DrawClosed>(fact.what)) {
         sync();

@@ -111,7 +111,7 @@ std::vector<Volume> sizesOf(const Ledger& ledger) {
     for (const Lot& lot : ledger.lots())
         for (const LotSize& size : lot.sizes)
             sizes.push_back(size.size);
-    std::sort(sizes.begin(), sizes.end(), std::greater<>{});
+    std::ranges::sort(sizes, std::greater<>{});
     sizes.erase(std::unique(sizes.begin(), sizes.end()), sizes.end());
     return sizes;
 }

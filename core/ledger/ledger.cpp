@@ -262,8 +262,8 @@ LedgerInput ledgerInput(std::span<const std::span<const Boil::Entry>> books, std
         input.shifts.push_back(id);
     }
     const auto earlier = [](const LedgerRow& a, const LedgerRow& b) { return a.fact->at < b.fact->at; };
-    if (!std::is_sorted(input.rows.begin(), input.rows.end(), earlier))
-        std::stable_sort(input.rows.begin(), input.rows.end(), earlier);
+    if (!std::ranges::is_sorted(input.rows, earlier))
+        std::ranges::stable_sort(input.rows, earlier);
     return input;
 }
 

@@ -23,8 +23,7 @@ RigTrend trendOf(const Ledger& ledger) {
         if (night.wood > 0 && night.fired)
             ++kinds[night.woodKind];
     RigTrend trend;
-    const auto most =
-        std::max_element(kinds.begin(), kinds.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    const auto most = std::ranges::max_element(kinds, [](const auto& a, const auto& b) { return a.second < b.second; });
     if (most == kinds.end())
         return trend;
     trend.wood = most->first;
@@ -96,7 +95,7 @@ NiterTell niterOf(const Ledger& ledger) {
         fire += std::max(0.0, secondsBetween(from, *night.lastLoad));
     }
     if (between.size() >= 2) {
-        std::sort(between.begin(), between.end());
+        std::ranges::sort(between);
         tell.usual = Duration{between[between.size() / 2]};
         tell.shortest = Duration{between.front()};
         tell.longest = Duration{between.back()};

@@ -24,7 +24,7 @@ std::vector<RouteStop> routeOf(const Ledger& ledger) {
         if (row.bought || key.empty() || key == nameKey(row.to))
             continue;
         Day& day = days[std::chrono::floor<std::chrono::days>(row.at).time_since_epoch().count()];
-        if (std::find(day.order.begin(), day.order.end(), key) == day.order.end())
+        if (std::ranges::find(day.order, key) == day.order.end())
             day.order.push_back(key);
         RouteStop& stop = stops[key];
         const auto taps = row.taps ? row.taps : stop.taps;
@@ -40,7 +40,7 @@ std::vector<RouteStop> routeOf(const Ledger& ledger) {
             order = day.order;
     for (auto day = days.rbegin(); day != days.rend(); ++day)
         for (const std::string& key : day->second.order)
-            if (std::find(order.begin(), order.end(), key) == order.end())
+            if (std::ranges::find(order, key) == order.end())
                 order.push_back(key);
     std::vector<RouteStop> route;
     for (const std::string& key : order)

@@ -123,8 +123,8 @@ std::vector<BoilFirst> orderOf(const std::vector<TankPicture>& tanks) {
             if (const auto why = i == j ? std::nullopt : rank(tanks[i], tanks[j]))
                 beats[i] += why->first;
     }
-    std::stable_sort(order.begin(), order.end(),
-                     [&](const BoilFirst& a, const BoilFirst& b) { return beats[a.tank] > beats[b.tank]; });
+    std::ranges::stable_sort(order,
+                             [&](const BoilFirst& a, const BoilFirst& b) { return beats[a.tank] > beats[b.tank]; });
     for (std::size_t i = 0; i < order.size(); ++i)
         order[i].reason = reasonOf(order, i, tanks);
     return order;

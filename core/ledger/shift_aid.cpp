@@ -183,8 +183,8 @@ void ShiftAid::finish() {
         kinds[load.wood] += load.mass.value_or(Mass{}).kilogram();
     }
     wood_ = allKnown ? wood_ : 0;
-    const auto most = std::max_element(kinds.begin(), kinds.end(),
-                                       [](const auto& one, const auto& other) { return one.second < other.second; });
+    const auto most =
+        std::ranges::max_element(kinds, [](const auto& one, const auto& other) { return one.second < other.second; });
     woodKind_ = most == kinds.end() ? std::string{} : most->first;
     cords_ = allKnown ? std::optional{cords} : std::nullopt;
     loads_ = {};
@@ -195,7 +195,7 @@ const ShiftAid::Draw* ShiftAid::drawAt(std::size_t row) const {
                                         [](const Draw& draw, std::size_t r) { return draw.row < r; });
     return found != draws_.end() && found->row == row ? &*found : nullptr;
 }
-bool ShiftAid::isTwice(std::size_t row) const { return std::find(twice_.begin(), twice_.end(), row) != twice_.end(); }
+bool ShiftAid::isTwice(std::size_t row) const { return std::ranges::find(twice_, row) != twice_.end(); }
 std::optional<std::size_t> ShiftAid::drawOfCheck(std::size_t row) const {
     const auto found = drawOf_.find(row);
     return found == drawOf_.end() ? std::nullopt : std::optional{found->second};

@@ -49,8 +49,8 @@ void addGoods(TouchedLot& touched, const Ledger& ledger, std::size_t lot) {
     for (const Delivery& delivery : ledger.tables().deliveries) {
         if (delivery.lot != lot || delivery.count() <= 0)
             continue;
-        const auto known = std::find_if(touched.buyers.begin(), touched.buyers.end(),
-                                        [&](const auto& one) { return nameKey(one.first) == nameKey(delivery.buyer); });
+        const auto known = std::ranges::find_if(
+            touched.buyers, [&](const auto& one) { return nameKey(one.first) == nameKey(delivery.buyer); });
         if (known == touched.buyers.end())
             touched.buyers.emplace_back(delivery.buyer, delivery.count());
         else

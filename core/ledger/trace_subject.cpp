@@ -174,7 +174,7 @@ private:
     }
     bool isIn(const DefoamerRow& row, Knot draw) const {
         const auto strands = thread_.strandsOf(draw);
-        return row.firstPans != noKnot && std::any_of(strands.begin(), strands.end(), [&row](const Strand& strand) {
+        return row.firstPans != noKnot && std::ranges::any_of(strands, [&row](const Strand& strand) {
                    return strand.from >= row.firstPans && strand.from <= row.lastPans;
                });
     }
@@ -241,7 +241,7 @@ std::vector<std::string> namesLike(const Ledger& ledger, std::string_view asked)
     for (const std::string& name : others)
         if (!ledger.vesselNamed(name))
             all.emplace_back(lettersBetween(nameKey(name), key), name);
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<std::string> names;
     for (const auto& [distance, one] : all)
         if (names.size() < 3 && distance <= std::max<std::size_t>(2, key.size() / 2))

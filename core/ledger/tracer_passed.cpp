@@ -59,7 +59,7 @@ void Tracer::addNights(bool back) {
     const auto& nights = ledger_.nights();
     const auto& draws = ledger_.tables().draws;
     for (std::size_t n = 0; n < nights.size(); ++n) {
-        if (std::find(subject_.nights.begin(), subject_.nights.end(), n) != subject_.nights.end())
+        if (std::ranges::find(subject_.nights, n) != subject_.nights.end())
             continue;
         const auto isOne = [&](Knot knot) {
             return isOf(knot, KnotKind::pans, static_cast<std::size_t>(nights[n].shift)) ||

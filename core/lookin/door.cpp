@@ -34,8 +34,8 @@ void Door::forget(double now) {
             times.pop_front();
     std::erase_if(wrong_, [](const auto& one) { return one.second.empty(); });
     while (wrong_.size() > addresses) // whose last try is the longest ago
-        wrong_.erase(std::min_element(wrong_.begin(), wrong_.end(),
-                                      [](const auto& a, const auto& b) { return a.second.back() < b.second.back(); }));
+        wrong_.erase(std::ranges::min_element(
+            wrong_, [](const auto& a, const auto& b) { return a.second.back() < b.second.back(); }));
 }
 
 void Door::wrong(const std::string& address, double now) {

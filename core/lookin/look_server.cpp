@@ -80,7 +80,7 @@ quint16 LookServer::port() const { return server_ ? server_->serverPort() : quin
 void LookServer::makeRoom() {
     if (guests_.size() < connections)
         return;
-    const auto idle = std::find_if(guests_.begin(), guests_.end(), [](const auto& guest) { return !guest->streams; });
+    const auto idle = std::ranges::find_if(guests_, [](const auto& guest) { return !guest->streams; });
     if (idle != guests_.end())
         (*idle)->socket->abort();
 }
@@ -112,8 +112,7 @@ void LookServer::come() {
 }
 
 void LookServer::leave(QTcpSocket* socket) {
-    const auto found =
-        std::find_if(guests_.begin(), guests_.end(), [&](const auto& guest) { return guest->socket == socket; });
+    const auto found = std::ranges::find_if(guests_, [&](const auto& guest) { return guest->socket == socket; });
     if (found == guests_.end())
         return;
     if ((*found)->streams)

@@ -7,7 +7,7 @@ namespace panside {
 namespace {
 
 bool isToken(std::string_view word) {
-    return !word.empty() && std::all_of(word.begin(), word.end(), [](unsigned char c) {
+    return !word.empty() && std::ranges::all_of(word, [](unsigned char c) {
         return std::isalnum(c) != 0 ||
                std::string_view{"!#$%&'*+-.^_`|~"}.find(static_cast<char>(c)) != std::string_view::npos;
     });
@@ -15,7 +15,7 @@ bool isToken(std::string_view word) {
 
 bool isTarget(std::string_view target) {
     return !target.empty() && target.front() == '/' &&
-           std::all_of(target.begin(), target.end(), [](unsigned char c) { return c > 0x20 && c < 0x7f; });
+           std::ranges::all_of(target, [](unsigned char c) { return c > 0x20 && c < 0x7f; });
 }
 
 bool same(std::string_view a, std::string_view lower) {
@@ -36,7 +36,7 @@ int faultOf(std::string_view line) {
     if (same(name, "transfer-encoding") || (same(name, "content-length") && value != "0"))
         return 413;
     const auto isControl = [](unsigned char c) { return (c < 0x20 && c != '\t') || c == 0x7f; };
-    return std::any_of(value.begin(), value.end(), isControl) ? 400 : 0;
+    return std::ranges::any_of(value, isControl) ? 400 : 0;
 }
 
 std::variant<LookRequest, Refusal> firstLine(std::string_view line) {

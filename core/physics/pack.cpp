@@ -8,11 +8,11 @@ namespace panside {
 
 std::optional<Containers> containersFrom(Volume volume, std::span<const Volume> sizes) {
     const auto fits = [](Volume size) { return size.si() > 0; };
-    if (sizes.empty() || !std::all_of(sizes.begin(), sizes.end(), fits) || !(volume.si() >= 0 && volume.si() <= 1e6))
+    if (sizes.empty() || !std::ranges::all_of(sizes, fits) || !(volume.si() >= 0 && volume.si() <= 1e6))
         return std::nullopt;
     std::vector<std::size_t> order(sizes.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return sizes[a] > sizes[b]; });
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return sizes[a] > sizes[b]; });
     Containers found{std::vector<long long>(sizes.size()), volume};
     for (const std::size_t i : order) {
         // A gallon in quarts is four, whatever the last bit says.

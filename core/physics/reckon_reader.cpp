@@ -69,8 +69,7 @@ std::vector<Sentence> whyNoAmount(std::string_view text, Span span, std::string_
 Reader::Reader(const Kind& kind, const Arguments& arguments) : kind_{kind}, arguments_{arguments} {
     for (const auto& argument : arguments) {
         const std::string& name = argument.first;
-        const auto known = std::find_if(kind.parameters.begin(), kind.parameters.end(),
-                                        [&name](const Parameter& parameter) { return parameter.name == name; });
+        const auto known = std::ranges::find(kind.parameters, name, &Parameter::name);
         if (known == kind.parameters.end())
             refuseUsage(name, {say("this sum has no such argument.")});
         else if (!known->many && all(name).size() > 1)
@@ -83,7 +82,7 @@ Reader::Reader(const Kind& kind, const Arguments& arguments) : kind_{kind}, argu
 }
 
 bool Reader::has(std::string_view name) const {
-    return std::any_of(arguments_.begin(), arguments_.end(), [&](const auto& one) { return one.first == name; });
+    return std::ranges::any_of(arguments_, [&](const auto& one) { return one.first == name; });
 }
 
 std::vector<std::string> Reader::all(std::string_view name) const {

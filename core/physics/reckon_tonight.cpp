@@ -17,7 +17,7 @@ constexpr std::string_view stayTillCold =
 
 const Kind& tonightKind() {
     const auto kinds = reckonKinds();
-    return *std::find_if(kinds.begin(), kinds.end(), [](const Kind& kind) { return kind.name == "tonight"; });
+    return *std::ranges::find(kinds, "tonight", &Kind::name);
 }
 
 // A time of day as people write it, in minutes after midnight: 23:00, 9:30, 11pm.
@@ -250,8 +250,7 @@ std::vector<SapStanding> standsOf(const Arguments& arguments) {
 
 Answer tonight(const Arguments& arguments, TonightBasis basis, std::span<const SapStanding> stands) {
     Arguments rest{{"stand", "1L@2brix"}};
-    const bool rated =
-        std::any_of(arguments.begin(), arguments.end(), [](const auto& one) { return one.first == "rate"; });
+    const bool rated = std::ranges::any_of(arguments, [](const auto& one) { return one.first == "rate"; });
     if (!rated)
         rest.emplace_back("rate", "1L/h"); // needed of the kind, no matter here
     for (const auto& one : arguments)

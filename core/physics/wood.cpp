@@ -39,7 +39,7 @@ std::optional<Wood> woodNamed(std::string_view name) {
     std::string plain{name};
     for (char& c : plain)
         c = c == ' ' || c == '_' ? '-' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    const auto* found = std::find_if(known.begin(), known.end(), [&](const Wood& wood) { return wood.name == plain; });
+    const auto* found = std::ranges::find(known, plain, &Wood::name);
     if (found == known.end())
         return std::nullopt;
     return *found;

@@ -70,9 +70,9 @@ void LateAnswers::heardUnasked(Moment now) {
     }
     unaskedFrom_ = -1;
     const auto owes = [&](const auto& one) { return one.second.owed > 0 && now - one.second.last <= latest; };
-    if (std::count_if(slaves_.begin(), slaves_.end(), owes) != 1)
+    if (std::ranges::count_if(slaves_, owes) != 1)
         return; // whose it was cannot be told: the rest is waited for
-    auto& [number, late] = *std::find_if(slaves_.begin(), slaves_.end(), owes);
+    auto& [number, late] = *std::ranges::find_if(slaves_, owes);
     unaskedFrom_ = number;
     if (late.owed == 1)
         late.slow = std::min(latest, std::max(late.slow, now - late.last));

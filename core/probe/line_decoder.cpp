@@ -15,9 +15,7 @@ constexpr std::uint32_t leastToJudge = 32;
 
 constexpr bool isOdd(char c) { return !((c >= 0x20 && c < 0x7F) || c == '\t'); }
 
-std::uint32_t oddIn(std::string_view text) {
-    return static_cast<std::uint32_t>(std::count_if(text.begin(), text.end(), isOdd));
-}
+std::uint32_t oddIn(std::string_view text) { return static_cast<std::uint32_t>(std::ranges::count_if(text, isOdd)); }
 
 std::string printable(std::string_view text) {
     constexpr std::size_t enough = 80;
@@ -217,7 +215,7 @@ Refusal LineDecoder::judgeShape(const ProbeLine& line) {
 }
 
 bool LineDecoder::looksUnended() const {
-    const auto returns = std::count(pending_.begin(), pending_.end(), '\r');
+    const auto returns = std::ranges::count(pending_, '\r');
     return !looksLikeWrongSpeed() && (overlong_ || pending_.size() >= longForALine || returns > 1);
 }
 

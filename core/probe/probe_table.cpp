@@ -16,7 +16,7 @@ std::string shown(const toml::node& node) {
     node.visit([&](const auto& value) { out << value; });
     constexpr std::size_t enough = 60;
     auto line = out.str().substr(0, enough);
-    std::replace(line.begin(), line.end(), '\n', ' ');
+    std::ranges::replace(line, '\n', ' ');
     return line;
 }
 

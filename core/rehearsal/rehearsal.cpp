@@ -64,7 +64,7 @@ std::vector<Fact> Rehearsal::advance(Instant until) {
     std::vector<Fact> facts;
     while (inside_->options.begins + Duration{inside_->since} <= until && !ended())
         inside_->second(facts);
-    std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    std::ranges::stable_sort(facts, {}, &Fact::at);
     return facts;
 }
 
@@ -129,10 +129,7 @@ Duration ripeAfter(const RehearsalOptions& options, std::uint64_t seed) {
     while (!trial.ended()) {
         at = at + Duration{30};
         trial.advance(at);
-        closed =
-            static_cast<int>(std::count_if(trial.deeds().begin(), trial.deeds().end(), [](const RehearsalDeed& deed) {
-                return deed.kind == RehearsalDeed::Kind::closed;
-            }));
+        closed = static_cast<int>(std::ranges::count(trial.deeds(), RehearsalDeed::Kind::closed, &RehearsalDeed::kind));
         const double under = (trial.truth().mark - trial.truth().reading).kelvin();
         const bool climbing = under < before;
         before = under;

@@ -204,8 +204,7 @@ public:
         season.lots[lot].buyers[buyer] -= count;
     }
     MadeSeason finish() {
-        std::stable_sort(book_.begin(), book_.end(),
-                         [](const auto& a, const auto& b) { return a.substr(0, 20) < b.substr(0, 20); });
+        std::ranges::stable_sort(book_, [](const auto& a, const auto& b) { return a.substr(0, 20) < b.substr(0, 20); });
         season.dayBook = "time,what,value,unit,detail\n";
         for (const std::string& row : book_)
             season.dayBook += row + "\n";

@@ -95,7 +95,7 @@ bool isKind(Cause cause) { return cause == Cause::species || cause == Cause::han
 bool varies(const CauseColumn& column) {
     const auto count = static_cast<double>(column.steps.size());
     if (isKind(column.cause)) {
-        const auto with = std::count_if(column.steps.begin(), column.steps.end(), [](double x) { return x > 0.5; });
+        const auto with = std::ranges::count_if(column.steps, [](double x) { return x > 0.5; });
         return with >= fewestEachWay && static_cast<long>(column.steps.size()) - with >= fewestEachWay;
     }
     double sum = 0, squares = 0;
@@ -115,17 +115,15 @@ NightTable nightTable(std::span<const SeasonShift> shifts, Outcome outcome) {
     auto causes = candidates(nights);
     // Causes known on too few nights go first, then the nights that lack one of the rest.
     std::erase_if(causes, [&](const Candidate& candidate) {
-        const auto known = std::count_if(nights.begin(), nights.end(), [&](const Night& night) {
-            return candidate.tell(*night.account).has_value();
-        });
+        const auto known = std::ranges::count_if(
+            nights, [&](const Night& night) { return candidate.tell(*night.account).has_value(); });
         const bool tooFew = static_cast<double>(known) < knownOnMost * static_cast<double>(nights.size());
         if (tooFew)
             table.leftOut.push_back({candidate.cause, candidate.what, static_cast<int>(known)});
         return tooFew;
     });
     std::erase_if(nights, [&](const Night& night) {
-        return std::any_of(causes.begin(), causes.end(),
-                           [&](const Candidate& candidate) { return !candidate.tell(*night.account); });
+        return std::ranges::any_of(causes, [&](const Candidate& candidate) { return !candidate.tell(*night.account); });
     });
     for (const Night& night : nights)
         table.outcome.push_back(night.outcome);

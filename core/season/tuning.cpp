@@ -193,8 +193,8 @@ void Judge::tell(Tuning& tuning) {
     if (first == 1)
         for (const Entangled& group : tuning.entangled) {
             const auto holds = [&](Cause cause) {
-                return std::any_of(group.effects.begin(), group.effects.end(),
-                                   [&](std::size_t i) { return tuning.effects[i].cause == cause; });
+                return std::ranges::any_of(group.effects,
+                                           [&](std::size_t i) { return tuning.effects[i].cause == cause; });
             };
             const bool interval = holds(Cause::fireInterval), load = holds(Cause::loadMass);
             if ((interval || load) && !(interval && load && group.effects.size() == 2))

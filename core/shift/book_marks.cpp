@@ -36,23 +36,21 @@ BookJudged judgedBook(const ReadLog& book, const Journal* journal) {
     judged.faults = book.faults;
     for (Fault& fault : bookFaults(book, bookKnown(journal)))
         judged.faults.push_back(std::move(fault));
-    std::stable_sort(judged.faults.begin(), judged.faults.end(),
-                     [](const Fault& a, const Fault& b) { return a.line < b.line; });
+    std::ranges::stable_sort(judged.faults, {}, &Fault::line);
     if (!judged.faults.empty())
         return judged;
     const HouseLedger house{journal, book.facts};
     for (const LedgerMark& mark : house.ledger().marks())
         if (const auto which = rowOfFile(book, house, mark.row))
             judged.marks.push_back({book.lines[*which], sentence(mark)});
-    std::stable_sort(judged.marks.begin(), judged.marks.end(),
-                     [](const LineMark& a, const LineMark& b) { return a.line < b.line; });
+    std::ranges::stable_sort(judged.marks, {}, &LineMark::line);
     return judged;
 }
 
 std::vector<LineMark> shiftMarks(const HouseLedger& house, ShiftId shift,
                                  const std::function<std::size_t(FactId)>& lineOf) {
     const auto& shifts = house.parts().shifts;
-    const auto own = std::find_if(shifts.begin(), shifts.end(), [&](const auto& one) { return one->id == shift; });
+    const auto own = std::ranges::find_if(shifts, [&](const auto& one) { return one->id == shift; });
     const bool keepsBook = house.parts().book && !house.parts().book->empty();
     std::vector<LineMark> marks;
     for (const LedgerMark& mark : house.ledger().marks()) {
@@ -61,7 +59,7 @@ std::vector<LineMark> shiftMarks(const HouseLedger& house, ShiftId shift,
         if (row.shift == own - shifts.begin() && !said && (keepsBook || mark.kind == MarkKind::sugarOdd))
             marks.push_back({lineOf(row.id), sentence(mark)});
     }
-    std::stable_sort(marks.begin(), marks.end(), [](const LineMark& a, const LineMark& b) { return a.line < b.line; });
+    std::ranges::stable_sort(marks, {}, &LineMark::line);
     return marks;
 }
 
@@ -105,7 +103,7 @@ std::vector<std::string> newlyMarked(const HouseLedger& before, const HouseLedge
 
 bool anyPacked(const Journal& journal) {
     const auto book = bookFacts(journal);
-    return std::any_of(book.begin(), book.end(), [](const Boil::Entry& entry) {
+    return std::ranges::any_of(book, [](const Boil::Entry& entry) {
         const auto* row = std::get_if<DayRow>(&entry.fact.what);
         return row && row->deed == Deed::packed;
     });

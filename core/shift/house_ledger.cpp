@@ -269,7 +269,7 @@ HouseLedger HouseLedger::with(const std::vector<Fact>& facts) const {
     for (const auto& entry : more_)
         more.push_back(entry.fact);
     more.insert(more.end(), facts.begin(), facts.end());
-    std::stable_sort(more.begin(), more.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    std::ranges::stable_sort(more, {}, &Fact::at);
     return {parts_, std::move(more)};
 }
 

@@ -37,8 +37,8 @@ std::optional<ShiftAccount> workOut(Journal& journal, const Shift& shift, const 
 
 std::vector<SeasonShift> wholeSeason(Journal& journal, const std::function<void(int, int)>& each) {
     auto shifts = keptSeason(journal);
-    const auto missing = static_cast<int>(
-        std::count_if(shifts.begin(), shifts.end(), [](const SeasonShift& shift) { return !shift.account; }));
+    const auto missing =
+        static_cast<int>(std::ranges::count_if(shifts, [](const SeasonShift& shift) { return !shift.account; }));
     int done = 0;
     for (SeasonShift& shift : shifts)
         if (!shift.account) {

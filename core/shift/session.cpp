@@ -54,7 +54,7 @@ void Session::resume(Facts facts) {
             entered_.push_back({facts[i].id, fact});
     }
     // Undo walks back in the order of entry, which is that of the journal's numbers.
-    std::sort(entered_.begin(), entered_.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    std::ranges::sort(entered_, [](const auto& a, const auto& b) { return a.id < b.id; });
     boil_.begin(std::move(facts));
     ++told_;
     const auto setBack = clock_.resume(last, steps);

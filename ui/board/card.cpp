@@ -137,8 +137,8 @@ bool Card::isBeside(const QSize& room, bool figureToo) const {
 void Card::placeBeside(Rows& rows, bool figureToo) const {
     const double digits = dress_.px(mm::chiefDigits);
     const int taken = drawPieces(nullptr, rows.chief, view_.chief, digits, digits * 0.4);
-    const bool word = std::none_of(view_.chief.begin(), view_.chief.end(), [](const Piece& piece) {
-        return std::any_of(piece.text.begin(), piece.text.end(), [](QChar one) { return one.isDigit(); });
+    const bool word = std::ranges::none_of(view_.chief, [](const Piece& piece) {
+        return std::ranges::any_of(piece.text, [](QChar one) { return one.isDigit(); });
     });
     const int whole = rows.chief.width(), lessOfIt = whole * 58 / 100;
     const int most =

@@ -18,8 +18,8 @@ bool inDoubt(const Picture& picture) {
 }
 
 bool standsFor(const Picture& picture, Alarm alarm) {
-    return std::any_of(picture.alarms.begin(), picture.alarms.end(),
-                       [&](const AlarmPicture& one) { return one.alarm == alarm && one.stands(); });
+    return std::ranges::any_of(picture.alarms,
+                               [&](const AlarmPicture& one) { return one.alarm == alarm && one.stands(); });
 }
 
 QString riseFigure(const Picture& picture, Units units) {

@@ -11,13 +11,13 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("LastLoadCard", text); }
 
 bool callsForTheLast(const Picture& picture) {
-    return std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
+    return std::ranges::any_of(picture.alarms, [](const AlarmPicture& one) {
         return (one.alarm == Alarm::last_load || one.alarm == Alarm::sap_low) && one.stands();
     });
 }
 
 bool wantsFlooding(const Picture& picture) {
-    return picture.fuel.tank && std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
+    return picture.fuel.tank && std::ranges::any_of(picture.alarms, [](const AlarmPicture& one) {
                return (one.alarm == Alarm::scorch_risk || one.alarm == Alarm::pan_low) && one.stands();
            });
 }

@@ -41,15 +41,14 @@ bool answered(const Picture& picture, const AlarmPicture& alarm) {
 // A float that is stuck open drowns the pan: no alarm, and no calm boil either.
 QString overfullLine(const Picture& picture) {
     const Why why{Series::pan_level, Reason::overfull};
-    if (std::find(picture.why.begin(), picture.why.end(), why) == picture.why.end())
+    if (std::ranges::find(picture.why, why) == picture.why.end())
         return {};
     return tr("The syrup pan stands far over its running depth: a float stuck open?");
 }
 
 QStringList news(const Picture& picture, Units units) {
-    const bool calls = std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
-        return one.alarm == Alarm::tank_overflow && one.stands();
-    });
+    const bool calls = std::ranges::any_of(
+        picture.alarms, [](const AlarmPicture& one) { return one.alarm == Alarm::tank_overflow && one.stands(); });
     QStringList all{overfullLine(picture), checkWords(picture, units),
                     calls ? QString{} : tankFullWords(picture.store)};
     all.removeAll(QString{});
@@ -155,7 +154,7 @@ QString nextLine(const Picture& picture) {
     }
     if (!picture.drawing && picture.drawEta && picture.drawEta->p50.count() > 0 && !forbids(picture, Call::draw))
         coming.emplace_back(picture.drawEta->p50.count(), tr("draw in %1").arg(leftText(picture.drawEta->p50)));
-    std::stable_sort(coming.begin(), coming.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::ranges::stable_sort(coming, [](const auto& a, const auto& b) { return a.first < b.first; });
     QStringList words;
     for (const auto& [left, what] : coming)
         words << what;

@@ -60,8 +60,7 @@ void RiseChart::display(const Picture& picture) {
     if (picture == picture_)
         return;
     const auto calls = [](const Picture& of) {
-        return std::count_if(of.alarms.begin(), of.alarms.end(),
-                             [](const AlarmPicture& one) { return one.state == AlarmState::unseen; });
+        return std::ranges::count(of.alarms, AlarmState::unseen, &AlarmPicture::state);
     };
     const bool alarmed = calls(picture) > calls(picture_);
     picture_ = picture;

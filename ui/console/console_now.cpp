@@ -44,7 +44,7 @@ void Console::keep(const std::vector<Fact>& facts) {
     if (behind_.rehearsal)
         behind_.rehearsal->perform(taken);
     say(words);
-    touchHouse(std::any_of(taken.begin(), taken.end(), fillsTanks));
+    touchHouse(std::ranges::any_of(taken, fillsTanks));
     refresh();
 }
 

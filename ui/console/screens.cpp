@@ -54,8 +54,7 @@ std::span<const ScreenRow> allScreens() {
 
 const ScreenRow* screenRow(Action screen) {
     const auto rows = allScreens();
-    const auto found =
-        std::find_if(rows.begin(), rows.end(), [&](const ScreenRow& row) { return row.screen == screen; });
+    const auto found = std::ranges::find(rows, screen, &ScreenRow::screen);
     return found == rows.end() ? nullptr : &*found;
 }
 

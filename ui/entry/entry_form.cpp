@@ -172,7 +172,7 @@ struct Row {
     void pair(const std::string& key, std::string text) {
         if (text.empty())
             return;
-        std::replace(text.begin(), text.end(), ';', ',');
+        std::ranges::replace(text, ';', ',');
         detail += (detail.empty() ? "" : ";") + key + "=" + text;
     }
     void pairWithUnit(const std::string& key, const EntryForm& form, const char* name) {
@@ -279,7 +279,7 @@ std::variant<std::vector<Fact>, EntryProblem> shelveFacts(const EntryForm& form)
 } // namespace
 
 const EntryField* EntryForm::field(const QString& name) const {
-    const auto found = std::find_if(fields.begin(), fields.end(), [&](const EntryField& f) { return f.name == name; });
+    const auto found = std::ranges::find(fields, name, &EntryField::name);
     return found == fields.end() ? nullptr : &*found;
 }
 
@@ -393,8 +393,8 @@ std::optional<QString> toldBefore(const EntryForm& form, Units units, const Wall
         return std::nullopt;
     const auto counted = [](const std::vector<Fact>& draws) {
         RepeatedDraw repeated;
-        return std::count_if(draws.begin(), draws.end(),
-                             [&](const Fact& fact) { return RepeatedDraw::counts(repeated.hear(fact)); });
+        return std::ranges::count_if(draws,
+                                     [&](const Fact& fact) { return RepeatedDraw::counts(repeated.hear(fact)); });
     };
     std::vector<Fact> with = form.draws;
     const auto later = [](const Fact& one, const Fact& two) { return one.at < two.at; };

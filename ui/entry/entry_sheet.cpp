@@ -82,8 +82,8 @@ void EntrySheet::build() {
     }
     fields->addStretch();
     middle->addLayout(fields, 1);
-    const bool digits = std::any_of(form_.fields.begin(), form_.fields.end(),
-                                    [](const EntryField& field) { return field.kind == EntryField::Kind::number; });
+    const bool digits = std::ranges::any_of(
+        form_.fields, [](const EntryField& field) { return field.kind == EntryField::Kind::number; });
     if (digits)
         middle->addWidget(pad());
     column->addLayout(middle);

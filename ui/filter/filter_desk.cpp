@@ -7,6 +7,7 @@
 #include "ui/words/reading_words.h"
 
 #include <QTimer>
+#include <algorithm>
 
 namespace panside {
 namespace {
@@ -129,8 +130,7 @@ bool hasFilter(Shell& shell) {
     if (!house->ledger().tables().presses.empty() || openRun(*house))
         return true;
     const auto& vessels = house->ledger().vessels();
-    return std::any_of(vessels.begin(), vessels.end(),
-                       [](const Vessel& one) { return one.kind == VesselKind::filter; });
+    return std::ranges::any_of(vessels, [](const Vessel& one) { return one.kind == VesselKind::filter; });
 }
 
 } // namespace panside

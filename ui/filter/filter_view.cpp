@@ -148,7 +148,7 @@ std::vector<GaugeReading> gaugeSince(Instant begun, const Facts& facts, std::spa
     for (const GaugeReading& one : typed)
         if (one.at >= begun)
             all.push_back(one);
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.at < b.at; });
     return all;
 }
 

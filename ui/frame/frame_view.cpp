@@ -101,8 +101,7 @@ void FrameView::showPage(QWidget* page, QWidget* side, const std::vector<Action>
     }
     sayWords();
     arrange();
-    const auto roll =
-        std::find_if(rolls_.begin(), rolls_.end(), [&](const Roll* one) { return one->widget() == page; });
+    const auto roll = std::ranges::find_if(rolls_, [&](const Roll* one) { return one->widget() == page; });
     if (roll != rolls_.end())
         stack_->setCurrentWidget(*roll);
 }

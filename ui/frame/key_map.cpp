@@ -82,7 +82,7 @@ std::vector<int> KeyMap::columnWidths(int room) const {
             least.back() = std::max(least.back(), key->leastWidth());
     }
     const int sum = std::accumulate(least.begin(), least.end(), 0);
-    const bool alike = *std::max_element(least.begin(), least.end()) <= room / count || sum > room;
+    const bool alike = *std::ranges::max_element(least) <= room / count || sum > room;
     std::vector<int> widths;
     for (int i = 0; i < count; ++i) {
         const int from = alike ? 0 : least[static_cast<std::size_t>(i)], shared = alike ? room : room - sum;

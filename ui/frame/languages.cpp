@@ -21,8 +21,7 @@ std::vector<std::string> languageCodes() {
 
 const Language& languageOf(const QString& code) {
     const auto all = languages();
-    const auto found =
-        std::find_if(all.begin(), all.end(), [&](const Language& one) { return code == QLatin1String(one.code); });
+    const auto found = std::ranges::find_if(all, [&](const Language& one) { return code == QLatin1String(one.code); });
     return found == all.end() ? all.front() : *found;
 }
 

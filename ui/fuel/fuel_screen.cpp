@@ -33,7 +33,7 @@ double lettersFor(const Dress& dress, const std::vector<FuelLine>& lines, const 
                    size.width();
         };
         if (static_cast<int>(lines.size()) * dress.px(rowOfLetters * letters) <= size.height() &&
-            std::all_of(lines.begin(), lines.end(), fits))
+            std::ranges::all_of(lines, fits))
             return letters;
     }
     return mm::smallWords;

@@ -71,9 +71,8 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
                   .headline = {},
                   .lines = {},
                   .changes = {}};
-    view.lastIsNext = std::any_of(picture.alarms.begin(), picture.alarms.end(), [](const AlarmPicture& one) {
-        return one.alarm == Alarm::last_load && one.stands();
-    });
+    view.lastIsNext = std::ranges::any_of(
+        picture.alarms, [](const AlarmPicture& one) { return one.alarm == Alarm::last_load && one.stands(); });
     view.headline = view.lastIsNext
                         ? tr("The next load is the last, or one too many.")
                         : tr("The last load in %1, at %2")

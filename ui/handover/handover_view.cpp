@@ -283,8 +283,7 @@ std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
         const auto* closed = std::get_if<DrawClosed>(&fact.what);
         if (!closed)
             continue;
-        auto barrel =
-            std::find_if(barrels.begin(), barrels.end(), [&](const Barrel& b) { return b.name == closed->to; });
+        auto barrel = std::ranges::find_if(barrels, [&](const Barrel& b) { return b.name == closed->to; });
         if (barrel == barrels.end()) {
             barrels.push_back({.name = closed->to, .first = fact.at});
             barrel = barrels.end() - 1;
@@ -299,7 +298,7 @@ std::vector<Barrel> barrelsOf(const std::vector<Fact>& facts) {
         barrel->last = closedAt = fact.at;
         filled = static_cast<std::size_t>(barrel - barrels.begin());
     }
-    std::stable_sort(barrels.begin(), barrels.end(), [](const Barrel& a, const Barrel& b) { return a.last > b.last; });
+    std::ranges::stable_sort(barrels, [](const Barrel& a, const Barrel& b) { return a.last > b.last; });
     return barrels;
 }
 

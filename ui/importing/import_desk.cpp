@@ -108,8 +108,7 @@ private:
         return Job{line, place, std::move(map), false};
     }
     void askMap() {
-        const auto line =
-            std::find_if(state_.lines.begin(), state_.lines.end(), [](const ImportLine& one) { return one.unmapped; });
+        const auto line = std::ranges::find_if(state_.lines, [](const ImportLine& one) { return one.unmapped; });
         if (line == state_.lines.end())
             return;
         asked_ = static_cast<std::size_t>(line - state_.lines.begin());

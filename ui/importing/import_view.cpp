@@ -138,7 +138,7 @@ std::vector<KeyedPage::Key> importKeys(const ImportState& state) {
     if (!state.mayWrite)
         return {};
     std::vector<KeyedPage::Key> keys{{QStringLiteral("choose"), tr("Choose the logs"), Qt::Key_O}};
-    if (std::any_of(state.lines.begin(), state.lines.end(), [](const ImportLine& line) { return line.unmapped; }))
+    if (std::ranges::any_of(state.lines, [](const ImportLine& line) { return line.unmapped; }))
         keys.push_back({QStringLiteral("map"), tr("Say what its columns are"), Qt::Key_M});
     return keys;
 }

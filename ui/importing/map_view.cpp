@@ -92,7 +92,7 @@ void setRole(ForeignMap& map, int column, const ColumnRole& role, Unit unit) {
 Unit usualUnit(Series series, Units units) {
     const auto all = logUnits(series);
     const Unit usual = readingUnit(series, units);
-    return std::find(all.begin(), all.end(), usual) == all.end() ? all.front() : usual;
+    return std::ranges::find(all, usual) == all.end() ? all.front() : usual;
 }
 
 ZoneClock zoneClock(const QTimeZone& zone) {

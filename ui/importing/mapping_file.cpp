@@ -57,9 +57,9 @@ private:
         const auto said = table.textOrNumber(key);
         if (!said)
             return std::nullopt;
-        const auto count = std::count(heading_.begin(), heading_.end(), *said);
+        const auto count = std::ranges::count(heading_, *said);
         if (count == 1)
-            return static_cast<int>(std::find(heading_.begin(), heading_.end(), *said) - heading_.begin());
+            return static_cast<int>(std::ranges::find(heading_, *said) - heading_.begin());
         const auto number = numberIn(*said);
         if (count == 0 && number && *number >= 1 && *number <= static_cast<double>(heading_.size()) &&
             *number == static_cast<int>(*number))
@@ -121,7 +121,7 @@ private:
         if (!column || !unit)
             return;
         const auto same = [&](const ForeignColumn& other) { return other.series == *series; };
-        if (std::any_of(map_.columns.begin(), map_.columns.end(), same))
+        if (std::ranges::any_of(map_.columns, same))
             table.fault(ProbeSlip::twice, "reads", say("another reading: one column is to read each"));
         map_.columns.push_back({*column, *series, *unit});
     }

@@ -181,7 +181,7 @@ BookField keyField(Deed deed, Key key, const BookContext& context) {
                     .label = keyLabel(deed, key),
                     .answer = {},
                     .unit = Unit::none,
-                    .needed = std::find(its.needed.begin(), its.needed.end(), key) != its.needed.end(),
+                    .needed = std::ranges::find(its.needed, key) != its.needed.end(),
                     .units = {},
                     .offers = namesFor(deed, key, context)};
     switch (row.text) {
@@ -336,8 +336,7 @@ std::shared_ptr<const BookContext> bookContext(const HouseLedger* house, Units u
     for (const Vessel& vessel : house->ledger().vessels())
         if (!vessel.out)
             vessels.push_back(&vessel);
-    std::stable_sort(vessels.begin(), vessels.end(),
-                     [](const Vessel* a, const Vessel* b) { return a->touched > b->touched; });
+    std::ranges::stable_sort(vessels, [](const Vessel* a, const Vessel* b) { return a->touched > b->touched; });
     for (const Vessel* vessel : vessels)
         context->vessels << utf8(vessel->name);
     const auto& lots = house->ledger().lots();

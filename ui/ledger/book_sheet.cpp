@@ -343,7 +343,7 @@ bool BookSheet::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void BookSheet::follow(const QObject* focused) {
-    const auto found = std::find(edits_.begin(), edits_.end(), focused);
+    const auto found = std::ranges::find(edits_, focused);
     if (found == edits_.end())
         return;
     at_ = static_cast<std::size_t>(found - edits_.begin());

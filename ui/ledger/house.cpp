@@ -26,7 +26,7 @@ std::vector<Fact> House::inMemory() const {
     const Instant now = session_.now();
     for (const Set& set : session_.settings())
         facts.push_back({now, set});
-    std::stable_sort(facts.begin(), facts.end(), [](const Fact& a, const Fact& b) { return a.at < b.at; });
+    std::ranges::stable_sort(facts, {}, &Fact::at);
     return facts;
 }
 
@@ -49,7 +49,7 @@ void House::tellTouched(const HouseLedger& before, const HouseLedger& after) {
     std::vector<TouchedLot> all;
     for (const Fact& entry : std::exchange(takenBack_, {}))
         for (TouchedLot& lot : lotsTouched(before.ledger(), entry, after.ledger()))
-            if (std::none_of(all.begin(), all.end(), [&](const TouchedLot& one) { return one.code == lot.code; }))
+            if (std::ranges::none_of(all, [&](const TouchedLot& one) { return one.code == lot.code; }))
                 all.push_back(std::move(lot));
     if (!all.empty())
         emit touchedLots(all);

@@ -24,8 +24,8 @@ QStringList namesOf(const Ledger& ledger, bool (*isMeant)(const Vessel&)) {
     for (const Vessel& vessel : ledger.vessels())
         if (isMeant(vessel))
             vessels.push_back(&vessel);
-    std::stable_sort(vessels.begin(), vessels.end(),
-                     [](const Vessel* one, const Vessel* other) { return one->touched > other->touched; });
+    std::ranges::stable_sort(vessels,
+                             [](const Vessel* one, const Vessel* other) { return one->touched > other->touched; });
     QStringList names;
     for (std::size_t i = 0; i < std::min(vessels.size(), mostOffered); ++i)
         names << QString::fromStdString(vessels[i]->name);
@@ -46,7 +46,7 @@ std::vector<Fact> drawsIn(const Facts& facts) {
     for (const auto& [id, fact] : facts)
         if (std::holds_alternative<DrawOpened>(fact.what) || std::holds_alternative<DrawClosed>(fact.what))
             draws.push_back(fact);
-    std::stable_sort(draws.begin(), draws.end(), [](const Fact& one, const Fact& other) { return one.at < other.at; });
+    std::ranges::stable_sort(draws, {}, &Fact::at);
     return draws;
 }
 

@@ -14,10 +14,10 @@ std::vector<Instant> momentsShown(QDate date, QTime time, const QTimeZone& zone)
         if (zone.offsetFromUtc(moment) != offset)
             continue;
         const Instant at{std::chrono::milliseconds{moment.toMSecsSinceEpoch()}};
-        if (std::find(moments.begin(), moments.end(), at) == moments.end())
+        if (std::ranges::find(moments, at) == moments.end())
             moments.push_back(at);
     }
-    std::sort(moments.begin(), moments.end());
+    std::ranges::sort(moments);
     return moments;
 }
 

@@ -51,7 +51,7 @@ ManualBook ManualBook::in(const QString& place, const QString& language) {
 }
 
 QString ManualBook::page(const QString& file) const {
-    const auto there = std::find_if(pages_.begin(), pages_.end(), [&](const auto& page) { return page.file == file; });
+    const auto there = std::ranges::find_if(pages_, [&](const auto& page) { return page.file == file; });
     if (there == pages_.end())
         return {};
     return textIn(folder_ + QLatin1Char('/') + file)
@@ -65,8 +65,8 @@ QString ManualBook::found(const QString& words) const {
     QString all;
     for (const ManualPage& page : pages_) {
         const QString text = unmarked(page.text);
-        const bool has = !wanted.isEmpty() && std::all_of(wanted.begin(), wanted.end(),
-                                                          [&](const QString& word) { return text.contains(word); });
+        const bool has =
+            !wanted.isEmpty() && std::ranges::all_of(wanted, [&](const QString& word) { return text.contains(word); });
         if (!has)
             continue;
         const auto at = std::max<qsizetype>(0, text.indexOf(wanted.front()) - before);

@@ -107,7 +107,7 @@ Label drumTag(const Ledger& ledger, const Vessel& vessel, Units units) {
         tag.lines << choiceWord(vessel.lightClass);
     QStringList nights;
     for (const Night& night : ledger.nights())
-        if (std::find(vessel.shifts.begin(), vessel.shifts.end(), night.shift) != vessel.shifts.end())
+        if (std::ranges::find(vessel.shifts, night.shift) != vessel.shifts.end())
             nights << utf8(night.date);
     if (!nights.isEmpty())
         tag.lines << tr("Nights: %1").arg(nights.join(QStringLiteral(", ")));

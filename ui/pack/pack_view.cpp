@@ -74,9 +74,8 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (canBePacked(ledger.vessels()[i]))
             order.push_back(i);
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return ledger.vessels()[a].touched > ledger.vessels()[b].touched;
-    });
+    std::ranges::stable_sort(
+        order, [&](std::size_t a, std::size_t b) { return ledger.vessels()[a].touched > ledger.vessels()[b].touched; });
     for (const std::size_t i : order) {
         const Vessel& vessel = ledger.vessels()[i];
         const Remedy remedy = remedyOf(vessel.content, limits);
@@ -120,14 +119,14 @@ std::vector<FillLine> usualSizes(const HouseLedger* house, Units units) {
     if (house)
         for (const Lot& lot : house->ledger().lots())
             for (const LotSize& size : lot.sizes)
-                if (std::none_of(sizes.begin(), sizes.end(),
-                                 [&](const FillLine& one) { return std::abs(one.size.si() - size.size.si()) < 1e-9; }))
+                if (std::ranges::none_of(
+                        sizes, [&](const FillLine& one) { return std::abs(one.size.si() - size.size.si()) < 1e-9; }))
                     sizes.push_back({utf8(size.written), size.size});
     for (const auto& [written, litres] : units == Units::us ? std::span{us} : std::span{metric})
-        if (std::none_of(sizes.begin(), sizes.end(),
-                         [l = litres](const FillLine& one) { return std::abs(one.size.litre() - l) < 1e-6; }))
+        if (std::ranges::none_of(sizes,
+                                 [l = litres](const FillLine& one) { return std::abs(one.size.litre() - l) < 1e-6; }))
             sizes.push_back({QString::fromLatin1(written), Volume::litre(litres)});
-    std::stable_sort(sizes.begin(), sizes.end(), [](const FillLine& a, const FillLine& b) { return a.size > b.size; });
+    std::ranges::stable_sort(sizes, [](const FillLine& a, const FillLine& b) { return a.size > b.size; });
     return sizes;
 }
 
@@ -187,7 +186,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
 }
 
 bool isReleased(const Ledger& ledger, const Lot& lot) {
-    return std::any_of(ledger.tables().tested.begin(), ledger.tables().tested.end(), [&](const BookRow& row) {
+    return std::ranges::any_of(ledger.tables().tested, [&](const BookRow& row) {
         return row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code);
     });
 }

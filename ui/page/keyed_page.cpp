@@ -41,7 +41,7 @@ KeyedPage::KeyedPage(const QString& name, QWidget* parent)
     column->addWidget(said_);
     column->addWidget(row_);
     connect(row_, &ActionKeys::pressed, this, [this](int key) {
-        const auto at = std::find_if(keys_.begin(), keys_.end(), [&](const Key& one) { return one.key == key; });
+        const auto at = std::ranges::find(keys_, key, &Key::key);
         if (at != keys_.end())
             emit pressed(QString{at->name}); // the page may be shown anew while it is told
     });

@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
+#include <algorithm>
 #include <array>
 #include <tuple>
 
@@ -379,7 +380,7 @@ struct PaperRowOf {
 private:
     // By the log's name for it; of several words the first, or so many after it.
     void is(std::string_view log, std::ptrdiff_t after = 0) {
-        const auto found = std::find_if(whats.begin(), whats.end(), [&](const What& one) { return one.log == log; });
+        const auto found = std::ranges::find(whats, log, &What::log);
         row.what = tr((found + after)->word);
     }
     void figure(double si, Unit unit) { row.figure = written(fromSi(si, unit), unit); }

@@ -17,7 +17,7 @@ constexpr std::size_t linesShown = 4, samplesKept = 30;
 // The next of a row of choices, and from the last, or from one that is none of them, to the first.
 template <class T, std::size_t n>
 T after(const std::array<T, n>& all, const T& now) {
-    const auto found = std::find(all.begin(), all.end(), now);
+    const auto found = std::ranges::find(all, now);
     return found == all.end() || found + 1 == all.end() ? all.front() : *(found + 1);
 }
 
@@ -46,8 +46,7 @@ void ProbeSetup::choose(const PortInfo& info) {
     const std::string name = info.description.empty() ? info.device : info.description;
     PortRule rule{.name = name, .device = info.best()};
     // Readings are told apart by their port's name.
-    for (int n = 2; std::any_of(file_.ports.begin(), file_.ports.end(),
-                                [&](const PortRule& other) { return other.name == rule.name; });
+    for (int n = 2; std::ranges::any_of(file_.ports, [&](const PortRule& other) { return other.name == rule.name; });
          ++n)
         rule.name = name + " " + std::to_string(n);
     file_.ports.push_back(std::move(rule));

@@ -97,9 +97,8 @@ void ProbesScreen::buildPorts(QVBoxLayout* column) {
     // Ports of the file that the system does not see now stay in it.
     for (std::size_t i = 0; i < setup_.file().ports.size(); ++i) {
         const PortRule& rule = setup_.file().ports[i];
-        const bool seen = std::any_of(ports_.begin(), ports_.end(), [&](const PortInfo& info) {
-            return info.device == rule.device || info.best() == rule.device;
-        });
+        const bool seen = std::ranges::any_of(
+            ports_, [&](const PortInfo& info) { return info.device == rule.device || info.best() == rule.device; });
         if (seen)
             continue;
         Press* absent = press(

@@ -150,8 +150,7 @@ const std::vector<SumRow> sumRows{
         {"taps", WORD("How many taps"), Asks::index, true}}}}}};
 
 const SumRow& rowOf(std::size_t sum) {
-    const auto found = std::find_if(sumRows.begin(), sumRows.end(),
-                                    [&](const SumRow& row) { return row.kind == sums::reckonKinds()[sum].name; });
+    const auto found = std::ranges::find(sumRows, sums::reckonKinds()[sum].name, &SumRow::kind);
     return *found;
 }
 
@@ -300,7 +299,7 @@ ReckonerForm reckonerForm(std::size_t sum, std::size_t way, Units units) {
         field.label = word(row.label);
         field.units = unitsFor(row.asks, units);
         if (field.argument == "baume")
-            std::reverse(field.units.begin(), field.units.end());
+            std::ranges::reverse(field.units);
         field.choices = choicesFor(row.asks);
         field.optional = row.optional;
         if (!field.choices.isEmpty())

@@ -66,8 +66,7 @@ private:
             teaching_ = name == u"teach";
             return show();
         }
-        const auto thrown =
-            std::find_if(throws().begin(), throws().end(), [&](const Throw& one) { return one.name == name; });
+        const auto thrown = std::ranges::find(throws(), name, &Throw::name);
         if (thrown != throws().end()) {
             feed->throwIn(thrown->trouble);
             page_->say(Desk::tr("Now: %1.").arg(troubleWords(thrown->trouble)));

@@ -125,8 +125,8 @@ void EntriesPane::display(std::vector<EntryLine> lines, const WallClock& clock, 
     }
     table_->resizeColumnsToContents();
     table_->horizontalHeader()->setStretchLastSection(true);
-    const auto near = std::find_if(lines_.begin(), lines_.end(),
-                                   [&](const EntryLine& one) { return one.stands && one.fact.at >= stoodAt; });
+    const auto near =
+        std::ranges::find_if(lines_, [&](const EntryLine& one) { return one.stands && one.fact.at >= stoodAt; });
     table_->selectRow(near == lines_.end() ? 0 : static_cast<int>(near - lines_.begin()));
 }
 

@@ -35,9 +35,8 @@ EntryLine lineOf(FactId id, const Fact& fact, const WallClock& clock, Units unit
 
 // A correction is entered in the moment in which the old entry is withdrawn.
 const Fact* insteadOf(const Journal::Withdrawn& old, const std::vector<Boil::Entry>& deeds) {
-    const auto found = std::find_if(deeds.begin(), deeds.end(), [&](const Boil::Entry& deed) {
-        return deed.fact.entered == old.at && deed.id > old.entry.id;
-    });
+    const auto found = std::ranges::find_if(
+        deeds, [&](const Boil::Entry& deed) { return deed.fact.entered == old.at && deed.id > old.entry.id; });
     return found == deeds.end() ? nullptr : &found->fact;
 }
 
@@ -63,7 +62,7 @@ std::vector<EntryLine> entryLines(const std::vector<Boil::Entry>& deeds,
         lines.push_back(std::move(line));
     }
     // What was put right stands right after what it was.
-    std::stable_sort(lines.begin(), lines.end(), [](const EntryLine& a, const EntryLine& b) {
+    std::ranges::stable_sort(lines, [](const EntryLine& a, const EntryLine& b) {
         return std::tuple{a.fact.at, a.stands, a.id} < std::tuple{b.fact.at, b.stands, b.id};
     });
     return lines;

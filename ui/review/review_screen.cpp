@@ -231,7 +231,7 @@ void ReviewScreen::showShifts() {
 }
 
 bool ReviewScreen::isLaidOver(ShiftId shift) const {
-    return std::any_of(over_.begin(), over_.end(), [&](const Over& over) { return over.shift == shift; });
+    return std::ranges::any_of(over_, [&](const Over& over) { return over.shift == shift; });
 }
 
 void ReviewScreen::layOver(ShiftId shift, const Boil& boil) {

@@ -59,8 +59,7 @@ std::vector<ReviewRow> reviewRows(const std::vector<ShiftSummary>& summaries, Un
              .cells = {summary.shift.open ? tr("%1 (going on)").arg(name) : name, measuredSyrup(summary, units)},
              .open = summary.shift.open});
     }
-    std::stable_sort(rows.begin(), rows.end(),
-                     [](const ReviewRow& a, const ReviewRow& b) { return a.shift > b.shift; });
+    std::ranges::stable_sort(rows, [](const ReviewRow& a, const ReviewRow& b) { return a.shift > b.shift; });
     return rows;
 }
 

@@ -42,8 +42,7 @@ void ShiftsPane::fill() {
     for (const ReviewRow& row : rows_)
         lines.push_back({.cells = row.cells, .strong = row.shift == opened_});
     list_->display(reviewColumns(), lines);
-    const auto found =
-        std::find_if(rows_.begin(), rows_.end(), [&](const ReviewRow& row) { return row.shift == kept; });
+    const auto found = std::ranges::find(rows_, kept, &ReviewRow::shift);
     list_->choose(found == rows_.end() ? 0 : static_cast<int>(found - rows_.begin()));
 }
 

@@ -103,8 +103,7 @@ std::optional<BookForm> stopForm(std::vector<RouteStop> route, std::size_t stop,
                : field.key == Key::clear ? 3
                                          : 4;
     };
-    std::stable_sort(form.fields.begin(), form.fields.end(),
-                     [&](const BookField& a, const BookField& b) { return rank(a) < rank(b); });
+    std::ranges::stable_sort(form.fields, [&](const BookField& a, const BookField& b) { return rank(a) < rank(b); });
     form.title = tr("stop %1 of %2: %3")
                      .arg(QString::number(stop + 1), QString::number(route.size()), QString::fromStdString(here.name));
     form.caution = here.sugar

@@ -121,7 +121,7 @@ void ColumnsLeaf::display(const std::vector<SeasonFigure>& shown) {
         auto* item = new QListWidgetItem{headingOf(row.figure), list_};
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         item->setSizeHint({dress_.px(60), dress_.px(mm::target)});
-        const bool isShown = std::find(shown.begin(), shown.end(), row.figure) != shown.end();
+        const bool isShown = std::ranges::find(shown, row.figure) != shown.end();
         item->setCheckState(isShown ? Qt::Checked : Qt::Unchecked);
     }
     list_->setFlow(QListView::TopToBottom);

@@ -24,9 +24,7 @@ void SeasonModel::choose(int column) {
         emit headerDataChanged(Qt::Horizontal, 0, static_cast<int>(headings_.size()) - 1);
 }
 
-bool SeasonModel::isMarked(Instant shift) const {
-    return std::find(marked_.begin(), marked_.end(), shift) != marked_.end();
-}
+bool SeasonModel::isMarked(Instant shift) const { return std::ranges::find(marked_, shift) != marked_.end(); }
 
 int SeasonModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(lines_.size());

@@ -91,7 +91,7 @@ private:
     void paintBar(const SeasonBar& bar) {
         const double middle = x(static_cast<double>(dayOf(bar.shift).toJulianDay() - first_)), half = width() / 2;
         const bool chosen = curve_.chosen == bar.shift;
-        const bool marked = std::find(curve_.marked.begin(), curve_.marked.end(), bar.shift) != curve_.marked.end();
+        const bool marked = std::ranges::find(curve_.marked, bar.shift) != curve_.marked.end();
         const QColor ink = chosen ? dress_.inks().trace : marked ? dress_.inks().word : dress_.inks().line;
         if (!bar.value) { // a hole: nothing stands there, and that is said
             painter_.setPen(QPen{ink, std::max(1.0, half / 3)});

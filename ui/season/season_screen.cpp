@@ -171,7 +171,7 @@ void SeasonScreen::turnTo(Leaf leaf) {
 }
 
 const SeasonShift* SeasonScreen::shiftOf(Instant id) const {
-    const auto found = std::find_if(shifts_.begin(), shifts_.end(), [&](const auto& shift) { return shift.id == id; });
+    const auto found = std::ranges::find_if(shifts_, [&](const auto& shift) { return shift.id == id; });
     return found == shifts_.end() ? nullptr : &*found;
 }
 
@@ -213,7 +213,7 @@ void SeasonScreen::nextYear() {
     const auto years = seasonsOf(shifts_);
     if (years.empty())
         return;
-    const auto now = choice_.year ? std::find(years.begin(), years.end(), *choice_.year) : years.end();
+    const auto now = choice_.year ? std::ranges::find(years, *choice_.year) : years.end();
     // From each season to the one before, then all together, then the newest again.
     choice_.year = !choice_.year           ? std::optional{years.front()}
                    : now + 1 < years.end() ? std::optional{*(now + 1)}

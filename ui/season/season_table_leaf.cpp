@@ -106,8 +106,7 @@ void SeasonTableLeaf::display(SeasonTable table, int column) {
     model_->choose(column);
     sums_->choose(-1);
     fitColumns();
-    const auto found = std::find_if(shown_.lines.begin(), shown_.lines.end(),
-                                    [&](const SeasonLine& line) { return line.shift == kept; });
+    const auto found = std::ranges::find(shown_.lines, kept, &SeasonLine::shift);
     if (!shown_.lines.empty())
         table_->selectRow(found == shown_.lines.end() ? 0 : static_cast<int>(found - shown_.lines.begin()));
 }

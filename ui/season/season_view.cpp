@@ -32,10 +32,9 @@ bool answers(const SeasonShift& shift, const QString& filter) {
         return false;
     const ShiftAccount& account = *shift.account;
     return has(crewOf(account)) ||
-           std::any_of(account.woods.begin(), account.woods.end(),
-                       [&](const auto& wood) { return has(QString::fromStdString(wood.first)); }) ||
-           std::any_of(account.alarms.begin(), account.alarms.end(),
-                       [&](const auto& alarm) { return has(alarmName(alarm.first)); });
+           std::ranges::any_of(account.woods,
+                               [&](const auto& wood) { return has(QString::fromStdString(wood.first)); }) ||
+           std::ranges::any_of(account.alarms, [&](const auto& alarm) { return has(alarmName(alarm.first)); });
 }
 
 std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
@@ -44,7 +43,7 @@ std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
 
 // Shifts that do not know it stand last, whichever way it is sorted.
 void sort(std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
-    std::stable_sort(shifts.begin(), shifts.end(), [&](const SeasonShift& a, const SeasonShift& b) {
+    std::ranges::stable_sort(shifts, [&](const SeasonShift& a, const SeasonShift& b) {
         if (!choice.sortBy)
             return choice.falling ? a.id > b.id : a.id < b.id;
         const auto x = toldOf(a, *choice.sortBy), y = toldOf(b, *choice.sortBy);
@@ -86,7 +85,7 @@ QString differenceOf(SeasonFigure figure, const std::optional<Told>& first, cons
     const QString text = rowOf(figure).dimension == Dimension::temperature // a step on the scale is no point on it
                              ? panside::figure(TemperatureDifference::kelvin(second->si - first->si), units, 0).number
                              : numberOf(figure, {second->si - first->si}, units);
-    const bool none = std::none_of(text.begin(), text.end(), [](QChar c) { return c.isDigit() && c != u'0'; });
+    const bool none = std::ranges::none_of(text, [](QChar c) { return c.isDigit() && c != u'0'; });
     return second->si > first->si && !none ? QStringLiteral("+") + text : text;
 }
 
@@ -97,19 +96,18 @@ std::vector<SeasonShift> chosenShifts(const std::vector<SeasonShift>& shifts, co
     for (const SeasonShift& shift : shifts)
         if ((!choice.year || seasonOf(shift.id) == *choice.year) && answers(shift, choice.filter))
             chosen.push_back(shift);
-    std::sort(chosen.begin(), chosen.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
+    std::ranges::sort(chosen, [](const auto& a, const auto& b) { return a.id < b.id; });
     return chosen;
 }
 
 SeasonTable seasonTable(const std::vector<SeasonShift>& shifts, const SeasonChoice& choice, Units units) {
     SeasonTable table;
     auto chosen = chosenShifts(shifts, choice);
-    const auto all = static_cast<std::size_t>(std::count_if(shifts.begin(), shifts.end(), [&](const SeasonShift& one) {
-        return !choice.year || seasonOf(one.id) == *choice.year;
-    }));
+    const auto all = static_cast<std::size_t>(std::ranges::count_if(
+        shifts, [&](const SeasonShift& one) { return !choice.year || seasonOf(one.id) == *choice.year; }));
     table.title = title(choice, chosen.size(), all);
-    table.working = static_cast<int>(
-        std::count_if(chosen.begin(), chosen.end(), [](const SeasonShift& one) { return !one.account; }));
+    table.working =
+        static_cast<int>(std::ranges::count_if(chosen, [](const SeasonShift& one) { return !one.account; }));
 
     table.headings << tr("shift");
     table.totals << tr("together");

@@ -73,7 +73,7 @@ void PlacePick::turn(int by) {
 void PlacePick::step(int by) {
     if (found_.empty())
         return;
-    const auto at = chosen_ ? std::find(found_.begin(), found_.end(), *chosen_) : found_.end();
+    const auto at = chosen_ ? std::ranges::find(found_, *chosen_) : found_.end();
     const int last = static_cast<int>(found_.size()) - 1;
     const int next =
         at == found_.end() ? (by > 0 ? 0 : last) : std::clamp(static_cast<int>(at - found_.begin()) + by, 0, last);
@@ -112,7 +112,7 @@ void PlacePick::resizeEvent(QResizeEvent* event) {
                                                         high);
     }
     if (chosen_ && perPage() > 0) // what holds is in sight
-        if (const auto at = std::find(found_.begin(), found_.end(), *chosen_); at != found_.end())
+        if (const auto at = std::ranges::find(found_, *chosen_); at != found_.end())
             first_ = static_cast<int>(at - found_.begin()) / perPage() * perPage();
     showPage();
 }

@@ -170,7 +170,7 @@ void StartScreen::refuse(const QString& words, std::size_t field) {
 
 // Enter goes from field to field, and from the last one on.
 void StartScreen::accept() {
-    const auto here = std::find(lines_.begin(), lines_.end(), focusWidget());
+    const auto here = std::ranges::find(lines_, focusWidget());
     if (here != lines_.end() && here + 1 != lines_.end()) {
         (*(here + 1))->setFocus(Qt::TabFocusReason);
         return;
@@ -189,7 +189,7 @@ void StartScreen::accept() {
         emit typed(answers);
         return;
     }
-    const auto focused = std::find(choices_.begin(), choices_.end(), focusWidget());
+    const auto focused = std::ranges::find(choices_, focusWidget());
     emit chose(focused == choices_.end() ? view_.chosen : static_cast<int>(focused - choices_.begin()));
 }
 

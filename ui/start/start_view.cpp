@@ -43,7 +43,7 @@ constexpr std::array<Setting, 1> heights{Setting::elevation};
 constexpr std::array<Setting, 2> pans{Setting::syrup_pan_area, Setting::flue_pan_area};
 
 bool wasSet(const StartGround& ground, Setting key) {
-    return std::any_of(ground.settings.begin(), ground.settings.end(), [&](const Set& set) { return set.key == key; });
+    return std::ranges::any_of(ground.settings, [&](const Set& set) { return set.key == key; });
 }
 
 std::vector<RigRow> rowsOf(std::span<const Setting> keys, const StartGround& ground) {
@@ -101,7 +101,7 @@ QString leftOut(const StartGround& ground) {
         missing << tr("the place");
     if (!wasSet(ground, Setting::elevation))
         missing << tr("the height");
-    if (std::any_of(pans.begin(), pans.end(), [&](Setting key) { return !wasSet(ground, key); }))
+    if (std::ranges::any_of(pans, [&](Setting key) { return !wasSet(ground, key); }))
         missing << tr("the pans");
     return missing.join(QStringLiteral(", "));
 }
@@ -127,7 +127,7 @@ std::vector<std::size_t> placesLike(const QString& typed, Units units) {
             return startsA;
         return order.compare(placeName(places[a]), placeName(places[b])) < 0;
     };
-    std::sort(found.begin(), found.end(), before);
+    std::ranges::sort(found, before);
     return found;
 }
 

@@ -83,8 +83,7 @@ std::vector<TracePicture::Place> TracePicture::places() const {
 
 // From each box a thread to the spine between two columns, and on to what is asked about.
 void TracePicture::paintThreads(QPainter& painter, const std::vector<Place>& all) const {
-    const auto asked =
-        std::find_if(view_.columns.begin(), view_.columns.end(), [](const TraceColumn& c) { return c.asked; });
+    const auto asked = std::ranges::find_if(view_.columns, [](const TraceColumn& c) { return c.asked; });
     const auto middle = static_cast<std::size_t>(asked - view_.columns.begin());
     const int centre = dress_.px(headHigh) + (height() - dress_.px(headHigh)) / 2;
     painter.setRenderHint(QPainter::Antialiasing);

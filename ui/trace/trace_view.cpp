@@ -191,8 +191,7 @@ TraceView traceView(const Ledger& ledger, const Trace& trace, Units units) {
     if (lot && trace.kind == TraceKind::lot)
         notes << lotCounts(ledger.lots()[*lot]);
     const auto has = [&](TraceKind kind) {
-        return std::any_of(trace.behind.begin(), trace.behind.end(),
-                           [kind](const TraceEntry& one) { return one.kind == kind; });
+        return std::ranges::any_of(trace.behind, [kind](const TraceEntry& one) { return one.kind == kind; });
     };
     if (has(TraceKind::hole))
         notes << tr("It passes through a time with no entries.");

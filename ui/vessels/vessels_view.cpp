@@ -39,7 +39,7 @@ QString dayOf(const std::string& date) {
 QString nightsOf(const Vessel& vessel, const Ledger& ledger) {
     QStringList days;
     for (const Night& night : ledger.nights())
-        if (std::find(vessel.shifts.begin(), vessel.shifts.end(), night.shift) != vessel.shifts.end())
+        if (std::ranges::find(vessel.shifts, night.shift) != vessel.shifts.end())
             days << dayOf(night.date);
     if (days.size() > 3)
         return tr("%1 nights").arg(days.size());
@@ -164,7 +164,7 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
         if (isSyrup(ledger.vessels()[i]))
             order.push_back(i);
     // What holds something first, the one that was touched last before the others.
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
         const Vessel &x = ledger.vessels()[a], &y = ledger.vessels()[b];
         return std::pair{x.content.isEmpty(), y.touched} < std::pair{y.content.isEmpty(), x.touched};
     });
