@@ -612,6 +612,14 @@ unit = "kPa"
         self.assertIn(",lit,,,by=Odile", log)
         self.assertEqual(log.count(",fired,"), 1)
 
+    def test_what_the_shift_has_set_already_is_not_set_again(self):
+        self.run_it("tend", "--journal", "j.db", stdin=",lit,,,\n,set,66.9,brix,key=target_density\n")
+        again = self.run_it("tend", "--journal", "j.db", "--set", "target_density=68brix", "--set", "elevation=300m", stdin="")
+        self.assertIn("target_density: the shift has it set already", again.stderr)
+        log = self.run_it("export", "--journal", "j.db").stdout
+        self.assertEqual(log.count("key=target_density"), 1)
+        self.assertEqual(log.count("key=elevation"), 1)
+
     def test_a_row_of_the_day_book_and_one_of_the_shift_in_one_moment_are_both_kept(self):
         for i, rows in enumerate((",lit,,,\n,gathered,100,L,to=tank;brix=2\n", ",gathered,100,L,to=tank;brix=2\n,lit,,,\n")):
             done = self.run_it("tend", "--journal", f"j{i}.db", stdin=rows)

@@ -109,6 +109,8 @@ TEST(ReckonCommand, RefusesAnAmountWith1AndAQuestionWith2) {
     EXPECT_EQ(ran({"nonsense"}).status, 2);
     EXPECT_EQ(ran({"boiling"}).status, 2);
     EXPECT_EQ(ran({"boiling", "--pressure"}).status, 2);
+    EXPECT_EQ(ran({"boiling", "--pressure", "--json"}).status, 2); // no option is an amount
+    EXPECT_THAT(ran({"boiling", "--pressure", "--json"}).err, HasSubstr("--pressure stands alone"));
     EXPECT_EQ(ran({"boiling", "--pressure", "98.7", "kPa"}).status, 2);
     EXPECT_EQ(ran({"boiling", "--list"}).status, 2);
     EXPECT_EQ(ran({"boiling", "--wind", "3m"}).status, 2);

@@ -237,6 +237,10 @@ TEST(RigTells, EvaporationAPoundOfWoodThatSlides) {
     EXPECT_EQ(trendOf(9, 0, 0.02).verdict, RigVerdict::steady);
     EXPECT_EQ(trendOf(4, 0.04, 0.02).verdict, RigVerdict::tooLittle) << "four nights are too few";
     EXPECT_EQ(trendOf(9, 0.01, 0.3).verdict, RigVerdict::tooLittle) << "it scatters too much";
+    const RigTrend unsure = trendOf(9, -0.008, 0.05);
+    EXPECT_GT(unsure.changeLow, -0.1);
+    EXPECT_GT(unsure.changeHigh, 0.1);
+    EXPECT_EQ(unsure.verdict, RigVerdict::tooLittle) << "it may as well have risen";
 }
 
 TEST(RigTells, HoursOfNiterToASwitch) {

@@ -186,6 +186,18 @@ TEST(LedgerLots, ASizeNeverPackedAndMoreComeBackThanLeftAreMarked) {
     EXPECT_EQ(house.marked(MarkKind::shippedTooMany), 0);
 }
 
+// Of a lot that was packed in several goes the record tells the coolest, whichever came first.
+TEST(LedgerLots, RememberTheCoolestCapAndFiller) {
+    for (const auto& [first, second] : {std::pair{"83", "86"}, {"86", "83"}}) {
+        const auto packed = [](const char* at, const std::string& heat) {
+            return day(4, at, "packed,2,,lot=A;from=drum 7;size=1L;capped=" + heat + "degC;filler=" + heat + "degC");
+        };
+        const FoldedHouse house{vessels + syrup + packed("10:00", first) + packed("11:00", second)};
+        EXPECT_NEAR(house.lot("A").coolest.value().celsius(), 83, 1e-9) << first;
+        EXPECT_NEAR(house.lot("A").filler.value().celsius(), 83, 1e-9) << first;
+    }
+}
+
 TEST(LedgerLots, FahrenheitWrittenForCelsiusIsAskedAbout) {
     const FoldedHouse house{vessels + syrup + day(4, "10:00", "packed,4,,lot=A;from=drum 7;size=1L;capped=82degF") +
                             day(4, "11:00", "packed,4,,lot=B;from=drum 7;size=1L;capped=170degF")};

@@ -18,6 +18,7 @@
 #include "ui/page/keyed_page.h"
 
 #include <QDir>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTableWidget>
@@ -50,6 +51,22 @@ TEST_F(ConsoleAtWork, AfterEveryKeyALoadIsStillKept) {
         if (!session->openShift()) // X ended it
             say(Lit{});
     }
+}
+
+// A hand that stays on the key has opened the draw once, and not closed it again.
+TEST_F(ConsoleAtWork, AKeyThatIsHeldDownCountsOnce) {
+    say(Lit{});
+    key(Qt::Key_D);
+    key(Qt::Key_Return);
+    ASSERT_EQ(count<DrawOpened>(), 1);
+    for (int i = 0; i < 5; ++i) {
+        QKeyEvent again{QEvent::KeyPress, Qt::Key_D, Qt::NoModifier, QStringLiteral("d"), true};
+        QCoreApplication::sendEvent(QApplication::focusWidget(), &again);
+    }
+    EXPECT_FALSE(sheet().isVisible());
+    EXPECT_EQ(count<DrawOpened>(), 1);
+    key(Qt::Key_D);
+    EXPECT_TRUE(sheet().isVisible()) << "pressed anew it closes";
 }
 
 TEST_F(ConsoleAtWork, DayAndNightLeaveTheFocusWhereThePersonIs) {

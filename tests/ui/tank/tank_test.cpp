@@ -170,6 +170,19 @@ TEST(TankScreen, AnotherLightLeavesWhatIsHalfTyped) {
     EXPECT_EQ(screen.findChild<QLineEdit*>(QStringLiteral("price"))->text(), QStringLiteral("260"));
 }
 
+TEST(TankScreen, AnotherYardFillsTheFieldsAnew) {
+    TankScreen screen;
+    const Dress dress{Measure{}, Look::day};
+    screen.display(lying(), Units::us, dress);
+    screen.display({.tank = BoxTank{Length::foot(6), Length::foot(3), Length::foot(2)}, .pile = {}, .pricePerCord = {}},
+                   Units::us, dress);
+    QStringList sizes;
+    for (const char* field : {"size0", "size1", "size2"})
+        if (const auto* edit = screen.findChild<QLineEdit*>(QLatin1String(field)))
+            sizes << edit->text();
+    EXPECT_EQ(sizes, (QStringList{"6", "3", "2"}));
+}
+
 TEST(TankScreen, APileIsKeptWithTheTimeItWasMeasured) {
     TankScreen screen;
     std::vector<Yard> yards;
