@@ -107,6 +107,7 @@ class Logs(Place):
         names = [line.split()[0] for line in refused.stderr.splitlines() if line.startswith("  ")]
         self.assertEqual(len(names), 2)
         self.assertIn("lit", self.run_it("export", "--journal", "j.db", "--shift", names[0]).stdout)
+        self.run_it("export", "--journal", "j.db", "--shift", "1999-01-01T00:00:00Z", status=1) # there is none
 
     def test_a_report_as_table_and_as_page(self):
         self.run_it("import", SAMPLE, "--journal", "j.db")
@@ -422,6 +423,15 @@ class BadInput(Place):
         for words, like in ((("trace", "--journal", "house.journal", "drum 77"), "drum 7"),
                             (("report", "--journal", "house.journal", "--recall", "27-062"), "27-061")):
             self.assertIn(f"Was one of these meant? {like}", self.run_it(*words, status=1).stderr)
+
+    def test_the_book_is_written_in_the_units_that_are_asked_for(self):
+        self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,40,gal,name=drum 7;kind=drum\n"
+                   "2027-03-01T07:00:00Z,bought,30,gal,what=syrup;vessel=drum 7;brix=66.9\n")
+        self.run_it("import", "--journal", "house.journal", "book.csv")
+        for units, volume, other in (("us", "30\u00a0gal,", "\u00a0L,"), ("metric", "\u00a0L,", "\u00a0gal,")):
+            said = self.run_it("report", "--journal", "house.journal", "--book", "--units", units).stdout
+            self.assertIn(volume, said)
+            self.assertNotIn(other, said)
 
     def test_an_import_says_what_it_changes_for_packed_lots(self):
         head = "time,what,value,unit,detail\n"

@@ -206,6 +206,16 @@ TEST(ReckonTonight, TakesTheRateThatIsSaidWhereNoNightIsKnown) {
     EXPECT_THAT(words(sums::reckonTonight({{"rate", "100"}}, {}, stands)), HasSubstr("no unit"));
 }
 
+TEST(ReckonTonight, ReadsATimeOfDayAsPeopleWriteIt) {
+    const std::pair<const char*, const char*> all[] = {{"12am", "0:00"},     {"12pm", "12:00"},  {"1pm", "13:00"},
+                                                       {"11:30pm", "23:30"}, {"5:05am", "5:05"}, {"9h30", "9:30"},
+                                                       {"21.45", "21:45"},   {"0:00", "0:00"}};
+    for (const auto& [typed, meant] : all)
+        EXPECT_THAT(words(reckon("tonight", {{"stand", "450gal@2brix"}, {"rate", "60gal/h"}, {"light", typed}})),
+                    HasSubstr(std::string{"Lit at "} + meant + ":"))
+            << typed;
+}
+
 TEST(ReckonTonight, RefusesWithTheLikelySlip) {
     const auto with = [](std::string name, std::string value) {
         return words(reckon("tonight", {{"stand", "450gal@2brix"}, {"rate", "60gal/h"}, {name, value}}));

@@ -149,6 +149,26 @@ TEST(AccountPage, KeepsItsSectionsAndItsDoubts) {
     EXPECT_EQ(tells.rows[1].cells[1], "too little to tell");
 }
 
+// A house that does everything has every section, once and in this order.
+TEST(AccountPage, HasASectionForAllThatTheHouseDoes) {
+    const FoldedHouse house{std::string{tanks} + "2027-03-01T06:00:00Z,vessel,100,L,name=sweet;kind=concentrate\n" +
+                                day(1, "09:00", "gathered,400,L,to=north;from=yard;taps=80;brix=2.4") +
+                                day(1, "10:00", "bought,200,L,what=sap;vessel=north;from=Ann;brix=2") +
+                                day(1, "11:00", "concentrated,60,L,from=north;to=sweet;brix=8;hours=1") +
+                                day(5, "09:00", "graded,,,vessel=drum 1;light_class=amber") +
+                                day(5, "10:00", "packed,6,,lot=A;from=drum 1;size=1L;capped=84degC;brix=66.9") +
+                                day(5, "11:00", "shipped,2,,lot=A;size=1L;to=shop;price=30"),
+                            {night(2, 900), night(4, 880)}};
+    const ListView view = accountView(house.ledger.get(), Units::us);
+    QStringList heads;
+    for (const TableRow& row : view.rows)
+        if (row.strong)
+            heads << row.cells[0];
+    EXPECT_EQ(heads, (QStringList{"Runs", "Nights", "Heavy draws", "In stock", "Price list by weight",
+                                  "Sap bought and sold", "Concentrator"}));
+    EXPECT_EQ(view.said.size(), view.rows.size());
+}
+
 // What stands at the left and at the right of the picture are the same sugar, to one scale.
 TEST(FlowPage, BandsAreOfOneScaleAndAddUp) {
     const FoldedHouse house{std::string{tanks} + day(1, "09:00", "gathered,400,L,to=north;from=yard;brix=2.4") +
