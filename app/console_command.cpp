@@ -6,7 +6,7 @@
 #include "core/boil/replay.h"
 #include "core/files/places.h"
 #include "core/journal/unforeseen.h"
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/shift/rehearsal_feed.h"
 #include "core/shift/take_up.h"
@@ -139,7 +139,7 @@ std::unique_ptr<RehearsalHouse> madeUpHouse(std::uint64_t seed) {
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
     const auto feed = loading.get();
     const RehearsalHouse* house = feed->house();
-    ProbeWatch watch{[&feed] { return feed->session().now(); }}; // its readings are shown, and not boiled by
+    ProbeSource watch{[&feed] { return feed->session().now(); }}; // its readings are shown, and not boiled by
     Console console{{.session = feed->session(),
                      .journal = house ? house->journal() : std::filesystem::path{},
                      .probeFile = house ? house->folder() / "probe.toml" : std::filesystem::path{},
@@ -165,7 +165,7 @@ int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& jou
     if (!probe)
         return status::refused;
     auto& session = *kept.session;
-    ProbeWatch watch{[&session] { return session.now(); }};
+    ProbeSource watch{[&session] { return session.now(); }};
     std::function<void()> look;
     Console* shown = nullptr;
     if (kept.watched)
@@ -189,7 +189,7 @@ int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& jou
                      .advance = look,
                      .isNew = kept.hasNothing()},
                     choicesFor(request)};
-    QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
+    QObject::connect(&watch, &ProbeSource::fact, &console, [&](const Fact& fact) {
         session.read(fact);
         console.refreshSoon();
     });

@@ -4,7 +4,6 @@
 #include "core/probe/modbus_port.h"
 
 #include <QMetaMethod>
-#include <algorithm>
 
 namespace panside {
 namespace {
@@ -36,13 +35,21 @@ ProbeSource::ProbeSource(ProbeFile file, Clock now, PortFinder finder, QObject* 
 ProbeSource::~ProbeSource() = default;
 
 void ProbeSource::start() {
-    if (!ports_.empty())
+    if (!ports_.empty() || file_.ports.empty())
         return;
     for (std::size_t i = 0; i < file_.ports.size(); ++i)
         build(i);
     for (auto* port : ports_)
         port->start();
     refresh_->start(refreshMs);
+}
+
+void ProbeSource::read(const ProbeFile& file) {
+    refresh_->stop();
+    qDeleteAll(ports_);
+    ports_.clear();
+    file_ = file;
+    start();
 }
 
 void ProbeSource::build(std::size_t index) {

@@ -1,6 +1,7 @@
 #pragma once
 // All ports of a probe file, read at once: facts as they arrive, and how each port is doing. Lives in one thread with
-// an event loop; in a thread of its own its signals reach the others queued, as values.
+// an event loop; in a thread of its own its signals reach the others queued, as values. The file may be another while
+// it runs.
 #include "core/probe/port_list.h"
 #include "core/probe/port_status.h"
 
@@ -31,6 +32,7 @@ public:
     using Clock = std::function<Instant()>;
     // `now` is asked from the thread that this lives in.
     ProbeSource(ProbeFile file, Clock now, PortFinder finder = PortFinder{}, QObject* parent = nullptr);
+    explicit ProbeSource(Clock now) : ProbeSource{{}, std::move(now)} {}
     ~ProbeSource() override;
 
     const ProbeFile& file() const { return file_; }
@@ -38,6 +40,8 @@ public:
 public slots:
     // Opens the ports; in the thread that this lives in.
     void start();
+    // Lets go of its ports and opens those of this file.
+    void read(const panside::ProbeFile& file);
 
 signals:
     void fact(const panside::Fact& fact);

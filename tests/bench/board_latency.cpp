@@ -1,7 +1,7 @@
 // From the last byte of a probe line to the board painted with it: pseudo-terminal, port, session, engine, console and
 // chart, as the program has them, with a shift of 12 h on the screen. Painted means: the chart has drawn that reading's
 // point and the cards their numbers. usage: board_latency [seconds]
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "ui/board/board.h"
 #include "ui/chart/rise_chart.h"
 
@@ -59,12 +59,12 @@ int main(int argc, char** argv) {
         console.board().chart().zoom(1 / 1.25); // until all twelve hours stand on the screen
 
     const Pty cable;
-    ProbeWatch watch{[&session] { return session.now(); }};
+    ProbeSource watch{[&session] { return session.now(); }};
     std::mutex sending;
     std::map<double, Clock::time_point> sentAt;  // by the line's own number
     std::map<Instant, Clock::time_point> folded; // by the fact's time: taken, not yet painted
     std::vector<double> milliseconds;
-    QObject::connect(&watch, &ProbeWatch::fact, &console, [&](const Fact& fact) {
+    QObject::connect(&watch, &ProbeSource::fact, &console, [&](const Fact& fact) {
         session.read(fact);
         console.refreshSoon();
         const double number = std::round((std::get<Reading>(fact.what).si - 273.15) * 1e4) / 1e4;

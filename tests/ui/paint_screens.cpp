@@ -315,7 +315,7 @@ void paintRehearsal(const Wish& wish) {
     if (!wish.wants(what))
         return;
     RehearsalFeed feed{4, 1, std::make_unique<RehearsalHouse>(4)};
-    ProbeWatch watch{[&] { return feed.session().now(); }};
+    ProbeSource watch{[&] { return feed.session().now(); }};
     Choices choices;
     choices.cautioned = true;
     choices.look = wish.look;

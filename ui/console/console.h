@@ -37,7 +37,7 @@ public:
     struct Behind {
         Session& session;
         std::filesystem::path journal, probeFile; // empty in a rehearsal, which has no screens of theirs
-        ProbeWatch* probes = nullptr;             // likewise
+        ProbeSource* probes = nullptr;            // likewise
         std::function<QString()> notice;          // what it says stands at the foot; may be empty
         std::function<void()> advance;            // called each second before the picture; may be empty
         RehearsalFeed* rehearsal = nullptr;       // the boil is made up, and so is its journal
@@ -52,7 +52,7 @@ public:
     Session& session() override { return behind_.session; }
     const std::filesystem::path& journalPlace() const override { return behind_.journal; }
     const std::filesystem::path& probePlace() const override { return behind_.probeFile; }
-    ProbeWatch* probes() override { return behind_.probes; }
+    ProbeSource* probes() override { return behind_.probes; }
     RehearsalFeed* rehearsal() override { return behind_.rehearsal; }
     Voice& voice() override { return *voice_; }
     LookedAt& lookedAt() override { return *looked_; }

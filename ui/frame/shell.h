@@ -12,7 +12,7 @@ namespace panside {
 class LookedAt;
 struct BookForm;
 class House;
-class ProbeWatch;
+class ProbeSource;
 class RehearsalFeed;
 class ShiftTrace;
 class Voice;
@@ -28,7 +28,7 @@ public:
     // Where the journal and the probe file lie; empty in a rehearsal that is kept nowhere.
     virtual const std::filesystem::path& journalPlace() const = 0;
     virtual const std::filesystem::path& probePlace() const = 0;
-    virtual ProbeWatch* probes() = 0;
+    virtual ProbeSource* probes() = 0;
     virtual RehearsalFeed* rehearsal() = 0; // none on a journal of one's own
     virtual Voice& voice() = 0;
     virtual LookedAt& lookedAt() = 0;

@@ -1,6 +1,6 @@
 #include "ui/frame/desks.h"
 
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "ui/frame/desk.h"
 #include "ui/probes/probes_screen.h"
 #include "ui/sound/voice.h"
@@ -12,15 +12,15 @@ namespace {
 
 class ProbesDesk : public Desk {
 public:
-    ProbesDesk(Shell& shell, ProbesScreen* screen, ProbeWatch& watch)
+    ProbesDesk(Shell& shell, ProbesScreen* screen, ProbeSource& watch)
         : Desk{shell, screen}, screen_{screen}, watch_{watch} {
         leavesFrom(screen);
         connect(screen, &ProbesScreen::portsWanted, this, &ProbesDesk::open);
-        connect(screen, &ProbesScreen::tryWanted, &watch, &ProbeWatch::read);
+        connect(screen, &ProbesScreen::tryWanted, &watch, &ProbeSource::read);
         connect(screen, &ProbesScreen::saveWanted, this, &ProbesDesk::save);
         connect(screen, &ProbesScreen::soundWanted, this, [this] { shell_.act(Action::sound); });
-        connect(&watch, &ProbeWatch::heard, screen, &ProbesScreen::heard);
-        connect(&watch, &ProbeWatch::status, screen, &ProbesScreen::status);
+        connect(&watch, &ProbeSource::heard, screen, &ProbesScreen::heard);
+        connect(&watch, &ProbeSource::status, screen, &ProbesScreen::status);
         screen->setEvidence([this] {
             const auto trouble = session().journalTrouble();
             return ChainEvidence{.file = {},
@@ -57,7 +57,7 @@ private:
     }
 
     ProbesScreen* screen_;
-    ProbeWatch& watch_;
+    ProbeSource& watch_;
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 #include "ui/frame/desks.h"
 
 #include "core/probe/probe_file.h"
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "ui/frame/desk.h"
 #include "ui/frame/languages.h"
 #include "ui/start/start_screen.h"

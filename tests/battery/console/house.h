@@ -1,7 +1,7 @@
 #pragma once
 // A console on a journal with some nights in it, and a probe that goes on reading.
 #include "core/journal/log_import.h"
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "core/rehearsal/rehearsal.h"
 #include "core/rehearsal/rehearse.h"
 #include "core/shift/session.h"
@@ -32,7 +32,7 @@ struct House {
     House(const std::filesystem::path& folder, std::uint64_t dice) : random{dice}, place{folder / "house.journal"} {
         using namespace panside;
         session = std::make_unique<Session>(keeperIn(Journal::open(place)));
-        watch = std::make_unique<ProbeWatch>([this] { return session->now(); });
+        watch = std::make_unique<ProbeSource>([this] { return session->now(); });
         Choices choices;
         choices.cautioned = random() % 2 == 0;
         console = std::make_unique<Console>(Console::Behind{.session = *session,
@@ -59,7 +59,7 @@ struct House {
     std::filesystem::path place;
     double celsius = 103;
     std::unique_ptr<panside::Session> session;
-    std::unique_ptr<panside::ProbeWatch> watch;
+    std::unique_ptr<panside::ProbeSource> watch;
     std::unique_ptr<panside::Console> console;
     QTimer probe;
 };

@@ -6,7 +6,7 @@
 #include "tests/battery/console/program.h"
 #include "ui/console/console.h"
 
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 
 #include <QApplication>
 #include <QTest>
@@ -80,7 +80,7 @@ std::string soaked(const Case& c) {
         std::int64_t wallUs = 1'772'215'200'000'000, bootUs = 5'000'000;
         const fs::path place = c.folder / "house.journal";
         Session session{keeperIn(Journal::open(place)), ShiftClock{[&] { return ShiftClock::Ticks{wallUs, bootUs}; }}};
-        ProbeWatch watch{[&] { return session.now(); }};
+        ProbeSource watch{[&] { return session.now(); }};
         Choices choices;
         choices.cautioned = true;
         Console console{{.session = session,

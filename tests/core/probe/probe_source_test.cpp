@@ -39,6 +39,27 @@ TEST(ProbeSource, ReadsAllItsPortsAndTellsHowTheyAre) {
     EXPECT_EQ(states[2], PortState::noSuchPort);
 }
 
+TEST(ProbeSource, LetsGoOfItsPortsForThoseOfAnotherFile) {
+    needEventLoop();
+    const Pty before, after;
+    ProbeSource source{[] { return Instant{}; }};
+    std::vector<std::string> read;
+    QObject::connect(&source, &ProbeSource::fact,
+                     [&](const Fact& fact) { read.push_back(std::get<Reading>(fact.what).probe); });
+    source.read({{box(before.path(), "before", Series::syrup_pan)}});
+    ASSERT_TRUE(before.send("\nt=103.4\n"));
+    ASSERT_TRUE(waitFor([&] { return read.size() == 1; }));
+    source.read({{box(after.path(), "after", Series::syrup_pan)}});
+    EXPECT_EQ(source.file().ports.at(0).name, "after");
+    before.send("t=103.5\n"); // nobody listens any more
+    ASSERT_TRUE(after.send("\nt=103.6\n"));
+    ASSERT_TRUE(waitFor([&] { return read.size() == 2; }));
+    source.read({});
+    after.send("t=103.7\n");
+    QCoreApplication::processEvents();
+    EXPECT_EQ(read, (std::vector<std::string>{"before", "after"}));
+}
+
 TEST(ProbeSource, MayLiveInAThreadOfItsOwn) {
     needEventLoop();
     const Pty pan;

@@ -1,7 +1,7 @@
 #pragma once
 // The console on a journal of its own, driven by real keys and touches.
 #include "core/journal/journal.h"
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "core/shift/keeper.h"
 #include "ui/console/console.h"
 #include "ui/entry/entry_sheet.h"
@@ -30,7 +30,7 @@ struct ConsoleAtWork : testing::Test {
     QTemporaryDir folder;
     std::int64_t passedUs = 0; // how far the test has put its clock on
     std::unique_ptr<Session> session;
-    std::unique_ptr<ProbeWatch> watch;
+    std::unique_ptr<ProbeSource> watch;
     std::unique_ptr<Console> console;
 
     ConsoleAtWork() : ConsoleAtWork{false, plainChoices()} {}
@@ -44,7 +44,7 @@ struct ConsoleAtWork : testing::Test {
                                           const auto ticks = ShiftClock::systemTicks();
                                           return ShiftClock::Ticks{ticks.wallUs + passedUs, ticks.bootUs + passedUs};
                                       }});
-        watch = std::make_unique<ProbeWatch>([this] { return session->now(); });
+        watch = std::make_unique<ProbeSource>([this] { return session->now(); });
         console = std::make_unique<Console>(
             Console::Behind{.session = *session,
                             .journal = place,

@@ -375,7 +375,7 @@ TEST_F(ConsoleInRehearsal, IsAWholeSugarhouseAndKeepsNothing) {
     {
         RehearsalFeed feed{4, 1, std::make_unique<RehearsalHouse>(4)};
         left = feed.house()->folder();
-        ProbeWatch watch{[&] { return feed.session().now(); }};
+        ProbeSource watch{[&] { return feed.session().now(); }};
         Choices choices = plainChoices();
         choices.backupFolder = QStringLiteral("/their/own");
         Console console{{.session = feed.session(),

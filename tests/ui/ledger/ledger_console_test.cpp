@@ -1,7 +1,7 @@
 // The ledger's pages in the window as a whole, on a journal of its own, by real keys and touches.
 #include "core/boil/shift_log.h"
 #include "core/journal/day_books.h"
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "core/shift/keeper.h"
 #include "tests/ui/ledger/house_of.h"
 #include "ui/console/console.h"
@@ -34,7 +34,7 @@ struct LedgerConsole : testing::Test {
     QTemporaryDir folder;
     std::filesystem::path place;
     std::unique_ptr<Session> session;
-    std::unique_ptr<ProbeWatch> watch;
+    std::unique_ptr<ProbeSource> watch;
     std::unique_ptr<Console> console;
 
     LedgerConsole() {
@@ -44,7 +44,7 @@ struct LedgerConsole : testing::Test {
         auto journal = Journal::open(place);
         importBook(journal, houseRows());
         session = std::make_unique<Session>(keeperIn(std::move(journal)));
-        watch = std::make_unique<ProbeWatch>([this] { return session->now(); });
+        watch = std::make_unique<ProbeSource>([this] { return session->now(); });
         Choices choices;
         choices.cautioned = true;
         choices.units = Units::us;

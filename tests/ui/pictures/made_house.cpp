@@ -115,7 +115,7 @@ MadeHouse::MadeHouse(MadeOf made, const char* now, const QSize& size, Look look,
         session_->follow(eveningUpTo(session_->now()));
     if (made == MadeOf::turns)
         turnThePress(*session_);
-    watch_ = std::make_unique<ProbeWatch>([this] { return session_->now(); });
+    watch_ = std::make_unique<ProbeSource>([this] { return session_->now(); });
     Choices choices;
     choices.cautioned = true;
     choices.look = look;

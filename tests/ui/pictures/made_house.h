@@ -1,6 +1,6 @@
 #pragma once
 // A console on the journal of an invented house, at a moment that is always the same.
-#include "core/probe/probe_watch.h"
+#include "core/probe/probe_source.h"
 #include "core/shift/session.h"
 #include "ui/console/console.h"
 
@@ -26,7 +26,7 @@ public:
 private:
     QTemporaryDir folder_;
     std::unique_ptr<Session> session_;
-    std::unique_ptr<ProbeWatch> watch_;
+    std::unique_ptr<ProbeSource> watch_;
     std::unique_ptr<Console> console_;
 };
 
