@@ -2,7 +2,6 @@
 
 #include "ui/look/roles.h"
 
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QPainterPath>
@@ -121,6 +120,7 @@ FlowScreen::FlowScreen(QWidget* parent)
     all->addWidget(notes_);
     all->addWidget(picture_, 1);
     all->addWidget(keys_);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &FlowScreen::left);
     setFocusPolicy(Qt::StrongFocus);
 }
@@ -133,11 +133,6 @@ void FlowScreen::display(const FlowView& view, const Dress& dress) {
     head_->setText(view.empty ? tr("There is no sugar in the book yet.") : view.whole);
     notes_->setText(view.doubt);
     picture_->display(view, dress);
-}
-
-void FlowScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
 }
 
 } // namespace panside

@@ -32,7 +32,6 @@ signals:
     void left();
 
 private:
-    void keyPressEvent(QKeyEvent* event) override;
     QLabel *head_, *notes_;
     FlowPicture* picture_;
     ActionKeys* keys_;

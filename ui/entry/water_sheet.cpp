@@ -6,7 +6,6 @@
 #include "ui/page/action_keys.h"
 
 #include <QCoreApplication>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QLocale>
 #include <QVBoxLayout>
@@ -193,6 +192,7 @@ WaterSheet::WaterSheet(QWidget* parent)
     }
     column->addStretch();
     column->addWidget(keys_);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &WaterSheet::act);
     sayKeys();
     hide();
@@ -264,11 +264,6 @@ void WaterSheet::keep() {
     const WaterCheck check{{Temperature::kelvin(toSi(written, unit)), unit}, probe_};
     hide();
     emit kept({Fact{.at = now_, .what = check}});
-}
-
-void WaterSheet::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QFrame::keyPressEvent(event);
 }
 
 } // namespace panside

@@ -51,9 +51,6 @@ signals:
     void typeWanted(); // rather type in what another thermometer, or this one, showed
     void left();
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     void sayKeys();
     void act(int key);

@@ -1,6 +1,5 @@
 #include "ui/ledger/list_page.h"
 
-#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -22,6 +21,7 @@ ListPage::ListPage(const QString& name, QWidget* parent)
     column->addWidget(keys_);
     connect(table_, &LedgerTable::chosenChanged, this, &ListPage::sayChosen);
     connect(table_, &LedgerTable::opened, this, [this] { emit pressed(Qt::Key_Return); });
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &ListPage::pressed);
     setFocusProxy(table_);
 }
@@ -62,11 +62,6 @@ void ListPage::sayChosen() {
     notes_->setText(notes.isEmpty() ? view_.notes : notes);
     head_->setVisible(!head_->text().isEmpty());
     notes_->setVisible(!notes_->text().isEmpty());
-}
-
-void ListPage::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
 }
 
 } // namespace panside

@@ -36,7 +36,6 @@ signals:
     void pressed(int key); // one of the keys; Enter on a row is Qt::Key_Return
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:

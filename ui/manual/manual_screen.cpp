@@ -6,7 +6,6 @@
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QScrollBar>
 #include <QTextBrowser>
 #include <QUrl>
@@ -36,6 +35,7 @@ ManualScreen::ManualScreen(QWidget* parent)
     column->addWidget(text_, 1);
     column->addLayout(keys);
     connect(text_, &QTextBrowser::anchorClicked, this, &ManualScreen::follow);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &ManualScreen::act);
     connect(typed_, &QLineEdit::textChanged, this, &ManualScreen::search);
     setFocusProxy(text_);
@@ -134,11 +134,6 @@ void ManualScreen::search(const QString& words) {
 }
 
 QString ManualScreen::words() const { return text_->toPlainText(); }
-
-void ManualScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
-}
 
 void ManualScreen::act(int key) {
     switch (key) {

@@ -29,9 +29,6 @@ public:
 signals:
     void left();
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     void follow(const QUrl& link);
     void back();

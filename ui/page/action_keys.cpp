@@ -86,6 +86,11 @@ bool ActionKeys::answer(const QKeyEvent& event) {
     return false;
 }
 
+bool ActionKeys::eventFilter(QObject* page, QEvent* event) {
+    return (event->type() == QEvent::KeyPress && answer(static_cast<QKeyEvent&>(*event))) ||
+           QWidget::eventFilter(page, event);
+}
+
 void ActionKeys::resizeEvent(QResizeEvent*) { arrange(); }
 
 // Shares of a row as the words need.

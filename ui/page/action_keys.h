@@ -1,6 +1,6 @@
 #pragma once
-// The row of keys under a page, or two rows where one would be crowded: each a letter and a finger's target. The page
-// asks it what a key of the keyboard means.
+// The row of keys under a page, or two rows where one would be crowded: each a letter and a finger's target. It answers
+// the keyboard for the page, or the page asks it what a key means.
 #include "ui/look/dress.h"
 
 #include <QKeyCombination>
@@ -33,6 +33,8 @@ public:
     explicit ActionKeys(QWidget* parent = nullptr);
     void wear(const Dress& dress);
     void display(const std::vector<PageKey>& keys);
+    // Keys of the keyboard that come to the page are answered from now on.
+    void answerFor(QWidget& page) { page.installEventFilter(this); }
     // True: it was one of these, and pressed() was said.
     bool answer(const QKeyEvent& event);
 
@@ -44,6 +46,7 @@ private:
     static QString capOf(int key);
     bool isDrawn(std::size_t index) const { return index < keys_.size() && !keys_[index].word.isEmpty(); }
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* page, QEvent* event) override;
     Dress dress_;
     std::vector<PageKey> keys_;
     std::vector<Press*> presses_;

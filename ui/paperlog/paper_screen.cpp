@@ -87,6 +87,7 @@ PaperScreen::PaperScreen(QWidget* parent)
             });
     connect(date_, &QLineEdit::editingFinished, this, &PaperScreen::judge);
     connect(zone_, &QLineEdit::editingFinished, this, &PaperScreen::judge);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &PaperScreen::act);
     setFocusProxy(table_);
     giveKeysOfItsOwn(*table_);
@@ -289,10 +290,8 @@ bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
     if (watched == table_ && event->type() == QEvent::KeyPress) {
         const auto key = static_cast<QKeyEvent*>(event)->key();
         // The table would take these for its own.
-        if (static_cast<QKeyEvent*>(event)->modifiers() & Qt::ControlModifier) {
-            keyPressEvent(static_cast<QKeyEvent*>(event));
-            return event->isAccepted();
-        }
+        if (static_cast<QKeyEvent*>(event)->modifiers() & Qt::ControlModifier)
+            return keys_->answer(static_cast<QKeyEvent&>(*event));
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
             toNextRow();
             return true;
@@ -303,11 +302,6 @@ bool PaperScreen::eventFilter(QObject* watched, QEvent* event) {
         }
     }
     return QWidget::eventFilter(watched, event);
-}
-
-void PaperScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
 }
 
 void PaperScreen::act(int key) {

@@ -32,7 +32,6 @@ signals:
     void left();
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:

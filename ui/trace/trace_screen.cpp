@@ -48,6 +48,7 @@ TraceScreen::TraceScreen(QWidget* parent)
     column->addWidget(keys_);
     line_->installEventFilter(this);
     connect(picture_, &TracePicture::asked, this, &TraceScreen::wanted);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &TraceScreen::act);
     connect(line_, &QLineEdit::returnPressed, this, [this] {
         if (!line_->text().trimmed().isEmpty())
@@ -146,11 +147,6 @@ bool TraceScreen::eventFilter(QObject* watched, QEvent* event) {
         return false;
     picture_->setFocus();
     return true;
-}
-
-void TraceScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
 }
 
 } // namespace panside

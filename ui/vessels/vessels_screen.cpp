@@ -74,6 +74,7 @@ VesselsScreen::VesselsScreen(QWidget* parent)
         emit deedWanted(deeds_[static_cast<std::size_t>(at)], name);
     });
     connect(into_, &QLineEdit::textChanged, this, &VesselsScreen::offerVessels);
+    keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &VesselsScreen::act);
     setFocusProxy(table_);
     sayKeys();
@@ -250,11 +251,6 @@ bool VesselsScreen::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     return false;
-}
-
-void VesselsScreen::keyPressEvent(QKeyEvent* event) {
-    if (!keys_->answer(*event))
-        QWidget::keyPressEvent(event);
 }
 
 } // namespace panside
