@@ -1,7 +1,6 @@
 #include "core/journal/log_chunks.h"
 
 #include <algorithm>
-#include <istream>
 
 namespace panside {
 namespace {

@@ -4,7 +4,6 @@
 #include "core/boil/repeated_draw.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace panside {
 namespace {

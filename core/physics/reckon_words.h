@@ -5,8 +5,6 @@
 #include "core/words/sentence.h"
 
 #include <string>
-#include <string_view>
-#include <vector>
 
 namespace panside::sums {
 

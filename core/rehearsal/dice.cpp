@@ -1,6 +1,5 @@
 #include "core/rehearsal/dice.h"
 
-#include <bit>
 #include <cmath>
 #include <numbers>
 

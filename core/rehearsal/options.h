@@ -2,7 +2,6 @@
 // What a made-up boil is made of: rig, sap, fire, weather, probes, crew, and what goes wrong in it.
 #include "core/boil/fact.h"
 
-#include <array>
 #include <optional>
 #include <string>
 #include <vector>

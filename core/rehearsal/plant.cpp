@@ -2,7 +2,6 @@
 #include "core/rehearsal/liquid.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace panside::rehearsal {
 

@@ -1,6 +1,5 @@
 #include "core/season/shift_account.h"
 
-#include <cmath>
 #include <string_view>
 
 namespace panside {
