@@ -177,7 +177,6 @@ struct Ledger::Fold {
         bool asked = false;             // and it was said
         PressRow run;
         Liquid heel;
-        bool heelKnown = true;
         Knot last = noKnot;
         Taint taint;
     } press;

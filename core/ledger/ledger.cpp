@@ -267,13 +267,4 @@ LedgerInput ledgerInput(std::span<const std::span<const Boil::Entry>> books, std
     return input;
 }
 
-LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
-                        std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts) {
-    std::vector<std::span<const Boil::Entry>> rowsOfBooks(books.begin(), books.end());
-    std::vector<LedgerShift> rowsOfShifts;
-    for (const auto& [id, facts] : shifts)
-        rowsOfShifts.push_back({id, facts});
-    return ledgerInput(rowsOfBooks, rowsOfShifts);
-}
-
 } // namespace panside

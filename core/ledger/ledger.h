@@ -71,7 +71,5 @@ struct LedgerShift {
 };
 // All rows of day books and of shifts put together by time; the facts must outlive it.
 LedgerInput ledgerInput(std::span<const std::span<const Boil::Entry>> books, std::span<const LedgerShift> shifts);
-LedgerInput ledgerInput(std::span<const std::vector<Boil::Entry>> books,
-                        std::span<const std::pair<Instant, std::vector<Boil::Entry>>> shifts);
 
 } // namespace panside

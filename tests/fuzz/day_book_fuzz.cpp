@@ -4,6 +4,7 @@
 #include "core/boil/shift_log.h"
 #include "core/ledger/book_check.h"
 #include "core/ledger/trace.h"
+#include "tests/core/ledger/together.h"
 
 #include <cstdlib>
 

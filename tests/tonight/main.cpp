@@ -6,6 +6,7 @@
 #include "core/ledger/sap_nights.h"
 #include "core/physics/sap.h"
 #include "core/rehearsal/rehearsal.h"
+#include "tests/core/ledger/together.h"
 
 #include <fmt/format.h>
 

@@ -2,6 +2,7 @@
 // A day book and shifts written as rows, folded.
 #include "core/boil/shift_log.h"
 #include "core/ledger/trace.h"
+#include "tests/core/ledger/together.h"
 
 #include <gtest/gtest.h>
 #include <memory>
