@@ -657,6 +657,14 @@ unit = "kPa"
         self.assertGreaterEqual(log.count(",syrup_pan,"), 10)
         self.assertIn("probe=pan box", log)
 
+    def test_the_end_of_the_typed_rows_ends_no_boil_that_a_probe_is_read_of(self):
+        _, probe = self.pan_box()
+        process = self.tend("--probe", probe)
+        process.stdin.close()
+        for _ in range(3):
+            self.line(process)
+        self.assertIsNone(process.poll())
+
     def test_a_killed_shift_is_taken_up_with_all_that_was_acknowledged(self):
         process = self.tend()
         process.stdin.write(",lit,,,\n,fired,11,kg,\n")
