@@ -758,8 +758,8 @@
         <translation>La note d'avant, du %1, ne s'accorde pas.</translation>
     </message>
     <message>
-        <source>%1: %2 more come out than the book has in it.%3 Dip it.</source>
-        <translation>%1 : il en sort %2 de plus que n'en a le cahier.%3 Jaugez-le.</translation>
+        <source>%1: %2 more come out than the book has in it.%4 Dip it.</source>
+        <translation>%1 : il en sort %2 de plus que n'en a le cahier.%4 Jaugez-le.</translation>
     </message>
     <message>
         <source>%1: %2 over its rim of %3.%4 Dip it.</source>
@@ -810,28 +810,28 @@
         <translation>Personne n'a dit combien est passé dans cette filtration.</translation>
     </message>
     <message>
-        <source>A concentrate of %1 is thinner than the %2 that went in.</source>
-        <translation>Un concentré de %1 est moins dense que les %2 entrés.</translation>
+        <source>A concentrate of %2 is thinner than the %3 that went in.</source>
+        <translation>Un concentré de %2 est moins dense que les %3 entrés.</translation>
     </message>
     <message>
-        <source>Sap of %1. Did you mean %2?</source>
-        <translation>Eau d'érable à %1. Vouliez-vous dire %2?</translation>
+        <source>Sap of %2. Did you mean %3?</source>
+        <translation>Eau d'érable à %2. Vouliez-vous dire %3?</translation>
     </message>
     <message>
-        <source>%1: milk is in it, by %2 against foam. It belongs on the label.</source>
-        <translation>%1 : il y a du lait, par %2 contre la mousse. À mettre sur l'étiquette.</translation>
+        <source>%1: milk is in it, by %5 against foam. It belongs on the label.</source>
+        <translation>%1 : il y a du lait, par %5 contre la mousse. À mettre sur l'étiquette.</translation>
     </message>
     <message>
-        <source>%1: lead over the limit of %2 ppb.</source>
-        <translation>%1 : plomb au-dessus de la limite de %2 ppb.</translation>
+        <source>%1: lead over the limit of %3 ppb.</source>
+        <translation>%1 : plomb au-dessus de la limite de %3 ppb.</translation>
     </message>
     <message>
         <source>%1: ropy sap is in it.</source>
         <translation>%1 : il y a de l'eau filante.</translation>
     </message>
     <message>
-        <source>%1: an off-flavor (%2). It is for processing only.</source>
-        <translation>%1 : un défaut de goût (%2). Pour la transformation seulement.</translation>
+        <source>%1: an off-flavor (%5). It is for processing only.</source>
+        <translation>%1 : un défaut de goût (%5). Pour la transformation seulement.</translation>
     </message>
     <message>
         <source>%1: a depth gives no volume until its shape is known. Enter its shape.</source>
@@ -842,28 +842,28 @@
         <translation>Ici finit une filtration jamais commencée.</translation>
     </message>
     <message>
-        <source>The filter gauge showed %1 while no run went on (%2): was its beginning not entered, or the pressure not let off?</source>
-        <translation>Le manomètre du filtre montrait %1 sans filtration en cours (%2) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
+        <source>The filter gauge showed %2 while no run went on (%4): was its beginning not entered, or the pressure not let off?</source>
+        <translation>Le manomètre du filtre montrait %2 sans filtration en cours (%4) : son début n'a-t-il pas été dit, ou la pression pas relâchée?</translation>
     </message>
     <message>
         <source>Lot %1: %2 more came back than had left.</source>
         <translation>Lot %1 : il en est revenu %2 de plus qu'il n'en était parti.</translation>
     </message>
     <message>
-        <source>Lot %1 was never packed in %2.</source>
-        <translation>Le lot %1 n'a jamais été conditionné en %2.</translation>
+        <source>Lot %1 was never packed in %5.</source>
+        <translation>Le lot %1 n'a jamais été conditionné en %5.</translation>
     </message>
     <message>
-        <source>%1: “%2” is no shape. Enter it as in upright 1.2 0.9.</source>
-        <translation>%1 : « %2 » n'est pas une forme. Écrivez-la comme upright 1.2 0.9.</translation>
+        <source>%1: “%5” is no shape. Enter it as in upright 1.2 0.9.</source>
+        <translation>%1 : « %5 » n'est pas une forme. Écrivez-la comme upright 1.2 0.9.</translation>
     </message>
     <message>
-        <source>A filter run begins while that of %1 was not ended. Enter its end.</source>
-        <translation>Une filtration commence alors que celle du %1 n'est pas terminée. Notez sa fin.</translation>
+        <source>A filter run begins while that of %4 was not ended. Enter its end.</source>
+        <translation>Une filtration commence alors que celle du %4 n'est pas terminée. Notez sa fin.</translation>
     </message>
     <message>
-        <source>A press cannot hold back %1 of the %2 that were in it.</source>
-        <translation>Une presse ne peut retenir %1 des %2 qu'elle contenait.</translation>
+        <source>A press cannot hold back %2 of the %3 that were in it.</source>
+        <translation>Une presse ne peut retenir %2 des %3 qu'elle contenait.</translation>
     </message>
     <message>
         <source>Did you mean %1?</source>

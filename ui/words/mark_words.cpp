@@ -1,10 +1,13 @@
 #include "ui/words/mark_words.h"
 
+#include "core/quantity/enum_count.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <array>
 
 namespace panside {
 namespace {
@@ -13,79 +16,83 @@ QString tr(const char* text) { return QCoreApplication::translate("MarkWords", t
 
 QString moment(Instant at) { return WallClock{}.at(at).toString(QStringLiteral("yyyy-MM-dd HH:mm")); }
 
+// What a mark's figures are, and its words: %1 the name, %2 the amount, %3 the limit, %4 the entry before it, %5 more.
+enum class Of { number, litres, degrees, brix, gauge };
+struct MarkRow {
+    MarkKind kind;
+    Of figures;
+    const char* words;
+};
+constexpr std::array markRows{
+    MarkRow{MarkKind::belowEmpty, Of::litres, QT_TR_NOOP("%1: %2 more come out than the book has in it.%4 Dip it.")},
+    MarkRow{MarkKind::overRim, Of::litres, QT_TR_NOOP("%1: %2 over its rim of %3.%4 Dip it.")},
+    MarkRow{MarkKind::vesselOut, Of::number, QT_TR_NOOP("%1 is no longer used.")},
+    MarkRow{MarkKind::vesselUnknown, Of::number, QT_TR_NOOP("%1 is a vessel that has not been named.")},
+    MarkRow{MarkKind::packedTooCool, Of::degrees,
+            QT_TR_NOOP("Lot %1 was capped at %2, under the least of %3: it is held.")},
+    MarkRow{MarkKind::underDensity, Of::brix, QT_TR_NOOP("Lot %1 is %2, under the %3 of this place: it is held.")},
+    MarkRow{MarkKind::overDensity, Of::brix, QT_TR_NOOP("Lot %1 is %2, over the %3 of this place: it is held.")},
+    MarkRow{MarkKind::shippedTooMany, Of::number, QT_TR_NOOP("Lot %1: %2 more left than were made.")},
+    MarkRow{MarkKind::backTooMany, Of::number, QT_TR_NOOP("Lot %1: %2 more came back than had left.")},
+    MarkRow{MarkKind::sizeUnknown, Of::number, QT_TR_NOOP("Lot %1 was never packed in %5.")},
+    MarkRow{MarkKind::lotUnknown, Of::number, QT_TR_NOOP("Lot %1 was never packed.")},
+    MarkRow{MarkKind::codeTwice, Of::number, QT_TR_NOOP("Lot code %1 is used twice.")},
+    MarkRow{MarkKind::drawTwice, Of::number, QT_TR_NOOP("A draw was entered twice and counts once: %1.")},
+    MarkRow{MarkKind::noVessel, Of::number, QT_TR_NOOP("A draw without a vessel: where to?")},
+    MarkRow{MarkKind::noVolume, Of::number, QT_TR_NOOP("Nobody said how much went through this run.")},
+    MarkRow{MarkKind::thinner, Of::brix, QT_TR_NOOP("A concentrate of %2 is thinner than the %3 that went in.")},
+    MarkRow{MarkKind::sugarOdd, Of::brix, QT_TR_NOOP("Sap of %2. Did you mean %3?")},
+    MarkRow{MarkKind::milk, Of::number, QT_TR_NOOP("%1: milk is in it, by %5 against foam. It belongs on the label.")},
+    MarkRow{MarkKind::lead, Of::number, QT_TR_NOOP("%1: lead over the limit of %3 ppb.")},
+    MarkRow{MarkKind::ropy, Of::number, QT_TR_NOOP("%1: ropy sap is in it.")},
+    MarkRow{MarkKind::offFlavour, Of::number, QT_TR_NOOP("%1: an off-flavor (%5). It is for processing only.")},
+    MarkRow{MarkKind::depthNoShape, Of::number,
+            QT_TR_NOOP("%1: a depth gives no volume until its shape is known. Enter its shape.")},
+    MarkRow{MarkKind::shapeUnread, Of::number, QT_TR_NOOP("%1: “%5” is no shape. Enter it as in upright 1.2 0.9.")},
+    MarkRow{MarkKind::pressNotOpen, Of::number, QT_TR_NOOP("A filter run ends here that was never begun.")},
+    MarkRow{MarkKind::pressNotEnded, Of::number,
+            QT_TR_NOOP("A filter run begins while that of %4 was not ended. Enter its end.")},
+    MarkRow{MarkKind::heelTooMuch, Of::litres, QT_TR_NOOP("A press cannot hold back %2 of the %3 that were in it.")},
+    MarkRow{MarkKind::pressureWithoutRun, Of::gauge,
+            QT_TR_NOOP("The filter gauge showed %2 while no run went on (%4): was its beginning not entered, or the "
+                       "pressure not let off?")}};
+static_assert(inOrder(markRows, &MarkRow::kind) && hasCount<MarkKind, markRows.size()>());
+
+QString figureOf(double number, Of what, Units units) {
+    switch (what) {
+    case Of::number:
+        break;
+    case Of::litres:
+        return handVolume(Volume::litre(number), units);
+    case Of::degrees:
+        return figure(Temperature::celsius(number), units).text();
+    case Of::brix:
+        return figure(Brix::degrees(number)).text();
+    case Of::gauge:
+        return gaugeFigure(Pressure::kilopascal(number), units).text();
+    }
+    return QLocale{}.toString(number, 'f', 0);
+}
+
 } // namespace
 
 QString markWords(const LedgerMark& mark, Units units) {
-    const QString name = QString::fromStdString(mark.name), more = choiceWord(mark.more);
-    const double amount = mark.amount.value_or(0), limit = mark.limit.value_or(0);
-    const auto litres = [&](double number) { return handVolume(Volume::litre(number), units); };
-    const auto degrees = [&](double number) { return figure(Temperature::celsius(number), units).text(); };
-    const auto brix = [&](double number) { return figure(Brix::degrees(number)).text(); };
+    const MarkRow& row = markRows.at(static_cast<std::size_t>(mark.kind));
+    const double amount = mark.amount.value_or(0);
+    const double limit = mark.kind == MarkKind::sugarOdd ? amount / 10 : mark.limit.value_or(0);
+    const bool isVolume = mark.kind == MarkKind::belowEmpty || mark.kind == MarkKind::overRim;
+    const QString before = mark.before ? moment(*mark.before) : QString{};
     const QString since =
-        mark.before ? u' ' + tr("The entry before it, of %1, does not fit.").arg(moment(*mark.before)) : QString{};
-    switch (mark.kind) {
-    case MarkKind::belowEmpty:
-        return tr("%1: %2 more come out than the book has in it.%3 Dip it.").arg(name, litres(amount), since);
-    case MarkKind::overRim:
-        return tr("%1: %2 over its rim of %3.%4 Dip it.").arg(name, litres(amount), litres(limit), since);
-    case MarkKind::vesselOut:
-        return tr("%1 is no longer used.").arg(name);
-    case MarkKind::vesselUnknown:
-        return tr("%1 is a vessel that has not been named.").arg(name);
-    case MarkKind::packedTooCool:
-        return tr("Lot %1 was capped at %2, under the least of %3: it is held.")
-                   .arg(name, degrees(amount), degrees(limit)) +
-               (mark.more.empty() ? QString{} : u' ' + tr("Did you mean %1?").arg(QString::fromStdString(mark.more)));
-    case MarkKind::underDensity:
-        return tr("Lot %1 is %2, under the %3 of this place: it is held.").arg(name, brix(amount), brix(limit));
-    case MarkKind::overDensity:
-        return tr("Lot %1 is %2, over the %3 of this place: it is held.").arg(name, brix(amount), brix(limit));
-    case MarkKind::shippedTooMany:
-        return tr("Lot %1: %2 more left than were made.").arg(name, QLocale{}.toString(amount, 'f', 0));
-    case MarkKind::backTooMany:
-        return tr("Lot %1: %2 more came back than had left.").arg(name, QLocale{}.toString(amount, 'f', 0));
-    case MarkKind::sizeUnknown:
-        return tr("Lot %1 was never packed in %2.").arg(name, QString::fromStdString(mark.more));
-    case MarkKind::lotUnknown:
-        return tr("Lot %1 was never packed.").arg(name);
-    case MarkKind::codeTwice:
-        return tr("Lot code %1 is used twice.").arg(name);
-    case MarkKind::drawTwice:
-        return tr("A draw was entered twice and counts once: %1.").arg(name);
-    case MarkKind::noVessel:
-        return tr("A draw without a vessel: where to?");
-    case MarkKind::pressureWithoutRun:
-        return tr("The filter gauge showed %1 while no run went on (%2): was its beginning not entered, or the "
-                  "pressure not let off?")
-            .arg(gaugeFigure(Pressure::kilopascal(amount), units).text(),
-                 mark.before ? moment(*mark.before) : QString{});
-    case MarkKind::noVolume:
-        return tr("Nobody said how much went through this run.");
-    case MarkKind::thinner:
-        return tr("A concentrate of %1 is thinner than the %2 that went in.").arg(brix(amount), brix(limit));
-    case MarkKind::sugarOdd:
-        return tr("Sap of %1. Did you mean %2?").arg(brix(amount), brix(amount / 10));
-    case MarkKind::milk:
-        return tr("%1: milk is in it, by %2 against foam. It belongs on the label.").arg(name, more);
-    case MarkKind::lead:
-        return tr("%1: lead over the limit of %2 ppb.").arg(name, QLocale{}.toString(limit, 'f', 0));
-    case MarkKind::ropy:
-        return tr("%1: ropy sap is in it.").arg(name);
-    case MarkKind::offFlavour:
-        return tr("%1: an off-flavor (%2). It is for processing only.").arg(name, more);
-    case MarkKind::depthNoShape:
-        return tr("%1: a depth gives no volume until its shape is known. Enter its shape.").arg(name);
-    case MarkKind::shapeUnread:
-        return tr("%1: “%2” is no shape. Enter it as in upright 1.2 0.9.").arg(name, QString::fromStdString(mark.more));
-    case MarkKind::pressNotEnded:
-        return tr("A filter run begins while that of %1 was not ended. Enter its end.")
-            .arg(mark.before ? moment(*mark.before) : QString{});
-    case MarkKind::heelTooMuch:
-        return tr("A press cannot hold back %1 of the %2 that were in it.").arg(litres(amount), litres(limit));
-    case MarkKind::pressNotOpen:
-        return tr("A filter run ends here that was never begun.");
-    }
-    return {};
+        isVolume && mark.before ? u' ' + tr("The entry before it, of %1, does not fit.").arg(before) : QString{};
+    const bool isWord = mark.kind == MarkKind::milk || mark.kind == MarkKind::offFlavour;
+    QString words = said(row.words,
+                         {QString::fromStdString(mark.name), figureOf(amount, row.figures, units),
+                          figureOf(limit, row.figures, units), isVolume ? since : before,
+                          isWord ? choiceWord(mark.more) : QString::fromStdString(mark.more)},
+                         "MarkWords");
+    if (mark.kind == MarkKind::packedTooCool && !mark.more.empty())
+        words += u' ' + tr("Did you mean %1?").arg(QString::fromStdString(mark.more));
+    return words;
 }
 
 } // namespace panside

@@ -181,7 +181,7 @@ TEST_F(French, IsThereForEveryTextTheSourcesMark) {
 // Core says its sentences in English: they are said in French by the text.
 TEST_F(French, IsThereForEverySentenceOfCore) {
     static const QRegularExpression said{
-        QStringLiteral(R"re(\b(?:say|sayOneOf)\([^;"]*((?:"(?:[^"\\]|\\.)*"\s*)+))re")};
+        QStringLiteral(R"re(\b(?:say|sayOneOf|groundRow|slipRow)\([^;"]*((?:"(?:[^"\\]|\\.)*"\s*)+))re")};
     static const QRegularExpression literal{QStringLiteral(R"re("((?:[^"\\]|\\.)*)")re")};
     static const std::set<QString> byThemselves{"port_status.cpp", "modbus_port.cpp", "foreign_log.cpp"};
     int count = 0;
