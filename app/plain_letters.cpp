@@ -3,7 +3,7 @@
 namespace panside {
 
 PlainLetters::~PlainLetters() {
-    sync();
+    PlainLetters::sync();
     to_.rdbuf(under_);
 }
 

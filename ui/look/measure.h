@@ -1,6 +1,8 @@
 #pragma once
 // Physical sizes on the screen's own resolution: what a gloved hand must hit and a tired eye must read is meant in
 // millimetres, never in pixels.
+#include <QtGlobal>
+
 class QScreen;
 class QWidget;
 
@@ -39,7 +41,7 @@ public:
         return Measure{dpi_ * (least < 1 ? 1 : least > 1.9 ? 1.9 : least), 0};
     }
     constexpr double dpi() const { return dpi_; }
-    constexpr int px(double millimetres) const { return static_cast<int>(millimetres * dpi_ / 25.4 + 0.5); }
+    constexpr int px(double millimetres) const { return qRound(millimetres * dpi_ / 25.4); }
     constexpr double millimetres(int pixels) const { return pixels * 25.4 / dpi_; }
     bool operator==(const Measure&) const = default;
 
