@@ -4,7 +4,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cmath>
 
 namespace panside {
 namespace {

@@ -6,7 +6,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cmath>
 
 namespace panside {
 namespace {

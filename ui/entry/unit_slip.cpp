@@ -8,7 +8,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
-#include <array>
 
 namespace panside {
 namespace {

@@ -6,7 +6,6 @@
 #include <QPainter>
 #include <QPolygonF>
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 namespace panside {

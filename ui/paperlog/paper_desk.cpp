@@ -12,7 +12,6 @@
 #include "ui/words/fault_words.h"
 #include "ui/words/journal_words.h"
 
-#include <algorithm>
 #include <iterator>
 #include <sstream>
 

@@ -4,7 +4,6 @@
 
 #include <QCoreApplication>
 #include <QLocale>
-#include <array>
 #include <cmath>
 
 namespace panside {

@@ -6,7 +6,6 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
-#include <algorithm>
 
 namespace panside {
 namespace {

@@ -6,7 +6,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
-#include <cmath>
 
 namespace panside {
 namespace {

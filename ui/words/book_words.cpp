@@ -8,7 +8,6 @@
 #include <QLocale>
 #include <QStringList>
 #include <array>
-#include <cmath>
 
 namespace panside {
 namespace {
