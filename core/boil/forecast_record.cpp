@@ -19,7 +19,7 @@ constexpr double disagree = 2.5;   // at most, in logarithms
 constexpr double blendWorth = 3.5, spread = 0.3, wild = 0.1, stays = 0.98;
 constexpr double paceForgets = 0.7;
 // Half ranges: of the pan's own, and where its grounds disagree; near the mark never less than a part of a minute.
-constexpr double lowerShare = 0.85, upperShare = 0.63, byWaits = 0.25, byDistance = 0.08;
+constexpr double panShare = 0.65, byWaits = 0.25, byDistance = 0.08;
 // Near the mark a swing of the boil reaches it before the middle of the climb does.
 constexpr double nearLean = 0.2;
 constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
@@ -74,8 +74,8 @@ Quantiles ForecastRecord::quantilesOf(const Blend& b) const {
     const auto wider = [&](std::size_t side) {
         return std::exp((1 - b.far) * widths_[0][side] + b.far * widths_[1][side]);
     };
-    return {secondsOf(b.middle - lowerShare * wider(0) * b.lower), secondsOf(b.middle),
-            secondsOf(b.middle + upperShare * wider(1) * b.upper)};
+    return {secondsOf(b.middle - panShare * wider(0) * b.lower), secondsOf(b.middle),
+            secondsOf(b.middle + panShare * wider(1) * b.upper)};
 }
 
 Quantiles ForecastRecord::weighed(const DrawGrounds& grounds) const { return quantilesOf(blend(grounds)); }
@@ -157,7 +157,7 @@ void ForecastRecord::learnWeights(double wait) {
     }
 }
 
-// Each side of the range by how often the event came beyond it, near the mark and far off apart.
+// Each side of the range, as it was shown, by how often the event came beyond it, near the mark and far off apart.
 void ForecastRecord::learnWidth(double wait) {
     std::array<std::array<double, 2>, 2> missed{};
     std::array<double, 2> weight{};
@@ -167,12 +167,12 @@ void ForecastRecord::learnWidth(double wait) {
         if (came < 0)
             continue;
         const Blend b = blend(groundsOf(kept_[i]));
-        const Quantiles said = quantilesOf(b);
+        const Quantiles said = unpacked(kept_[i].shown);
         const std::array<double, 2> share = {1 - b.far, b.far};
         for (std::size_t where = 0; where < 2; ++where) {
             weight[where] += share[where];
             missed[where][0] += came < said.p10 ? share[where] : 0;
-            missed[where][1] += came > *said.p90 ? share[where] : 0;
+            missed[where][1] += said.p90 && came > *said.p90 ? share[where] : 0;
         }
         ++n;
     }

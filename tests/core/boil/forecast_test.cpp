@@ -333,6 +333,27 @@ TEST(ForecastRecord, WidensOnTheSideOnWhichItMissed) {
     EXPECT_LE(lower(), lowerBefore);
 }
 
+// What was shown is wider than what was learned of the waits, by the mark's own doubt: by what a person saw it is
+// judged.
+TEST(ForecastRecord, NarrowsWhereWhatWasShownNeverErred) {
+    const DrawGrounds sure{{590, 600, 610}, 600, 3};
+    const auto lower = [&](double shown) {
+        ForecastRecord record;
+        for (int draw = 0; draw < 4; ++draw) {
+            for (double lasted = 0; lasted < 800; lasted += 20) {
+                const double left = 800 - lasted, said = 1.4 * left; // each time it comes sooner
+                record.keep(lasted, {{0.98 * said, said, 1.02 * said}, said, 0.005 * left},
+                            {shown * said, said, 1.1 * said});
+            }
+            record.judge(800, noon);
+            record.forgetCycle();
+        }
+        const Quantiles q = record.weighed(sure);
+        return q.p50 / (q.p10 + 1);
+    };
+    EXPECT_LT(lower(0.5), lower(0.98));
+}
+
 TEST(ForecastRecord, LeansOnWhicheverLostLess) {
     const DrawGrounds asked{{900, 1200, 1500}, 400, {}};
     ForecastRecord fresh, byWaits, byPan;
