@@ -9,7 +9,6 @@
 #include <ostream>
 
 namespace panside {
-
 namespace {
 
 nlohmann::json listOf(const std::vector<Fault>& faults, const std::string& place) {

@@ -10,7 +10,6 @@
 #include <ostream>
 
 namespace panside {
-
 namespace {
 
 // "en or fr"

@@ -13,7 +13,7 @@
 #include "ui/console/console.h"
 #include "ui/frame/program.h"
 #include "ui/look/wall_clock.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -21,7 +21,6 @@
 #include <ostream>
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

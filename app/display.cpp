@@ -11,7 +11,6 @@
 #include <xcb/xcb.h>
 
 namespace panside {
-
 namespace {
 
 std::string said(const char* variable) {

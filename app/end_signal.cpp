@@ -6,7 +6,6 @@
 #include <unistd.h>
 
 namespace panside {
-
 namespace {
 
 // A signal may come at any moment; all that is allowed then is to write a byte.

@@ -19,7 +19,6 @@
 #include <sstream>
 
 namespace panside {
-
 namespace {
 
 std::string_view nameOf(ImportOutcome outcome) {

@@ -17,7 +17,6 @@
 #include <ostream>
 
 namespace panside {
-
 namespace {
 
 // Letters need a QApplication, but no screen; words need the person's language.

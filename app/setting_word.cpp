@@ -3,7 +3,6 @@
 #include "core/boil/vocabulary.h"
 
 namespace panside {
-
 namespace {
 
 std::string refusal(const std::string& text, const std::string& what) { return "--set " + text + ": " + what; }

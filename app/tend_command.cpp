@@ -15,7 +15,6 @@
 #include <ostream>
 
 namespace panside {
-
 namespace {
 
 // What was given on the command line stands for what the shift lacks.

@@ -10,7 +10,6 @@
 #include <unistd.h>
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

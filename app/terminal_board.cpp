@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 namespace panside {
-
 namespace {
 
 std::string minutes(Duration span) { return fmt::format("{:.0f}", std::round(seconds(span) / 60)); }

@@ -4,7 +4,6 @@
 #include "core/boil/boil.h"
 
 namespace panside {
-
 namespace {
 
 void shutByThePan(State& state) {

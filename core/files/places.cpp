@@ -5,7 +5,6 @@
 #include <unistd.h>
 
 namespace panside {
-
 namespace {
 
 std::filesystem::path home() {

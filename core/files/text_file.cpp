@@ -9,7 +9,6 @@
 #include <unistd.h>
 
 namespace panside {
-
 namespace {
 
 [[noreturn]] void fail(FileTrouble trouble, const std::string& place, const std::string& what,

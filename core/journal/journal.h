@@ -1,6 +1,5 @@
 #pragma once
 // The journal: every fact of every shift, in one SQLite file. Append-only; one writer, any number of readers.
-#include "core/journal/change.h"
 #include "core/journal/journal_error.h"
 #include "core/journal/packing.h"
 #include "core/journal/scribe.h"

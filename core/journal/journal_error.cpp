@@ -1,7 +1,6 @@
 #include "core/journal/journal_error.h"
 
 namespace panside {
-
 namespace {
 
 // At %1 stands what is beside the trouble, in brackets where it may be missing.

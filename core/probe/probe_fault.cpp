@@ -1,7 +1,6 @@
 #include "core/probe/probe_fault.h"
 
 namespace panside {
-
 namespace {
 
 // %1 the key, %2 what stood there, %3 what may stand there.

@@ -6,7 +6,6 @@
 #include <cmath>
 
 namespace panside::rehearsal {
-
 namespace {
 // A person's number: rounded in the unit it is written in.
 template <class Quantity>

@@ -4,7 +4,6 @@
 #include <numbers>
 
 namespace panside::rehearsal {
-
 namespace {
 std::uint64_t splitmix(std::uint64_t& x) {
     x += 0x9e3779b97f4a7c15U;

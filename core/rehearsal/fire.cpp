@@ -4,7 +4,6 @@
 #include <cmath>
 
 namespace panside::rehearsal {
-
 namespace {
 // Dry wood: 18.6 MJ/kg lower heating value (handbook figure for hardwood), of which the gas gives 0.78 * 14.9 and the
 // char 0.22 * 31.8. Drying a kilogram of its water takes 2.44 MJ.

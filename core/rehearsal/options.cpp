@@ -5,7 +5,6 @@
 #include <cmath>
 
 namespace panside {
-
 namespace {
 // From 2 by 4 to 4 by 12 ft; two thirds to three quarters of it flue pan; slow and fast fires.
 RehearsalRig anyRig(rehearsal::Dice& dice) {

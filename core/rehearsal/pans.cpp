@@ -4,7 +4,6 @@
 #include <algorithm>
 
 namespace panside::rehearsal {
-
 namespace {
 constexpr std::size_t channelParts = 3;
 }

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 namespace panside::rehearsal {
-
 namespace {
 constexpr double feedCelsius = 4;
 constexpr double lowerHeat(double moisture) { return (1 - moisture) * 18.618e6 - moisture * 2.44e6; }

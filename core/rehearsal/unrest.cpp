@@ -5,7 +5,6 @@
 #include <numbers>
 
 namespace panside::rehearsal {
-
 namespace {
 constexpr double tideTakes = 1500, partsASecond = 0.0009; // of a section, where the heaving is 1
 }

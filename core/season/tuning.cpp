@@ -234,10 +234,7 @@ Tuning tune(std::span<const SeasonShift> shifts, Outcome outcome) {
     Tuning tuning{.outcome = outcome,
                   .nights = static_cast<int>(table.outcome.size()),
                   .withOutcome = table.withOutcome,
-                  .effects = {},
-                  .entangled = {},
-                  .leftOut = std::move(table.leftOut),
-                  .next = {}};
+                  .leftOut = std::move(table.leftOut)};
     if (tuning.nights >= 2 && !table.columns.empty())
         Judge{table, outcome}.tell(tuning);
     return tuning;

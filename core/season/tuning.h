@@ -84,10 +84,10 @@ struct Tuning {
     int nights = 0;      // that could be used
     int withOutcome = 0; // that know the outcome
     double scatter = 0;  // of a night about what its causes make one expect, as a logarithm
-    std::vector<Effect> effects;
-    std::vector<Entangled> entangled;
-    std::vector<LeftOut> leftOut;
-    std::optional<Comparison> next; // none: nothing can be compared yet, or all that can be chosen is known
+    std::vector<Effect> effects = {};
+    std::vector<Entangled> entangled = {};
+    std::vector<LeftOut> leftOut = {};
+    std::optional<Comparison> next = {}; // none: nothing can be compared yet, or all that can be chosen is known
 };
 inline constexpr int fewestNights = 6; // for any claim
 Tuning tune(std::span<const SeasonShift> shifts, Outcome outcome);

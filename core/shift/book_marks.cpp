@@ -11,7 +11,6 @@
 #include <set>
 
 namespace panside {
-
 namespace {
 
 // Which row of the file a row of the house is, or is told again by: one that stands in the journal too counts once.

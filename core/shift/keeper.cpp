@@ -3,7 +3,6 @@
 #include <mutex>
 
 namespace panside {
-
 namespace {
 
 class Nothing : public Keeper {

@@ -1,7 +1,6 @@
 #include "core/shift/rehearsal_feed.h"
 
 namespace panside {
-
 namespace {
 
 constexpr Duration patience = std::chrono::minutes{2}; // for an alarm that nobody has seen

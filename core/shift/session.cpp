@@ -11,7 +11,6 @@
 #include <utility>
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

@@ -5,7 +5,6 @@
 #include <ctime>
 
 namespace panside {
-
 namespace {
 
 std::int64_t microseconds(clockid_t clock) {

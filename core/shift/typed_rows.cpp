@@ -1,7 +1,6 @@
 #include "core/shift/typed_rows.h"
 
 namespace panside {
-
 namespace {
 
 // No row of ours comes near it; a stream without line ends must not fill the memory.

@@ -22,7 +22,6 @@
 #include <QScreen>
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

@@ -17,7 +17,6 @@
 #include <QKeyEvent>
 
 namespace panside {
-
 namespace {
 
 // For a screen reader: the page, its lists and whatever rolls in it are called as its tab is.

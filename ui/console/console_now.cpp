@@ -15,7 +15,6 @@
 #include "ui/words/said.h"
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

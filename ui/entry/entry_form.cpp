@@ -24,16 +24,11 @@ QString tr(const char* text) { return QCoreApplication::translate("EntryForm", t
 using Kind = EntryField::Kind;
 
 EntryField number(const char* name, const QString& label, Unit unit, bool needed = false) {
-    return {.kind = Kind::number,
-            .name = QString::fromLatin1(name),
-            .label = label,
-            .unit = unit,
-            .answer = {},
-            .needed = needed};
+    return {.kind = Kind::number, .name = QString::fromLatin1(name), .label = label, .unit = unit, .needed = needed};
 }
 
 EntryField words(const char* name, const QString& label, bool needed = false) {
-    return {.kind = Kind::words, .name = QString::fromLatin1(name), .label = label, .answer = {}, .needed = needed};
+    return {.kind = Kind::words, .name = QString::fromLatin1(name), .label = label, .needed = needed};
 }
 
 EntryField choice(const char* name, const QString& label, const QStringList& choices) {
@@ -303,9 +298,6 @@ EntryForm formFor(Action action, const Picture& picture, Units units, Instant pr
     EntryForm form{.action = action,
                    .fields = fieldsOf(action, picture, units),
                    .pressedAt = pressedAt,
-                   .by = {},
-                   .crew = {},
-                   .alarms = {},
                    .loss = lossOf(action, picture)};
     for (const AlarmPicture& alarm : picture.alarms)
         if (isAbout(action, alarm))

@@ -21,7 +21,7 @@ struct EntryField {
     QString name;           // what the tests and the screen readers call it
     QString label;          // what stands before it
     Unit unit = Unit::none; // what a typed number is meant in
-    QString answer;         // as typed, or the chosen word
+    QString answer = {};    // as typed, or the chosen word
     QStringList choices = {};
     bool needed = false;
     QStringList offers = {}; // words that one press puts in
@@ -33,10 +33,10 @@ struct EntryForm {
     std::vector<EntryField> fields;
     Instant pressedAt{}; // when the key was pressed: this is when it happened, unless it is put earlier
     Duration earlier{0};
-    QString by;                // who, if a name was chosen
-    QStringList crew;          // who may be chosen
-    std::vector<Alarm> alarms; // those the action is about
-    QString loss;              // what keeping it would break off: asked first, and never answered by Enter
+    QString by = {};                // who, if a name was chosen
+    QStringList crew = {};          // who may be chosen
+    std::vector<Alarm> alarms = {}; // those the action is about
+    QString loss;                   // what keeping it would break off: asked first, and never answered by Enter
     // What tells a barometer's pressure from one that was reduced to the sea: the height here, and the air outside.
     std::optional<Length> elevation = {};
     std::optional<Temperature> air = {};

@@ -10,7 +10,6 @@
 #include <algorithm>
 
 namespace panside {
-
 namespace {
 
 QSettings choices() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }

@@ -1,7 +1,7 @@
 #include "ui/frame/program.h"
 
 #include "core/journal/journal_error.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QEvent>
 #include <QLabel>

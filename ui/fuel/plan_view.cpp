@@ -62,15 +62,7 @@ std::optional<PlanView> planView(const Picture& picture, Units units, const Wall
     const auto plan = planEnd(*picture.fuel.end);
     if (!plan)
         return std::nullopt;
-    PlanView view{.now = picture.at,
-                  .clock = clock,
-                  .units = units,
-                  .plan = *plan,
-                  .withSap = {},
-                  .withFire = {},
-                  .headline = {},
-                  .lines = {},
-                  .changes = {}};
+    PlanView view{.now = picture.at, .clock = clock, .units = units, .plan = *plan};
     view.lastIsNext = std::ranges::any_of(
         picture.alarms, [](const AlarmPicture& one) { return one.alarm == Alarm::last_load && one.stands(); });
     view.headline = view.lastIsNext

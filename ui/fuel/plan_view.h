@@ -20,10 +20,10 @@ struct PlanView {
     WallClock clock;
     Units units = Units::us;
     EndPlan plan;
-    std::optional<EndPlan> withSap, withFire; // each of the two changes by itself
-    QString headline;
+    std::optional<EndPlan> withSap = {}, withFire = {}; // each of the two changes by itself
+    QString headline = {};
     bool lastIsNext = false; // the call for the last load stands
-    std::vector<FuelLine> lines, changes;
+    std::vector<FuelLine> lines = {}, changes = {};
     bool operator==(const PlanView&) const = default;
 };
 

@@ -5,12 +5,11 @@
 
 #include "ui/handover/handover_view.h"
 #include "ui/page/keyed_page.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QPrinterInfo>
 
 namespace panside {
-
 namespace {
 
 constexpr std::chrono::days lookedBack{14}; // what was drawn longer ago has been packed, or is known otherwise

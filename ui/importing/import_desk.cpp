@@ -9,8 +9,8 @@
 #include "core/shift/book_marks.h"
 #include "ui/importing/import_screen.h"
 #include "ui/importing/table_maps.h"
-#include "ui/words/journal_words.h"
-#include "ui/words/zone_named.h"
+#include "ui/look/local_time.h"
+#include "ui/words/fault_words.h"
 
 #include <QFileInfo>
 #include <QTimeZone>
@@ -19,7 +19,6 @@
 #include <thread>
 
 namespace panside {
-
 namespace {
 
 std::string beginningAt(const QString& place) {

@@ -2,10 +2,10 @@
 
 #include "ui/look/choice_box.h"
 #include "ui/look/each_language.h"
+#include "ui/look/local_time.h"
 #include "ui/look/typed_line.h"
 #include "ui/look/typing.h"
 #include "ui/page/action_keys.h"
-#include "ui/words/zone_named.h"
 
 #include <QEvent>
 #include <QHeaderView>

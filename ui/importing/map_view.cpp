@@ -5,7 +5,6 @@
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
 #include "ui/words/reading_words.h"
-#include "ui/words/zone_named.h"
 
 #include <QCoreApplication>
 #include <QDateTime>

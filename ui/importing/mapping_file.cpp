@@ -3,14 +3,13 @@
 #include "core/probe/probe_table.h"
 #include "core/probe/probe_words.h"
 #include "ui/importing/table_maps.h"
-#include "ui/words/zone_named.h"
+#include "ui/look/local_time.h"
 
 #include <QTimeZone>
 #include <algorithm>
 #include <array>
 
 namespace panside {
-
 namespace {
 
 using probe_words::Word;

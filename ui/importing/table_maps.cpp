@@ -3,14 +3,13 @@
 #include "core/boil/shift_log.h"
 #include "core/files/places.h"
 #include "core/files/text_file.h"
-#include "ui/words/zone_named.h"
+#include "ui/look/local_time.h"
 
 #include <QCryptographicHash>
 #include <QSettings>
 #include <filesystem>
 
 namespace panside {
-
 namespace {
 
 constexpr std::size_t beginningSize = 1U << 14;

@@ -6,14 +6,13 @@
 #include "core/journal/unforeseen.h"
 #include "ui/keeping/keeping_view.h"
 #include "ui/keys/places.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QTimer>
 #include <atomic>
 #include <thread>
 
 namespace panside {
-
 namespace {
 
 using namespace std::chrono_literals;

@@ -1,7 +1,7 @@
 #include "ui/keeping/keeping_view.h"
 
 #include "ui/look/wall_clock.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>

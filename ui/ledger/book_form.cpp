@@ -138,14 +138,10 @@ std::vector<Unit> unitsOf(DayValue value, Units units) {
 BookField valueField(Deed deed, const BookContext& context) {
     const DayDeedRow& row = rowOf(deed);
     BookField field{.kind = BookField::Kind::number,
-                    .key = {},
                     .name = QStringLiteral("value"),
                     .label = valueLabel(deed),
-                    .answer = {},
-                    .unit = Unit::none,
                     .needed = row.valueNeeded,
-                    .units = unitsOf(row.value, context.units),
-                    .offers = {}};
+                    .units = unitsOf(row.value, context.units)};
     if (!field.units.empty()) {
         field.kind = BookField::Kind::amount;
         field.unit = field.units.front();
@@ -179,10 +175,7 @@ BookField keyField(Deed deed, Key key, const BookContext& context) {
                     .key = key,
                     .name = utf8(row.name),
                     .label = keyLabel(deed, key),
-                    .answer = {},
-                    .unit = Unit::none,
                     .needed = std::ranges::find(its.needed, key) != its.needed.end(),
-                    .units = {},
                     .offers = namesFor(deed, key, context)};
     switch (row.text) {
     case DayText::choice:

@@ -30,12 +30,12 @@ std::shared_ptr<const BookContext> bookContext(const HouseLedger* house, Units u
 struct BookField {
     enum class Kind { number, amount, words, choice }; // amount: a number that may have its unit written behind it
     Kind kind = Kind::words;
-    std::optional<Key> key; // none: the row's value
-    QString name, label, answer;
+    std::optional<Key> key = {}; // none: the row's value
+    QString name = {}, label = {}, answer = {};
     Unit unit = Unit::none; // what a bare number is meant in
     bool needed = false;
-    std::vector<Unit> units; // others that it may be written in
-    QStringList offers;      // to be put in by one press, as written
+    std::vector<Unit> units = {}; // others that it may be written in
+    QStringList offers = {};      // to be put in by one press, as written
     bool operator==(const BookField&) const = default;
 };
 

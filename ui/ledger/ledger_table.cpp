@@ -13,7 +13,6 @@
 #include <numeric>
 
 namespace panside {
-
 namespace {
 
 constexpr double rowLetters = 3.6; // millimetres

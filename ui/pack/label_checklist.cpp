@@ -2,7 +2,7 @@
 // said to be so.
 #include "core/boil/law_rules.h"
 #include "ui/pack/pack_view.h"
-#include "ui/words/law_words.h"
+#include "ui/words/place_words.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>

@@ -1,7 +1,7 @@
 #include "ui/page/keyed_page.h"
 
 #include "ui/page/action_keys.h"
-#include "ui/page/page_letters.h"
+#include "ui/page/page.h"
 
 #include "core/files/text_file.h"
 

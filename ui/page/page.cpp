@@ -1,13 +1,13 @@
 #include "ui/page/page.h"
 
 #include "ui/look/press.h"
-#include "ui/page/page_letters.h"
 
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <QScrollBar>
 #include <QTextBrowser>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace panside {
 
@@ -69,6 +69,18 @@ void Page::keyPressEvent(QKeyEvent* event) {
     default:
         QWidget::keyPressEvent(event);
     }
+}
+
+void letterToFit(QTextBrowser& text, const Dress& dress, double tallest) {
+    constexpr double step = 0.5;
+    const int place = text.verticalScrollBar()->value();
+    for (double letters = tallest;; letters = std::max(letters - step, mm::smallWords)) {
+        text.setFont(dress.letters(letters));
+        text.document()->setTextWidth(text.viewport()->width());
+        if (letters <= mm::smallWords || text.document()->size().height() <= text.viewport()->height())
+            break;
+    }
+    text.verticalScrollBar()->setValue(place);
 }
 
 } // namespace panside

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 
 namespace panside {
-
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Page", text); }

@@ -10,7 +10,6 @@
 #include "ui/ledger/house.h"
 #include "ui/paperlog/paper_screen.h"
 #include "ui/words/fault_words.h"
-#include "ui/words/journal_words.h"
 
 #include <iterator>
 #include <sstream>

@@ -25,8 +25,8 @@ struct ChainRow {
 
 // What the chain is judged by.
 struct ChainEvidence {
-    ProbeFile file;
-    std::vector<const PortStatus*> ports; // one each of the file's; nullptr: nothing is known of it yet
+    ProbeFile file = {};
+    std::vector<const PortStatus*> ports = {}; // one each of the file's; nullptr: nothing is known of it yet
     Picture picture;
     Instant now{};
     QString journalTrouble;  // empty: facts are kept

@@ -4,8 +4,7 @@
 #include "ui/frame/desk.h"
 #include "ui/probes/probes_screen.h"
 #include "ui/sound/voice.h"
-#include "ui/words/journal_words.h"
-#include "ui/words/probe_fault_words.h"
+#include "ui/words/fault_words.h"
 
 namespace panside {
 namespace {
@@ -23,9 +22,7 @@ public:
         connect(&watch, &ProbeSource::status, screen, &ProbesScreen::status);
         screen->setEvidence([this] {
             const auto trouble = session().journalTrouble();
-            return ChainEvidence{.file = {},
-                                 .ports = {},
-                                 .picture = session().picture(),
+            return ChainEvidence{.picture = session().picture(),
                                  .now = session().now(),
                                  .journalTrouble = trouble ? journalWords(*trouble) : QString{},
                                  .canBeHeard = shell_.voice().canBeHeard()};

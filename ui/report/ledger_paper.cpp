@@ -3,7 +3,6 @@
 #include "core/boil/law_rules.h"
 #include "core/ledger/doubt.h"
 #include "ui/words/book_words.h"
-#include "ui/words/law_words.h"
 #include "ui/words/place_words.h"
 #include "ui/words/said.h"
 

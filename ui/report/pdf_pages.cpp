@@ -3,7 +3,6 @@
 #include "core/files/text_file.h"
 
 namespace panside {
-
 namespace {
 
 constexpr int dotsPerInch = 1200; // letters are set to a twelve-hundredth of an inch

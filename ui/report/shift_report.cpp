@@ -16,7 +16,6 @@
 #include <fmt/format.h>
 
 namespace panside {
-
 namespace {
 
 QString tr(const char* text, const char* comment = nullptr, int n = -1) {

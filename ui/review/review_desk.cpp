@@ -13,13 +13,12 @@
 #include "ui/ledger/house.h"
 #include "ui/review/night_story.h"
 #include "ui/review/review_screen.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 #include "ui/words/said.h"
 
 #include <thread>
 
 namespace panside {
-
 namespace {
 
 // What the review reads: a second connection, so that the shift that goes on is never held up.

@@ -9,13 +9,12 @@
 #include "ui/review/review_screen.h"
 #include "ui/season/season_report.h"
 #include "ui/season/season_screen.h"
-#include "ui/words/journal_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QSettings>
 #include <thread>
 
 namespace panside {
-
 namespace {
 
 QSettings columnMemory() { return QSettings{QString::fromStdString(choicesFile().string()), QSettings::IniFormat}; }

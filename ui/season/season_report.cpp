@@ -13,7 +13,6 @@
 #include <fmt/format.h>
 
 namespace panside {
-
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Report", text); }

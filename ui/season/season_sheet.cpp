@@ -11,7 +11,6 @@
 #include <xlsxwriter.h>
 
 namespace panside {
-
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Report", text); }

@@ -6,7 +6,6 @@
 #include <QRegularExpression>
 
 namespace panside {
-
 namespace {
 
 // A sheet speaks as a person writes; the names of units are the log's.
@@ -31,6 +30,20 @@ QString faultWords(const Fault& fault, const QString& file) {
         if (at > 0)
             place += QStringLiteral(":%1").arg(at);
     return place + QStringLiteral(": ") + faultWords(fault);
+}
+
+QString foundWords(const Sentence& found) { return said(found, "JournalWords"); }
+
+QString journalWords(const JournalError& error) {
+    return QCoreApplication::translate("JournalWords", "%1: %2")
+        .arg(QString::fromStdString(error.place().string()), foundWords(error.told()));
+}
+
+QString probeFaultWords(const ProbeFault& fault, const QString& file) {
+    QString place = file;
+    if (fault.line > 0)
+        place += QStringLiteral(":%1:%2").arg(fault.line).arg(fault.column);
+    return QCoreApplication::translate("ProbeFaultWords", "%1: %2").arg(place, said(told(fault), "ProbeFaultWords"));
 }
 
 } // namespace panside

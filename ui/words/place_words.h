@@ -11,4 +11,7 @@ QString placeNumbers(const PlaceLaw& place, Units units);
 // Where a figure is from, and whether that was read itself.
 QString sourceText(const Source& source);
 
+// What the law of a place asks (core/boil: place, law_rules).
+QString ruleWords(std::string_view text);
+
 } // namespace panside

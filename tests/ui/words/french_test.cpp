@@ -20,7 +20,6 @@
 #include "ui/words/alarm_words.h"
 #include "ui/words/fact_words.h"
 #include "ui/words/fault_words.h"
-#include "ui/words/journal_words.h"
 #include "ui/words/reading_words.h"
 
 #include "tests/ui/board/framed.h"

@@ -1,5 +1,5 @@
 #include "core/probe/probe_file.h"
-#include "ui/words/probe_fault_words.h"
+#include "ui/words/fault_words.h"
 
 #include <QCoreApplication>
 #include <QTranslator>

@@ -1,4 +1,4 @@
-#include "ui/words/zone_named.h"
+#include "ui/look/local_time.h"
 
 #include <QTimeZone>
 #include <gtest/gtest.h>
