@@ -17,9 +17,9 @@ constexpr double turns = 45;                          // seconds into a draw bef
 constexpr double gradientBrix = 25;                   // under it nothing has begun to climb
 constexpr double doubtfulFor = 90, staleAfter = 1200; // seconds that the model may run on alone
 constexpr double recent = 60;                         // seconds: older readings no longer say what is at the draw-off
-// A probe in its pocket follows the pan some 8 s later (common practice, no source), and what is freed of its noise as
-// much later again: half the ten seconds of a mean, and what the filter needs to believe a faster climb.
-constexpr std::chrono::seconds probeLag{16};
+// What is freed of its noise is as late again: half the ten seconds of a mean, and what the filter needs to believe a
+// faster climb.
+constexpr auto sugarLag = 2 * probeLag;
 constexpr double followedFor = 330; // seconds: entries by hand come each five minutes
 // The reading swings with the fire by some 0.04 K: a crest touches the mark before the middle of the swing does.
 constexpr double crest = 0.2;        // brix
@@ -396,7 +396,7 @@ std::optional<Brix> DrawForecast::sugar(Instant now) const {
         std::abs(surprise_) > followedWithin)
         return std::nullopt;
     DrawEnd end = end_;
-    end.passTo(now + probeLag);
+    end.passTo(now + sugarLag);
     return Brix::degrees(std::clamp(end.sugar(), 0.0, 85.0));
 }
 

@@ -14,6 +14,10 @@ namespace panside {
 
 struct State;
 
+// What is in the cup the probe shows so much later: in its pocket it follows the pan some 8 s behind (common practice,
+// no source). In a draw that thins by a kelvin a minute that is 0.13 K.
+inline constexpr std::chrono::seconds probeLag{8};
+
 // The mark: at which reading syrup is reached. Physics gives the rise at the density wanted; this part believes how
 // much this probe in this pan reads too high, and learns it from the hydrometer.
 class Mark {

@@ -23,9 +23,6 @@ constexpr double slow = 20;         // seconds between readings
 constexpr double drifts = 0.003;    // K a second that a reading may move while nobody reads it: a draw is on
 constexpr double dipSeconds = 15;   // between the moment noted and the one the sample was taken in
 constexpr double readingSd = 0.045; // K, of the smoothed reading that a check is held against
-// What is in the cup the probe shows so much later: a probe in its pocket follows the pan some 8 s behind (common
-// practice, no source). In a draw that thins by a kelvin a minute that is 0.13 K.
-constexpr std::chrono::seconds cupLag{8};
 // A boil stirs a reading by hundredths of a kelvin at the least (common practice, no source): one that is smoother is
 // damped, deep in its pocket or in its own sums, and follows by anything up to a minute and more. One that is read
 // seldom may be a mean of what lies between.
@@ -86,7 +83,7 @@ std::optional<Mark::Read> Mark::readAt(const State& state, Instant taken, Pressu
     if (away > slow)
         if (const auto expected = state.forecast.expected(taken, pressure))
             return Read{expected->rise.kelvin(), std::hypot(expected->sd.kelvin(), unreadSd), square(unreadSd)};
-    const Instant shown = std::min(state.now, taken + cupLag);
+    const Instant shown = std::min(state.now, taken + probeLag);
     const auto draw = std::ranges::find_if(
         openings_, [&](const auto& opened) { return opened && *opened < shown + PanTrace::bendsOver; });
     const auto read = trace_.smooth(shown, draw != openings_.end() ? *draw : std::nullopt);

@@ -12,9 +12,6 @@
 namespace panside {
 namespace {
 
-// Seconds by which a probe's reading is behind the liquid that runs out: some eight in its pocket (common practice, no
-// source), less while the reading turns. A draw thins by up to 4 brix a minute: so much late is 0.4 brix too much.
-constexpr double lag = 7;
 constexpr double sampleEvery = 5;       // seconds
 constexpr double leastKnown = 1.0 / 3;  // of the samples
 constexpr std::size_t foamSamples = 12; // foam stands about a probe for so long (common practice, no source)
@@ -74,7 +71,7 @@ struct DrawDensities::Inside {
     // As it came: a filter that is smooth while the pan climbs is seconds behind while a draw thins it.
     void hear(const Fact& fact) {
         const auto* reading = std::get_if<Reading>(&fact.what);
-        if (!reading || reading->series != Series::syrup_pan || fact.at < open->opened + Duration{lag})
+        if (!reading || reading->series != Series::syrup_pan || fact.at < open->opened + probeLag)
             return;
         const Sensor& sensor = state.sensors.of(Series::syrup_pan);
         const auto pan = sensor.value(fact.at);
@@ -89,7 +86,7 @@ struct DrawDensities::Inside {
         const double heard = open->readings > 0 ? open->heard / open->readings : 0;
         const int readings = std::exchange(open->readings, 0);
         open->heard = 0;
-        const bool after = open->closed && now > *open->closed + Duration{lag};
+        const bool after = open->closed && now > *open->closed + probeLag;
         open->samples += after ? 0 : 1;
         if (!seen.brix || !water)
             return;
@@ -144,7 +141,8 @@ DrawDensities& DrawDensities::operator=(DrawDensities&&) noexcept = default;
 void DrawDensities::add(const Fact& fact) {
     Inside& in = *inside_;
     if (in.open) {
-        const auto until = in.open->closed ? *in.open->closed + Duration{lag + sampleEvery * foamSamples} : fact.at;
+        const auto until =
+            in.open->closed ? *in.open->closed + probeLag + Duration{sampleEvery * foamSamples} : fact.at;
         while (in.open->next <= std::min(until, fact.at)) {
             in.sample(std::max(in.open->next, in.last));
             in.open->next = in.open->next + Duration{sampleEvery};
@@ -164,7 +162,7 @@ void DrawDensities::add(const Fact& fact) {
             in.finish();
         in.open = Inside::Open{};
         in.open->opened = fact.at;
-        in.open->next = fact.at + Duration{lag + sampleEvery / 2};
+        in.open->next = fact.at + probeLag + Duration{sampleEvery / 2};
     }
 }
 

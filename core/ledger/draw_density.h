@@ -12,7 +12,7 @@
 namespace panside {
 
 // Moves whenever the same facts would give other densities by what stands in draw_density.cpp.
-inline constexpr int drawDensityForm = 2;
+inline constexpr int drawDensityForm = 3;
 
 class DrawDensities {
 public:
