@@ -64,13 +64,17 @@ need() {
         asRoot=(sudo)
     fi
     echo "Installing: ${missing[*]}"
+    local log
+    log=$(mktemp)
     "${asRoot[@]}" apt-get update -q >/dev/null &&
-        counting /dev/null "${asRoot[@]}" env LC_ALL=C DEBIAN_FRONTEND=noninteractive \
+        counting "$log" "${asRoot[@]}" env LC_ALL=C DEBIAN_FRONTEND=noninteractive \
             apt-get install -y --no-install-recommends "${missing[@]}" || {
+        grep '^E: ' "$log" >&2
         echo "The packages could not be installed. Install them yourself, then run this again:" >&2
         echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
         exit 3
     }
+    rm -f "$log"
 }
 
 # The same for a build for another machine: its libraries and its compiler besides.
