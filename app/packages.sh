@@ -69,7 +69,7 @@ need() {
     "${asRoot[@]}" apt-get update -q >/dev/null &&
         counting "$log" "${asRoot[@]}" env LC_ALL=C DEBIAN_FRONTEND=noninteractive \
             apt-get install -y --no-install-recommends "${missing[@]}" || {
-        grep '^E: ' "$log" >&2
+        grep '^E: ' "$log" >&2 || true
         echo "The packages could not be installed. Install them yourself, then run this again:" >&2
         echo "    apt-get install --no-install-recommends ${missing[*]}" >&2
         exit 3
