@@ -168,6 +168,10 @@ std::optional<Told> figureOf(const ShiftAccount& account, SeasonFigure figure) {
     return std::nullopt;
 }
 
+std::optional<Told> figureOf(const SeasonShift& shift, SeasonFigure figure) {
+    return shift.account ? figureOf(*shift.account, figure) : std::nullopt;
+}
+
 Total totalOf(std::span<const SeasonShift> shifts, SeasonFigure figure) {
     const Together together = rowOf(figure).together;
     if (together == Together::ratio)
@@ -176,7 +180,7 @@ Total totalOf(std::span<const SeasonShift> shifts, SeasonFigure figure) {
     double sum = 0, weight = 0;
     bool atLeast = false;
     for (const SeasonShift& shift : shifts) {
-        const auto value = shift.account ? figureOf(*shift.account, figure) : std::nullopt;
+        const auto value = figureOf(shift, figure);
         if (!value)
             continue;
         ++total.known;

@@ -67,6 +67,7 @@ struct Told {
 };
 // SI; a share as a fraction, syrup per cord as m3 of syrup.
 std::optional<Told> figureOf(const ShiftAccount& account, SeasonFigure figure);
+std::optional<Told> figureOf(const SeasonShift& shift, SeasonFigure figure); // none where it is not worked out yet
 
 struct Total {
     std::optional<Told> told = {};

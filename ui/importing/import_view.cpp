@@ -1,7 +1,7 @@
 #include "ui/importing/import_view.h"
 
-#include "ui/look/wall_clock.h"
 #include "ui/words/fault_words.h"
+#include "ui/words/season_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -17,10 +17,6 @@ QString heading(const QString& words) { return QStringLiteral("<h3>") + words.to
 QString paragraph(const QString& words) { return QStringLiteral("<p>") + words.toHtmlEscaped() + "</p>"; }
 QString item(const QString& words) { return QStringLiteral("<li>") + words.toHtmlEscaped() + "</li>"; }
 QString count(std::uint64_t number) { return QLocale{}.toString(static_cast<qulonglong>(number)); }
-
-QString shiftWords(Instant shift) {
-    return QLocale{}.toString(WallClock{}.at(shift), QStringLiteral("ddd d MMM yyyy, HH:mm"));
-}
 
 bool isIn(const ImportLine& line) {
     return line.imported &&
@@ -94,19 +90,19 @@ QString sumWords(const ImportState& state) {
 QString importedWords(const Imported& imported) {
     switch (imported.outcome) {
     case ImportOutcome::added:
-        return tr("added as shift %1; facts: %2").arg(shiftWords(imported.shift), count(imported.facts));
+        return tr("added as shift %1; facts: %2").arg(seasonShiftName(imported.shift), count(imported.facts));
     case ImportOutcome::alreadyThere:
-        return tr("there already as shift %1; nothing was added").arg(shiftWords(imported.shift));
+        return tr("there already as shift %1; nothing was added").arg(seasonShiftName(imported.shift));
     case ImportOutcome::faulty:
         return tr("refused, nothing of it was taken. Faults: %1").arg(count(imported.faultCount));
     case ImportOutcome::differs:
         return tr("refused: a shift that begins at the same time, %1, has other entries (%2 there, %3 in the log). "
                   "Only you can tell which is right: read it into another journal to compare.")
-            .arg(shiftWords(imported.shift), count(imported.factsThere), count(imported.facts));
+            .arg(seasonShiftName(imported.shift), count(imported.factsThere), count(imported.facts));
     case ImportOutcome::twoShifts:
         return tr("refused: two shifts in one log. One ends %1, and %2 a fire is lit again. Split the log between the "
                   "two.")
-            .arg(shiftWords(imported.endedAt), shiftWords(imported.litAgain));
+            .arg(seasonShiftName(imported.endedAt), seasonShiftName(imported.litAgain));
     case ImportOutcome::cancelled:
         return tr("stopped; nothing of it was taken");
     case ImportOutcome::unreadable:

@@ -230,20 +230,12 @@ Typed typedIn(const BookField& field) {
     if (unit.startsWith(u"deg", Qt::CaseInsensitive))
         unit.remove(0, 3);
     unit = unit.toLower();
-    if (unit == u"f")
-        return {number, Unit::degF};
-    if (unit == u"c")
-        return {number, Unit::degC};
-    if (unit == u"l")
-        return {number, Unit::L};
-    if (unit == u"ml")
-        return {number, Unit::mL};
-    if (unit == u"po")
-        return {number, Unit::in};
-    if (unit == u"usgal")
-        return {number, Unit::gal};
-    if (unit == u"%")
-        return {number, Unit::percent};
+    static constexpr std::pair<const char16_t*, Unit> shorter[] = {
+        {u"f", Unit::degF}, {u"c", Unit::degC},    {u"l", Unit::L},      {u"ml", Unit::mL},
+        {u"po", Unit::in},  {u"usgal", Unit::gal}, {u"%", Unit::percent}};
+    for (const auto& [written, meant] : shorter)
+        if (unit == QStringView{written})
+            return {number, meant};
     const auto named = unitNamed(unit.toStdString());
     return {number, named, named == Unit::gal, !named};
 }

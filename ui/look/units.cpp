@@ -1,7 +1,10 @@
 #include "ui/look/units.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <QCoreApplication>
 #include <QLocale>
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -24,6 +27,29 @@ Figure in(Unit unit, double si) {
     const double value = fromSi(si, unit);
     return {number(value, decimalsFor(value)), symbolOf(unit)};
 }
+
+// What a dimension is shown in.
+struct UnitRow {
+    Dimension dimension;
+    Unit us, metric;
+};
+constexpr std::array unitRows{UnitRow{Dimension::none, Unit::none, Unit::none},
+                              UnitRow{Dimension::temperature, Unit::degF, Unit::degC},
+                              UnitRow{Dimension::temperatureDifference, Unit::degF, Unit::degC},
+                              UnitRow{Dimension::pressure, Unit::inHg, Unit::kPa},
+                              UnitRow{Dimension::length, Unit::in, Unit::mm},
+                              UnitRow{Dimension::area, Unit::ft2, Unit::m2},
+                              UnitRow{Dimension::volume, Unit::gal, Unit::L},
+                              UnitRow{Dimension::volumeFlow, Unit::galph, Unit::Lph},
+                              UnitRow{Dimension::mass, Unit::lb, Unit::kg},
+                              UnitRow{Dimension::sugar, Unit::brix, Unit::brix},
+                              UnitRow{Dimension::share, Unit::percent, Unit::percent},
+                              UnitRow{Dimension::time, Unit::min, Unit::min},
+                              UnitRow{Dimension::voltage, Unit::mV, Unit::mV},
+                              UnitRow{Dimension::resistance, Unit::ohm, Unit::ohm},
+                              UnitRow{Dimension::trace, Unit::ppb, Unit::ppb},
+                              UnitRow{Dimension::age, Unit::years, Unit::years}};
+static_assert(inOrder(unitRows, &UnitRow::dimension) && hasCount<Dimension, unitRows.size()>());
 
 QString unitWord(const char* word) { return QCoreApplication::translate("Units", word); }
 
@@ -63,66 +89,19 @@ Figure figure(Length depth, Units units) {
 Figure figure(Brix sugar) { return {number(sugar.degrees(), 1), symbolOf(Unit::brix)}; }
 
 Unit unitOf(Dimension dimension, Units units) {
-    const bool us = units == Units::us;
-    switch (dimension) {
-    case Dimension::temperature:
-    case Dimension::temperatureDifference:
-        return us ? Unit::degF : Unit::degC;
-    case Dimension::pressure:
-        return us ? Unit::inHg : Unit::kPa;
-    case Dimension::length:
-        return us ? Unit::in : Unit::mm;
-    case Dimension::area:
-        return us ? Unit::ft2 : Unit::m2;
-    case Dimension::volume:
-        return us ? Unit::gal : Unit::L;
-    case Dimension::volumeFlow:
-        return us ? Unit::galph : Unit::Lph;
-    case Dimension::mass:
-        return us ? Unit::lb : Unit::kg;
-    case Dimension::sugar:
-        return Unit::brix;
-    case Dimension::share:
-        return Unit::percent;
-    case Dimension::time:
-        return Unit::min;
-    case Dimension::voltage:
-        return Unit::mV;
-    case Dimension::resistance:
-        return Unit::ohm;
-    case Dimension::trace:
-        return Unit::ppb;
-    case Dimension::age:
-        return Unit::years;
-    case Dimension::none:
-        break;
-    }
-    return Unit::none;
+    const UnitRow& row = unitRows.at(static_cast<std::size_t>(dimension));
+    return units == Units::us ? row.us : row.metric;
 }
 
 QString symbolOf(Unit unit) {
-    switch (unit) {
-    case Unit::degC:
-        return QStringLiteral("°C");
-    case Unit::degF:
-        return QStringLiteral("°F");
-    case Unit::m2:
-        return QStringLiteral("m²");
-    case Unit::ft2:
-        return QStringLiteral("ft²");
-    case Unit::brix:
-        return QStringLiteral("°Brix");
-    case Unit::baume:
-        return QStringLiteral("°Bé");
-    case Unit::percent:
-        return QStringLiteral("%");
-    case Unit::ohm:
-        return QStringLiteral("Ω");
-    default: {
-        const auto name = nameOf(unit);
-        return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-    }
-    }
+    static constexpr std::pair<Unit, const char*> signs[] = {
+        {Unit::degC, "°C"},    {Unit::degF, "°F"},   {Unit::m2, "m²"},     {Unit::ft2, "ft²"},
+        {Unit::brix, "°Brix"}, {Unit::baume, "°Bé"}, {Unit::percent, "%"}, {Unit::ohm, "Ω"}};
+    for (const auto& [of, sign] : signs)
+        if (of == unit)
+            return QString::fromUtf8(sign);
+    const auto name = nameOf(unit);
+    return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
 QString hoursText(long long minutes) {

@@ -59,9 +59,11 @@ void RigScreen::build() {
     column->addStretch();
 
     auto* choices = new QHBoxLayout;
-    Press* units = key(units_ == Units::us ? tr("°F, gal, in, lb") : tr("°C, L, mm, kg"), "units");
-    Press* language = key(QString::fromUtf8(languageOf(language_).name), "language");
-    Press* look = key(dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), "look");
+    Press* units =
+        pressOf(dress_, units_ == Units::us ? tr("°F, gal, in, lb") : tr("°C, L, mm, kg"), {}, QStringLiteral("units"));
+    Press* language = pressOf(dress_, QString::fromUtf8(languageOf(language_).name), {}, QStringLiteral("language"));
+    Press* look =
+        pressOf(dress_, dress_.look == Look::day ? tr("Light: day") : tr("Light: night"), {}, QStringLiteral("look"));
     connect(units, &Press::clicked, this,
             [this] { emit unitsWanted(units_ == Units::us ? Units::metric : Units::us); });
     connect(language, &Press::clicked, this, [this] {
@@ -75,10 +77,6 @@ void RigScreen::build() {
         choices->addWidget(button, 1);
     column->addLayout(choices);
     refocus(*inside_, focused);
-}
-
-Press* RigScreen::key(const QString& text, const char* name) {
-    return pressOf(dress_, text, {}, QString::fromLatin1(name));
 }
 
 void RigScreen::addRow(QGridLayout* grid, std::size_t index) {

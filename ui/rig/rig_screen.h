@@ -37,7 +37,6 @@ protected:
 private:
     void build();
     void addRow(QGridLayout* grid, std::size_t index);
-    Press* key(const QString& text, const char* name);
 
     std::vector<RigRow> rows_;
     std::vector<TypedLine*> lines_;

@@ -99,10 +99,6 @@ QString crewOf(const SeasonShift& shift) {
     return names.join(QStringLiteral(", "));
 }
 
-std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
-    return shift.account ? figureOf(*shift.account, figure) : std::nullopt;
-}
-
 } // namespace
 
 void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const std::string& place) {
@@ -119,7 +115,7 @@ void seasonAsSheet(const std::vector<SeasonShift>& shifts, Units units, const st
         book.newRow();
         book.moment(WallClock{}.at(shift.id));
         for (const FigureRow& row : allSeasonFigures())
-            book.told(row.figure, toldOf(shift, row.figure), units);
+            book.told(row.figure, figureOf(shift, row.figure), units);
         book.words(crewOf(shift));
     }
     book.newRow();
@@ -138,7 +134,7 @@ void shiftAsSheet(const SeasonShift& shift, const Facts& facts, Units units, con
     for (const FigureRow& row : allSeasonFigures()) {
         book.newRow();
         book.words(headingWithUnit(row.figure, units));
-        book.told(row.figure, toldOf(shift, row.figure), units);
+        book.told(row.figure, figureOf(shift, row.figure), units);
     }
     book.newRow();
     book.words(tr("crew"));

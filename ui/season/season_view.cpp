@@ -36,16 +36,12 @@ bool answers(const SeasonShift& shift, const QString& filter) {
            std::ranges::any_of(account.alarms, [&](const auto& alarm) { return has(alarmName(alarm.first)); });
 }
 
-std::optional<Told> toldOf(const SeasonShift& shift, SeasonFigure figure) {
-    return shift.account ? figureOf(*shift.account, figure) : std::nullopt;
-}
-
 // Shifts that do not know it stand last, whichever way it is sorted.
 void sort(std::vector<SeasonShift>& shifts, const SeasonChoice& choice) {
     std::ranges::stable_sort(shifts, [&](const SeasonShift& a, const SeasonShift& b) {
         if (!choice.sortBy)
             return choice.falling ? a.id > b.id : a.id < b.id;
-        const auto x = toldOf(a, *choice.sortBy), y = toldOf(b, *choice.sortBy);
+        const auto x = figureOf(a, *choice.sortBy), y = figureOf(b, *choice.sortBy);
         if (!x || !y)
             return x && !y;
         return choice.falling ? x->si > y->si : x->si < y->si;
@@ -57,7 +53,7 @@ SeasonLine lineOf(const SeasonShift& shift, const SeasonChoice& choice, Units un
     const QString name = seasonShiftName(shift.id);
     line.cells << (shift.open ? tr("%1 (going on)").arg(name) : name);
     for (const SeasonFigure figure : choice.columns) {
-        const auto told = toldOf(shift, figure);
+        const auto told = figureOf(shift, figure);
         line.cells << (told ? numberOf(figure, *told, units) : shift.account ? unknown : QStringLiteral("…"));
     }
     line.cells << (shift.account ? crewOf(*shift.account) : QString{});
@@ -126,7 +122,7 @@ SeasonTable seasonTable(const std::vector<SeasonShift>& shifts, const SeasonChoi
 std::vector<SeasonBar> seasonBars(const std::vector<SeasonShift>& chosen, SeasonFigure figure, Units units) {
     std::vector<SeasonBar> bars;
     for (const SeasonShift& shift : chosen) {
-        const auto told = toldOf(shift, figure);
+        const auto told = figureOf(shift, figure);
         bars.push_back(
             {shift.id, told ? std::optional{inUnits(figure, told->si, units)} : std::nullopt, told && told->atLeast});
     }
@@ -136,7 +132,7 @@ std::vector<SeasonBar> seasonBars(const std::vector<SeasonShift>& chosen, Season
 std::vector<BesideLine> besideLines(const SeasonShift& first, const SeasonShift& second, Units units) {
     std::vector<BesideLine> lines;
     for (const FigureRow& row : allSeasonFigures()) {
-        const auto a = toldOf(first, row.figure), b = toldOf(second, row.figure);
+        const auto a = figureOf(first, row.figure), b = figureOf(second, row.figure);
         const QString unit = unitWordOf(row.figure, units);
         const QString what = unit.isEmpty() ? headingOf(row.figure) : headingOf(row.figure) + ", " + unit;
         lines.push_back({what, a ? numberOf(row.figure, *a, units) : unknown,

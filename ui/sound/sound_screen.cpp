@@ -35,10 +35,6 @@ void SoundScreen::display(const SoundChoices& choices, bool canBeHeard, bool can
     refresh();
 }
 
-Press* SoundScreen::press(const QString& word, const QString& key, const char* name) {
-    return pressOf(dress_, word, key, QString::fromLatin1(name));
-}
-
 void SoundScreen::build() {
     discard(inside_);
     inside_ = new QWidget;
@@ -50,8 +46,8 @@ void SoundScreen::build() {
     column->addWidget(device_);
 
     auto* loudness = new QHBoxLayout;
-    Press* softer = press(tr("Softer"), QStringLiteral("−"), "softer");
-    Press* up = press(tr("Louder"), QStringLiteral("+"), "louder");
+    Press* softer = pressOf(dress_, tr("Softer"), QStringLiteral("−"), QStringLiteral("softer"));
+    Press* up = pressOf(dress_, tr("Louder"), QStringLiteral("+"), QStringLiteral("louder"));
     volume_ = new QLabel;
     volume_->setObjectName(QStringLiteral("volume"));
     volume_->setAlignment(Qt::AlignCenter);
@@ -70,16 +66,17 @@ void SoundScreen::build() {
                                                 {tr("Low: good to know"), Priority::low}};
     int number = 1;
     for (const auto& [word, priority] : all) {
-        Press* hear = press(word, QStringLiteral("HML").mid(number - 1, 1), ("hear_" + std::to_string(number)).c_str());
+        Press* hear =
+            pressOf(dress_, word, QStringLiteral("HML").mid(number - 1, 1), QStringLiteral("hear_%1").arg(number));
         connect(hear, &Press::clicked, this, [this, which = priority] { emit testWanted(which); });
         tests->addWidget(hear, 1);
         ++number;
     }
     column->addLayout(tests);
-    spoken_ = press({}, QStringLiteral("W"), "spoken");
+    spoken_ = pressOf(dress_, {}, QStringLiteral("W"), QStringLiteral("spoken"));
     connect(spoken_, &Press::clicked, this, &SoundScreen::turnSpoken);
     column->addWidget(spoken_);
-    still_ = press({}, QStringLiteral("B"), "still");
+    still_ = pressOf(dress_, {}, QStringLiteral("B"), QStringLiteral("still"));
     connect(still_, &Press::clicked, this, &SoundScreen::turnStill);
     column->addWidget(still_);
     column->addStretch();

@@ -34,7 +34,6 @@ private:
     void louder(int steps);
     void turnSpoken();
     void turnStill();
-    Press* press(const QString& word, const QString& key, const char* name);
 
     Dress dress_;
     SoundChoices choices_;
