@@ -143,7 +143,7 @@ std::string noteDetail(const NoteDetail& note) {
             appendPair(text, "entered", note.entered);
         return text;
     };
-    const std::string plain = with(note.text);
+    std::string plain = with(note.text);
     const NoteDetail back = noteIn(plain);
     if (back.text == note.text && back.by == note.by && back.entered == note.entered)
         return plain;

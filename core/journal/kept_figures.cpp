@@ -110,12 +110,13 @@ bool keepFiguresOf(Journal& journal, ShiftId shift, const std::string& family, i
         SQLite::Statement worked{db, "INSERT OR IGNORE INTO worked(shift, form, seen) VALUES(?,0,0)"};
         SQLite::bind(worked, microsOf(shift));
         worked.exec();
+        const std::string its = family + familyMark;
         Figures named;
         for (const auto& [name, value] : figures)
-            named.emplace(family + familyMark + name, value);
-        named[family + familyMark + formOfFamily] = form;
-        named[family + familyMark + seenOfFamily] = static_cast<double>(seen);
-        replace(db, shift, ("LIKE '" + family + familyMark + "%'").c_str(), named);
+            named.emplace(its + name, value);
+        named[its + formOfFamily] = form;
+        named[its + seenOfFamily] = static_cast<double>(seen);
+        replace(db, shift, ("LIKE '" + its + "%'").c_str(), named);
     });
 }
 

@@ -94,6 +94,7 @@ std::vector<Fault> bookFaults(const ReadLog& book, BookKnown known) {
                                            asWritten(nextFree(known, row->text(Key::lot)))});
     }
     std::ranges::stable_sort(found, [](const auto& a, const auto& b) { return a.first < b.first; });
+    faults.reserve(faults.size() + found.size());
     for (auto& [line, fault] : found)
         faults.push_back(std::move(fault));
     return faults;

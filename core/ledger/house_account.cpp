@@ -72,6 +72,7 @@ std::vector<StockLine> stockOf(const Ledger& ledger) {
             line.held += lot.held ? size.here() : 0;
         }
     std::vector<StockLine> stock;
+    stock.reserve(lines.size());
     for (auto& [key, line] : lines)
         stock.push_back(std::move(line));
     return stock;

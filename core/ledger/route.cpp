@@ -43,6 +43,7 @@ std::vector<RouteStop> routeOf(const Ledger& ledger) {
             if (std::ranges::find(order, key) == order.end())
                 order.push_back(key);
     std::vector<RouteStop> route;
+    route.reserve(order.size());
     for (const std::string& key : order)
         route.push_back(stops[key]);
     return route;

@@ -51,7 +51,7 @@ constexpr std::array unitRows{UnitRow{Dimension::none, Unit::none, Unit::none},
                               UnitRow{Dimension::age, Unit::years, Unit::years}};
 static_assert(inOrder(unitRows, &UnitRow::dimension) && hasCount<Dimension, unitRows.size()>());
 
-QString unitWord(const char* word) { return QCoreApplication::translate("Units", word); }
+QString tr(const char* text) { return QCoreApplication::translate("Units", text); }
 
 } // namespace
 
@@ -106,7 +106,7 @@ QString symbolOf(Unit unit) {
 
 QString hoursText(long long minutes) {
     const QChar joint{0x00a0};
-    return QString::number(minutes / 60) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "h")) + joint +
+    return QString::number(minutes / 60) + joint + tr("h") + joint +
            QStringLiteral("%1").arg(minutes % 60, 2, 10, QChar{u'0'});
 }
 
@@ -114,25 +114,24 @@ QString spanText(Duration span) {
     const auto whole = static_cast<long long>(std::llround(std::abs(span.count())));
     const QChar joint{0x00a0};
     if (whole < 90)
-        return QString::number(whole) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "s"));
+        return QString::number(whole) + joint + tr("s");
     const long long minutes = (whole + 30) / 60;
     if (minutes < 90)
-        return QString::number(minutes) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "min"));
+        return QString::number(minutes) + joint + tr("min");
     const long long hours = (minutes + 30) / 60;
     if (hours < 48)
         return hoursText(minutes);
-    const QString days = QString::number(hours / 24) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "d"));
+    const QString days = QString::number(hours / 24) + joint + tr("d");
     if (hours >= 240 || hours % 24 == 0)
         return days;
-    return days + joint + QString::number(hours % 24) + joint + unitWord(QT_TRANSLATE_NOOP("Units", "h"));
+    return days + joint + QString::number(hours % 24) + joint + tr("h");
 }
 
 QString leftText(Duration left) {
     if (left < nearest)
-        return unitWord(QT_TRANSLATE_NOOP("Units", "under 2 min"));
+        return tr("under 2 min");
     const auto minutes = static_cast<long long>(left.count() / 60);
-    return minutes < 90 ? QString::number(minutes) + QChar{0x00a0} + unitWord(QT_TRANSLATE_NOOP("Units", "min"))
-                        : hoursText(minutes);
+    return minutes < 90 ? QString::number(minutes) + QChar{0x00a0} + tr("min") : hoursText(minutes);
 }
 
 } // namespace panside

@@ -9,9 +9,7 @@
 namespace panside {
 namespace {
 
-const char* const context = "DrawScores";
-
-QString tr(const char* text) { return QCoreApplication::translate(context, text); }
+QString tr(const char* text) { return QCoreApplication::translate("DrawScores", text); }
 
 QString minutesOff(double seconds) {
     const double minutes = std::round(std::abs(seconds) / 6) / 10;
@@ -43,13 +41,11 @@ QString scoreStory(const std::vector<DrawScore>& scores) {
     for (const DrawScore& score : scores)
         inside += score.inside / static_cast<double>(scores.size());
     const auto draws = static_cast<int>(scores.size());
-    return (draws == 1 ? tr(QT_TRANSLATE_NOOP("DrawScores", "one draw predicted"))
-                       : QCoreApplication::translate(context, "%n draws predicted", nullptr, draws)) +
+    return (draws == 1 ? tr("one draw predicted")
+                       : QCoreApplication::translate("DrawScores", "%n draws predicted", nullptr, draws)) +
+           QStringLiteral(" · ") + tr("inside the range %1 % of the wait (80 is the aim)").arg(percent(inside)) +
            QStringLiteral(" · ") +
-           tr(QT_TRANSLATE_NOOP("DrawScores", "inside the range %1 % of the wait (80 is the aim)"))
-               .arg(percent(inside)) +
-           QStringLiteral(" · ") +
-           tr(QT_TRANSLATE_NOOP("DrawScores", "off by %1 min ten minutes before, %2 five, %3 two"))
+           tr("off by %1 min ten minutes before, %2 five, %3 two")
                .arg(usually(scores, &DrawScore::tenBefore), usually(scores, &DrawScore::fiveBefore),
                     usually(scores, &DrawScore::twoBefore));
 }
@@ -60,7 +56,7 @@ QString scoreList(const std::vector<DrawScore>& scores, const WallClock& clock) 
         QStringList errors;
         for (const auto& error : {score.tenBefore, score.fiveBefore, score.twoBefore})
             errors << (error ? minutesOff(seconds(*error)) : QStringLiteral("–"));
-        draws << tr(QT_TRANSLATE_NOOP("DrawScores", "%1: %2 min, inside %3 %"))
+        draws << tr("%1: %2 min, inside %3 %")
                      .arg(clock.hourAndMinute(score.at), errors.join(QStringLiteral(" / ")), percent(score.inside));
     }
     return draws.join(QStringLiteral(" · "));

@@ -8,31 +8,29 @@
 namespace panside {
 namespace {
 
-constexpr auto context = "PortWords";
-
-QString tr(const char* text) { return QCoreApplication::translate(context, text); }
+QString tr(const char* text) { return QCoreApplication::translate("PortWords", text); }
 
 } // namespace
 
 QString portSentence(const PortStatus& status) {
-    return tr(QT_TRANSLATE_NOOP("PortWords", "%1: %2"))
-        .arg(QString::fromStdString(status.name.empty() ? status.device : status.name), said(told(status), context));
+    return tr("%1: %2").arg(QString::fromStdString(status.name.empty() ? status.device : status.name),
+                            said(told(status), "PortWords"));
 }
 
 QString pollWords(const PollCounts& polls) {
-    QStringList words{tr(QT_TRANSLATE_NOOP("PortWords", "answered %1")).arg(polls.answered)};
+    QStringList words{tr("answered %1").arg(polls.answered)};
     if (polls.timedOut > 0)
-        words << tr(QT_TRANSLATE_NOOP("PortWords", "no answer %1")).arg(polls.timedOut);
+        words << tr("no answer %1").arg(polls.timedOut);
     if (polls.garbled > 0)
-        words << tr(QT_TRANSLATE_NOOP("PortWords", "garbled %1")).arg(polls.garbled);
+        words << tr("garbled %1").arg(polls.garbled);
     for (const auto& [code, count] : polls.exceptions)
         words << QStringLiteral("%1 %2").arg(pollFaultWords(PollFault::exception, code)).arg(count);
     if (polls.skipped > 0)
-        words << tr(QT_TRANSLATE_NOOP("PortWords", "too slow for this pace %1")).arg(polls.skipped);
+        words << tr("too slow for this pace %1").arg(polls.skipped);
     return words.join(QStringLiteral(" · "));
 }
 
-QString pollFaultWords(PollFault fault, int exception) { return said(told(fault, exception), context); }
-QString noReadingWords(NoReading why) { return said(noReadingText(why), {}, context); }
+QString pollFaultWords(PollFault fault, int exception) { return said(told(fault, exception), "PortWords"); }
+QString noReadingWords(NoReading why) { return said(noReadingText(why), {}, "PortWords"); }
 
 } // namespace panside
