@@ -1,6 +1,7 @@
 #include "ui/trace/trace_view.h"
 
 #include "core/boil/shift_log.h"
+#include "core/quantity/enum_count.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
 #include "ui/words/said.h"
@@ -131,35 +132,21 @@ void addColumns(TraceView& view, const std::vector<TraceEntry>& entries) {
 } // namespace
 
 QString kindWord(TraceKind kind) {
-    switch (kind) {
-    case TraceKind::gathered:
-        return tr("gathered");
-    case TraceKind::bought:
-        return tr("bought");
-    case TraceKind::tank:
-        return tr("tank");
-    case TraceKind::night:
-        return tr("night");
-    case TraceKind::draw:
-        return tr("draw");
-    case TraceKind::check:
-        return tr("check");
-    case TraceKind::vessel:
-        return tr("vessel");
-    case TraceKind::press:
-        return tr("filter run");
-    case TraceKind::aid:
-        return tr("filter aid");
-    case TraceKind::defoamer:
-        return tr("against foam");
-    case TraceKind::lot:
-        return tr("lot");
-    case TraceKind::buyer:
-        return tr("buyer");
-    case TraceKind::hole:
-        return tr("gap");
-    }
-    return {};
+    struct Row {
+        TraceKind of;
+        const char* words;
+    };
+    static constexpr std::array rows{
+        Row{TraceKind::gathered, QT_TR_NOOP("gathered")}, Row{TraceKind::bought, QT_TR_NOOP("bought")},
+        Row{TraceKind::tank, QT_TR_NOOP("tank")},         Row{TraceKind::night, QT_TR_NOOP("night")},
+        Row{TraceKind::draw, QT_TR_NOOP("draw")},         Row{TraceKind::check, QT_TR_NOOP("check")},
+        Row{TraceKind::vessel, QT_TR_NOOP("vessel")},     Row{TraceKind::press, QT_TR_NOOP("filter run")},
+        Row{TraceKind::aid, QT_TR_NOOP("filter aid")},    Row{TraceKind::defoamer, QT_TR_NOOP("against foam")},
+        Row{TraceKind::lot, QT_TR_NOOP("lot")},           Row{TraceKind::buyer, QT_TR_NOOP("buyer")},
+        Row{TraceKind::hole, QT_TR_NOOP("gap")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<TraceKind, rows.size()>());
+    const auto row = static_cast<std::size_t>(kind);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 QString lotCounts(const Lot& lot) {

@@ -1,9 +1,11 @@
 #include "ui/words/alarm_words.h"
 
+#include "core/quantity/enum_count.h"
 #include "ui/look/units.h"
 #include "ui/words/reading_words.h"
 
 #include <QCoreApplication>
+#include <array>
 
 namespace panside {
 namespace {
@@ -108,39 +110,28 @@ QString stepsOf(const AlarmPicture& alarm, bool drawing) {
 } // namespace
 
 QString alarmName(Alarm alarm) {
-    switch (alarm) {
-    case Alarm::scorch_risk:
-        return tr("scorch risk");
-    case Alarm::pan_low:
-        return tr("syrup pan low");
-    case Alarm::stack_hot:
-        return tr("stack hot");
-    case Alarm::filter_pressure_high:
-        return tr("filter pressure high");
-    case Alarm::probe_silent:
-        return tr("probe silent");
-    case Alarm::journal_trouble:
-        return tr("nothing can be kept");
-    case Alarm::above_target:
-        return tr("over the target");
-    case Alarm::draw_overdue:
-        return tr("draw still open");
-    case Alarm::fire_overdue:
-        return tr("firing overdue");
-    case Alarm::sap_low:
-        return tr("sap low");
-    case Alarm::last_load:
-        return tr("last load");
-    case Alarm::tank_overflow:
-        return tr("tank runs over");
-    case Alarm::probe_stuck:
-        return tr("probe stuck");
-    case Alarm::reading_implausible:
-        return tr("reading not believable");
-    case Alarm::clock_changed:
-        return tr("clock moved");
-    }
-    return {};
+    struct Row {
+        Alarm of;
+        const char* words;
+    };
+    static constexpr std::array rows{Row{Alarm::scorch_risk, QT_TR_NOOP("scorch risk")},
+                                     Row{Alarm::pan_low, QT_TR_NOOP("syrup pan low")},
+                                     Row{Alarm::stack_hot, QT_TR_NOOP("stack hot")},
+                                     Row{Alarm::filter_pressure_high, QT_TR_NOOP("filter pressure high")},
+                                     Row{Alarm::probe_silent, QT_TR_NOOP("probe silent")},
+                                     Row{Alarm::journal_trouble, QT_TR_NOOP("nothing can be kept")},
+                                     Row{Alarm::above_target, QT_TR_NOOP("over the target")},
+                                     Row{Alarm::draw_overdue, QT_TR_NOOP("draw still open")},
+                                     Row{Alarm::fire_overdue, QT_TR_NOOP("firing overdue")},
+                                     Row{Alarm::sap_low, QT_TR_NOOP("sap low")},
+                                     Row{Alarm::last_load, QT_TR_NOOP("last load")},
+                                     Row{Alarm::tank_overflow, QT_TR_NOOP("tank runs over")},
+                                     Row{Alarm::probe_stuck, QT_TR_NOOP("probe stuck")},
+                                     Row{Alarm::reading_implausible, QT_TR_NOOP("reading not believable")},
+                                     Row{Alarm::clock_changed, QT_TR_NOOP("clock moved")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<Alarm, rows.size()>());
+    const auto row = static_cast<std::size_t>(alarm);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 QString alarmLine(const AlarmPicture& alarm) {

@@ -188,45 +188,31 @@ QString pairWords(const DayRow& row, const DayPair& pair, Units units) {
 } // namespace
 
 QString deedName(Deed deed) {
-    switch (deed) {
-    case Deed::vessel:
-        return tr("vessel named");
-    case Deed::gathered:
-        return tr("gathered");
-    case Deed::moved:
-        return tr("moved");
-    case Deed::dipped:
-        return tr("dipped");
-    case Deed::concentrated:
-        return tr("concentrated");
-    case Deed::bought:
-        return tr("bought");
-    case Deed::sold:
-        return tr("sold in bulk");
-    case Deed::lost:
-        return tr("lost");
-    case Deed::pans_emptied:
-        return tr("pans emptied");
-    case Deed::press_on:
-        return tr("filter run begun");
-    case Deed::press_off:
-        return tr("filter run ended");
-    case Deed::graded:
-        return tr("graded");
-    case Deed::packed:
-        return tr("packed");
-    case Deed::shipped:
-        return tr("shipped");
-    case Deed::came_back:
-        return tr("came back");
-    case Deed::destroyed:
-        return tr("destroyed");
-    case Deed::cleaned:
-        return tr("cleaned");
-    case Deed::tested:
-        return tr("tested");
-    }
-    return {};
+    struct Row {
+        Deed of;
+        const char* words;
+    };
+    static constexpr std::array rows{Row{Deed::vessel, QT_TR_NOOP("vessel named")},
+                                     Row{Deed::gathered, QT_TR_NOOP("gathered")},
+                                     Row{Deed::moved, QT_TR_NOOP("moved")},
+                                     Row{Deed::dipped, QT_TR_NOOP("dipped")},
+                                     Row{Deed::concentrated, QT_TR_NOOP("concentrated")},
+                                     Row{Deed::bought, QT_TR_NOOP("bought")},
+                                     Row{Deed::sold, QT_TR_NOOP("sold in bulk")},
+                                     Row{Deed::lost, QT_TR_NOOP("lost")},
+                                     Row{Deed::pans_emptied, QT_TR_NOOP("pans emptied")},
+                                     Row{Deed::press_on, QT_TR_NOOP("filter run begun")},
+                                     Row{Deed::press_off, QT_TR_NOOP("filter run ended")},
+                                     Row{Deed::graded, QT_TR_NOOP("graded")},
+                                     Row{Deed::packed, QT_TR_NOOP("packed")},
+                                     Row{Deed::shipped, QT_TR_NOOP("shipped")},
+                                     Row{Deed::came_back, QT_TR_NOOP("came back")},
+                                     Row{Deed::destroyed, QT_TR_NOOP("destroyed")},
+                                     Row{Deed::cleaned, QT_TR_NOOP("cleaned")},
+                                     Row{Deed::tested, QT_TR_NOOP("tested")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<Deed, rows.size()>());
+    const auto row = static_cast<std::size_t>(deed);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 QString valueLabel(Deed deed) {

@@ -64,33 +64,25 @@ static_assert(inOrder(reasonRows, &ReasonRow::reason));
 } // namespace
 
 QString readingName(Series series) {
-    switch (series) {
-    case Series::syrup_pan:
-        return tr("syrup pan");
-    case Series::flue_pan:
-        return tr("flue pan");
-    case Series::stack:
-        return tr("stack");
-    case Series::feed:
-        return tr("sap feed");
-    case Series::air:
-        return tr("outside air");
-    case Series::pressure:
-        return tr("barometer");
-    case Series::sea_level_pressure:
-        return tr("reported pressure");
-    case Series::pan_level:
-        return tr("syrup pan level");
-    case Series::flue_level:
-        return tr("flue pan level");
-    case Series::tank_level:
-        return tr("sap tank");
-    case Series::feed_flow:
-        return tr("sap flow");
-    case Series::filter_pressure:
-        return tr("filter press");
-    }
-    return {};
+    struct Row {
+        Series of;
+        const char* words;
+    };
+    static constexpr std::array rows{Row{Series::syrup_pan, QT_TR_NOOP("syrup pan")},
+                                     Row{Series::flue_pan, QT_TR_NOOP("flue pan")},
+                                     Row{Series::stack, QT_TR_NOOP("stack")},
+                                     Row{Series::feed, QT_TR_NOOP("sap feed")},
+                                     Row{Series::air, QT_TR_NOOP("outside air")},
+                                     Row{Series::pressure, QT_TR_NOOP("barometer")},
+                                     Row{Series::sea_level_pressure, QT_TR_NOOP("reported pressure")},
+                                     Row{Series::pan_level, QT_TR_NOOP("syrup pan level")},
+                                     Row{Series::flue_level, QT_TR_NOOP("flue pan level")},
+                                     Row{Series::tank_level, QT_TR_NOOP("sap tank")},
+                                     Row{Series::feed_flow, QT_TR_NOOP("sap flow")},
+                                     Row{Series::filter_pressure, QT_TR_NOOP("filter press")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<Series, rows.size()>());
+    const auto row = static_cast<std::size_t>(series);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 // The filter's gauge is read in psi, the barometer in inches of mercury.

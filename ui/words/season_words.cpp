@@ -1,9 +1,11 @@
 #include "ui/words/season_words.h"
 
+#include "core/quantity/enum_count.h"
 #include "ui/look/wall_clock.h"
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <array>
 #include <cmath>
 
 namespace panside {
@@ -20,49 +22,33 @@ QString seasonShiftName(Instant shift) {
 }
 
 QString headingOf(SeasonFigure figure) {
-    switch (figure) {
-    case SeasonFigure::hours:
-        return tr("hours");
-    case SeasonFigure::sapIn:
-        return tr("sap in");
-    case SeasonFigure::sapTaken:
-        return tr("sap boiled");
-    case SeasonFigure::sapSugar:
-        return tr("its sugar");
-    case SeasonFigure::syrup:
-        return tr("syrup");
-    case SeasonFigure::draws:
-        return tr("draws");
-    case SeasonFigure::inBand:
-        return tr("in the band");
-    case SeasonFigure::wood:
-        return tr("wood");
-    case SeasonFigure::loads:
-        return tr("loads");
-    case SeasonFigure::evaporation:
-        return tr("boiled off");
-    case SeasonFigure::efficiency:
-        return tr("efficiency");
-    case SeasonFigure::syrupPerCord:
-        return tr("syrup a cord");
-    case SeasonFigure::alarms:
-        return tr("alarms");
-    case SeasonFigure::checks:
-        return tr("checks");
-    case SeasonFigure::fireInterval:
-        return tr("fired every");
-    case SeasonFigure::loadMass:
-        return tr("a load");
-    case SeasonFigure::moisture:
-        return tr("moisture");
-    case SeasonFigure::depth:
-        return tr("pan depth");
-    case SeasonFigure::stack:
-        return tr("stack");
-    case SeasonFigure::pressure:
-        return tr("air pressure");
-    }
-    return {};
+    struct Row {
+        SeasonFigure of;
+        const char* words;
+    };
+    static constexpr std::array rows{Row{SeasonFigure::hours, QT_TR_NOOP("hours")},
+                                     Row{SeasonFigure::sapIn, QT_TR_NOOP("sap in")},
+                                     Row{SeasonFigure::sapTaken, QT_TR_NOOP("sap boiled")},
+                                     Row{SeasonFigure::sapSugar, QT_TR_NOOP("its sugar")},
+                                     Row{SeasonFigure::syrup, QT_TR_NOOP("syrup")},
+                                     Row{SeasonFigure::draws, QT_TR_NOOP("draws")},
+                                     Row{SeasonFigure::inBand, QT_TR_NOOP("in the band")},
+                                     Row{SeasonFigure::wood, QT_TR_NOOP("wood")},
+                                     Row{SeasonFigure::loads, QT_TR_NOOP("loads")},
+                                     Row{SeasonFigure::evaporation, QT_TR_NOOP("boiled off")},
+                                     Row{SeasonFigure::efficiency, QT_TR_NOOP("efficiency")},
+                                     Row{SeasonFigure::syrupPerCord, QT_TR_NOOP("syrup a cord")},
+                                     Row{SeasonFigure::alarms, QT_TR_NOOP("alarms")},
+                                     Row{SeasonFigure::checks, QT_TR_NOOP("checks")},
+                                     Row{SeasonFigure::fireInterval, QT_TR_NOOP("fired every")},
+                                     Row{SeasonFigure::loadMass, QT_TR_NOOP("a load")},
+                                     Row{SeasonFigure::moisture, QT_TR_NOOP("moisture")},
+                                     Row{SeasonFigure::depth, QT_TR_NOOP("pan depth")},
+                                     Row{SeasonFigure::stack, QT_TR_NOOP("stack")},
+                                     Row{SeasonFigure::pressure, QT_TR_NOOP("air pressure")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<SeasonFigure, rows.size()>());
+    const auto row = static_cast<std::size_t>(figure);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 QString unitWordOf(SeasonFigure figure, Units units) {

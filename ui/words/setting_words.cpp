@@ -1,6 +1,9 @@
 #include "ui/words/setting_words.h"
 
+#include "core/quantity/enum_count.h"
+
 #include <QCoreApplication>
+#include <array>
 
 namespace panside {
 namespace {
@@ -8,63 +11,41 @@ QString tr(const char* text) { return QCoreApplication::translate("Rig", text); 
 } // namespace
 
 QString settingName(Setting key) {
-    switch (key) {
-    case Setting::target_density:
-        return tr("density wanted");
-    case Setting::legal_minimum:
-        return tr("legal minimum");
-    case Setting::too_heavy:
-        return tr("too heavy");
-    case Setting::elevation:
-        return tr("elevation");
-    case Setting::flue_pan_area:
-        return tr("flue pan, area");
-    case Setting::syrup_pan_area:
-        return tr("syrup pan, area");
-    case Setting::running_depth:
-        return tr("running depth");
-    case Setting::feed_tank_volume:
-        return tr("feed tank holds");
-    case Setting::load_mass:
-        return tr("a usual load of wood");
-    case Setting::wood_moisture:
-        return tr("moisture of the wood, wet basis");
-    case Setting::fire_interval:
-        return tr("fire every");
-    case Setting::burn_out:
-        return tr("fire burns out in");
-    case Setting::filter_limit:
-        return tr("filter press, at most");
-    case Setting::pressure_offset:
-        return tr("barometer reads too high by");
-    case Setting::probe_offset:
-        return tr("pan probe reads too high by");
-    case Setting::probe_offset_sd:
-        return tr("that error is known to within");
-    case Setting::place:
-        return tr("where the syrup is sold");
-    case Setting::lot_scheme:
-        return tr("how lot codes are made");
-    case Setting::capped_least:
-        return tr("coolest when capped");
-    case Setting::kept_for:
-        return tr("records are kept for");
-    case Setting::stack_limit:
-        return tr("stack, at most");
-    case Setting::learned_hottest_stack:
-        return tr("hottest the stack has run");
-    case Setting::learned_pans_sugar:
-        return tr("sugar left in the pans");
-    case Setting::overflow_rim:
-        return tr("a tank calls when so much is left");
-    case Setting::overflow_calls:
-        return tr("whom it calls");
-    case Setting::learned_cycle:
-        return tr("from one draw to the next, as shifts before went");
-    case Setting::learned_brix:
-        return tr("a Brix at the draw-off takes, as shifts before went");
-    }
-    return {};
+    struct Row {
+        Setting of;
+        const char* words;
+    };
+    static constexpr std::array rows{
+        Row{Setting::target_density, QT_TR_NOOP("density wanted")},
+        Row{Setting::legal_minimum, QT_TR_NOOP("legal minimum")},
+        Row{Setting::too_heavy, QT_TR_NOOP("too heavy")},
+        Row{Setting::elevation, QT_TR_NOOP("elevation")},
+        Row{Setting::flue_pan_area, QT_TR_NOOP("flue pan, area")},
+        Row{Setting::syrup_pan_area, QT_TR_NOOP("syrup pan, area")},
+        Row{Setting::running_depth, QT_TR_NOOP("running depth")},
+        Row{Setting::feed_tank_volume, QT_TR_NOOP("feed tank holds")},
+        Row{Setting::load_mass, QT_TR_NOOP("a usual load of wood")},
+        Row{Setting::wood_moisture, QT_TR_NOOP("moisture of the wood, wet basis")},
+        Row{Setting::fire_interval, QT_TR_NOOP("fire every")},
+        Row{Setting::burn_out, QT_TR_NOOP("fire burns out in")},
+        Row{Setting::filter_limit, QT_TR_NOOP("filter press, at most")},
+        Row{Setting::pressure_offset, QT_TR_NOOP("barometer reads too high by")},
+        Row{Setting::probe_offset, QT_TR_NOOP("pan probe reads too high by")},
+        Row{Setting::probe_offset_sd, QT_TR_NOOP("that error is known to within")},
+        Row{Setting::place, QT_TR_NOOP("where the syrup is sold")},
+        Row{Setting::lot_scheme, QT_TR_NOOP("how lot codes are made")},
+        Row{Setting::capped_least, QT_TR_NOOP("coolest when capped")},
+        Row{Setting::kept_for, QT_TR_NOOP("records are kept for")},
+        Row{Setting::stack_limit, QT_TR_NOOP("stack, at most")},
+        Row{Setting::learned_hottest_stack, QT_TR_NOOP("hottest the stack has run")},
+        Row{Setting::overflow_rim, QT_TR_NOOP("a tank calls when so much is left")},
+        Row{Setting::overflow_calls, QT_TR_NOOP("whom it calls")},
+        Row{Setting::learned_pans_sugar, QT_TR_NOOP("sugar left in the pans")},
+        Row{Setting::learned_cycle, QT_TR_NOOP("from one draw to the next, as shifts before went")},
+        Row{Setting::learned_brix, QT_TR_NOOP("a Brix at the draw-off takes, as shifts before went")}};
+    static_assert(inOrder(rows, &Row::of) && hasCount<Setting, rows.size()>());
+    const auto row = static_cast<std::size_t>(key);
+    return row < rows.size() ? tr(rows[row].words) : QString{};
 }
 
 } // namespace panside
