@@ -9,6 +9,8 @@
 #include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace panside {
 namespace {
@@ -21,64 +23,39 @@ constexpr K itself = std::nullopt; // the row's value
 
 // In which order a person thinks of it; what is not here follows by the table.
 std::vector<K> orderOf(Deed deed) {
-    switch (deed) {
-    case Deed::vessel:
-        return {Key::name, Key::kind, itself, Key::shape};
-    case Deed::gathered:
-        return {itself, Key::to, Key::from, Key::brix, Key::temp};
-    case Deed::moved:
-        return {Key::from, Key::to, itself};
-    case Deed::dipped:
-        return {Key::in, itself};
-    case Deed::concentrated:
-        return {Key::from, Key::to, itself, Key::brix, Key::brix_in};
-    case Deed::bought:
-        return {Key::what, itself, Key::from, Key::vessel, Key::brix};
-    case Deed::sold:
-        return {Key::what, itself, Key::to, Key::vessel};
-    case Deed::lost:
-        return {Key::from, itself, Key::why};
-    case Deed::press_on:
-        return {Key::from, Key::to, Key::aid, Key::papers, Key::temp};
-    case Deed::press_off:
-        return {itself, Key::result, Key::heel};
-    case Deed::graded:
-        return {Key::vessel, Key::lot, itself, Key::light_class, Key::off};
-    case Deed::packed:
-        return {Key::from, Key::lot, itself, Key::size, Key::of, Key::filler, Key::capped, Key::brix};
-    case Deed::shipped:
-    case Deed::came_back:
-    case Deed::destroyed:
-        return {Key::lot, itself, Key::size, deed == Deed::shipped ? Key::to : Key::why};
-    case Deed::cleaned:
-        return {Key::vessel, Key::with};
-    case Deed::tested:
-        return {Key::of, Key::tested_for, itself};
-    default:
-        return {itself};
-    }
+    static const std::map<Deed, std::vector<K>> orders{
+        {Deed::vessel, {Key::name, Key::kind, itself, Key::shape}},
+        {Deed::gathered, {itself, Key::to, Key::from, Key::brix, Key::temp}},
+        {Deed::moved, {Key::from, Key::to, itself}},
+        {Deed::dipped, {Key::in, itself}},
+        {Deed::concentrated, {Key::from, Key::to, itself, Key::brix, Key::brix_in}},
+        {Deed::bought, {Key::what, itself, Key::from, Key::vessel, Key::brix}},
+        {Deed::sold, {Key::what, itself, Key::to, Key::vessel}},
+        {Deed::lost, {Key::from, itself, Key::why}},
+        {Deed::press_on, {Key::from, Key::to, Key::aid, Key::papers, Key::temp}},
+        {Deed::press_off, {itself, Key::result, Key::heel}},
+        {Deed::graded, {Key::vessel, Key::lot, itself, Key::light_class, Key::off}},
+        {Deed::packed, {Key::from, Key::lot, itself, Key::size, Key::of, Key::filler, Key::capped, Key::brix}},
+        {Deed::shipped, {Key::lot, itself, Key::size, Key::to}},
+        {Deed::came_back, {Key::lot, itself, Key::size, Key::why}},
+        {Deed::destroyed, {Key::lot, itself, Key::size, Key::why}},
+        {Deed::cleaned, {Key::vessel, Key::with}},
+        {Deed::tested, {Key::of, Key::tested_for, itself}}};
+    const auto order = orders.find(deed);
+    return order == orders.end() ? std::vector{itself} : order->second;
 }
 
 // Keys that a row may have and that a sheet does not ask for: of another row of the same family.
 bool isAsked(Deed deed, Key key) {
-    switch (deed) {
-    case Deed::bought:
-        return key != Key::to && key != Key::lot;
-    case Deed::sold:
-        return key != Key::from && key != Key::lot;
-    case Deed::shipped:
-        return key != Key::from && key != Key::why;
-    case Deed::came_back:
-        return key != Key::to && key != Key::price;
-    case Deed::destroyed:
-        return key != Key::from && key != Key::to && key != Key::price;
-    case Deed::press_on:
-        return key != Key::heel && key != Key::result;
-    case Deed::press_off:
-        return key != Key::from && key != Key::aid;
-    default:
-        return true;
-    }
+    static const std::map<Deed, std::set<Key>> unasked{{Deed::bought, {Key::to, Key::lot}},
+                                                       {Deed::sold, {Key::from, Key::lot}},
+                                                       {Deed::shipped, {Key::from, Key::why}},
+                                                       {Deed::came_back, {Key::to, Key::price}},
+                                                       {Deed::destroyed, {Key::from, Key::to, Key::price}},
+                                                       {Deed::press_on, {Key::heel, Key::result}},
+                                                       {Deed::press_off, {Key::from, Key::aid}}};
+    const auto of = unasked.find(deed);
+    return of == unasked.end() || !of->second.contains(key);
 }
 // A run's volume is told when it ends.
 bool isValueAsked(Deed deed) { return rowOf(deed).value != DayValue::none && deed != Deed::press_on; }
