@@ -2,7 +2,6 @@
 // What a vessel of syrup wants before it is packed: nothing, a little sap stirred in, or water boiled off.
 #include "core/ledger/liquid.h"
 
-
 namespace panside {
 
 struct Remedy {

@@ -3,7 +3,6 @@
 // mistaken. Pure; from what came of late. A guess is asked, never acted on. Limits: common practice, no source.
 #include "core/probe/probe_file.h"
 
-
 namespace panside {
 
 // What came from one field of late, oldest first, as it was written.
