@@ -9,7 +9,7 @@
 
 namespace panside {
 
-inline constexpr std::size_t greatestHead = 16 * 1024; // bytes, with the empty line that ends it
+inline constexpr std::size_t greatestHead = std::size_t{16} * 1024; // bytes, with the empty line that ends it
 
 struct LookRequest {
     bool bodyWanted; // GET; without: HEAD
