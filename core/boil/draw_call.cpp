@@ -15,11 +15,14 @@ constexpr double stands = 8, standsSurely = 4, deviations = 3;
 constexpr double lull = 0.06; // K under the target that do not end it
 constexpr double sparse = 20; // seconds between readings: a line through those is of long ago
 
-// Kelvin, as read.
+// Kelvin, as read. A line through a bend shoots over it, as when a pan that warms begins to boil: it counts as far as
+// noise and the filter's lag account for.
 double atDrawOff(const State& state, const Sensor::Believed& pan) {
     const Probe* probe = state.sensors.of(Series::syrup_pan).active(pan.at);
     const auto line = state.trends.of(Series::syrup_pan, pan.at);
-    return line && line->at == pan.at && probe && probe->spacing() <= sparse ? line->value : pan.si;
+    if (!line || line->at != pan.at || !probe || probe->spacing() > sparse)
+        return pan.si;
+    return std::min(line->value, pan.si + deviations * pan.noise + lull);
 }
 
 } // namespace
