@@ -46,6 +46,13 @@ void DrawCall::absorb(const State& state, const Fact& fact) {
             over_.reset();
         return;
     }
+    // Who tells a value now and then tells what was since the last: of the time before the draw was shut.
+    const Probe* probe = sensor.active(fact.at);
+    const auto& shut = state.course.closedAt;
+    if (!reading->byHand() && probe && shut && secondsBetween(*shut, fact.at) < probe->spacing()) {
+        over_.reset();
+        return;
+    }
     const double mark = water->waterBoils.kelvin() + water->targetRise->kelvin() + state.mark.offset(fact.at).kelvin();
     const double over = atDrawOff(state, *pan) - mark;
     if (over < (over_ ? -lull : 0)) {

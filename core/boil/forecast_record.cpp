@@ -159,8 +159,7 @@ void ForecastRecord::learnWeights(double wait) {
 
 // Each side of the range, as it was shown, by how often the event came beyond it, near the mark and far off apart.
 void ForecastRecord::learnWidth(double wait) {
-    std::array<std::array<double, 2>, 2> missed{};
-    std::array<double, 2> weight{};
+    std::array<std::array<double, 2>, 2> missed{}, weight{};
     int n = 0;
     for (std::size_t i = 0; i < count_; ++i) {
         const double came = wait - kept_[i].lasted;
@@ -170,17 +169,18 @@ void ForecastRecord::learnWidth(double wait) {
         const Quantiles said = unpacked(kept_[i].shown);
         const std::array<double, 2> share = {1 - b.far, b.far};
         for (std::size_t where = 0; where < 2; ++where) {
-            weight[where] += share[where];
+            weight[where][0] += share[where];
             missed[where][0] += came < said.p10 ? share[where] : 0;
+            weight[where][1] += said.p90 ? share[where] : 0; // what was left open was not missed and not met
             missed[where][1] += said.p90 && came > *said.p90 ? share[where] : 0;
         }
         ++n;
     }
     for (std::size_t where = 0; where < 2; ++where)
         for (std::size_t side = 0; side < 2; ++side)
-            if (weight[where] > 1e-6 * n) {
-                const double counts = std::min(1.0, 2 * weight[where] / n);
-                const double off = missed[where][side] / weight[where] - (side == 0 ? missBelow : missAbove);
+            if (weight[where][side] > 1e-6 * n) {
+                const double counts = std::min(1.0, 2 * weight[where][side] / n);
+                const double off = missed[where][side] / weight[where][side] - (side == 0 ? missBelow : missAbove);
                 widths_[where][side] = static_cast<float>(
                     std::clamp(widths_[where][side] + learnWidth_ * counts * off, narrowest, widest));
             }

@@ -53,6 +53,39 @@ TEST(DrawCall, ComesWithinAQuarterOfABrixOfTheMarkAndThenStands) {
     }
 }
 
+// A line through the last half minute shoots kelvins over the knee where what warms begins to boil.
+TEST(DrawCall, IsNotMadeAsAPanThatWarmsBeginsToBoil) {
+    BoilLog log;
+    double celsius = 20;
+    for (int t = 0; t < 400; ++t) { // the faster the nearer, as with a fire that catches; at last it bends
+        log.reads(celsius += std::min(0.1 + 0.002 * t, 0.15 * (log.boils(50) - celsius)));
+        const Picture seen = log.picture();
+        EXPECT_FALSE(seen.drawDue) << t;
+        EXPECT_FALSE(seen.drawEta && seen.drawEta->p50.count() <= 0) << t;
+    }
+}
+
+// A box that tells the mean of five minutes tells, after a draw, of the time before it.
+TEST(DrawCall, IsNotMadeByAMeanOfTheTimeBeforeTheDrawWasShut) {
+    BoilLog log;
+    const auto tell = [&](double brix) {
+        log.rows.read(log.now, "pressure", log.kilopascal, "kPa");
+        log.rows.read(log.now, "syrup_pan", log.boils(brix), "degC");
+    };
+    for (const double brix : {60.5, 61.8, 63.0, 64.2, 65.4, 66.5}) {
+        log.now += 300;
+        tell(brix);
+    }
+    log.rows.add(log.now + 100, "draw_open,,,");
+    log.rows.add(log.now + 190, "draw_close,3,L,");
+    log.now += 300;
+    tell(67.6);
+    EXPECT_FALSE(log.rows.at(log.now + 20).drawDue);
+    log.now += 300;
+    tell(67.6);
+    EXPECT_TRUE(log.rows.at(log.now + 20).drawDue) << "that is the pan since";
+}
+
 // One decision: the range to the draw is zero where the call stands, and nowhere else.
 TEST(DrawCall, IsWhatTheRangeSaysToo) {
     BoilLog log;

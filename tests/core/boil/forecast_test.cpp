@@ -354,6 +354,23 @@ TEST(ForecastRecord, NarrowsWhereWhatWasShownNeverErred) {
     EXPECT_LT(lower(0.5), lower(0.98));
 }
 
+// Where the upper end was left open nothing was said that could have held.
+TEST(ForecastRecord, AnOpenEndNarrowsNothing) {
+    ForecastRecord record;
+    const DrawGrounds sure{{590, 600, 610}, 600, 3};
+    const auto upper = [&] { return *record.weighed(sure).p90 / record.weighed(sure).p50; };
+    const double before = upper();
+    for (int draw = 0; draw < 4; ++draw) {
+        for (double lasted = 0; lasted < 800; lasted += 20) {
+            const double left = 800 - lasted;
+            record.keep(lasted, {{0.9 * left, left, {}}, left, 0.005 * left}, {0.9 * left, left, {}});
+        }
+        record.judge(800, noon);
+        record.forgetCycle();
+    }
+    EXPECT_GT(upper() - 1, 0.9 * (before - 1));
+}
+
 TEST(ForecastRecord, LeansOnWhicheverLostLess) {
     const DrawGrounds asked{{900, 1200, 1500}, 400, {}};
     ForecastRecord fresh, byWaits, byPan;
