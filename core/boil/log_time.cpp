@@ -1,6 +1,7 @@
 // RFC 3339 times of the shift log. Read by hand, because a log of a night holds a quarter of a million of them.
 #include "core/boil/shift_log.h"
 
+#include <algorithm>
 #include <array>
 
 namespace panside {
@@ -80,6 +81,8 @@ std::optional<Instant> instantIn(std::string_view text) {
 
 std::string textOf(Instant at) {
     using namespace std::chrono;
+    at = std::clamp(at, Instant{sys_days{year{0} / 1 / 1}},
+                    Instant{sys_days{year{9999} / 12 / 31} + std::chrono::seconds{86399}});
     const auto day = floor<days>(at);
     const year_month_day date{day};
     const auto sinceMidnight = (at - day).count();

@@ -9,6 +9,11 @@ std::string log(std::string_view rows) { return std::string{logHeader} + "\n" + 
 
 const Fact& only(const ReadLog& read) { return read.facts.at(0); }
 
+TEST(LogTime, OfNoYearOfFourDigitsIsTheFirstOrLastThatHas) {
+    EXPECT_EQ(textOf(Instant::min()), "0000-01-01T00:00:00Z");
+    EXPECT_EQ(textOf(Instant::max()), "9999-12-31T23:59:59Z");
+}
+
 TEST(LogTime, ReadsEveryFormOfTheStandard) {
     // RFC 3339, section 5.8: the examples, and the same moments in UTC.
     EXPECT_EQ(textOf(instantIn("1985-04-12T23:20:50.52Z").value()), "1985-04-12T23:20:50.52Z");
