@@ -13,8 +13,8 @@ namespace panside {
 
 // RFC 3339 with Z or a numeric offset, whole seconds to microseconds; nullopt for anything else.
 std::optional<Instant> instantIn(std::string_view text);
-// RFC 3339 with Z, as many decimals as there are (none for a whole second). What has no year of four digits, as in a file
-// that is damaged, is told as the first or last moment that has.
+// RFC 3339 with Z, as many decimals as there are (none for a whole second). What has no year of four digits, as in a
+// file that is damaged, is told as the first or last moment that has.
 std::string textOf(Instant at);
 
 // What is wrong with a row. Data, not words: sentence() gives the English one, ui/words the person's.
