@@ -6,7 +6,6 @@
 #include "ui/look/typed_line.h"
 
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -37,6 +36,8 @@ FilterScreen::FilterScreen(QWidget* parent)
     connect(gauge_, &QLineEdit::returnPressed, this, &FilterScreen::give);
     connect(keep_, &Press::clicked, this, &FilterScreen::give);
     connect(list_, &ListPage::pressed, this, &FilterScreen::pressed);
+    list_->answerFor(*this);
+    list_->answerFor(*gauge_); // a line would swallow the letters that are no number
     setFocusProxy(gauge_);
     name();
     inEachLanguage(*this, [this] { name(); });
@@ -72,13 +73,6 @@ void FilterScreen::give() {
         return;
     gauge_->clear();
     emit gaugeTyped(number);
-}
-
-void FilterScreen::keyPressEvent(QKeyEvent* event) {
-    for (const PageKey& one : list_->view().keys)
-        if (one.key == event->key() && one.usable)
-            return emit pressed(one.key);
-    QWidget::keyPressEvent(event);
 }
 
 } // namespace panside

@@ -23,9 +23,6 @@ signals:
     void gaugeTyped(const QString& number);
     void pressed(int key);
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
 private:
     void give();
     void name();

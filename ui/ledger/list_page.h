@@ -31,6 +31,8 @@ public:
     int chosen() const { return table_->chosen(); }
     void choose(int row) { table_->choose(row); }
     QString headline() const;
+    // Its keys are answered there too.
+    void answerFor(QWidget& other) { keys_->answerFor(other); }
 
 signals:
     void pressed(int key); // one of the keys; Enter on a row is Qt::Key_Return

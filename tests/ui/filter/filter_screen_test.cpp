@@ -1,0 +1,35 @@
+// The page of the press by keys, with the cursor where it begins: in the gauge's line.
+#include "ui/filter/filter_picture.h"
+#include "ui/filter/filter_screen.h"
+#include "ui/look/typed_line.h"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace panside {
+namespace {
+
+TEST(FilterScreen, AKeyOfThePageIsNoFigureOfTheGauge) {
+    FilterScreen screen;
+    ListView view;
+    view.keys = {{Qt::Key_E, QStringLiteral("end"), QStringLiteral("End the run")}};
+    screen.display(view, {}, true);
+    screen.show();
+    auto* gauge = screen.findChild<TypedLine*>(QStringLiteral("gauge"));
+    ASSERT_NE(gauge, nullptr);
+    QSignalSpy pressed{&screen, &FilterScreen::pressed}, typed{&screen, &FilterScreen::gaugeTyped};
+    QTest::keyClicks(gauge, QStringLiteral("12"));
+    QTest::keyClick(gauge, Qt::Key_E);
+    ASSERT_EQ(pressed.size(), 1);
+    EXPECT_EQ(pressed[0][0].toInt(), Qt::Key_E);
+    EXPECT_EQ(gauge->text(), QStringLiteral("12"));
+    QTest::keyClick(gauge, Qt::Key_Return);
+    ASSERT_EQ(typed.size(), 1);
+    EXPECT_EQ(typed[0][0].toString(), QStringLiteral("12"));
+    QTest::keyClick(&screen, Qt::Key_E);
+    EXPECT_EQ(pressed.size(), 2) << "once each, wherever the cursor is";
+}
+
+} // namespace
+} // namespace panside
