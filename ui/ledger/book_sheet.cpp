@@ -13,12 +13,27 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <span>
 
 namespace panside {
 namespace {
 
 constexpr int offersShown = 7;      // in a row, and one that turns to the next
 constexpr double longestOffer = 30; // mm: seven of them and the turning key stand side by side
+
+// What is said gives way before what is pressed: its letters first, then what the fields say too, then what stands
+// there each time, then all of it while a problem is told.
+struct Way {
+    double title, live; // mm
+    bool whole = true, caution = true, says = true;
+};
+constexpr Way ways[] = {{mm::words * 1.25, mm::words},
+                        {mm::words, 3.5},
+                        {3.5, mm::smallWords},
+                        {mm::smallWords, mm::smallWords},
+                        {mm::smallWords, mm::smallWords, false},
+                        {mm::smallWords, mm::smallWords, false, false},
+                        {mm::smallWords, mm::smallWords, false, false, false}};
 
 } // namespace
 
@@ -45,11 +60,12 @@ void BookSheet::resume() {
     build();
     show();
     raise();
-    // The first field that is still empty and wanted.
-    std::size_t first = 0;
-    for (std::size_t i = form_.fields.size(); i-- > 0;)
-        if (form_.fields[i].needed && form_.fields[i].answer.isEmpty())
-            first = i;
+    // The first field that is still empty, and of these one that is wanted.
+    const auto& fields = form_.fields;
+    auto at = std::ranges::find_if(fields, [](const BookField& one) { return one.needed && one.answer.isEmpty(); });
+    if (at == fields.end())
+        at = std::ranges::find_if(fields, [](const BookField& one) { return one.answer.isEmpty(); });
+    const auto first = at == fields.end() ? 0 : static_cast<std::size_t>(at - fields.begin());
     if (first < edits_.size()) {
         edits_[first]->setFocus();
         follow(edits_[first]);
@@ -71,11 +87,11 @@ void BookSheet::build() {
     column->setSpacing(gap);
     column->setContentsMargins(dress_.px(2), gap, dress_.px(2), gap);
 
-    writes_ = labelOf(dress_, QStringLiteral("writes"), low ? mm::words : mm::words * 1.25, true);
+    writes_ = labelOf(dress_, QStringLiteral("writes"), mm::words, true);
     column->addWidget(writes_);
     column->addLayout(fieldsAndPad(gap));
     column->addLayout(offersRow(gap));
-    live_ = labelOf(dress_, QStringLiteral("live"), low ? 3.5 : mm::words);
+    live_ = labelOf(dress_, QStringLiteral("live"), mm::words);
     column->addWidget(live_);
     problem_ = labelOf(dress_, QStringLiteral("problem"), low ? 3.5 : mm::words, true);
     column->addWidget(problem_);
@@ -85,6 +101,7 @@ void BookSheet::build() {
     at_ = std::min(stood, form_.fields.size() - 1);
     from_ = 0;
     offer();
+    problem_->hide();
     say();
     if (isVisible() && at_ < edits_.size())
         edits_[at_]->setFocus();
@@ -143,10 +160,11 @@ QWidget* BookSheet::fieldRow(std::size_t index) {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(dress_.px(mm::gap));
     auto* label = new QLabel{field.needed ? field.label + QStringLiteral(" *") : field.label};
-    label->setFont(dress_.letters(isLow() ? mm::smallWords : 3.5)); // two lines in a low row
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     label->setFixedWidth(dress_.px(34));
+    const bool oneLine = fits(dress_.letters(3.5), label->text(), {label->maximumWidth(), dress_.px(mm::target)});
+    label->setFont(dress_.letters(isLow() || !oneLine ? mm::smallWords : 3.5)); // two lines in the height of a target
     line->addWidget(label);
     if (field.kind == BookField::Kind::choice) {
         // A choice is a key that turns to the next word, beside the words that are offered below.
@@ -204,6 +222,7 @@ void BookSheet::changed(std::size_t index) {
     asked_ = false;
     insteads_.clear();
     problem_->clear();
+    problem_->hide();
     at_ = index;
     from_ = 0;
     offer();
@@ -279,24 +298,42 @@ void BookSheet::typeInto(const QString& face) {
 }
 
 void BookSheet::say() {
+    giveWay();
+    if (hand_ && form_.context)
+        hand_->say(form_.by.isEmpty() ? tr("who?") : form_.by, {});
+    keep_->say(asked_ ? tr("Keep it all the same") : tr("Keep it"), tr("Enter"));
+}
+
+void BookSheet::giveWay() {
+    if (!inside_)
+        return;
     const auto made = factOf(form_);
     const auto* fact = std::get_if<Fact>(&made);
     const QString when =
         clock_.at(form_.at())
             .toString(form_.earlier < Duration{43200} ? QStringLiteral("HH:mm") : QStringLiteral("yyyy-MM-dd HH:mm"));
-    QStringList parts{when, fact ? factWords(*fact, units_) : form_.title};
-    if (!form_.by.isEmpty())
-        parts << form_.by;
-    writes_->setText(parts.join(QStringLiteral(", ")));
-    QStringList live;
-    if (form_.live)
-        live << form_.live(form_);
-    live << form_.caution;
-    live.removeAll(QString{});
-    live_->setText(live.join(u'\n'));
-    if (hand_ && form_.context)
-        hand_->say(form_.by.isEmpty() ? tr("who?") : form_.by, {});
-    keep_->say(asked_ ? tr("Keep it all the same") : tr("Keep it"), tr("Enter"));
+    const QString says = form_.live ? form_.live(form_) : QString{};
+    for (const Way& way : std::span{ways}.subspan(isLow() ? 1 : 0)) {
+        QStringList title{when, fact && way.whole ? factWords(*fact, units_) : form_.title}, live{says};
+        if (!form_.by.isEmpty() && way.whole)
+            title << form_.by;
+        if (way.caution)
+            live << form_.caution;
+        live.removeAll(QString{});
+        writes_->setFont(dress_.letters(way.title, true));
+        writes_->setText(title.join(QStringLiteral(", ")));
+        live_->setFont(dress_.letters(way.live));
+        live_->setText(live.join(u'\n'));
+        live_->setVisible(!live.isEmpty() && way.says);
+        problem_->setFont(dress_.letters(way.live, true));
+        if (inside_->layout()->totalMinimumHeightForWidth(contentsRect().width()) <= contentsRect().height())
+            return;
+    }
+}
+
+void BookSheet::resizeEvent(QResizeEvent* event) {
+    FormSheet::resizeEvent(event);
+    giveWay();
 }
 
 void BookSheet::keep() {
@@ -304,7 +341,7 @@ void BookSheet::keep() {
     if (const auto* problem = std::get_if<BookProblem>(&made)) {
         focusOn(problem->field);
         insteads_ = problem->offers;
-        problem_->setText(problem->words);
+        tell(problem->words);
         from_ = 0;
         return offer();
     }
@@ -312,7 +349,7 @@ void BookSheet::keep() {
     const QStringList odd = odd_ && !asked_ ? odd_(fact) : QStringList{};
     if (!odd.isEmpty()) {
         asked_ = true;
-        problem_->setText(odd.join(u'\n'));
+        tell(odd.join(u'\n'));
         return say();
     }
     hide();
@@ -323,6 +360,12 @@ void BookSheet::keep() {
         more->by = by; // the same hand goes on
         open(std::move(*more), units_, clock_, odd_);
     }
+}
+
+void BookSheet::tell(const QString& problem) {
+    problem_->setText(problem);
+    problem_->show();
+    giveWay();
 }
 
 void BookSheet::focusOn(const QString& field) {

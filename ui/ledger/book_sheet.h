@@ -17,6 +17,7 @@ public:
     void resume();
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
@@ -32,8 +33,10 @@ private:
     void typeInto(const QString& face);
     void turnHand();
     void say() override;
+    void giveWay(); // where the sheet is too low for all
     void keep() override;
     Duration& earlier() override { return form_.earlier; }
+    void tell(const QString& problem);
     void focusOn(const QString& field);
 
     BookForm form_{};
