@@ -40,7 +40,7 @@ void Ledger::Fold::tested(const DayRow& row) {
     }
     if (nameKey(row.text(Key::tested_for)) != "lead" || !row.value)
         return;
-    const double limit = leadLimit(allPlaces()[tables.place.value_or(0)]).partsPerBillion;
+    const double limit = leadLimit(tables.law()).partsPerBillion;
     const bool over = row.value->si * 1e9 > limit;
     if (const auto lot = codes.find(nameKey(of)); lot != codes.end()) {
         lots[lot->second].taint.lead = over;

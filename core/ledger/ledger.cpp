@@ -39,7 +39,7 @@ void Ledger::Fold::markTaint(const std::string& name, const Taint& taint) {
     if (taint.milk)
         mark(MarkKind::milk, name, {}, {}, {}, taint.milkOf);
     if (taint.lead)
-        mark(MarkKind::lead, name, {}, leadLimit(allPlaces()[tables.place.value_or(0)]).partsPerBillion);
+        mark(MarkKind::lead, name, {}, leadLimit(tables.law()).partsPerBillion);
     if (taint.ropy)
         mark(MarkKind::ropy, name);
 }

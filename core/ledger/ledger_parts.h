@@ -236,6 +236,7 @@ struct LedgerTables {
     std::vector<InstrumentRow> instruments;
     std::optional<std::size_t> place;
     Brix least{Brix::degrees(66.0)}, most{Brix::degrees(68.9)};
+    const PlaceLaw& law() const { return allPlaces()[place.value_or(0)]; } // until it is told: the federal one
     Temperature cappedLeast = Temperature::fahrenheit(180);
     std::string lotScheme;
     Settings settings; // in force after the last row

@@ -54,6 +54,21 @@
         <source>Which gallon? The US one is gal, 3.785 L; the imperial one is impgal, 4.546 L.</source>
         <translation>Quel gallon? L'américain est usgal, 3,785 L; l'impérial est impgal, 4,546 L.</translation>
     </message>
+    <message>
+        <source>Type the light that is let through, or the class, the flavor or what is off.</source>
+        <translation>Tapez la lumière transmise, ou la classe, le goût ou son défaut.</translation>
+    </message>
+</context>
+<context>
+    <name>GradeForm</name>
+    <message>
+        <source>Class by the rule of %1: %2</source>
+        <translation>Classe selon la règle de %1 : %2</translation>
+    </message>
+    <message>
+        <source>Compared by eye, it is a class, not a number. An off-flavor keeps the vessel apart: for processing only.</source>
+        <translation>Comparé à l'œil, c'est une classe et non un nombre. Un défaut de goût met le récipient à part : pour la transformation seulement.</translation>
+    </message>
 </context>
 <context>
     <name>BookWords</name>
@@ -718,6 +733,10 @@
 </context>
 <context>
     <name>Labels</name>
+    <message>
+        <source>%1 fl oz</source>
+        <translation>%1 oz liq. US</translation>
+    </message>
     <message>
         <source>CONTAINS MILK</source>
         <translation>CONTIENT DU LAIT</translation>
@@ -1440,14 +1459,6 @@
     <message>
         <source>Weights are of the content alone. No scale here is legal for trade.</source>
         <translation>Les poids sont ceux du contenu seul. Aucune balance d'ici n'est légale pour la vente.</translation>
-    </message>
-    <message>
-        <source>Class by the rule of %1: %2</source>
-        <translation>Classe selon la règle de %1 : %2</translation>
-    </message>
-    <message>
-        <source>Compared by eye, it is a class, not a number. An off-flavor keeps the vessel apart: for processing only.</source>
-        <translation>Comparé à l'œil, c'est une classe et non un nombre. Un défaut de goût met le récipient à part : pour la transformation seulement.</translation>
     </message>
     <message>
         <source>%1 is held: no label until somebody says why it can be released.</source>

@@ -225,6 +225,12 @@ BookProblem unreadable(const QString& name, const QString& label, const QString&
     return {name, tr("%1: %2 cannot be read. Type a number, and its unit if it is another one.").arg(label, given), {}};
 }
 
+// A grade without one would wipe out the one before it.
+bool saysNoGrade(const BookForm& form) {
+    constexpr std::optional<Key> grades[] = {itself, Key::light_class, Key::flavour, Key::off};
+    return std::ranges::all_of(grades, [&](std::optional<Key> key) { return form.answer(key).trimmed().isEmpty(); });
+}
+
 // Free words may not break the pairs apart.
 std::string clean(QString text) {
     text.replace(u';', u',');
@@ -368,6 +374,10 @@ BookForm bookForm(Deed deed, std::shared_ptr<const BookContext> context) {
 }
 
 std::variant<Fact, BookProblem> factOf(const BookForm& form) {
+    if (form.deed == Deed::graded && saysNoGrade(form))
+        return BookProblem{QStringLiteral("value"),
+                           tr("Type the light that is let through, or the class, the flavor or what is off."),
+                           {}};
     std::string value, unit, detail;
     for (const BookField& field : form.fields) {
         if (field.answer.trimmed().isEmpty()) {

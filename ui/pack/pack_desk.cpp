@@ -1,5 +1,6 @@
 #include "ui/frame/desks.h"
 
+#include "ui/ledger/grade_form.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/pack/label_sheet.h"
 #include "ui/pack/pack_view.h"
@@ -54,8 +55,7 @@ private:
                 onlyBack()};
     }
     ListView checklist() const {
-        const std::size_t place = house() ? house()->ledger().tables().place.value_or(0) : 0;
-        const PlaceLaw& law = allPlaces()[place];
+        const PlaceLaw& law = house() ? house()->ledger().tables().law() : allPlaces()[0];
         const bool set = house() && house()->ledger().tables().place;
         return {checklistColumns(),
                 labelChecklist(law, nullptr),
@@ -92,29 +92,9 @@ private:
         else if (key == Qt::Key_Y)
             turn(Leaf::yields);
         else if (key == Qt::Key_G)
-            grade(*of);
+            enter(gradeForm(form(Deed::graded), house()->ledger().tables().law(), QString::fromStdString(of->name)));
         else if (key == Qt::Key_T)
             tag(*of);
-    }
-    void grade(const Vessel& of) {
-        BookForm filled = form(Deed::graded);
-        filled.put(Key::vessel, QString::fromStdString(of.name));
-        const std::size_t place = house()->ledger().tables().place.value_or(0);
-        const PlaceLaw& law = allPlaces()[place];
-        if (BookField* off = filled.field(Key::off))
-            for (const auto word : offFlavours(law).words)
-                off->offers << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
-        if (BookField* eye = filled.field(Key::light_class))
-            for (const char* word : {"golden", "amber", "dark", "very dark"})
-                eye->offers << QString::fromLatin1(word);
-        filled.live = [law](const BookForm& typed) {
-            const auto light = siOf(typed, std::nullopt);
-            return light ? Desk::tr("Class by the rule of %1: %2").arg(placeName(law), classOf(*light, law))
-                         : QString{};
-        };
-        filled.caution = Desk::tr(
-            "Compared by eye, it is a class, not a number. An off-flavor keeps the vessel apart: for processing only.");
-        enter(std::move(filled));
     }
     void tag(const Vessel& of) {
         // As it is now: while a place is picked the house may be read anew, and the vessel with it.
@@ -163,7 +143,7 @@ private:
     }
     ListView checklist() const {
         const Ledger& ledger = house()->ledger();
-        const PlaceLaw& law = allPlaces()[ledger.tables().place.value_or(0)];
+        const PlaceLaw& law = ledger.tables().law();
         const LotLine* line = chosen();
         return {checklistColumns(),
                 labelChecklist(law, line ? &ledger.lots()[line->lot] : nullptr),

@@ -6,6 +6,7 @@
 #include "ui/vessels/vessels_view.h"
 #include "ui/words/book_words.h"
 #include "ui/words/mark_words.h"
+#include "ui/words/place_words.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -28,8 +29,6 @@ bool canBePacked(const Vessel& vessel) {
            vessel.content.brix() > Brix::degrees(55);
 }
 
-const PlaceLaw& lawOf(const Ledger& ledger) { return allPlaces()[ledger.tables().place.value_or(0)]; }
-
 QString gradeOf(const Vessel& vessel, const PlaceLaw& law) {
     if (vessel.light)
         return packNumber(*vessel.light * 100, 0) + QStringLiteral("\u00a0%, ") + classOf(*vessel.light, law);
@@ -41,24 +40,26 @@ QString temperaturesOf(const Ledger& ledger, Units units) {
         .arg(figure(hotFill, units, 0).text(), figure(ledger.tables().cappedLeast, units, 0).text());
 }
 
+// As the last pack out of a vessel of this kind was, or else the last of all.
+QString lastSize(const Ledger& ledger, VesselKind kind) {
+    QString size;
+    bool same = false;
+    for (const Lot& lot : ledger.lots()) {
+        const bool his = ledger.vessels()[lot.vessel].kind == kind;
+        if (lot.sizes.empty() || (same && !his))
+            continue;
+        same |= his;
+        size = utf8(lot.sizes.back().written);
+    }
+    return size;
+}
+
 double coldBy() { // how much less hot-filled syrup is when it is cold
     const Brix syrup = Brix::degrees(66.9);
     return 1 - sugarDensity(syrup, hotFill)->si() / sugarDensity(syrup, Temperature::celsius(20))->si();
 }
 
 } // namespace
-
-QString classOf(double light, const PlaceLaw& law) {
-    const auto words = gradeWords(law).words;
-    const auto name = colourClass(light);
-    if (QLocale{}.language() != QLocale::English && QLocale{}.language() != QLocale::C)
-        return choiceWord(name);
-    static constexpr std::string_view classes[] = {"golden", "amber", "dark", "very dark"};
-    for (std::size_t i = 0; i < 4 && i < words.size(); ++i)
-        if (name == classes[i])
-            return utf8(words[i]);
-    return utf8(name);
-}
 
 PackView packView(const HouseLedger* house, std::span<const Set> settings, Units units) {
     PackView view;
@@ -85,12 +86,12 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
                             : remedy.kind == Remedy::Kind::maybeThin ? tr("test it first")
                                                                      : tr("no: see what it needs");
         view.rows.push_back({{utf8(vessel.name), figure(vessel.content.volume(), units).text(),
-                              packNumber(vessel.content.brix().degrees(), 1), gradeOf(vessel, lawOf(ledger)),
+                              packNumber(vessel.content.brix().degrees(), 1), gradeOf(vessel, ledger.tables().law()),
                               taintWords(vessel.taint), may}});
         QStringList notes{temperaturesOf(ledger, units)};
         if (vessel.taint.milk)
             notes << tr("Milk is in it: say so on every label.");
-        if (gradeOf(vessel, lawOf(ledger)).isEmpty())
+        if (gradeOf(vessel, ledger.tables().law()).isEmpty())
             notes << tr("Measure the color before you label it.");
         notes << tr("Check the density again after re-heating. Hot syrup burns deeply.");
         view.lines.push_back({i, utf8(vessel.name), remedySentence(vessel, limits, units), notes.join(u' ')});
@@ -155,6 +156,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
                                      [&](std::string_view one) { return known.lots.contains(nameKey(one)); });
     form.put(Key::from, utf8(from.name));
     form.put(Key::lot, utf8(code));
+    form.put(Key::size, lastSize(ledger, from.kind));
     form.caution =
         temperaturesOf(ledger, units) + u' ' + tr("No scale here is legal for trade. Hot syrup burns deeply.");
     const DensityLimits limits = limitsOf(ledger, settings);
@@ -234,7 +236,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         view.rows.push_back({{utf8(lot.code), QLocale{}.toString(date, QStringLiteral("d MMM yyyy")),
                               utf8(ledger.vessels()[lot.vessel].name), made.join(QStringLiteral(", ")),
                               QString::number(here), is.si() > 0 ? packNumber(is.degrees(), 1) : QString{},
-                              lot.light ? classOf(*lot.light, lawOf(ledger)) : choiceWord(lot.lightClass),
+                              lot.light ? classOf(*lot.light, ledger.tables().law()) : choiceWord(lot.lightClass),
                               both.join(QStringLiteral(", "))},
                              lot.held && !released,
                              here == 0});

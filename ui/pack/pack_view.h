@@ -34,8 +34,6 @@ struct YieldView {
 YieldView yieldView(const Vessel& vessel, std::span<const FillLine> sizes, Units units);
 // The weight of a content by a packing scale: "1.32 lb (21.1 oz)", "664 g".
 QString weightText(Mass mass, Units units);
-// Class by the light let through, in the words of the place; empty where it was not measured.
-QString classOf(double light, const PlaceLaw& law);
 
 // The form of a pack out of a vessel: next lot code, the size and the limits; and what is said while it is filled in.
 BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, std::span<const Set> settings,

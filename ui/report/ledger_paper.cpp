@@ -100,7 +100,7 @@ PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
 PaperTable lawTable(const Ledger& ledger) {
     const LedgerTables& tables = ledger.tables();
     PaperTable table{tr("The place and its limits"), {tr("what"), tr("limit"), tr("source")}, {}, {}};
-    const PlaceLaw& law = allPlaces()[tables.place.value_or(0)];
+    const PlaceLaw& law = tables.law();
     if (!tables.place)
         table.note = tr("No place was set: the federal rule of the US stands here.");
     const QString at = QStringLiteral(" (") + QString::number(law.statedAt.celsius(), 'f', 1) + QStringLiteral(" °C)");

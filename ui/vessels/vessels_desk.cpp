@@ -1,5 +1,6 @@
 #include "ui/frame/desks.h"
 
+#include "ui/ledger/grade_form.h"
 #include "ui/ledger/ledger_desk.h"
 #include "ui/trace/trace_screen.h"
 #include "ui/vessels/vessels_screen.h"
@@ -44,6 +45,8 @@ private:
         return all;
     }
     void openForm(Deed deed, const QString& vessel) {
+        if (deed == Deed::graded)
+            return enter(gradeForm(form(deed), house()->ledger().tables().law(), vessel));
         BookForm filled = form(deed);
         for (const Key key : {Key::from, Key::in, Key::vessel, Key::of})
             if (const BookField* field = filled.field(key);

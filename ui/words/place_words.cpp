@@ -1,5 +1,7 @@
 #include "ui/words/place_words.h"
 
+#include "core/physics/pack.h"
+#include "ui/words/book_words.h"
 #include "ui/words/said.h"
 #include <QCoreApplication>
 #include <QLocale>
@@ -57,6 +59,18 @@ QString tr(const char* text) { return QCoreApplication::translate("Places", text
 QString ruleWords(std::string_view text) { return QCoreApplication::translate("Law", std::string{text}.c_str()); }
 
 QString placeName(const PlaceLaw& place) { return tr(std::string{place.name}.c_str()); }
+
+QString classOf(double light, const PlaceLaw& place) {
+    const auto words = gradeWords(place).words;
+    const auto name = colourClass(light);
+    if (QLocale{}.language() != QLocale::English && QLocale{}.language() != QLocale::C)
+        return choiceWord(name);
+    static constexpr std::string_view classes[] = {"golden", "amber", "dark", "very dark"};
+    for (std::size_t i = 0; i < 4 && i < words.size(); ++i)
+        if (name == classes[i])
+            return utf8(words[i]);
+    return utf8(name);
+}
 
 QString placeNumbers(const PlaceLaw& place, Units units) {
     QString least = figure(place.least).text();

@@ -11,6 +11,9 @@ QString placeNumbers(const PlaceLaw& place, Units units);
 // Where a figure is from, and whether that was read itself.
 QString sourceText(const Source& source);
 
+// Class by the light let through, 0 to 1, in the words of the place.
+QString classOf(double light, const PlaceLaw& place);
+
 // What the law of a place asks (core/boil: place, law_rules).
 QString ruleWords(std::string_view text);
 
