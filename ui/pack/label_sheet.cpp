@@ -5,12 +5,14 @@
 #include "ui/report/pdf_pages.h"
 #include "ui/vessels/vessels_view.h"
 #include "ui/words/book_words.h"
+#include "ui/words/place_words.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
 #include <algorithm>
+#include <cmath>
 
 namespace panside {
 namespace {
@@ -18,6 +20,7 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("Labels", text); }
 constexpr int across = 3, down = 8, modulePixels = 8;
 constexpr int leastPixels = 12; // nine points, in 1/96 inch
+constexpr double ouncesInGallon = 128;
 
 QString dateOf(std::chrono::year_month_day day) {
     const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
@@ -25,11 +28,40 @@ QString dateOf(std::chrono::year_month_day day) {
     return QLocale{}.toString(date, QStringLiteral("d MMM yyyy"));
 }
 
-const PlaceLaw& placeOf(const Ledger& ledger) { return allPlaces()[ledger.tables().place.value_or(0)]; }
+// Three digits of it, the rest dropped: a label promises no more than there is.
+QString threeDigits(double number) {
+    const int decimals = std::max(0, 2 - static_cast<int>(std::floor(std::log10(number))));
+    const double ten = std::pow(10, decimals);
+    return QLocale{}.toString(std::floor(number * ten * (1 + 1e-9)) / ten, 'f', decimals);
+}
 
-// Both ways, as containers are labelled.
-QString bothVolumes(Volume size) {
-    return handVolume(size, Units::us) + QStringLiteral("  ·  ") + handVolume(size, Units::metric);
+// As it was declared: "½ gal", "540 mL".
+QString declared(const Written& size) {
+    static const QString parts[] = {QString{}, QStringLiteral("¼"), QStringLiteral("½"), QStringLiteral("¾")};
+    const auto quarters = static_cast<long long>(std::round(size.number * 4));
+    const bool isMetric = size.unit == Unit::L || size.unit == Unit::mL;
+    QString number = QLocale{}.toString(size.number, 'g', 6);
+    if (!isMetric && quarters > 0 && std::abs(size.number * 4 - static_cast<double>(quarters)) < 1e-9)
+        number = (quarters >= 4 ? QString::number(quarters / 4) : QString{}) + parts[quarters % 4];
+    return number + QChar{0x00a0} + symbolOf(size.unit);
+}
+
+// What is in it as it was declared, and in the other system beside it. In the US both stand on a label, under a gallon
+// in fluid ounces (21 CFR 101.7, 16 CFR 500, from memory); in Canada the metric alone is enough, and an ounce there is
+// another one.
+QString netContents(const LotSize& one, const PlaceLaw& law) {
+    const auto written = writtenIn(one.written);
+    if (!written)
+        return figure(one.size, Units::metric).text();
+    const double litres = one.size.litre(), gallons = one.size.gallon();
+    QStringList both{declared(*written)};
+    if (written->unit != Unit::L && written->unit != Unit::mL)
+        both << (litres < 1 ? threeDigits(litres * 1000) + QChar{0x00a0} + symbolOf(Unit::mL)
+                            : threeDigits(litres) + QChar{0x00a0} + symbolOf(Unit::L));
+    else if (law.country == Country::unitedStates)
+        both << (gallons < 1 ? tr("%1 fl oz").arg(threeDigits(gallons * ouncesInGallon))
+                             : threeDigits(gallons) + QChar{0x00a0} + symbolOf(Unit::gal));
+    return both.join(QStringLiteral("  ·  "));
 }
 
 QString allergen(const Taint& taint) { return taint.milk ? tr("CONTAINS MILK") : QString{}; }
@@ -86,8 +118,8 @@ std::vector<Label> labelsOf(const Ledger& ledger, const Lot& lot, std::size_t si
     const LotSize& one = lot.sizes.at(size);
     Label label;
     label.head = tr("Maple syrup");
-    label.lines << bothVolumes(one.size);
-    const QString grade = lot.light ? classOf(*lot.light, placeOf(ledger)) : choiceWord(lot.lightClass);
+    label.lines << netContents(one, ledger.tables().law());
+    const QString grade = lot.light ? classOf(*lot.light, ledger.tables().law()) : choiceWord(lot.lightClass);
     label.lines << (grade.isEmpty() ? tr("Class: ________") : grade);
     label.lines << tr("Lot %1").arg(utf8(lot.code));
     label.lines << tr("Packed %1").arg(dateOf(lot.day));
@@ -102,7 +134,7 @@ Label drumTag(const Ledger& ledger, const Vessel& vessel, Units units) {
     tag.lines << figure(vessel.content.volume(), units).text() + QStringLiteral("  ·  ") +
                      figure(vessel.content.brix()).text();
     if (vessel.light)
-        tag.lines << classOf(*vessel.light, placeOf(ledger));
+        tag.lines << classOf(*vessel.light, ledger.tables().law());
     else if (!vessel.lightClass.empty())
         tag.lines << choiceWord(vessel.lightClass);
     QStringList nights;

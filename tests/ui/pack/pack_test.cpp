@@ -2,6 +2,7 @@
 #include "ui/lookin/look_words.h"
 #include "ui/pack/label_sheet.h"
 #include "ui/pack/pack_view.h"
+#include "ui/words/place_words.h"
 
 #include <QImage>
 #include <QProcess>
@@ -60,7 +61,7 @@ TEST(PackForm, ComesWithTheNextCodeAndSaysWhatWillBeHeld) {
     BookForm form = packForm(bookForm(Deed::packed, context), house, which, {}, Units::us, august);
     EXPECT_EQ(form.answer(Key::lot), QStringLiteral("26215-2"));
     EXPECT_EQ(form.answer(Key::from), QStringLiteral("drum 8"));
-    form.put(Key::size, QStringLiteral("1pt"));
+    EXPECT_EQ(form.answer(Key::size), QStringLiteral("1pt")); // as it was packed last
     EXPECT_TRUE(form.live(form).contains(QStringLiteral("1.39")));
     EXPECT_FALSE(form.live(form).contains(QStringLiteral("held")));
     form.put(Key::capped, QStringLiteral("170"));
@@ -108,6 +109,27 @@ TEST(Labels, CarryTheLotAndTheAllergen) {
     const auto rows = labelChecklist(allPlaces()[0], &lot);
     EXPECT_TRUE(std::any_of(rows.begin(), rows.end(),
                             [](const TableRow& row) { return row.cells[0].contains(QStringLiteral("MILK")); }));
+}
+
+// A gallon is 3.785 412 L, a fluid ounce 29.573 53 mL (NIST Handbook 44, appendix C). Both systems stand on a label of
+// the US (21 CFR 101.7, from memory), and neither says more than is in it.
+TEST(Labels, SayTheirContentsTrulyInBothSystems) {
+    const auto contents = [](const char* size, const char* place) {
+        const HouseLedger house =
+            houseOf({rowIn("2026-03-01T09:00:00Z,set," + std::string{place} + ",,key=place"),
+                     rowIn("2026-03-04T12:00:00Z,packed,2,,lot=a;from=drum 7;brix=66.9;size=" + std::string{size})});
+        const QString line = labelsOf(house.ledger(), house.ledger().lots()[0], 0, 1)[0].lines[0];
+        return QString{line}.replace(QChar{0x00a0}, u' ').toStdString();
+    };
+    const std::pair<const char*, const char*> inOhio[] = {
+        {"1gal", "1 gal  ·  3.78 L"},       {"0.5gal", "½ gal  ·  1.89 L"},     {"1qt", "1 qt  ·  946 mL"},
+        {"1pt", "1 pt  ·  473 mL"},         {"0.5pt", "½ pt  ·  236 mL"},       {"4L", "4 L  ·  1.05 gal"},
+        {"1L", "1 L  ·  33.8 fl oz"},       {"500mL", "500 mL  ·  16.9 fl oz"}, {"250mL", "250 mL  ·  8.45 fl oz"},
+        {"100mL", "100 mL  ·  3.38 fl oz"}, {"0.54L", "0.54 L  ·  18.2 fl oz"}};
+    for (const auto& [size, line] : inOhio)
+        EXPECT_EQ(contents(size, "Ohio"), line);
+    EXPECT_EQ(contents("540mL", "Ontario"), "540 mL");
+    EXPECT_EQ(contents("1pt", "Ontario"), "1 pt  ·  473 mL");
 }
 
 TEST(Labels, AreWrittenAsPages) {
