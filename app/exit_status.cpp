@@ -95,12 +95,11 @@ std::optional<int> bookAsked(const Journal& journal, const std::string& name) {
     return std::nullopt;
 }
 
-int refuseName(const Ledger& ledger, const std::string& name, std::string_view why, std::ostream& err) {
+int refuseName(const std::vector<std::string>& like, const std::string& name, std::string_view why, std::ostream& err) {
     err << '"' << name << "\": " << why;
-    const auto names = namesLike(ledger, name);
-    for (const auto& like : names)
-        err << (&like == &names.front() ? " Was one of these meant? " : ", ") << like;
-    err << (names.empty() ? "\n" : ".\n");
+    for (const auto& one : like)
+        err << (&one == &like.front() ? " Was one of these meant? " : ", ") << one;
+    err << (like.empty() ? "\n" : ".\n");
     return status::refused;
 }
 

@@ -31,6 +31,6 @@ std::optional<Shift> shiftAsked(const Journal& journal, const std::string& name,
 std::optional<int> bookAsked(const Journal& journal, const std::string& name);
 
 // Says on `err` that nothing in the ledger has this name, and what there is that has one like it.
-int refuseName(const Ledger& ledger, const std::string& name, std::string_view why, std::ostream& err);
+int refuseName(const std::vector<std::string>& like, const std::string& name, std::string_view why, std::ostream& err);
 
 } // namespace panside

@@ -104,7 +104,7 @@ int reportLedger(Journal& journal, const ReportRequest& request, Form form, std:
     const Ledger& ledger = house.ledger();
     std::optional<std::size_t> lot;
     if (!request.recall.empty() && !(lot = ledger.lotNamed(request.recall)))
-        return refuseName(ledger, request.recall, "no lot has this code.", err);
+        return refuseName(namesLike(ledger, request.recall, Like::lot), request.recall, "no lot has this code.", err);
     const auto paper = [&](Units units) {
         return lot            ? recallOnPaper(ledger, *lot, units)
                : request.lots ? lotsOnPaper(ledger, units)

@@ -71,7 +71,8 @@ int traceCommand(const TraceRequest& request, std::ostream& out, std::ostream& e
     const HouseLedger house{&journal};
     const auto trace = traceOf(house.ledger(), request.name);
     if (!trace)
-        return refuseName(house.ledger(), request.name, "no lot, vessel or night is called so.", err);
+        return refuseName(namesLike(house.ledger(), request.name), request.name,
+                          "no lot, vessel or night is called so.", err);
     if (request.json) {
         Json json = jsonOf(*trace);
         if (const auto vessel = house.ledger().vesselNamed(request.name); vessel && trace->kind != TraceKind::lot)

@@ -32,6 +32,7 @@ struct Ledger::Fold {
     Taken takeShare(Vessel& vessel, double share);
     void put(std::size_t vessel, const Taken& what, int night = -1);
     void dip(std::size_t vessel, Volume volume, std::optional<Brix> sugar, Instant at);
+    void scaleUp(std::size_t vessel, const Liquid& all, Instant at);
     void measured(std::size_t vessel, const Liquid& all, bool sugarAssumed);
     void empty(Vessel& vessel);
     static void holdIn(Vessel& vessel, Volume volume);
@@ -55,6 +56,8 @@ struct Ledger::Fold {
     void intoPans(Volume volume);
     void intoPans(const Taken& taken);
     void sapIn(const SapIn& sap);
+    bool isOfFeed(const SapIn& sap) const { return !feedName.empty() && nameKey(sap.from) == feedName; }
+    void standsInFeed(const SapIn& sap, std::optional<Brix> read);
     void foldToldLater(const ShiftAid& aid);
     void drawClosed();
     Taken drawn(const ShiftAid::Draw& draw, DrawRow& told);
@@ -143,8 +146,10 @@ struct Ledger::Fold {
     std::optional<Brix> leastSet, mostSet;
 
     std::optional<std::size_t> feedVessel;
-    int current = -1; // shift whose rows are folded
-    int pan = 0;      // pans and sides so far
+    int current = -1;     // shift whose rows are folded
+    int pan = 0;          // pans and sides so far
+    std::string feedName; // of the one that is declared, as names agree; none: empty
+    Volume toldOfFeed;    // by rows that bring sap out of it into itself
     bool feedDipped = false;
     std::set<std::size_t> putBack; // rows of pails that go past the feed tank into the pans
     Volume flowed;                 // of the shift, that has entered the pans

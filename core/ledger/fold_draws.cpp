@@ -219,7 +219,9 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
     }
     Taken taken;
     taken.liquid = liquid;
-    const Knot knot = thread.tie(KnotKind::drained, 0, now, liquid.sugar, strands);
+    const Knot knot =
+        thread.tie(KnotKind::drained, static_cast<std::uint32_t>(tables.drained.size()), now, liquid.sugar, strands);
+    tables.drained.push_back(liquid.volume());
     taken.strands = {liquid.sugar > 0 ? strandOf(knot, liquid.sugar) : unmeasured(knot)};
     taken.taint = draining->taint;
     taken.volumeUntold = !row.value;

@@ -79,9 +79,8 @@ Ledger::Fold::Taken Ledger::Fold::pourBeyond(std::size_t index, double want) {
         const double more = vessel.content.sugar * (want / have - 1);
         balance.doesNotClose += more;
         closeVariance += more * more;
+        scaleUp(index, vessel.content.part(want / have), now);
         taken = takeShare(vessel, 1);
-        taken.liquid = taken.liquid.part(want / have);
-        taken.strands[0].sugar = taken.liquid.sugar;
     } else {
         const Liquid missing = liquidOf(Volume::litre(want - have), have > 0 ? vessel.content.brix() : guessed(vessel),
                                         bookTemperature, guessedSd);
@@ -108,9 +107,14 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
         mark(MarkKind::vesselOut, vessel.name);
     const bool fresh = vessel.content.isEmpty();
     std::vector<Strand> strands = what.strands;
-    if (!fresh)
-        strands.push_back(strandOf(vessel.knot, vessel.content.sugar));
-    else if (vessel.knot != noKnot) // something that nobody measured
+    if (!fresh) {
+        // What came is a knot of its own, apart from the blend: it is asked for alone when all that ever came in is.
+        const Knot came =
+            thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, what.liquid.sugar, what.strands);
+        vessel.filling.emplace_back(came, what.liquid.sugar);
+        strands = {what.liquid.sugar > 0 ? strandOf(came, what.liquid.sugar) : unmeasured(came),
+                   strandOf(vessel.knot, vessel.content.sugar)};
+    } else if (vessel.knot != noKnot) // something that nobody measured
         strands.push_back(unmeasured(vessel.knot));
     else if (vessel.joinsLast)
         strands.push_back(unmeasured(vessel.last));
@@ -120,7 +124,8 @@ void Ledger::Fold::put(std::size_t index, const Taken& what, int night) {
     const double old = vessel.content.mass;
     vessel.content += what.liquid;
     vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), now, vessel.content.sugar, strands);
-    vessel.filling.emplace_back(vessel.knot, what.liquid.sugar);
+    if (fresh)
+        vessel.filling.emplace_back(vessel.knot, what.liquid.sugar);
     vessel.taken += what.liquid.volume();
     vessel.mostHeld = std::max(vessel.mostHeld, vessel.content.volume());
     if (what.unwritten)
@@ -213,12 +218,21 @@ void Ledger::Fold::dip(std::size_t index, Volume volume, std::optional<Brix> sug
     }
     balance.doesNotClose += now20.sugar - before;
     closeVariance += std::pow(now20.sugar - before, 2) / 4;
-    vessel.content = now20;
-    if (now20.sugar <= before)
-        return;
-    // Scaled up: its parts keep their shares of it. A knot is never changed, so it is a new one of the same threads.
-    const std::array<Strand, 1> same{Strand{vessel.knot, false, now20.sugar, before}};
-    vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), at, now20.sugar, same);
+    if (now20.sugar > before)
+        scaleUp(index, now20, at);
+    else
+        vessel.content = now20;
+}
+
+// More of the same: its parts keep their shares of it. A knot is never changed, so it is a new one of the same threads.
+void Ledger::Fold::scaleUp(std::size_t index, const Liquid& all, Instant at) {
+    Vessel& vessel = vessels[index];
+    const Liquid& old = vessel.content;
+    const std::array<Strand, 1> same{Strand{vessel.knot, false, all.sugar, old.sugar}};
+    vessel.knot = thread.tie(KnotKind::content, static_cast<std::uint32_t>(index), at, all.sugar, same);
+    vessel.filling.emplace_back(vessel.knot, all.sugar - old.sugar);
+    vessel.taken += std::max(Volume{}, all.volume() - old.volume());
+    vessel.content = all;
 }
 
 } // namespace panside

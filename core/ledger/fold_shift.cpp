@@ -164,12 +164,36 @@ void Ledger::Fold::foldToldLater(const ShiftAid& aid) {
     line = row;
 }
 
+// Out of the feed tank and into it: nothing comes. Only where more is told so than ever came into it, and no gauge
+// knows better, the rest must have been there all the same.
+void Ledger::Fold::standsInFeed(const SapIn& sap, std::optional<Brix> read) {
+    const std::size_t tank = feed();
+    Vessel& vessel = vessels[tank];
+    if (read && vessel.sugarAssumed && !vessel.content.isEmpty())
+        dip(tank, vessel.content.volume(), read, now);
+    const Brix sugar = read.value_or(vessel.content.isEmpty() ? usualSap : vessel.content.brix());
+    const Liquid told = liquidOf(sap.volume.value, sugar, sap.temperature ? sap.temperature->value : bookTemperature,
+                                 read ? sapSd : guessedSapSd);
+    toldOfFeed += told.volume();
+    const Volume missing = toldOfFeed - vessel.taken;
+    if (!aids[static_cast<std::size_t>(current)].hasLevel() && missing > gaugeNoise(vessel.taken)) {
+        mark(MarkKind::belowEmpty, vessel.name, missing.litre(), {}, vessel.touched);
+        Taken hole = unwritten(vessel, told.part(std::min(1.0, missing / told.volume())));
+        hole.sugarAssumed = !read;
+        hole.unseen = true;
+        put(tank, hole);
+    }
+    feel(vessel, sap.temperature ? std::optional{sap.temperature->value} : std::nullopt);
+}
+
 void Ledger::Fold::sapIn(const SapIn& sap) {
     const std::size_t from = sap.from.empty() ? SIZE_MAX : known(sap.from).value_or(SIZE_MAX);
     const std::size_t tank = feed();
     const std::optional<Brix> read = sapSugar(sap);
     if (read && *read > sweetestConcentrate)
         mark(MarkKind::sugarOdd, {}, read->degrees());
+    if (isOfFeed(sap))
+        return standsInFeed(sap, read);
     if (from != SIZE_MAX && from != tank) {
         std::optional<Volume> volume;
         if (!sap.all) {

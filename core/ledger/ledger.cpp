@@ -76,13 +76,7 @@ void Ledger::Fold::prepare() {
     aids.resize(in.shifts.size());
     ends.assign(in.shifts.size(), SIZE_MAX);
     nightOf.assign(in.shifts.size(), -1);
-    std::string feedName;
-    for (std::size_t i = 0; i < in.rows.size(); ++i) {
-        const auto& [fact, shift, id] = in.rows[i];
-        if (shift >= 0) {
-            aids[static_cast<std::size_t>(shift)].add(*fact, i);
-            ends[static_cast<std::size_t>(shift)] = i;
-        }
+    for (const auto& [fact, shift, id] : in.rows) {
         const auto* day = std::get_if<DayRow>(&fact->what);
         const auto* draw = std::get_if<DrawClosed>(&fact->what);
         press.told |= day && day->deed == Deed::press_on;
@@ -106,7 +100,11 @@ void Ledger::Fold::prepare() {
     for (std::size_t i = 0; i < in.rows.size(); ++i) {
         const auto& [fact, shift, id] = in.rows[i];
         const auto* sap = std::get_if<SapIn>(&fact->what);
-        if (sap && shift >= 0) {
+        if (shift >= 0)
+            ends[static_cast<std::size_t>(shift)] = i;
+        if (shift >= 0 && !(sap && isOfFeed(*sap)))
+            aids[static_cast<std::size_t>(shift)].add(*fact, i);
+        if (sap && shift >= 0 && !isOfFeed(*sap)) {
             if (sap->all)
                 aids[static_cast<std::size_t>(shift)].cameWhole(fact->at, i, sap->from);
             else

@@ -57,7 +57,7 @@ struct Vessel {
     Knot knot = noKnot;                             // of its content
     Knot last = noKnot;                             // of what was in it last
     bool joinsLast = false;                         // the book went below nothing: what was in it may be so still
-    std::vector<std::pair<Knot, double>> filling;   // all that ever came in: knots, and the sugar each brought
+    std::vector<std::pair<Knot, double>> filling;   // all that ever came in, and what dips found beside it: sugar
     Volume taken;                                   // of all that
     std::vector<int> shifts;                        // that drew into it since it was last empty
 };
@@ -230,13 +230,14 @@ struct LedgerTables {
     std::vector<SoldRow> sold;
     std::vector<ConcentratorRun> concentrated;
     std::vector<LostRow> lost;
-    std::vector<Hole> holes; // sources first to last, then the silent stretches
+    std::vector<Volume> drained; // out of the pans into pails
+    std::vector<Hole> holes;     // sources first to last, then the silent stretches
     std::vector<Delivery> deliveries;
     std::vector<BookRow> cleaned, tested, graded;
     std::vector<InstrumentRow> instruments;
     std::optional<std::size_t> place;
-    Brix least{Brix::degrees(66.0)}, most{Brix::degrees(68.9)};
     const PlaceLaw& law() const { return allPlaces()[place.value_or(0)]; } // until it is told: the federal one
+    Brix least{Brix::degrees(66.0)}, most{Brix::degrees(68.9)};
     Temperature cappedLeast = Temperature::fahrenheit(180);
     std::string lotScheme;
     Settings settings; // in force after the last row

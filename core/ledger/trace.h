@@ -48,6 +48,7 @@ struct Trace {
 // gave sap, of filter aid, of a defoamer. nullopt: nothing has that name.
 std::optional<Trace> traceOf(const Ledger& ledger, std::string_view name);
 // Names that are like it, the nearest first.
-std::vector<std::string> namesLike(const Ledger& ledger, std::string_view name);
+enum class Like { anything, lot };
+std::vector<std::string> namesLike(const Ledger& ledger, std::string_view name, Like wanted = Like::anything);
 
 } // namespace panside

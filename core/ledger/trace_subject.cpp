@@ -23,6 +23,34 @@ Begins beginsOf(const std::vector<std::pair<Knot, double>>& knots) {
     return begins;
 }
 
+// Sugar that comes by a second time is the same sugar: of a knot that an earlier one of them has flowed into only the
+// rest counts. Returns the share of all that is left.
+double countOnce(const Thread& thread, std::vector<std::pair<Knot, double>>& knots) {
+    std::ranges::stable_sort(knots, {}, [](const auto& one) { return one.first; });
+    if (knots.size() < 2)
+        return 1;
+    std::vector<double> came(thread.size());
+    double all = 0, rest = 0;
+    std::size_t next = 0;
+    std::vector<std::pair<Knot, double>> once;
+    for (std::size_t knot = knots.front().first; knot < thread.size() && next < knots.size(); ++knot) {
+        for (const Strand& strand : thread.strandsOf(static_cast<Knot>(knot)))
+            if (const double sugar = thread[strand.from].sugar; !strand.unknown && sugar > 0 && came[strand.from] > 0)
+                came[knot] += came[strand.from] * std::min(1.0, strand.left / sugar);
+        for (; next < knots.size() && knots[next].first == knot; ++next) {
+            const double sugar = knots[next].second;
+            const double more = std::clamp(thread[knots[next].first].sugar - came[knot], 0.0, sugar);
+            all += sugar;
+            rest += more;
+            if (sugar <= 0 || more > 1e-9 * sugar)
+                once.emplace_back(knots[next].first, more);
+            came[knot] += more;
+        }
+    }
+    knots = std::move(once);
+    return all > 0 ? rest / all : 1;
+}
+
 Subject lotSubject(const Ledger& ledger, std::size_t index) {
     const Lot& lot = ledger.lots()[index];
     Subject subject;
@@ -49,8 +77,10 @@ Subject vesselSubject(const Ledger& ledger, std::size_t index) {
                      vessel.content.error(),
                      {},
                      {}};
-    subject.before = beginsOf(vessel.filling);
-    subject.beforeVolume = vessel.taken;
+    auto filling = vessel.filling;
+    const double once = countOnce(ledger.thread(), filling);
+    subject.before = beginsOf(filling);
+    subject.beforeVolume = vessel.taken * once;
     if (vessel.knot != noKnot) { // what is in it now
         subject.behind = {{vessel.knot, vessel.content.sugar > 0 ? 1.0 : 0.0}};
         subject.behindVolume = vessel.content.volume();
@@ -149,6 +179,9 @@ public:
             look(knot, thread_[knot]);
         if (knots_.empty())
             return std::nullopt;
+        const double once = countOnce(thread_, knots_);
+        subject_.trace.volume = subject_.trace.volume * once;
+        subject_.trace.sugar *= once;
         subject_.before = beginsOf(knots_);
         subject_.beforeVolume = subject_.trace.volume;
         return std::move(subject_);
@@ -166,11 +199,16 @@ private:
             if (wanted_.isAid(row.aid, row.at))
                 add(TraceKind::aid, row.aid, row.at, knot, data.sugar, row.through);
         } else if (data.kind == KnotKind::draw) {
-            const DrawRow& draw = tables_.draws[data.what];
-            for (const DefoamerRow& row : tables_.defoamers)
-                if (wanted_.is(row.name, row.at) && isIn(row, knot))
-                    return add(TraceKind::defoamer, row.name, row.at, knot, draw.liquid.sugar, draw.liquid.volume());
+            lookForFoam(knot, data.sugar, tables_.draws[data.what].liquid.volume());
+        } else if (data.kind == KnotKind::drained) {
+            lookForFoam(knot, data.sugar, tables_.drained[data.what]);
         }
+    }
+    // What left the pans while it was in them, by the draw-off or into a pail.
+    void lookForFoam(Knot knot, double sugar, Volume volume) {
+        for (const DefoamerRow& row : tables_.defoamers)
+            if (wanted_.is(row.name, row.at) && isIn(row, knot))
+                return add(TraceKind::defoamer, row.name, row.at, knot, sugar, volume);
     }
     bool isIn(const DefoamerRow& row, Knot draw) const {
         const auto strands = thread_.strandsOf(draw);
@@ -221,26 +259,30 @@ std::optional<TraceSubject> traceSubject(const Ledger& ledger, std::string_view 
     return OtherSubject{ledger, name}.found();
 }
 
-std::vector<std::string> namesLike(const Ledger& ledger, std::string_view asked) {
+std::vector<std::string> namesLike(const Ledger& ledger, std::string_view asked, Like wanted) {
     const std::string key = nameKey(asked);
     std::vector<std::pair<std::size_t, std::string>> all;
-    for (const Vessel& vessel : ledger.vessels())
-        all.emplace_back(lettersBetween(nameKey(vessel.name), key), vessel.name);
+    const auto add = [&](const std::string& name) { all.emplace_back(lettersBetween(nameKey(name), key), name); };
+    if (wanted == Like::anything)
+        for (const Vessel& vessel : ledger.vessels())
+            add(vessel.name);
     for (const Lot& lot : ledger.lots())
-        all.emplace_back(lettersBetween(nameKey(lot.code), key), lot.code);
-    for (const Night& night : ledger.nights())
-        all.emplace_back(lettersBetween(night.date, key), night.date);
-    std::set<std::string> others;
-    for (const GatheredRow& row : ledger.tables().gathered)
-        others.insert(row.name);
-    for (const DefoamerRow& row : ledger.tables().defoamers)
-        others.insert(row.name);
-    for (const PressRow& row : ledger.tables().presses)
-        others.insert(row.aid);
-    others.erase("");
-    for (const std::string& name : others)
-        if (!ledger.vesselNamed(name))
-            all.emplace_back(lettersBetween(nameKey(name), key), name);
+        add(lot.code);
+    if (wanted == Like::anything) {
+        for (const Night& night : ledger.nights())
+            all.emplace_back(lettersBetween(night.date, key), night.date);
+        std::set<std::string> others;
+        for (const GatheredRow& row : ledger.tables().gathered)
+            others.insert(row.name);
+        for (const DefoamerRow& row : ledger.tables().defoamers)
+            others.insert(row.name);
+        for (const PressRow& row : ledger.tables().presses)
+            others.insert(row.aid);
+        others.erase("");
+        for (const std::string& name : others)
+            if (!ledger.vesselNamed(name))
+                add(name);
+    }
     std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<std::string> names;
     for (const auto& [distance, one] : all)

@@ -255,6 +255,48 @@ TEST(LedgerLots, LeadOverTheLimitRunsDownstream) {
     EXPECT_GE(house.marked(MarkKind::lead), 2);
 }
 
+// Ten litres each of three, moved on as one: a third of each, however often the vessel was filled.
+TEST(LedgerTrace, AnEmptiedVesselHeldWhatCameInOnceEach) {
+    std::string rows =
+        day(1, "06:00", "vessel,100,L,name=drum 1;kind=drum") + day(1, "06:00", "vessel,100,L,name=drum 2;kind=drum");
+    for (const char* of : {"Ann", "Ben", "Cora"})
+        rows += day(2,
+                    of[0] == 'A'   ? "07:00"
+                    : of[0] == 'B' ? "08:00"
+                                   : "09:00",
+                    std::string{"bought,10,L,what=syrup;brix=66.9;vessel=drum 1;from="} + of);
+    const FoldedHouse house{rows + day(3, "07:00", "moved,,,from=drum 1;to=drum 2")};
+    for (const char* vessel : {"drum 1", "drum 2"})
+        for (const char* of : {"Ann", "Ben", "Cora"}) {
+            const Trace trace = house.trace(vessel);
+            const auto* one = entryOf(trace.behind, TraceKind::bought, of);
+            ASSERT_TRUE(one) << vessel << " " << of;
+            EXPECT_NEAR(one->share.value_or(0), 1.0 / 3, 1e-9) << vessel << " " << of;
+            EXPECT_NEAR(one->volume.value_or(Volume{}).litre(), 10, 1e-6) << vessel << " " << of;
+        }
+}
+
+// Moved out and back it is the same sugar: a dip that finds more is of what was in it then.
+TEST(LedgerTrace, WhatComesBackIntoAVesselCountsOnce) {
+    const FoldedHouse house{
+        day(1, "06:00", "vessel,100,L,name=drum 1;kind=drum") + day(1, "06:00", "vessel,100,L,name=drum 2;kind=drum") +
+        day(2, "07:00", "bought,10,L,what=syrup;brix=66.9;vessel=drum 1;from=Ann") +
+        day(2, "08:00", "moved,,,from=drum 1;to=drum 2") + day(2, "09:00", "moved,,,from=drum 2;to=drum 1") +
+        day(2, "10:00", "dipped,15,L,in=drum 1") +
+        day(2, "11:00", "bought,10,L,what=syrup;brix=66.9;vessel=drum 1;from=Ben") +
+        day(2, "12:00", "sold,,,what=syrup;vessel=drum 1;to=Dora")};
+    const Trace trace = house.trace("drum 1");
+    for (const auto& [of, litres] : {std::pair{"Ann", 15.0}, {"Ben", 10.0}}) {
+        const auto* one = entryOf(trace.behind, TraceKind::bought, of);
+        ASSERT_TRUE(one) << of;
+        EXPECT_NEAR(one->share.value_or(0), litres / 25, 1e-9) << of;
+    }
+    const auto* buyer = entryOf(trace.before, TraceKind::buyer, "Dora");
+    ASSERT_TRUE(buyer);
+    EXPECT_NEAR(buyer->share.value_or(0), 1, 1e-9);
+    EXPECT_NEAR(buyer->volume.value_or(Volume{}).litre(), 25, 1e-6);
+}
+
 TEST(LedgerTrace, ADayNobodyWroteIsAHole) {
     const FoldedHouse house{vessels + day(1, "12:00", "gathered,100,L,to=feed;from=early;brix=2") +
                             day(9, "12:00", "gathered,100,L,to=feed;from=late;brix=2")};
@@ -270,6 +312,7 @@ TEST(LedgerTrace, TellsNearNamesOfAnUnknownOne) {
     const FoldedHouse house{vessels};
     EXPECT_FALSE(traceOf(*house.ledger, "drum 77"));
     EXPECT_EQ(namesLike(*house.ledger, "drum 77").front(), "drum 7");
+    EXPECT_TRUE(namesLike(*house.ledger, "drum 77", Like::lot).empty());
 }
 
 } // namespace

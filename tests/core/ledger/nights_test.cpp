@@ -188,6 +188,45 @@ TEST_F(DrainedPans, TakeTheMilkAlongThoughTheyAreWashedAfterwards) {
     EXPECT_TRUE(house.vessel("pail 1").taint.milk);
 }
 
+// Nothing may have been drawn after it: what was drained carries it too, and what comes out of that.
+TEST_F(DrainedPans, AreBeforeTheMilkThoughNothingWasDrawn) {
+    const FoldedHouse house{day(2, "06:00", "vessel,100,L,name=feed;kind=feed") +
+                                day(2, "06:00", "vessel,50,L,name=pail 1;kind=pail") +
+                                day(2, "06:00", "vessel,50,L,name=drum 1;kind=drum") +
+                                day(3, "10:00", "pans_emptied,20,L,to=pail 1;washed=yes") +
+                                day(3, "11:00", "moved,,,from=pail 1;to=drum 1"),
+                            {day(2, "18:00", "feed_flow,100,L/h,") + day(2, "18:00", "sap_in,300,L,brix=2") +
+                             day(2, "20:00", "feed_flow,100,L/h,") + day(2, "20:00", "defoamer,3,,kind=butter") +
+                             day(2, "22:00", "shift_end,,,")}};
+    ASSERT_TRUE(house.vessel("drum 1").taint.milk);
+    const Trace trace = house.trace("butter");
+    EXPECT_EQ(trace.kind, TraceKind::defoamer);
+    EXPECT_NEAR(trace.volume.litre(), 20, 1e-6);
+    for (const char* vessel : {"pail 1", "drum 1"}) {
+        const auto* one = entryOf(trace.before, TraceKind::vessel, vessel);
+        ASSERT_TRUE(one) << vessel;
+        EXPECT_NEAR(one->share.value_or(0), 1, 1e-9) << vessel;
+    }
+}
+
+// Out of the feed tank and into it: the sap is there once.
+TEST(FeedTank, GetsNothingByARowThatBringsSapOutOfItself) {
+    const std::string tank =
+        day(2, "06:00", "vessel,300,L,name=Tub;kind=feed") + day(2, "12:00", "gathered,150,L,to=Tub;from=hill;brix=2");
+    for (const char* told : {"sap_in,150,L,from=tub;brix=2", "sap_in,,,from=Tub"}) {
+        const FoldedHouse house{tank,
+                                {day(2, "18:00", "lit,,,") + day(2, "18:10", told) + day(2, "23:00", "shift_end,,,")}};
+        EXPECT_NEAR(house.litres("tub"), 150, 1e-6) << told;
+        EXPECT_EQ(house.marked(MarkKind::belowEmpty), 0) << told;
+        EXPECT_EQ(house.trace("tub").behind.size(), 1U) << told;
+    }
+    const FoldedHouse more{tank,
+                           {day(2, "18:00", "lit,,,") + day(2, "18:10", "sap_in,250,L,from=tub;brix=2") +
+                            day(2, "23:00", "shift_end,,,")}};
+    EXPECT_NEAR(more.litres("tub"), 250, 1e-6);
+    EXPECT_EQ(more.marked(MarkKind::belowEmpty), 1);
+}
+
 // Water drove the sweet out: what the book has in the pans may have left them with the last draws.
 TEST_F(DrainedPans, ChasedWithWaterAreLessSureThanDrained) {
     const FoldedHouse plain = drained(day(3, "10:00", "pans_emptied,40,L,to=pail 1")),
