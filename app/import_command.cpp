@@ -215,6 +215,7 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
         const auto books = booksOf(logs);
         ImportOptions options;
         options.judge = [&](const ReadLog& rows) { return bookFaults(rows, knownWith(&journal, books)); };
+        options.placed = isOfTheHouse;
         HouseReader reader;
         std::vector<Added> added;
         const auto before = anyPacked(journal) ? reader.read(journal, {}) : nullptr;

@@ -129,9 +129,10 @@ Imported read(LogSource& log, const ImportOptions& options, Staged& staged) {
         moveFaults(chunk->warnings, imported.warnings, imported.warningCount, options.most);
         if (imported.faultCount == 0)
             for (std::size_t i = 0; i < chunk->facts.size(); ++i) {
-                const bool plain = isPlain(chunk->facts[i]);
+                const Fact& fact = chunk->facts[i];
+                const bool placed = !isPlain(fact) || (options.placed && options.placed(fact));
                 const FactId id = staged.add(std::move(chunk->facts[i]));
-                if (!plain && i < chunk->lines.size())
+                if (placed && i < chunk->lines.size())
                     imported.lines.emplace_back(id, chunk->lines[i]);
             }
         else

@@ -24,7 +24,7 @@ enum class ImportOutcome : std::uint8_t {
 struct Imported {
     ImportOutcome outcome = ImportOutcome::faulty;
     ShiftId shift{};                                     // its name in the journal, where there is one
-    std::vector<std::pair<FactId, std::uint32_t>> lines; // of its deeds, where they stand in the log, by number
+    std::vector<std::pair<FactId, std::uint32_t>> lines; // of its deeds and what was `placed`, in the log
     std::uint64_t facts = 0;                             // in the log; of one with faults, its good rows
     std::uint64_t factsThere = 0;                        // differs: in the journal's shift
     std::vector<Fault> faults, warnings;                 // the first ones
@@ -41,6 +41,7 @@ struct ImportOptions {
     // Asked where a shift's log holds rows of the day book: these rows, and the draws that name a vessel, with their
     // lines. What it finds refuses the log. None: nothing is judged.
     std::function<std::vector<Fault>(const ReadLog& rows)> judge{};
+    std::function<bool(const Fact& reading)> placed{}; // readings whose lines are wanted beside those of the deeds
 };
 
 // Reads as a stream: ten million readings need some 30 MB. The journal is held only for the moment of the last write.

@@ -65,14 +65,14 @@ std::vector<LineMark> shiftMarks(const HouseLedger& house, ShiftId shift,
 std::vector<LineMark> shiftMarks(const ReadLog& log, const Journal* journal) {
     if (log.facts.empty())
         return {};
-    auto shift = std::make_shared<HouseShift>();
-    shift->id = log.facts.front().at;
-    for (std::size_t i = 0; i < log.facts.size(); ++i) {
-        const auto* reading = std::get_if<Reading>(&log.facts[i].what);
-        if (!reading || reading->series == Series::tank_level || reading->series == Series::feed_flow)
-            shift->facts.push_back({static_cast<FactId>(i), log.facts[i]});
-    }
     HouseLedger::Parts parts = journal ? HouseLedger{journal}.parts() : HouseLedger::Parts{};
+    const bool keepsBook = parts.book && !parts.book->empty();
+    Facts facts;
+    for (std::size_t i = 0; i < log.facts.size(); ++i)
+        if (keepsBook || isOfTheHouse(log.facts[i]))
+            facts.add(static_cast<FactId>(i), log.facts[i]);
+    // As it is read once it is in the journal: the same marks at the same rows.
+    const auto shift = std::make_shared<const HouseShift>(houseShift(log.facts.front().at, facts));
     std::erase_if(parts.shifts, [&](const auto& one) { return one->id == shift->id; }); // the same, imported before
     parts.shifts.push_back(shift);
     return shiftMarks(HouseLedger{std::move(parts), {}}, shift->id,

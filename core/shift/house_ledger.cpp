@@ -43,13 +43,6 @@ private:
     std::array<Seen, seriesCount> seen_{};
 };
 
-// The feed tank's, and the gauge of the press.
-bool isOfTheHouse(const Fact& fact) {
-    const auto* reading = std::get_if<Reading>(&fact.what);
-    return !reading || reading->series == Series::tank_level || reading->series == Series::feed_flow ||
-           reading->series == Series::filter_pressure;
-}
-
 // What the engine found of a shift's draws and checks is kept in the journal: reading a season anew would take it a
 // second a night. Another engine may find something else, and the account of a shift says which one it is.
 constexpr const char* drawFigures = "draws";
@@ -208,6 +201,13 @@ HouseLedger::Parts partsOf(const Journal* journal) {
 }
 
 } // namespace
+
+// Of readings the feed tank's, and the gauge of the press.
+bool isOfTheHouse(const Fact& fact) {
+    const auto* reading = std::get_if<Reading>(&fact.what);
+    return !reading || reading->series == Series::tank_level || reading->series == Series::feed_flow ||
+           reading->series == Series::filter_pressure;
+}
 
 std::chrono::year_month_day localDate(Instant at) {
     const std::time_t seconds = std::chrono::floor<std::chrono::seconds>(at).time_since_epoch().count();

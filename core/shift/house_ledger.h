@@ -12,6 +12,9 @@ namespace panside {
 // The day by the clock of this machine's zone.
 std::chrono::year_month_day localDate(Instant at);
 
+// Is it one that the ledger reads? A mark may stand at any of them.
+bool isOfTheHouse(const Fact& fact);
+
 // What the ledger reads of one shift: its facts without the readings that tell it nothing, and what the boil engine
 // knew of its draws.
 struct HouseShift {

@@ -423,6 +423,21 @@ class BadInput(Place):
         for words, like in ((("trace", "--journal", "house.journal", "drum 77"), "drum 7"),
                             (("report", "--journal", "house.journal", "--recall", "27-062"), "27-061")):
             self.assertIn(f"Was one of these meant? {like}", self.run_it(*words, status=1).stderr)
+        self.assertEqual('"drum 7": no lot has this code.\n',
+                         self.run_it("report", "--journal", "house.journal", "--recall", "drum 7", status=1).stderr)
+
+    def test_a_mark_at_the_gauge_of_the_press_has_its_line(self):
+        self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,40,gal,name=drum 7;kind=drum\n"
+                   "2027-03-01T06:00:00Z,vessel,20,gal,name=canner;kind=canner\n"
+                   "2027-03-01T07:00:00Z,bought,30,gal,what=syrup;vessel=drum 7;brix=66.9\n"
+                   "2027-03-01T08:00:00Z,press_on,,,from=drum 7;to=canner\n"
+                   "2027-03-01T08:20:00Z,press_off,10,gal,result=clear\n")
+        night = self.write("night.csv", HEADER + "2027-03-02T18:00:00Z,lit,,,\n" + "".join(
+            f"2027-03-02T18:0{minute}:00Z,filter_pressure,21,psi,\n" for minute in range(1, 6)))
+        self.run_it("import", "--journal", "house.journal", "book.csv")
+        for words in (("check", night), ("import", night)):
+            said = self.run_it(*words, "--journal", "house.journal").stdout
+            self.assertIn("night.csv:6: ", said)
 
     def test_the_book_is_written_in_the_units_that_are_asked_for(self):
         self.write("book.csv", HEADER + "2027-03-01T06:00:00Z,vessel,40,gal,name=drum 7;kind=drum\n"
@@ -936,6 +951,36 @@ class Window(Place):
         time.sleep(2)
         process.send_signal(signal.SIGTERM)
         self.assertEqual(process.wait(15), 0)
+
+    def test_a_lot_is_packed_and_its_recall_printed_by_keys_alone(self):
+        """A hand with gloves: a pack in 30 s, a mock recall in 10 s, at 0.4 s a key."""
+        today = datetime.datetime.now(datetime.timezone.utc)
+        earlier = [f"{today - datetime.timedelta(minutes=back):%Y-%m-%dT%H:%M:%SZ}" for back in (60, 50)]
+        self.write("book.csv", HEADER + f"{earlier[0]},vessel,100,L,name=drum 1;kind=drum\n"
+                                        f"{earlier[1]},bought,40,L,what=syrup;from=a neighbour;vessel=drum 1;brix=67\n")
+        self.run_it("import", "book.csv", "--journal", "j.db")
+        process = self.open("--journal", "j.db", "--units", "metric")
+        self.press("F4")
+        pack = ["3", "p", *"24", "Tab", *"500mL", "Tab", "Tab", *"86", "Tab", *"84", "Tab", "6", "7", "Return"]
+        self.press(*pack)
+        self.assertLessEqual(0.4 * (1 + len(pack)), 30)
+        self.until(lambda: "500mL,24," in self.run_it("report", "--journal", "j.db", "--lots").stdout)
+        recall = ["F4", "5", "Down", "r", "Return"]
+        self.press(*recall)
+        self.assertLessEqual(0.4 * len(recall), 10)
+        paper = self.folder / "recall.pdf"
+        self.until(paper.exists)
+        process.send_signal(signal.SIGTERM)
+        process.wait(15)
+        made = self.run_it("report", "--journal", "j.db", "--lots").stdout.splitlines()[2].split(",")
+        self.assertEqual((made[2:5], made[12]), (["drum 1", "500mL", "24"], "84.0\u00a0\u00b0C"), made)
+        self.assertTrue(paper.read_bytes().startswith(b"%PDF-"))
+
+    def until(self, reached, patience=20):
+        end = time.monotonic() + patience
+        while not reached():
+            self.assertLess(time.monotonic(), end, "it did not come")
+            time.sleep(0.2)
 
     def test_a_rehearsal_leaves_the_journal_alone(self):
         process = self.open("--rehearsal")

@@ -19,6 +19,9 @@ protected:
         for (const char* detail : {"name=pail;kind=pail", "name=drum 7;kind=drum"})
             session.enter(std::get<Fact>(factOf("2025-03-01T06:00:00Z", "vessel", "20", "L", detail)));
     }
+    void keep(const char* at, const char* what, const char* value, const char* unit, const char* detail) {
+        Session{keeperIn(Journal::open(place_))}.enter(std::get<Fact>(factOf(at, what, value, unit, detail)));
+    }
     ~BookMarks() override { std::filesystem::remove_all(folder_); }
     // Those of a night with these rows, beside what the reader of the log has said of them.
     std::vector<LineMark> marksOf(const std::string& rows) {
@@ -47,6 +50,18 @@ TEST_F(BookMarks, AVesselThatOverflowsIsSaidWithItsLine) {
     ASSERT_EQ(marks.size(), 1u);
     EXPECT_EQ(marks[0].line, 4u);
     EXPECT_NE(marks[0].says.find("over its rim"), std::string::npos) << marks[0].says;
+}
+
+// The gauge of the press is a probe's reading, and a mark may stand at it all the same.
+TEST_F(BookMarks, PressureWithNoRunIsSaidWithItsLine) {
+    keep("2025-03-01T07:00:00Z", "press_on", "", "", "from=pail;to=drum 7");
+    keep("2025-03-01T07:20:00Z", "press_off", "3", "L", "result=clear");
+    const auto marks = marksOf("2025-03-14T12:00:00Z,filter_pressure,150,kPa,probe=box\n"
+                               "2025-03-14T12:02:00Z,filter_pressure,150,kPa,probe=box\n"
+                               "2025-03-14T12:04:00Z,filter_pressure,150,kPa,probe=box\n");
+    ASSERT_EQ(marks.size(), 1u);
+    EXPECT_EQ(marks[0].line, 5u);
+    EXPECT_NE(marks[0].says.find("150 kPa"), std::string::npos) << marks[0].says;
 }
 
 } // namespace
