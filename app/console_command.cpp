@@ -57,6 +57,10 @@ struct ConsoleShift {
     std::optional<Journal> watched;
     std::optional<JournalError> trouble; // it could not be opened at the start
     std::optional<Instant> latest;       // the journal's last fact
+    // The longest of a start, on another core while the window is made.
+    std::shared_future<void> fold() {
+        return std::async(std::launch::async, [this] { session->boil(); }).share();
+    }
     bool hasNothing() const { return !latest && !watched && !trouble && session->settings().empty(); }
     static Instant wallClock() {
         return std::chrono::floor<std::chrono::microseconds>(std::chrono::system_clock::now());
@@ -135,6 +139,8 @@ std::unique_ptr<RehearsalHouse> madeUpHouse(std::uint64_t seed) {
     }
 }
 
+void wearIcon() { QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside"))); }
+
 int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<RehearsalFeed>> loading) {
     const auto feed = loading.get();
     const RehearsalHouse* house = feed->house();
@@ -147,6 +153,7 @@ int runRehearsal(const ConsoleRequest& request, std::future<std::unique_ptr<Rehe
                      .advance = {},
                      .rehearsal = feed.get()},
                     choicesFor(request)};
+    wearIcon();
     console.showMaximized();
     return QApplication::exec();
 }
@@ -186,19 +193,24 @@ int runOnJournal(const ConsoleRequest& request, const std::filesystem::path& jou
                      .probes = &watch,
                      .notice = [&kept] { return kept.notice(); },
                      .advance = look,
-                     .isNew = kept.hasNothing()},
+                     .isNew = kept.hasNothing(),
+                     .folding = kept.fold()},
                     choicesFor(request)};
     QObject::connect(&watch, &ProbeSource::fact, &console, [&](const Fact& fact) {
         session.read(fact);
         console.refreshSoon();
     });
+    const auto begun = [&] {
+        wearIcon();
+        if (!kept.watched)
+            watch.read(*probe);
+        if (kept.trouble && kept.trouble->trouble() == JournalTrouble::damaged)
+            console.act(Action::keeping);
+    };
+    QObject::connect(&console, &Console::begun, &console, begun);
     shown = &console;
     static_cast<Program*>(qApp)->failed = [&console](const QString& words) { console.say(words); };
     console.showMaximized();
-    if (!kept.watched)
-        watch.read(*probe);
-    if (kept.trouble && kept.trouble->trouble() == JournalTrouble::damaged)
-        console.act(Action::keeping);
     const int result = QApplication::exec();
     static_cast<Program*>(qApp)->failed = {};
     return session.flush() ? result : status::machineFailed;
@@ -228,7 +240,6 @@ int consoleCommand(const ConsoleRequest& request, std::ostream& out, std::ostrea
     keepLabelsPlain(application);
     QApplication::setApplicationName(QStringLiteral("panside"));
     QGuiApplication::setDesktopFileName(QStringLiteral("panside")); // whose icon the desktop shows
-    QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("panside")));
     const EndSignal end;
     return request.rehearsal ? runRehearsal(request, std::move(rehearsal))
                              : runOnJournal(request, journal, std::move(kept), err);

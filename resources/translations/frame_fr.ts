@@ -446,6 +446,10 @@
 <context>
     <name>panside::Board</name>
     <message>
+        <source>The night is being read.</source>
+        <translation>Lecture de la nuit en cours.</translation>
+    </message>
+    <message>
         <source>draw</source>
         <translation>coulée</translation>
     </message>

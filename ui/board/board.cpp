@@ -6,6 +6,7 @@
 #include "ui/look/each_language.h"
 
 #include <QKeyEvent>
+#include <utility>
 
 namespace panside {
 
@@ -38,7 +39,6 @@ Board::Board(QWidget* parent)
         connect(card, &Card::actionPressed, this, &Board::actionWanted);
     cards_->hide();
     across_->hide();
-    refresh();
     inEachLanguage(*this, [this] { refresh(); });
 }
 
@@ -57,7 +57,15 @@ void Board::setUnits(Units units) {
     refresh();
 }
 
+void Board::await() {
+    awaiting_ = true;
+    chart_->hide(); // its axes would tell a time
+    refresh();
+}
+
 void Board::display(const Picture& picture) {
+    if (std::exchange(awaiting_, false))
+        chart_->show();
     picture_ = picture;
     fireClock_.steady(picture_);
     chart_->display(picture_);
@@ -65,9 +73,19 @@ void Board::display(const Picture& picture) {
 }
 
 void Board::refresh() {
-    const std::array<CardView, 3> views{drawCard(picture_, units_), fireCard(picture_, units_),
-                                        lastLoadCard(picture_, units_)};
+    std::array<CardView, 3> views{drawCard(picture_, units_), fireCard(picture_, units_),
+                                  lastLoadCard(picture_, units_)};
     said_ = sentence(picture_, units_);
+    if (awaiting_) {
+        said_ = {};
+        said_.wrong = tr("The night is being read.");
+        for (CardView& view : views) {
+            const QString title = view.title;
+            view = {};
+            view.title = title;
+            view.chief = dash;
+        }
+    }
     for (std::size_t i = 0; i < views.size(); ++i)
         cards_->cards()[i]->display(views[i]);
     across_->display(said_, views);

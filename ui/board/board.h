@@ -41,6 +41,8 @@ public:
     const Dress& dress() const { return dress_; }
     void setUnits(Units units);
     Units units() const { return units_; }
+    // Of a shift that is still being read nothing is known: no number, no curve and no call is there until display().
+    void await();
     void display(const Picture& picture);
     const Picture& picture() const { return picture_; }
     RiseChart& chart() { return *chart_; }
@@ -66,6 +68,7 @@ private:
     Picture picture_;
     FallingClock fireClock_;
     SentenceView said_;
+    bool awaiting_ = false;
     RiseChart* chart_;
     CardColumn* cards_;
     AcrossView* across_;

@@ -20,6 +20,7 @@
 
 #include <QApplication>
 #include <QScreen>
+#include <utility>
 
 namespace panside {
 namespace {
@@ -28,6 +29,7 @@ using namespace std::chrono_literals;
 
 constexpr auto pictureEvery = 40ms; // at most 25 pictures a second
 constexpr auto askHouseAfter = 1s;  // the board comes first
+constexpr auto unseenAfter = 3s;    // a window that is made small is never painted
 
 std::vector<Action> boardRow() {
     std::vector<Action> row;
@@ -54,22 +56,45 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
     ownBackups_ = choices_.backupFolder;
     if (behind_.rehearsal && withJournal()) // made-up nights do not go among the person's own
         choices_.backupFolder = QString::fromStdString((behind_.journal.parent_path() / "backups").string());
+    if (behind_.folding.valid())
+        board_->await();
     frame_->setPlaces(placesWithScreens(withJournal()));
     connectAll();
     speak(choices_.language);
     wear();
-    for (const ScreenRow& row : allScreens())
-        if (row.unseen)
-            desk(row.screen);
     showScreen(Action::board, board_);
     if (!choices_.cautioned)
         openScreen(Action::cautions);
     else
         askFirst();
+    if (!behind_.folding.valid())
+        begin();
+    else if (behind_.folding.wait_for(0s) == std::future_status::ready)
+        refresh();
+    else
+        frame_->display(board_->sentenceShown(), board_->numbersLine());
+    QTimer::singleShot(unseenAfter, this, &Console::begin);
+    QApplication::instance()->installEventFilter(this);
+}
+
+// What is not needed to show the window: once it was seen, or something was pressed, or nobody saw it in a while.
+void Console::begin() {
+    if (std::exchange(begun_, true))
+        return;
+    for (const ScreenRow& row : allScreens())
+        if (row.unseen)
+            desk(row.screen);
     everySecond();
+    second_.start();
     QTimer::singleShot(askHouseAfter, house_,
                        &House::ask); // a tank may call; the draw's sheet has the pails that there are
-    QApplication::instance()->installEventFilter(this);
+    emit begun();
+}
+
+Session& Console::session() {
+    if (behind_.folding.valid())
+        behind_.folding.wait();
+    return behind_.session;
 }
 
 // What goes with the window hands the focus on: by then nobody of this kind is there to hear of it.
@@ -101,7 +126,7 @@ void Console::connectAll() {
     connect(book_, &BookSheet::kept, this, &Console::keep);
     connect(house_, &House::changed, this, [this] { // a tab comes with its first fact
         frame_->showTabs(screenRow(shown_)->place, tabsOf(screenRow(shown_)->place, withJournal(), this), shown_);
-        behind_.session.knows(house_->ledger());
+        session().knows(house_->ledger());
     });
     connect(house_, &House::touchedLots, this, [this](const std::vector<TouchedLot>& lots) {
         if (hasSheet()) // what is being typed stays
@@ -127,7 +152,6 @@ void Console::connectAll() {
     connect(&said_, &QTimer::timeout, this, [this] { say({}); });
     second_.setInterval(1s);
     connect(&second_, &QTimer::timeout, this, &Console::everySecond);
-    second_.start();
 }
 
 const Picture& Console::picture() const { return board_->picture(); }
@@ -302,7 +326,7 @@ void Console::seen() {
     const auto& said = frame_->bar().view();
     if (!said.alarm || !said.canBeSeen)
         return say(tr("There is no alarm that nobody has seen."));
-    keep({Fact{.at = behind_.session.now(), .what = AlarmSeen{std::string{nameOf(*said.alarm)}}}});
+    keep({Fact{.at = session().now(), .what = AlarmSeen{std::string{nameOf(*said.alarm)}}}});
 }
 
 } // namespace panside

@@ -8,6 +8,7 @@
 #include <QPointer>
 #include <QTimer>
 #include <functional>
+#include <future>
 #include <map>
 #include <memory>
 #include <set>
@@ -42,6 +43,9 @@ public:
         std::function<void()> advance;            // called each second before the picture; may be empty
         RehearsalFeed* rehearsal = nullptr;       // the boil is made up, and so is its journal
         bool isNew = false;                       // a journal that has nothing: the first questions come
+        // Another thread folds the shift, and the session is its own until it has; not valid: nobody does. The window
+        // comes without the night then, and the night as soon as it is read.
+        std::shared_future<void> folding = {};
     };
     Console(Behind behind, Choices choices, QWidget* parent = nullptr);
     ~Console() override;
@@ -49,7 +53,7 @@ public:
     Board& board() { return *board_; }
     FrameView& frame() { return *frame_; }
 
-    Session& session() override { return behind_.session; }
+    Session& session() override;
     const std::filesystem::path& journalPlace() const override { return behind_.journal; }
     const std::filesystem::path& probePlace() const override { return behind_.probeFile; }
     ProbeSource* probes() override { return behind_.probes; }
@@ -71,6 +75,8 @@ public:
     void openBook(BookForm form) override;
 
 signals:
+    // The night is on the board: from here on there is more of it.
+    void begun();
     void chosen(const panside::Choices& choices);
 
 protected:
@@ -84,6 +90,7 @@ private:
     bool withJournal() const { return !behind_.journal.empty(); }
     void saveChoices() const;
     void connectAll();
+    void begin();
     Desk* desk(Action screen);
     void refresh();
     void tellPhones();
@@ -106,13 +113,14 @@ private:
     void sheetLeft();
     void openWaterCheck();
     void lookAtWater(const Picture& picture);
-    WaterLikely likely() const;
+    WaterLikely likely();
     void seen();
     void undo();
     void touchHouse(bool fills);
     void lookAtTheEnd();
     bool askFirst();
-    QString notice() const;
+    QString notice();
+    Measure measureHere() const;
     void wear();
     void wear(const ScreenRow& row, Desk& desk);
     void speak(const QString& language);
@@ -140,7 +148,7 @@ private:
     QTimer second_, soon_, said_;
     QString lastSaid_;
     QString ownBackups_; // where the person's own journal is backed up
-    bool toldOver_ = false, passing_ = false;
+    bool begun_ = false, toldOver_ = false, passing_ = false;
     QPointer<QWidget> rested_, itsProxy_; // a page that the digit after a place's key is not typed into, for now
 };
 

@@ -60,8 +60,10 @@ void Console::wear(const ScreenRow& row, Desk& desk) {
     desk.wear(dress_);
 }
 
+Measure Console::measureHere() const { return Measure::of(*this).grownTo(width(), height()); }
+
 void Console::wear() {
-    dress_ = {Measure::of(*this).grownTo(width(), height()), choices_.look};
+    dress_ = {measureHere(), choices_.look};
     // What is hidden must not take the focus while it changes its dress.
     QWidget* focused = QApplication::focusWidget();
     setPalette(paletteOf(dress_.look));
@@ -118,13 +120,14 @@ void Console::changeEvent(QEvent* event) {
 
 void Console::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
-    wear();
+    if (measureHere() != dress_.measure)
+        wear();
     focusPage();
 }
 
 void Console::resizeEvent(QResizeEvent* event) {
     QMainWindow::resizeEvent(event);
-    if (Measure::of(*this).grownTo(width(), height()) != dress_.measure)
+    if (measureHere() != dress_.measure)
         wear();
     placeSheets();
 }

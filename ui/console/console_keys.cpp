@@ -11,15 +11,29 @@
 #include <QKeyEvent>
 
 namespace panside {
+namespace {
+
+bool isPress(QEvent::Type type) {
+    return type == QEvent::KeyPress || type == QEvent::MouseButtonPress || type == QEvent::TouchBegin ||
+           type == QEvent::Wheel;
+}
+
+} // namespace
 
 // Seen before any widget sees it: a list that looks its rows up by their letters would eat the load of wood.
 bool Console::eventFilter(QObject* watched, QEvent* event) {
     // Whatever was pressed may have hidden what had the focus.
     if (event->type() == QEvent::KeyRelease || event->type() == QEvent::MouseButtonRelease)
         QMetaObject::invokeMethod(this, &Console::holdFocus, Qt::QueuedConnection);
+    const auto* widget = qobject_cast<QWidget*>(watched);
+    if (!begun_ && widget && widget->window() == this) {
+        if (isPress(event->type())) // what it means depends on the night
+            begin();
+        else if (event->type() == QEvent::Paint)
+            QMetaObject::invokeMethod(this, &Console::begin, Qt::QueuedConnection);
+    }
     if (event->type() != QEvent::KeyPress)
         return QMainWindow::eventFilter(watched, event);
-    const auto* widget = qobject_cast<QWidget*>(watched);
     if (!widget || QApplication::activeModalWidget())
         return QMainWindow::eventFilter(watched, event);
     const auto& key = static_cast<QKeyEvent&>(*event);

@@ -25,7 +25,7 @@ constexpr auto readable = 30s; // how long what was kept stands at the foot
 
 void Console::keep(const std::vector<Fact>& facts) {
     focusPage();
-    const auto answers = behind_.session.enter(facts);
+    const auto answers = session().enter(facts);
     QString words;
     std::vector<Fact> taken;
     for (std::size_t i = 0; i < answers.size(); ++i) {
@@ -55,7 +55,7 @@ void Console::touchHouse(bool fills) {
 }
 
 void Console::undo() {
-    const auto fact = behind_.session.undo();
+    const auto fact = session().undo();
     say(fact ? tr("Taken back: %1.").arg(factWords(*fact, choices_.units)) : tr("There is nothing to take back."));
     house_->touched(); // packed lots may rest on it
     refresh();
@@ -73,30 +73,28 @@ void Console::setNotice(const QString& words) {
 }
 
 // In a rehearsal, that it is one, and what its crew has just done.
-QString Console::notice() const {
+QString Console::notice() {
     if (!behind_.rehearsal)
         return behind_.notice ? behind_.notice() : QString{};
-    const QStringList done =
-        lastDone(behind_.session.boil().facts(), 1, choices_.units, board_->chart().trace().clock());
+    const QStringList done = lastDone(session().boil().facts(), 1, choices_.units, board_->chart().trace().clock());
     return done.isEmpty() || behind_.rehearsal->isCrewAway()
                ? tr("Rehearsal: a made-up boil. Nothing of it is kept.")
                : tr("Rehearsal, a made-up boil. Last: %1").arg(done.front());
 }
 
 void Console::footLine() {
+    const Fact* last = session().lastEntered();
     // What was just said has the place to itself, or neither could be read. The notice is asked for each time: the
     // language may have been changed since.
     frame_->foot().say(lastSaid_.isEmpty() ? notice() : lastSaid_);
     const auto& clock = board_->chart().trace().clock();
-    const Fact* last = behind_.session.lastEntered();
     frame_->foot().offerUndo(
         last ? factWords(*last, choices_.units) + QStringLiteral(", ") + clock.hourAndMinute(last->at) : QString{});
-    frame_->foot().tellTime(clock.hourAndMinute(behind_.session.now()),
-                            behind_.rehearsal ? tr("rehearsal") : QString{});
+    frame_->foot().tellTime(clock.hourAndMinute(session().now()), behind_.rehearsal ? tr("rehearsal") : QString{});
 }
 
 void Console::everySecond() {
-    behind_.session.tick();
+    session().tick();
     if (behind_.advance)
         behind_.advance();
     if (behind_.rehearsal)
@@ -119,8 +117,8 @@ void Console::refreshSoon() {
 }
 
 void Console::refresh() {
-    const auto picture = behind_.session.picture();
-    board_->chart().follow(behind_.session.boil());
+    const auto picture = session().picture();
+    board_->chart().follow(session().boil());
     board_->display(picture);
     frame_->display(board_->sentenceShown(), board_->numbersLine());
     voice_->display(picture);
@@ -139,7 +137,7 @@ void Console::tellPhones() {
                    .sentence = board_->sentenceShown(),
                    .cards = {cards[0]->view(), cards[1]->view(), cards[2]->view()},
                    .units = choices_.units},
-                  behind_.session.boil(), behind_.rehearsal);
+                  session().boil(), behind_.rehearsal);
 }
 
 } // namespace panside

@@ -40,12 +40,12 @@ void Console::openSheet(Action action) {
     placeSheets();
     if (sheet_->isPutAside(action))
         return sheet_->resume();
-    EntryForm form = formFor(action, board_->picture(), choices_.units, behind_.session.now());
-    for (const Set& set : behind_.session.settings())
+    EntryForm form = formFor(action, board_->picture(), choices_.units, session().now());
+    for (const Set& set : session().settings())
         if (set.key == Setting::elevation)
             form.elevation = Length::metre(set.si);
     if (action == Action::drawClose)
-        form.draws = drawsIn(behind_.session.boil().facts());
+        form.draws = drawsIn(session().boil().facts());
     if (const auto ledger = house_->ledger())
         offerVessels(form, ledger->ledger());
     sheet_->open(form, choices_.units, board_->chart().trace().clock());
@@ -91,13 +91,13 @@ void Console::openWaterCheck() {
     }
     hideSheets();
     placeSheets();
-    water_->begin(pan->probe, behind_.session.now(), choices_.units);
+    water_->begin(pan->probe, session().now(), choices_.units);
     lookAtWater(board_->picture());
 }
 
-WaterLikely Console::likely() const {
+WaterLikely Console::likely() {
     std::optional<Length> height;
-    for (const Set& set : behind_.session.settings())
+    for (const Set& set : session().settings())
         if (set.key == Setting::elevation)
             height = Length::metre(set.si);
     return likelyBoil(board_->picture(), height);
@@ -106,7 +106,7 @@ WaterLikely Console::likely() const {
 void Console::lookAtWater(const Picture& picture) {
     if (!water_->isVisible())
         return;
-    const auto samples = waterSamples(behind_.session.boil().facts(), water_->probe(), water_->since());
+    const auto samples = waterSamples(session().boil().facts(), water_->probe(), water_->since());
     const auto expected = expectedBoil(picture);
     water_->display(panside::lookAtWater(samples, picture.at, expected), expected, likely(), picture.at);
 }

@@ -194,7 +194,6 @@ WaterSheet::WaterSheet(QWidget* parent)
     column->addWidget(keys_);
     keys_->answerFor(*this);
     connect(keys_, &ActionKeys::pressed, this, &WaterSheet::act);
-    sayKeys();
     hide();
     inEachLanguage(*this, [this] { sayKeys(); });
 }

@@ -21,7 +21,6 @@ Foot::Foot(QWidget* parent)
     undo_->setObjectName(QStringLiteral("footUndo"));
     look_->setObjectName(QStringLiteral("footLook"));
     across_->setObjectName(QStringLiteral("footAcross"));
-    sayKeys();
     inEachLanguage(*this, [this] { sayKeys(); });
 }
 

@@ -5,6 +5,8 @@
 #include "core/shift/rehearsal_feed.h"
 #include "core/shift/rehearsal_house.h"
 #include "ui/board/board.h"
+#include "ui/board/card.h"
+#include "ui/chart/rise_chart.h"
 #include "ui/console/screens.h"
 #include "ui/entry/water_sheet.h"
 #include "ui/frame/foot.h"
@@ -51,6 +53,48 @@ TEST_F(ConsoleAtWork, AfterEveryKeyALoadIsStillKept) {
         if (!session->openShift()) // X ended it
             say(Lit{});
     }
+}
+
+// A console at a start: its shift is folded elsewhere, and whoever needs it waits. Here it is folded in that moment.
+struct ConsoleAtAStart : ConsoleAtWork {
+    bool folded = false;
+    Console starting{{.session = *session,
+                      .journal = {},
+                      .probeFile = {},
+                      .probes = {},
+                      .notice = {},
+                      .advance = {},
+                      .folding = std::async(std::launch::deferred, [this] { folded = true; }).share()},
+                     plainChoices()};
+    ConsoleAtAStart() { say(Lit{}); }
+    const QString& said() { return starting.frame().bar().view().wrong; }
+};
+
+TEST_F(ConsoleAtAStart, ShowsItsWindowBeforeTheNightIsRead) {
+    EXPECT_FALSE(folded);
+    EXPECT_TRUE(said().contains(QStringLiteral("being read"))) << said().toStdString();
+    for (const Card* card : starting.board().cards().cards()) {
+        EXPECT_EQ(card->view().chief, dash);
+        EXPECT_TRUE(card->view().keys.empty());
+    }
+    EXPECT_TRUE(starting.board().chart().isHidden());
+    bool begun = false;
+    QObject::connect(&starting, &Console::begun, [&] { begun = true; });
+    starting.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return begun; }));
+    EXPECT_TRUE(folded);
+    EXPECT_FALSE(said().contains(QStringLiteral("being read")));
+    EXPECT_TRUE(starting.picture().litAt);
+    EXPECT_TRUE(starting.board().chart().isVisible());
+}
+
+// The load's key lights the fire where none burns: whether one does, the night says.
+TEST_F(ConsoleAtAStart, AKeyThatIsPressedBeforeMeansWhatTheNightSays) {
+    QTest::keyClick(&starting.board(), Qt::Key_F);
+    EXPECT_TRUE(folded);
+    const auto* opened = starting.findChild<EntrySheet*>(QStringLiteral("entrySheet"));
+    ASSERT_FALSE(opened->isHidden());
+    EXPECT_EQ(opened->form().action, Action::fired);
 }
 
 // A hand that stays on the key has opened the draw once, and not closed it again.
