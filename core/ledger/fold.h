@@ -89,7 +89,6 @@ struct Ledger::Fold {
     void cutPress();
     void pressOn(const DayRow& row);
     void gauge(const Fact& fact);
-    static std::string amountIn(const DayRow& row); // as it was written, or in words
     InstrumentRow& instrument(std::string_view name);
     void instruments(const Fact& fact);
     void pressOff(const DayRow& row);

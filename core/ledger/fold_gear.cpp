@@ -5,16 +5,11 @@
 
 namespace panside {
 
-std::string Ledger::Fold::amountIn(const DayRow& row) {
-    return row.value ? fmt::format("{:.6g} {}", fromSi(row.value->si, row.value->unit), nameOf(row.value->unit))
-                     : row.words;
-}
-
 InstrumentRow& Ledger::Fold::instrument(std::string_view name) {
     for (InstrumentRow& one : tables.instruments)
         if (nameKey(one.name) == nameKey(name))
             return one;
-    tables.instruments.push_back({std::string{name}, {}, {}, {}});
+    tables.instruments.push_back({std::string{name}, {}, {}, {}, {}});
     return tables.instruments.back();
 }
 
@@ -25,18 +20,20 @@ void Ledger::Fold::instruments(const Fact& fact) {
     if (const auto* water = std::get_if<WaterCheck>(&fact.what)) {
         InstrumentRow& its = instrument(water->probe.empty() ? "pan probe" : std::string_view{water->probe});
         its.checked = now;
-        its.found = fmt::format("water boiled at {:.1f} degC", water->boiledAt.value.celsius());
+        its.boiled = water->boiledAt.value;
     }
 }
 
 void Ledger::Fold::tested(const DayRow& row) {
     const std::string_view of = row.text(Key::of);
-    tables.tested.push_back(
-        {now, std::string{row.text(Key::tested_for)}, std::string{of}, amountIn(row), in.rows[line].fact->by});
+    tables.tested.push_back({now, row, std::string{of}, in.rows[line].fact->by});
     if (!known(of) && !codes.contains(nameKey(of))) {
         InstrumentRow& its = instrument(of);
         its.checked = now;
-        its.found = amountIn(row);
+        its.boiled.reset();
+        its.found = row.value
+                        ? fmt::format("{:.6g} {}", fromSi(row.value->si, row.value->unit), nameOf(row.value->unit))
+                        : row.words;
     }
     if (nameKey(row.text(Key::tested_for)) != "lead" || !row.value)
         return;

@@ -42,12 +42,7 @@ void Ledger::Fold::graded(const DayRow& row) {
         of.taint.off = off;
         of.touched = now;
     }
-    std::string what = amountIn(row);
-    for (const Key key : {Key::light_class, Key::flavour, Key::off})
-        if (row.of(key))
-            what += (what.empty() ? "" : ", ") + std::string{row.text(key)};
-    tables.graded.push_back(
-        {now, std::move(what), std::move(subject), row.of(Key::sample) ? "sample kept" : "", in.rows[line].fact->by});
+    tables.graded.push_back({now, row, std::move(subject), in.rows[line].fact->by});
 }
 
 LotSize* Ledger::Fold::sizeOf(Lot& lot, const DayRow& row) {

@@ -136,11 +136,7 @@ void Ledger::Fold::cleaned(const DayRow& row) {
         vessels[*which].joinsLast = false;
         vessels[*which].touched = now;
     }
-    tables.cleaned.push_back(
-        {now, std::string{row.text(Key::with)}, std::string{name},
-         fmt::format("{}{}", row.of(Key::rinsed) ? "rinsed " + std::string{row.text(Key::rinsed)} : "",
-                     row.of(Key::checked) ? " checked " + std::string{row.text(Key::checked)} : ""),
-         in.rows[line].fact->by});
+    tables.cleaned.push_back({now, row, std::string{name}, in.rows[line].fact->by});
 }
 
 } // namespace panside

@@ -1,5 +1,6 @@
 #pragma once
 // What the ledger's picture is made of: plain values.
+#include "core/boil/day_row.h"
 #include "core/boil/place.h"
 #include "core/boil/settings.h"
 #include "core/ledger/liquid.h"
@@ -203,11 +204,13 @@ struct Hole {
 struct InstrumentRow {
     std::string name;
     std::optional<Instant> used, checked;
-    std::string found; // by the last check
+    std::optional<Temperature> boiled; // at the last check, in boiling water
+    std::string found;                 // or by a test of it, as it was written
 };
 struct BookRow {
     Instant at{};
-    std::string what, subject, detail, by;
+    DayRow row;
+    std::string subject, by; // a vessel as it was first named
 };
 
 // What the pans hold between the nights.

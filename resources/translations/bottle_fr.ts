@@ -73,6 +73,18 @@
 <context>
     <name>BookWords</name>
     <message>
+        <source>rinsed</source>
+        <translation>rincé</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>filtre-presse</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>personne de nommé</translation>
+    </message>
+    <message>
         <source>Nothing was written from %1 to %2, and it has not been measured since: dip it.</source>
         <translation>Rien n'a été écrit du %1 au %2, et personne ne l'a mesuré depuis : jaugez-le.</translation>
     </message>
@@ -1794,6 +1806,22 @@
 </context>
 <context>
     <name>LedgerPaper</name>
+    <message>
+        <source>hydrometer</source>
+        <translation>densimètre</translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation>réfractomètre</translation>
+    </message>
+    <message>
+        <source>pan probe</source>
+        <translation>sonde de la casserole</translation>
+    </message>
+    <message>
+        <source>water boiled at %1</source>
+        <translation>l'eau a bouilli à %1</translation>
+    </message>
     <message>
         <source>packing</source>
         <translation>conditionnement</translation>

@@ -233,22 +233,6 @@ void addGlass(Lines& lines, const GlassTell& glass, Units units) {
 
 } // namespace
 
-QString causeWord(const std::string& cause) {
-    // Words of the log and of the ledger; another is shown as it was written.
-    static constexpr const char* known[] = {
-        QT_TRANSLATE_NOOP("Losses", "sour"),         QT_TRANSLATE_NOOP("Losses", "spilled"),
-        QT_TRANSLATE_NOOP("Losses", "overflow"),     QT_TRANSLATE_NOOP("Losses", "tasting"),
-        QT_TRANSLATE_NOOP("Losses", "sample"),       QT_TRANSLATE_NOOP("Losses", "scorched"),
-        QT_TRANSLATE_NOOP("Losses", "given"),        QT_TRANSLATE_NOOP("Losses", "poured off"),
-        QT_TRANSLATE_NOOP("Losses", "pans emptied"), QT_TRANSLATE_NOOP("Losses", "press heel"),
-        QT_TRANSLATE_NOOP("Losses", "broken"),       QT_TRANSLATE_NOOP("Losses", "destroyed"),
-        QT_TRANSLATE_NOOP("Losses", "no cause told")};
-    for (const char* word : known)
-        if (cause == word)
-            return QCoreApplication::translate("Losses", word);
-    return QString::fromStdString(cause);
-}
-
 ListView accountView(const Ledger* ledger, Units units) {
     ListView view;
     view.columns = {{tr("what"), false, 0}, {tr("how much"), true, 0}, {tr("by"), false, 0}};

@@ -8,7 +8,5 @@ namespace panside {
 
 ListView accountView(const Ledger* ledger, Units units);
 ListView tellsView(const Ledger* ledger, Units units);
-// A cause of loss as a person reads it: `sour` of the log is sour in English and sûr in French.
-QString causeWord(const std::string& cause);
 
 } // namespace panside

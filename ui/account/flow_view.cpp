@@ -1,6 +1,7 @@
 #include "ui/account/flow_view.h"
 
 #include "ui/account/account_view.h"
+#include "ui/words/book_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>

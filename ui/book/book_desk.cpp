@@ -39,8 +39,11 @@ private:
         ListView view{{}, {}, {}, of.title, of.note, keys()};
         for (qsizetype i = 0; i < of.headings.size(); ++i)
             view.columns.push_back({of.headings[i], false, static_cast<int>(i)});
-        for (const QStringList& row : of.rows)
-            view.rows.push_back({row});
+        for (const QStringList& row : of.rows) {
+            TableRow& shown = view.rows.emplace_back();
+            for (const QString& cell : row)
+                shown.cells << asPrinted(cell);
+        }
         return view;
     }
     void act(int key) override {

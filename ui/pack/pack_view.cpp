@@ -54,6 +54,10 @@ QString lastSize(const Ledger& ledger, VesselKind kind) {
     return size;
 }
 
+bool isRelease(const BookRow& row, const Lot& lot) {
+    return row.row.text(Key::tested_for) == releaseWord && nameKey(row.subject) == nameKey(lot.code);
+}
+
 double coldBy() { // how much less hot-filled syrup is when it is cold
     const Brix syrup = Brix::degrees(66.9);
     return 1 - sugarDensity(syrup, hotFill)->si() / sugarDensity(syrup, Temperature::celsius(20))->si();
@@ -188,9 +192,7 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
 }
 
 bool isReleased(const Ledger& ledger, const Lot& lot) {
-    return std::ranges::any_of(ledger.tables().tested, [&](const BookRow& row) {
-        return row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code);
-    });
+    return std::ranges::any_of(ledger.tables().tested, [&](const BookRow& row) { return isRelease(row, lot); });
 }
 
 LotsView lotsView(const HouseLedger* house, Units units) {
@@ -213,7 +215,7 @@ LotsView lotsView(const HouseLedger* house, Units units) {
         QStringList made;
         long long here = 0;
         for (const LotSize& size : lot.sizes) {
-            made << QStringLiteral("%1 × %2").arg(size.made).arg(utf8(size.written));
+            made << QStringLiteral("%1 × %2").arg(size.made).arg(sizeWord(size.written));
             here += size.here();
         }
         const bool released = lot.held && isReleased(ledger, lot);
@@ -225,8 +227,8 @@ LotsView lotsView(const HouseLedger* house, Units units) {
                 why << markWords(mark, units);
         why.removeDuplicates();
         for (const BookRow& row : ledger.tables().tested)
-            if (row.what == releaseWord && nameKey(row.subject) == nameKey(lot.code))
-                why << tr("Released: %1.").arg(utf8(row.detail));
+            if (isRelease(row, lot))
+                why << tr("Released: %1.").arg(detailWords(row.row, units, true, {}));
         const auto date =
             QDate{static_cast<int>(lot.day.year()), static_cast<int>(static_cast<unsigned>(lot.day.month())),
                   static_cast<int>(static_cast<unsigned>(lot.day.day()))};

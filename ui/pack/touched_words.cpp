@@ -2,6 +2,7 @@
 
 #include "ui/look/units.h"
 #include "ui/vessels/vessels_view.h"
+#include "ui/words/book_words.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -42,9 +43,9 @@ QString changeWords(const TouchedLot& lot) {
 QString goodsWords(const TouchedLot& lot) {
     QStringList made, buyers;
     for (const auto& [size, count] : lot.sizes)
-        made << QStringLiteral("%1 × %2").arg(count).arg(utf8(size));
+        made << QStringLiteral("%1 × %2").arg(count).arg(sizeWord(size));
     for (const auto& [buyer, count] : lot.buyers)
-        buyers << QStringLiteral("%1 (%2)").arg(utf8(buyer)).arg(count);
+        buyers << QStringLiteral("%1 (%2)").arg(buyerWord(buyer)).arg(count);
     return made.join(QStringLiteral(", ")) + QStringLiteral("; ") +
            (buyers.isEmpty() ? tr("nothing went out") : tr("went to %1").arg(buyers.join(QStringLiteral(", "))));
 }

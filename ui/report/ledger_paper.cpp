@@ -8,6 +8,8 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QLocale>
+#include <QRegularExpression>
 #include <map>
 
 namespace panside {
@@ -26,14 +28,15 @@ QString heatText(const std::optional<Temperature>& heat, Units units) {
 QString lightText(const std::optional<double>& light, const std::string& word) {
     if (light)
         return QString::number(*light * 100, 'f', 1) + QStringLiteral(" %");
-    return utf8(word);
+    return choiceWord(word);
 }
-// In the order of the core's names.
+// The core's names.
 constexpr const char* kindWords[] = {
-    QT_TR_NOOP("gathered"), QT_TR_NOOP("bought"),         QT_TR_NOOP("tank"),   QT_TR_NOOP("night"),
-    QT_TR_NOOP("draw"),     QT_TR_NOOP("check"),          QT_TR_NOOP("vessel"), QT_TR_NOOP("press"),
-    QT_TR_NOOP("aid"),      QT_TR_NOOP("defoamer"),       QT_TR_NOOP("lot"),    QT_TR_NOOP("buyer"),
-    QT_TR_NOOP("hole"),     QT_TR_NOOP("nothing written")};
+    QT_TR_NOOP("gathered"), QT_TR_NOOP("bought"),          QT_TR_NOOP("tank"),       QT_TR_NOOP("night"),
+    QT_TR_NOOP("draw"),     QT_TR_NOOP("check"),           QT_TR_NOOP("vessel"),     QT_TR_NOOP("press"),
+    QT_TR_NOOP("aid"),      QT_TR_NOOP("defoamer"),        QT_TR_NOOP("lot"),        QT_TR_NOOP("buyer"),
+    QT_TR_NOOP("hole"),     QT_TR_NOOP("nothing written"), QT_TR_NOOP("hydrometer"), QT_TR_NOOP("refractometer"),
+    QT_TR_NOOP("pan probe")};
 // What the core says of itself in English, in the person's language; a name stays a name.
 QString coreWord(std::string_view word) {
     for (const char* one : kindWords)
@@ -54,7 +57,7 @@ QString found(const Lot& lot) {
     if (lot.taint.ropy)
         words << tr("ropy sap");
     if (!lot.taint.off.empty())
-        words << utf8(lot.taint.off);
+        words << choiceWord(lot.taint.off);
     return words.join(QStringLiteral(", "));
 }
 
@@ -71,7 +74,7 @@ PaperTable lotTable(const Ledger& ledger, Units units, std::optional<std::size_t
             continue;
         for (const LotSize& size : lot.sizes)
             table.rows.push_back({utf8(lot.code), moment(lot.packed), utf8(ledger.vessels()[lot.vessel].name),
-                                  utf8(size.written), count(size.made), count(size.broken), count(size.shipped),
+                                  sizeWord(size.written), count(size.made), count(size.broken), count(size.shipped),
                                   count(size.back), count(size.destroyed), count(size.here()),
                                   brixText(lot.read.value_or(lot.book)), lightText(lot.light, lot.lightClass),
                                   heatText(lot.coolest, units), utf8(lot.by), found(lot)});
@@ -84,16 +87,28 @@ PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}
         tr("Buyers"), {tr("buyer"), tr("lot"), tr("size"), tr("first"), tr("sold"), tr("came back")}, {}, {}};
     for (const Delivery& one : ledger.tables().deliveries)
         if (!only || *only == one.lot)
-            table.rows.push_back({utf8(one.buyer), utf8(ledger.lots()[one.lot].code),
-                                  one.sizeKnown ? utf8(ledger.lots()[one.lot].sizes[one.size].written) : QString{},
+            table.rows.push_back({buyerWord(one.buyer), utf8(ledger.lots()[one.lot].code),
+                                  one.sizeKnown ? sizeWord(ledger.lots()[one.lot].sizes[one.size].written) : QString{},
                                   moment(one.first), count(one.sent), count(one.back)});
     return table;
 }
 
-PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows) {
+PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows, Units units) {
     PaperTable table{title, {tr("when"), tr("of"), tr("what"), tr("result"), tr("who")}, {}, {}};
-    for (const BookRow& row : rows)
-        table.rows.push_back({moment(row.at), utf8(row.subject), utf8(row.what), utf8(row.detail), utf8(row.by)});
+    const auto add = [&table](const BookRow& row, const QString& what, const QString& result) {
+        table.rows.push_back({moment(row.at), nameKey(row.subject) == "press" ? choiceWord("press") : utf8(row.subject), what,
+                              result, utf8(row.by)});
+    };
+    for (const BookRow& one : rows) {
+        const DayRow& row = one.row;
+        if (row.deed == Deed::graded)
+            add(one, detailWords(row, units, true, {Key::light_class, Key::flavour, Key::off}),
+                detailWords(row, units, false, {Key::sample}));
+        else if (row.deed == Deed::cleaned)
+            add(one, choiceWord(row.text(Key::with)), detailWords(row, units, false, {Key::rinsed, Key::checked}));
+        else
+            add(one, choiceWord(row.text(Key::tested_for)), detailWords(row, units, true, {}));
+    }
     return table;
 }
 
@@ -121,14 +136,16 @@ PaperTable lawTable(const Ledger& ledger) {
 }
 
 // Glasses, prisms and probes: when they were last used, and what the last look at them found.
-PaperTable instrumentTable(const LedgerTables& tables) {
+PaperTable instrumentTable(const LedgerTables& tables, Units units) {
     PaperTable table{tr("Instruments"),
                      {tr("instrument"), tr("last used"), tr("last checked"), tr("found")},
                      {},
                      tr("A check is a row tested of the instrument; of a probe, boiling water.")};
     for (const InstrumentRow& row : tables.instruments)
-        table.rows.push_back({utf8(row.name), row.used ? moment(*row.used) : QString{},
-                              row.checked ? moment(*row.checked) : QString{}, utf8(row.found)});
+        table.rows.push_back(
+            {coreWord(row.name), row.used ? moment(*row.used) : QString{},
+             row.checked ? moment(*row.checked) : QString{},
+             row.boiled ? tr("water boiled at %1").arg(figure(*row.boiled, units).text()) : utf8(row.found)});
     return table;
 }
 
@@ -182,11 +199,12 @@ PaperTable vesselTable(const Ledger& ledger, Units units) {
         return span ? moment(span->from) + QStringLiteral(" – ") + moment(span->to) : QString{};
     };
     for (const Vessel& vessel : ledger.vessels())
-        table.rows.push_back(
-            {utf8(vessel.name), utf8(vessel.material), vessel.leadOver ? tr("lead over the limit") : utf8(vessel.lead),
-             vessel.volumeUntold ? QString{} : volumeText(vessel.content.volume(), units),
-             vessel.volumeUntold ? QString{} : brixText(vessel.content.brix()), kilograms(vessel.content.sugar),
-             kilograms(sugarDoubt(vessel)), silence(vessel.unwritten)});
+        table.rows.push_back({utf8(vessel.name), utf8(vessel.material),
+                              vessel.leadOver ? tr("lead over the limit") : choiceWord(vessel.lead),
+                              vessel.volumeUntold ? QString{} : volumeText(vessel.content.volume(), units),
+                              vessel.volumeUntold ? QString{} : brixText(vessel.content.brix()),
+                              kilograms(vessel.content.sugar), kilograms(sugarDoubt(vessel)),
+                              silence(vessel.unwritten)});
     const PansNow& pans = ledger.tables().pans;
     table.rows.push_back({tr("the pans"),
                           {},
@@ -217,7 +235,7 @@ PaperTable balanceTable(const Ledger& ledger) {
     add(tr("packed"), balance.packed);
     add(tr("sold in bulk"), balance.sold);
     for (const auto& [why, kg] : balance.lost)
-        add(tr("lost: %1").arg(utf8(why)), kg);
+        add(tr("lost: %1").arg(causeWord(why)), kg);
     add(tr("in the vessels"), balance.inVessels);
     if (balance.nowhere > 0)
         add(tr("drawn or bought with no vessel named"), balance.nowhere);
@@ -257,10 +275,10 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units) {
                     buyerTable(ledger),
                     std::move(bad),
                     pressTable(ledger, units),
-                    bookRows(tr("Graded"), tables.graded),
-                    bookRows(tr("Cleaned"), tables.cleaned),
-                    bookRows(tr("Tested"), tables.tested),
-                    instrumentTable(tables),
+                    bookRows(tr("Graded"), tables.graded, units),
+                    bookRows(tr("Cleaned"), tables.cleaned, units),
+                    bookRows(tr("Tested"), tables.tested, units),
+                    instrumentTable(tables, units),
                     defoamerTable(ledger),
                     vesselTable(ledger, units),
                     balanceTable(ledger)};
@@ -283,6 +301,12 @@ LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t index, Units units) 
         paper.tables.push_back(sharedTable(ledger, *trace));
     paper.tables.push_back(std::move(behind));
     return paper;
+}
+
+QString asPrinted(const QString& cell) {
+    static const QRegularExpression number{
+        QStringLiteral("^-?\\d+\\.\\d+(\\s?%| \\(-?\\d+\\.\\d+ °C\\)| ± \\d+\\.\\d+)?$")};
+    return number.match(cell).hasMatch() ? QString{cell}.replace(u'.', QLocale{}.decimalPoint()) : cell;
 }
 
 std::string paperAsCsv(const LedgerPaper& paper) {

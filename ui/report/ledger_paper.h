@@ -27,6 +27,9 @@ LedgerPaper bookOnPaper(const Ledger& ledger, Units units);
 // Of a lot that there is.
 LedgerPaper recallOnPaper(const Ledger& ledger, std::size_t lot, Units units);
 
+// Cells are for a spreadsheet too, with points; where they are read a number is written as the language has it.
+QString asPrinted(const QString& cell);
+
 std::string paperAsCsv(const LedgerPaper& paper);
 // Both write beside the place and then move it there; they throw FileFault. The PDF needs a QApplication.
 void paperAsPdf(const LedgerPaper& paper, const std::string& place);

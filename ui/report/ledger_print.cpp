@@ -6,7 +6,6 @@
 
 #include <QDir>
 #include <QFontMetricsF>
-#include <QLocale>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <algorithm>
@@ -66,8 +65,8 @@ private:
         widths_.assign(static_cast<std::size_t>(table.headings.size()), 0);
         const auto widen = [&](const QStringList& cells, const QFontMetricsF& metrics) {
             for (qsizetype i = 0; i < std::min<qsizetype>(cells.size(), table.headings.size()); ++i)
-                widths_[static_cast<std::size_t>(i)] =
-                    std::max(widths_[static_cast<std::size_t>(i)], metrics.horizontalAdvance(printed(cells[i])) + air);
+                widths_[static_cast<std::size_t>(i)] = std::max(widths_[static_cast<std::size_t>(i)],
+                                                                metrics.horizontalAdvance(asPrinted(cells[i])) + air);
         };
         widen(table.headings, QFontMetricsF{strong});
         for (const QStringList& cells : table.rows)
@@ -107,11 +106,6 @@ private:
             y_ = lowest;
         }
     }
-    // Its rows are for a spreadsheet too, with points; on paper a number is written as the language has it.
-    static QString printed(const QString& cell) {
-        static const QRegularExpression number{QStringLiteral("^-?\\d+\\.\\d+(\\s?%| \\(-?\\d+\\.\\d+ °C\\))?$")};
-        return number.match(cell).hasMatch() ? QString{cell}.replace(u'.', QLocale{}.decimalPoint()) : cell;
-    }
     void row(const QStringList& cells, bool bold) {
         constexpr int wrap = Qt::TextWordWrap | Qt::TextWrapAnywhere; // inside a word only where it is too long
         QFont font = font_;
@@ -120,7 +114,7 @@ private:
         const auto each = [&](const auto& use) {
             double x = x_;
             for (std::size_t i = 0; i < widths_.size() && static_cast<qsizetype>(i) < cells.size(); ++i) {
-                use(QRectF{x, y_, widths_[i] - 3, 1000}, printed(cells[static_cast<qsizetype>(i)]));
+                use(QRectF{x, y_, widths_[i] - 3, 1000}, asPrinted(cells[static_cast<qsizetype>(i)]));
                 x += widths_[i];
             }
         };

@@ -88,6 +88,8 @@ TraceBox boxOf(const TraceEntry& entry) {
         box.title = kindWord(entry.kind);
     if (box.hole)
         box.title = tr("no entry");
+    if (entry.kind == TraceKind::buyer)
+        box.title = buyerWord(entry.name);
     if (entry.kind == TraceKind::draw || entry.kind == TraceKind::check || entry.kind == TraceKind::press)
         box.title = dayAndHour(entry.at);
     else if (entry.kind != TraceKind::night && entry.kind != TraceKind::buyer && entry.kind != TraceKind::lot)
@@ -97,7 +99,7 @@ TraceBox boxOf(const TraceEntry& entry) {
             box.title = QLocale{}.toString(day, QStringLiteral("d MMM"));
     if (entry.count)
         second << (entry.size.empty() ? QString::number(*entry.count)
-                                      : QStringLiteral("%1 × %2").arg(*entry.count).arg(utf8(entry.size)));
+                                      : QStringLiteral("%1 × %2").arg(*entry.count).arg(sizeWord(entry.size)));
     if (entry.kind != TraceKind::buyer && entry.kind != TraceKind::check)
         second << shareText(entry.share);
     box.second = second.join(QStringLiteral(" · "));

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <algorithm>
 #include <array>
 
 namespace panside {
@@ -52,6 +53,7 @@ constexpr Word choiceWords[] = {{"gather", QT_TR_NOOP("gathering tank")},
                                 {"given", QT_TR_NOOP("given away")},
                                 {"poured off", QT_TR_NOOP("poured off")},
                                 {"lead", QT_TR_NOOP("lead")},
+                                {"press", QT_TR_NOOP("press")},
                                 {"golden", QT_TR_NOOP("golden")},
                                 {"amber", QT_TR_NOOP("amber")},
                                 {"dark", QT_TR_NOOP("dark")},
@@ -181,8 +183,11 @@ QString pairWords(const DayRow& row, const DayPair& pair, Units units) {
     case Key::capped:
         return keyLabel(row.deed, pair.key) + u' ' + figure(Temperature::kelvin(pair.si), units).text();
     default:
-        return keyLabel(row.deed, pair.key) + u' ' + text;
+        break;
     }
+    // Whoever says yes says it by the word.
+    const QString label = pair.key == Key::rinsed && pair.text == "yes" ? tr("rinsed") : keyLabel(row.deed, pair.key);
+    return pair.text == "yes" ? label : pair.text == "no" ? namedAs(label, text) : label + u' ' + text;
 }
 
 } // namespace
@@ -260,12 +265,43 @@ QString dayRowWords(const DayRow& row, Units units) {
     QStringList parts{deedName(row.deed), valueWords(row, units)};
     const DayPair* size = row.of(Key::size);
     if (size)
-        parts[1] += (parts[1].isEmpty() ? QString{} : QStringLiteral(" × ")) + utf8(size->text);
+        parts[1] += (parts[1].isEmpty() ? QString{} : QStringLiteral(" × ")) + sizeWord(size->text);
     for (const DayPair& pair : row.pairs)
         if (&pair != size)
             parts << pairWords(row, pair, units);
     parts.removeAll(QString{});
     return parts.join(QStringLiteral(", "));
+}
+
+QString detailWords(const DayRow& row, Units units, bool value, std::initializer_list<Key> keys) {
+    QStringList parts;
+    if (value)
+        parts << valueWords(row, units);
+    for (const DayPair& pair : row.pairs)
+        if (std::ranges::find(keys, pair.key) != keys.end())
+            parts << pairWords(row, pair, units);
+    parts.removeAll(QString{});
+    return parts.join(QStringLiteral(", "));
+}
+
+QString sizeWord(std::string_view written) { return utf8(written).replace(u'.', QLocale{}.decimalPoint()); }
+
+QString buyerWord(std::string_view name) { return name.empty() ? tr("nobody named") : utf8(name); }
+
+QString causeWord(const std::string& cause) {
+    // Words of the log and of the ledger; another is shown as it was written.
+    static constexpr const char* known[] = {
+        QT_TRANSLATE_NOOP("Losses", "sour"),         QT_TRANSLATE_NOOP("Losses", "spilled"),
+        QT_TRANSLATE_NOOP("Losses", "overflow"),     QT_TRANSLATE_NOOP("Losses", "tasting"),
+        QT_TRANSLATE_NOOP("Losses", "sample"),       QT_TRANSLATE_NOOP("Losses", "scorched"),
+        QT_TRANSLATE_NOOP("Losses", "given"),        QT_TRANSLATE_NOOP("Losses", "poured off"),
+        QT_TRANSLATE_NOOP("Losses", "pans emptied"), QT_TRANSLATE_NOOP("Losses", "press heel"),
+        QT_TRANSLATE_NOOP("Losses", "broken"),       QT_TRANSLATE_NOOP("Losses", "destroyed"),
+        QT_TRANSLATE_NOOP("Losses", "no cause told")};
+    for (const char* word : known)
+        if (cause == word)
+            return QCoreApplication::translate("Losses", word);
+    return utf8(cause);
 }
 
 QString unwrittenWords(const Silence& silence) {
