@@ -16,6 +16,23 @@ constexpr double shortestWhole = 120;     // seconds
 constexpr double leastStrip = 8;          // mm: a lower strip tells nothing
 constexpr int leastBetweenPaintings = 40; // milliseconds: 25 a second
 
+// What lies over one another is painted in one go: each painting costs about as much, however small it is.
+std::vector<QRect> partsOf(const QRegion& region) {
+    std::vector<QRect> parts;
+    for (QRect rect : region) {
+        std::erase_if(parts, [&](const QRect& part) {
+            const bool over = part.left() <= rect.right() && rect.left() <= part.right();
+            if (over)
+                rect |= part;
+            return over;
+        });
+        parts.push_back(rect);
+    }
+    return parts;
+}
+
+bool covers(const QRegion& region, const QRegion& all) { return all.subtracted(region).isEmpty(); }
+
 } // namespace
 
 RiseChart::RiseChart(QWidget* parent) : QWidget(parent), now_{new Press{this}} {
@@ -132,10 +149,8 @@ void RiseChart::redrawSoon(bool all) {
 }
 
 void RiseChart::redraw() {
-    if (all_ || whole_ || anchor_ || !(still() == painted_))
-        update();
-    else
-        update(moving());
+    asked_ = all_ || whole_ || anchor_ || !(still() == painted_) ? QRegion{rect()} : moving();
+    update(asked_);
 }
 
 RiseChart::Still RiseChart::still() const {
@@ -232,16 +247,19 @@ void RiseChart::paintEvent(QPaintEvent* event) {
         laid.trace->setColumn(time_.column);
     QPainter painter{this};
     const QRegion& region = event->region();
-    if (region.contains(rect())) {
+    if (covers(region, rect())) {
+        ++wholePaintings_;
         paint(painter, rect());
         painted_ = still();
         all_ = false;
     } else {
-        for (const QRect& part : region) {
+        for (const QRect& part : partsOf(region)) {
             painter.setClipRect(part);
             paint(painter, part);
         }
     }
+    if (!covers(region, asked_)) // some other part was to be painted; what moved is still to come
+        return;
     paintedUpTo_ = drawnUpTo();
     paintedFireWords_ = fireWordsPlace(fireWords(scene()), dress_, fields().fire);
 }

@@ -52,6 +52,7 @@ public:
     static constexpr std::chrono::seconds waitsInThePast{60};
     void setPatience(std::chrono::milliseconds patience) { back_.setInterval(patience); } // for tests
     int paintings() const { return paintings_; }
+    int wholePaintings() const { return wholePaintings_; }
     // What has come since the last painting, at once.
     void redraw();
 
@@ -129,10 +130,11 @@ private:
     Press* now_;      // there while the chart is not at now
     bool all_ = true; // the past is to be drawn anew too
     Still painted_;
+    QRegion asked_; // to be painted
     double paintedUpTo_ = 0;
     QRect paintedFireWords_;
     QElapsedTimer sincePainted_;
-    int paintings_ = 0;
+    int paintings_ = 0, wholePaintings_ = 0;
 };
 
 } // namespace panside
