@@ -2,6 +2,7 @@
 
 #include "ui/filter/filter_picture.h"
 #include "ui/look/each_language.h"
+#include "ui/look/pad.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 
@@ -12,15 +13,16 @@
 namespace panside {
 
 FilterScreen::FilterScreen(QWidget* parent)
-    : QWidget{parent}, label_{new QLabel}, gauge_{new TypedLine}, keep_{new Press},
+    : QWidget{parent}, across_{new QHBoxLayout{this}}, label_{new QLabel}, gauge_{new TypedLine}, keep_{new Press},
       list_{new ListPage{QStringLiteral("runs")}}, picture_{new FilterPicture} {
     setObjectName(QStringLiteral("filter"));
     setAutoFillBackground(true);
     gauge_->setObjectName(QStringLiteral("gauge"));
     gauge_->takeNumbers(false);
     keep_->setObjectName(QStringLiteral("keepGauge"));
-    auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(0, 0, 0, 0);
+    across_->setContentsMargins(0, 0, 0, 0);
+    auto* column = new QVBoxLayout;
+    across_->addLayout(column, 1);
     auto* row = new QHBoxLayout;
     row->setContentsMargins(9, 9, 9, 0);
     row->addWidget(label_);
@@ -58,11 +60,20 @@ void FilterScreen::wear(const Dress& dress, const QString& unit) {
     keep_->wear(dress);
     list_->wear(dress);
     picture_->wear(dress);
+    delete pad_;
+    pad_ = new Pad{dress, Pad::Rows::four};
+    connect(pad_, &Pad::typed, this, [this](const QString& face) { Pad::type(*gauge_, face); });
+    connect(pad_, &Pad::next, this, &FilterScreen::give);
+    pad_->setVisible(running_);
+    across_->addWidget(pad_, 0, Qt::AlignTop);
 }
 
 void FilterScreen::display(const ListView& view, const FilterChart& chart, bool running) {
     list_->display(view);
     picture_->display(chart);
+    running_ = running;
+    if (pad_)
+        pad_->setVisible(running);
     gauge_->setEnabled(running);
     keep_->setEnabled(running);
 }
