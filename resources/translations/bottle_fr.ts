@@ -55,6 +55,18 @@
         <translation>Quel gallon? L'américain est usgal, 3,785 L; l'impérial est impgal, 4,546 L.</translation>
     </message>
     <message>
+        <source>at the door</source>
+        <translation>à la porte</translation>
+    </message>
+    <message>
+        <source>market</source>
+        <translation>marché</translation>
+    </message>
+    <message>
+        <source>shop</source>
+        <translation>magasin</translation>
+    </message>
+    <message>
         <source>Type the light that is let through, or the class, the flavor or what is off.</source>
         <translation>Tapez la lumière transmise, ou la classe, le goût ou son défaut.</translation>
     </message>
@@ -904,6 +916,10 @@
 <context>
     <name>Pack</name>
     <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
         <source>Fill at %1 or hotter, cap at no less than %2, lay down 5 to 10 min.</source>
         <translation>Remplir à %1 ou plus, boucher à %2 au moins, coucher 5 à 10 min.</translation>
     </message>
@@ -1467,6 +1483,14 @@
     <message>
         <source>What a label needs</source>
         <translation>Ce que demande l'étiquette</translation>
+    </message>
+    <message>
+        <source>heated and packed again</source>
+        <translation>chauffé et conditionné de nouveau</translation>
+    </message>
+    <message>
+        <source>measured again, as the place wants it</source>
+        <translation>mesuré de nouveau, comme le veut l'endroit</translation>
     </message>
     <message>
         <source>Weights are of the content alone. No scale here is legal for trade.</source>

@@ -130,18 +130,32 @@ BookField valueField(Deed deed, const BookContext& context) {
     return field;
 }
 
+// Names that are free yet, for whoever has no letters under the hand.
+QStringList freshNames(const BookContext& context) {
+    QStringList names;
+    for (const char* kind : {"pail", "drum", "filter", "canner", "hold", "feed", "gather"})
+        for (int number = 1;; ++number) {
+            const QString name = choiceWord(kind) + u' ' + QString::number(number);
+            if (context.known.vessels.contains(nameKey(name.toStdString())))
+                continue;
+            names << name;
+            break;
+        }
+    return names;
+}
+
 QStringList namesFor(Deed deed, Key key, const BookContext& context) {
     const bool trade = deed == Deed::bought || deed == Deed::sold || deed == Deed::shipped || deed == Deed::came_back ||
                        deed == Deed::destroyed;
     if (key == Key::lot)
         return deed == Deed::packed ? QStringList{} : context.lots;
     if (trade && key == Key::to)
-        return context.buyers;
+        return context.buyers.isEmpty() ? QStringList{tr("at the door"), tr("market"), tr("shop")} : context.buyers;
     if (trade && key == Key::from)
         return deed == Deed::bought ? context.sellers : context.buyers;
     const DayText text = keyOf(deed, key).text;
     if (key == Key::name)
-        return {};
+        return freshNames(context);
     return text == DayText::vessel || text == DayText::gear ? context.vessels : QStringList{};
 }
 

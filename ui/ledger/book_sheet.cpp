@@ -21,8 +21,8 @@ namespace {
 constexpr int offersShown = 7;      // in a row, and one that turns to the next
 constexpr double longestOffer = 30; // mm: seven of them and the turning key stand side by side
 
-// What is said gives way before what is pressed: its letters first, then what the fields say too, then what stands
-// there each time, then all of it while a problem is told.
+// What is said gives way before what is pressed: its letters first, then what stands there each time, then what the
+// fields say too, then all but a problem that is told.
 struct Way {
     double title, live; // mm
     bool whole = true, caution = true, says = true;
@@ -31,7 +31,7 @@ constexpr Way ways[] = {{mm::words * 1.25, mm::words},
                         {mm::words, 3.5},
                         {3.5, mm::smallWords},
                         {mm::smallWords, mm::smallWords},
-                        {mm::smallWords, mm::smallWords, false},
+                        {mm::smallWords, mm::smallWords, true, false},
                         {mm::smallWords, mm::smallWords, false, false},
                         {mm::smallWords, mm::smallWords, false, false, false}};
 

@@ -202,6 +202,7 @@ private:
         if (BookField* why = filled.field(std::nullopt)) {
             why->label = Desk::tr("why it can be released");
             why->needed = true;
+            why->offers << Desk::tr("heated and packed again") << Desk::tr("measured again, as the place wants it");
         }
         filled.caution = Desk::tr("This is advice: the inspector decides.");
         enter(std::move(filled));

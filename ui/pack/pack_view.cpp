@@ -22,6 +22,7 @@ QString tr(const char* text) { return QCoreApplication::translate("Pack", text);
 QString packNumber(double value, int decimals) { return QLocale{}.toString(value, 'f', decimals); }
 
 constexpr Temperature hotFill = Temperature::celsius(85); // usual in the filler: Ontario's ministry 2014, as quoted
+constexpr double smallestLeft = 0.005;                    // litres: no cup holds less (our judgement)
 constexpr Volume smallContainer = Volume::litre(0.25);    // cools fast (our judgement)
 
 bool canBePacked(const Vessel& vessel) {
@@ -79,8 +80,12 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (canBePacked(ledger.vessels()[i]))
             order.push_back(i);
-    std::ranges::stable_sort(
-        order, [&](std::size_t a, std::size_t b) { return ledger.vessels()[a].touched > ledger.vessels()[b].touched; });
+    // What was touched last; of two ends of one move, what it went into has the most.
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
+        const Vessel &one = ledger.vessels()[a], &other = ledger.vessels()[b];
+        return one.touched != other.touched ? one.touched > other.touched
+                                            : one.content.volume() > other.content.volume();
+    });
     for (const std::size_t i : order) {
         const Vessel& vessel = ledger.vessels()[i];
         const Remedy remedy = remedyOf(vessel.content, limits);
@@ -177,7 +182,8 @@ BookForm packForm(BookForm form, const HouseLedger& house, std::size_t vessel, s
                 words << tr("Fill each to %1 by weight: full to the brim with hot syrup, it is %2 percent short when "
                             "cold. That makes %3, and %4 is left.")
                              .arg(weightText(*density * one, units), packNumber(coldBy() * 100, 0),
-                                  QString::number(made->counts[0]), handVolume(made->left, units));
+                                  QString::number(made->counts[0]),
+                                  made->left.litre() < smallestLeft ? tr("nothing") : handVolume(made->left, units));
             if (one < smallContainer || (typed.answer(Key::of) == u"glass" && one <= smallContainer))
                 words << tr("Small containers cool first: fill and cap these before the others.");
         }

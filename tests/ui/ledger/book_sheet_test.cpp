@@ -1,4 +1,5 @@
 // The sheet of a row of the day book, filled in by keys in the window as a whole.
+#include "core/boil/shift_log.h"
 #include "tests/ui/ledger/ledger_console.h"
 #include "tests/ui/pictures/made_house.h"
 #include "tests/ui/words/in_language.h"
@@ -82,6 +83,18 @@ TEST_P(FilledBookSheet, IsWholeInTheThreeSizes) {
         expectWhole(console, std::to_string(size.width()) + "_odd");
     }
 }
+// Whoever has a mouse or a glove and no letters gets through every sheet: what must be told is offered, or is digits.
+TEST_P(FilledBookSheet, CanBeFilledInWithoutALetter) {
+    const HouseLedger house = houseOf();
+    const auto context = bookContext(&house, Units::us, instantIn("2026-03-05T12:00:00Z").value());
+    for (std::size_t i = 0; i < deedCount; ++i)
+        for (const BookField& field : bookForm(static_cast<Deed>(i), context).fields)
+            if (field.needed && field.kind == BookField::Kind::words &&
+                field.key != Key::lot) { // its code stands there
+                EXPECT_FALSE(field.offers.isEmpty()) << i << ' ' << field.name.toStdString();
+            }
+}
+
 // The vessel stands already: what is typed is its light.
 TEST_F(LedgerConsole, AGradeIsTypedAtOnceFromEitherPage) {
     for (const Action page : {Action::vessels, Action::pack}) {
