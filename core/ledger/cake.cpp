@@ -1,6 +1,5 @@
-#include "core/ledger/cake.h"
+#include "core/ledger/cake_law.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 #include <iterator>
@@ -8,29 +7,19 @@
 namespace panside {
 namespace {
 
-constexpr double gaugeSd = 3000;   // Pa: a gauge is read to half a psi or so (our judgement)
-constexpr double gaugeWeight = 2;  // as many readings as that judgement is worth
-constexpr double flat = 0.35;      // of the climb before: under it the climb has stopped
-constexpr double lowest = 1000;    // Pa: under it no gauge tells anything
 constexpr double plausible = 0.15; // of the likeliest: what is less likely bounds no range
 
-// How steeply the gauge may climb: pressure to the power 1 - n grows evenly with what goes through. Under 0 the pump
-// slips; 0: a cake that does not pack; 1 and more: papers that blind.
-constexpr std::array powers{-0.6, -0.3, 0.0, 0.3, 0.6, 0.9, 1.2, 1.5};
+// The laws that are tried; `stall` as a share of the limit. A power under 0: the pump slips; 0: a cake that does not
+// pack; 1 and more: papers that blind.
+constexpr std::array laws{CakeLaw{-0.6, 0},   CakeLaw{-0.3, 0},  CakeLaw{0, 0},    CakeLaw{0.3, 0}, CakeLaw{0.6, 0},
+                          CakeLaw{0.9, 0},    CakeLaw{1.2, 0},   CakeLaw{1.5, 0},  CakeLaw{0, 3},   CakeLaw{0, 1.8},
+                          CakeLaw{0, 1.35},   CakeLaw{0, 1.1},   CakeLaw{0, 0.9},  CakeLaw{0.3, 3}, CakeLaw{0.3, 1.8},
+                          CakeLaw{0.3, 1.35}, CakeLaw{0.3, 1.1}, CakeLaw{0.3, 0.9}};
+// No law is quite the run's: what is off it is off for some readings on end. However thick they come, they say no more
+// of which law it is than so many would (our judgement).
+constexpr double mostSaying = 8;
 constexpr double sameNightSd = 0.2, otherNightSd = 0.45; // of the logarithm of a climb, from run to run (our judgement)
 constexpr double pastWeight = 0.3;                       // of what runs before say of the steepness
-
-// In bars, so that the numbers are near 1.
-double straight(double bar, double power) {
-    return power != 1 ? (std::pow(bar, 1 - power) - 1) / (1 - power) : std::log(bar);
-}
-double gaugeOf(double straight, double power) {
-    constexpr double least = 0.01, most = 50;
-    if (power == 1)
-        return std::clamp(std::exp(std::min(straight, 5.0)), least, most);
-    return std::clamp(std::pow(std::max(1e-3, 1 + (1 - power) * straight), 1 / (1 - power)), least, most);
-}
-double barOf(const CakeReading& one) { return std::max(lowest, one.pressure.pascal()) / 1e5; }
 
 // The line through what makes one of the gauge that lies nearest to the gauge itself.
 struct Line {
@@ -39,12 +28,12 @@ struct Line {
     double at(double through) const { return middle + slope * (through - mean); }
 };
 
-Line weighted(std::span<const CakeReading> readings, double power, std::span<const double> near) {
+Line weighted(std::span<const CakeReading> readings, const CakeLaw& law, std::span<const double> near) {
     Line line;
     std::vector<double> moved(readings.size());
     for (std::size_t i = 0; i < readings.size(); ++i) {
-        const double weight = std::pow(near[i], 2 * power);
-        moved[i] = straight(near[i], power) + (barOf(readings[i]) - near[i]) / std::pow(near[i], power);
+        const double weight = std::pow(law.steep(near[i]), 2);
+        moved[i] = law.straight(near[i]) + (barOf(readings[i]) - near[i]) / law.steep(near[i]);
         line.weight += weight;
         line.mean += weight * readings[i].through;
         line.middle += weight * moved[i];
@@ -53,7 +42,7 @@ Line weighted(std::span<const CakeReading> readings, double power, std::span<con
     line.middle /= line.weight;
     double cross = 0;
     for (std::size_t i = 0; i < readings.size(); ++i) {
-        const double x = readings[i].through - line.mean, weight = std::pow(near[i], 2 * power);
+        const double x = readings[i].through - line.mean, weight = std::pow(law.steep(near[i]), 2);
         line.spread += weight * x * x;
         cross += weight * x * (moved[i] - line.middle);
     }
@@ -61,16 +50,16 @@ Line weighted(std::span<const CakeReading> readings, double power, std::span<con
     return line;
 }
 
-Line fitted(std::span<const CakeReading> readings, double power) {
+Line fitted(std::span<const CakeReading> readings, const CakeLaw& law) {
     std::vector<double> near;
     for (const CakeReading& one : readings)
-        near.push_back(barOf(one));
+        near.push_back(law.stall > 0 ? std::min(barOf(one), law.stall * 0.98) : barOf(one));
     Line best;
     for (int step = 0; step < 8; ++step) {
-        Line line = weighted(readings, power, near);
+        Line line = weighted(readings, law, near);
         line.residue = 0;
         for (std::size_t i = 0; i < readings.size(); ++i) {
-            near[i] = gaugeOf(line.at(readings[i].through), power);
+            near[i] = law.gauge(line.at(readings[i].through));
             line.residue += std::pow(barOf(readings[i]) - near[i], 2);
         }
         if (line.residue >= best.residue * (1 - 1e-6))
@@ -86,14 +75,22 @@ double below(double t, double freedom) {
     return std::erfc(-z / std::sqrt(2.0)) / 2;
 }
 
-// What one steepness says of where the limit is met.
+// What one law says of where the limit is met.
 struct Model {
-    double power, likely, height; // of the limit
+    CakeLaw law;
+    std::optional<double> height; // of the limit; none: the pump stalls under it
+    double now;                   // has gone through
     Line line;
+    double likely = 0;
     double slope = 0, slopeVariance = 0, variance = 0; // as known with the runs before; of the middle
     double reached(double through, double freedom) const {
+        if (!height)
+            return 0;
         const double x = through - line.mean;
-        return below((line.middle + slope * x - height) / std::sqrt(variance + slopeVariance * x * x), freedom);
+        // Sand and warmth change within a run as they do from run to run: the climb to come is another one.
+        const double drift = slope * sameNightSd * std::max(0.0, through - now);
+        const double sd = std::sqrt(variance + slopeVariance * x * x + drift * drift);
+        return below((line.middle + slope * x - *height) / sd, freedom);
     }
 };
 
@@ -101,11 +98,11 @@ struct Model {
 struct Past {
     double weight = 0, mean = 0, variance = 0;
 };
-Past pastOf(std::span<const CakeRun> runs, double power) {
+Past pastOf(std::span<const CakeRun> runs, const CakeLaw& law) {
     Past past;
     bool same = false;
     for (const CakeRun& run : runs) {
-        const Line line = fitted(run.readings, power);
+        const Line line = fitted(run.readings, law);
         if (line.slope <= 0)
             continue;
         const double sd = run.sameNight ? sameNightSd : otherNightSd;
@@ -126,7 +123,7 @@ struct Known {
     double freedom = 1;
 };
 void takeSlope(Model& model, double variance, std::span<const CakeRun> before) {
-    const Past past = pastOf(before, model.power);
+    const Past past = pastOf(before, model.law);
     double known = model.line.spread / variance, sum = model.line.slope * known;
     if (past.weight > 0) {
         const double usual = std::exp(past.mean), one = 1 / (usual * usual * past.variance);
@@ -141,8 +138,12 @@ void takeSlope(Model& model, double variance, std::span<const CakeRun> before) {
 Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<const CakeRun> before) {
     Known known;
     double least = 1e300;
-    for (const double power : powers) {
-        known.models.push_back({power, 0, straight(limit.pascal() / 1e5, power), fitted(readings, power)});
+    const double bar = limit.pascal() / 1e5;
+    for (const CakeLaw& one : laws) {
+        const CakeLaw law{one.power, one.stall * bar};
+        const bool meets = one.stall <= 0 || one.stall > 1;
+        known.models.push_back({law, meets ? std::optional{law.straight(bar)} : std::nullopt, readings.back().through,
+                                fitted(readings, law)});
         least = std::min(least, known.models.back().line.residue);
     }
     // How the gauge scatters is the same in every run.
@@ -151,20 +152,22 @@ Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<c
     std::vector<std::vector<double>> residues;
     for (const CakeRun& run : before) {
         residues.emplace_back();
-        for (const double power : powers)
-            residues.back().push_back(fitted(run.readings, power).residue);
+        for (const Model& model : known.models)
+            residues.back().push_back(fitted(run.readings, model.law).residue);
         sum += *std::ranges::min_element(residues.back());
         known.freedom += static_cast<double>(run.readings.size()) - 3;
     }
     const double variance = sum / known.freedom;
+    const double saying = std::min(1.0, mostSaying / static_cast<double>(readings.size()));
+    known.freedom = std::max(1.0, known.freedom * saying);
     double most = -1e300;
     for (std::size_t i = 0; i < known.models.size(); ++i) {
         Model& model = known.models[i];
-        model.likely = (least - model.line.residue) / (2 * variance);
+        model.likely = saying * (least - model.line.residue) / (2 * variance);
         for (const auto& run : residues)
             model.likely += pastWeight * (*std::ranges::min_element(run) - run[i]) / (2 * variance);
         most = std::max(most, model.likely);
-        takeSlope(model, variance, before);
+        takeSlope(model, variance / saying, before);
     }
     for (Model& model : known.models)
         model.likely = std::exp(model.likely - most);
@@ -197,22 +200,6 @@ std::optional<double> quantile(std::span<const Model> models, double freedom, do
     return high;
 }
 
-double climb(const CakeReading& a, const CakeReading& b) {
-    return b.through > a.through ? (b.pressure.pascal() - a.pressure.pascal()) / (b.through - a.through) : 0;
-}
-
-// It climbed, and now it does not: twice in a row, and by more than the gauge could be misread or beats.
-bool hasStopped(std::span<const CakeReading> readings) {
-    if (readings.size() < 4)
-        return false;
-    const auto last = readings.last(3);
-    const auto before = readings.first(readings.size() - 2);
-    const double was = climb(before.front(), before.back());
-    const double expected = was * (last[2].through - last[0].through);
-    const double beat = std::sqrt(fitted(before, 0.3).residue / static_cast<double>(before.size())) * 1e5;
-    return was > 0 && expected > 3 * std::max(gaugeSd, beat) && climb(last[0], last[2]) < flat * was;
-}
-
 } // namespace
 
 std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> readings, Pressure limit,
@@ -233,12 +220,12 @@ std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading
     const auto p50 = quantile(known.models, known.freedom, 0.5, now, span);
     if (!p50)
         return CakeSilence::notClimbing;
-    // Every steepness that is not ruled out has its say in the range.
+    // Every law that is not ruled out has its say in the range.
     CakeForecast forecast{*p50, *p50, *p50, 0, !runs.empty()};
     double all = 0;
     for (const Model& model : known.models) {
         all += model.likely;
-        forecast.climb += model.likely * model.slope * std::pow(barOf(readings.back()), model.power) * 1e5;
+        forecast.climb += model.likely * model.slope * model.law.steep(barOf(readings.back())) * 1e5;
         if (model.likely < plausible)
             continue;
         const auto p10 = quantile(std::span{&model, 1}, known.freedom, 0.1, now, span);

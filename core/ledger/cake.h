@@ -1,9 +1,10 @@
 #pragma once
-// A filter press: when its gauge will stand at the limit. Only the cake's resistance is modelled, for a pump that gives
-// a steady flow: the cake grows with what goes through, and the pressure with the cake. What packs under pressure, or
-// blinds the papers with fine sand, climbs steeper than a line; by how much each run shows itself, and the runs before
-// it with the same aid and papers. What goes through is a plain number, a volume or a time: only its shares count. A
-// bypass that opens, or an air pump whose flow falls instead, ends the forecast.
+// A filter press: when its gauge will stand at the limit. Only the cake's resistance is modelled: the cake grows with
+// what goes through, and the pressure with the cake. Of a pump that gives a steady flow it climbs; of an air pump the
+// flow falls with the pressure that it meets, and the climb with it. What packs under pressure, or blinds the papers
+// with fine sand, climbs steeper than a line; by how much each run shows itself, and the runs before it with the same
+// aid and papers. What goes through is a plain number, a volume or a time: only its shares count. A bypass that opens
+// ends the forecast of that run, whatever the gauge does afterwards.
 #include "core/quantity/quantity.h"
 
 #include <optional>
@@ -32,15 +33,16 @@ enum class CakeSilence : std::uint8_t {
     tooFew,      // fewer than three readings
     atLimit,     // it stands there already
     notClimbing, // nothing can be said of when it gets there
-    bypass       // it climbed and stopped: a bypass has opened, or the flow falls
+    bypass       // it climbed and stopped: a bypass has opened, or hardly anything flows; for the rest of the run
 };
 // Range      three readings or more by `through`, gauge and limit above 0
 // Accuracy   the range holds the truth in 8 of 10 runs or more: of cakes that pack with the pressure to a power of 0 to
-//            0.6, of papers that blind, and of gauges that climb as the run to a power of 1 to 1.8, read to half a psi
-//            or beating with the pump's stroke
+//            0.7, of papers that blind, of sand and warmth that change by a third within the run, of gauges that climb
+//            as the run to a power of 1 to 1.8, read to half a psi or beating with the pump's stroke, and of air pumps
+//            that stall at 1.1 to 3 times the limit
 // Source     filtration at a constant rate: pressure = viscosity * rate / area * (resistance * solids * volume / area +
-//            that of the papers): Ruth 1935, as in McCabe, Smith and Harriott, Unit Operations; blinding: Hermia 1982
-//            (both from memory)
+//            that of the papers): Ruth 1935, as in McCabe, Smith and Harriott, Unit Operations; blinding: Hermia 1982;
+//            a centrifugal or air pump, whose flow follows from the pressure: Perry's, Filtration (all from memory)
 [[nodiscard]] std::variant<CakeForecast, CakeSilence>
 cakeForecast(std::span<const CakeReading> readings, Pressure limit, std::span<const CakeRun> before = {});
 

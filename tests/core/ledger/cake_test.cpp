@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <functional>
 #include <gtest/gtest.h>
+#include <optional>
 #include <random>
 #include <vector>
 
@@ -199,6 +200,107 @@ TEST(CakeForecast, EndsWhereABypassOpens) {
     for (int i = 1; i <= 2; ++i)
         run.push_back({run[5].through + i * step, run[5].pressure});
     EXPECT_EQ(std::get<CakeSilence>(cakeForecast(run, Pressure::pascal(140e3))), CakeSilence::bypass);
+}
+
+// A bypass that opens ends the forecast of the run, however long the gauge then stands, creeps on or climbs again.
+TEST(CakeForecast, StaysEndedAfterABypassHasOpened) {
+    const Press press;
+    const auto before = readings(press, 6, press.volumeAt(100e3));
+    const double step = before[1].through - before[0].through, climb = before[5].pressure.pascal() / 6;
+    for (const double share : {0.0, 0.15, 1.0}) {
+        auto run = before;
+        for (int i = 1; i <= 10; ++i) {
+            const double more = i <= 3 ? 0 : share * climb * (i - 3) * 0.3;
+            run.push_back({before[5].through + i * step, Pressure::pascal(before[5].pressure.pascal() + more)});
+            if (i < 2)
+                continue;
+            const auto said = cakeForecast(run, Pressure::pascal(240e3));
+            ASSERT_TRUE(std::holds_alternative<CakeSilence>(said)) << share << " after " << i;
+            EXPECT_EQ(std::get<CakeSilence>(said), CakeSilence::bypass) << share << " after " << i;
+        }
+    }
+}
+
+// A pump that is off for a while has opened none.
+TEST(CakeForecast, GoesOnAfterThePumpWasOff) {
+    const Press press;
+    auto run = readings(press, 6, press.volumeAt(100e3));
+    const double step = run[1].through - run[0].through, end = run[5].through;
+    for (int i = 1; i <= 3; ++i)
+        run.push_back({end + i * step, Pressure::pascal(2e3)});
+    for (int i = 1; i <= 2; ++i)
+        run.push_back({end + (3 + i) * step, Pressure::pascal(press.pressureAt(end + i * step))});
+    const auto said = cakeForecast(run, Pressure::pascal(240e3));
+    EXPECT_FALSE(std::holds_alternative<CakeSilence>(said) && std::get<CakeSilence>(said) == CakeSilence::bypass);
+}
+
+// The same equation in time, for a flow that is not quite steady, sand that comes thicker as a drum runs out, syrup
+// that cools, and a pump whose flow falls to nothing at `stall` (Ruth 1935 and Perry's, Filtration, from memory):
+// pressure = flow * viscosity * (papers + cake). In shares of the limit; the unit of time is the run's at a full flow.
+std::optional<OtherRun> wornRun(std::mt19937& dice, bool air) {
+    const auto from = [&dice](double low, double high) {
+        return std::uniform_real_distribution<double>{low, high}(dice);
+    };
+    const double papers = from(0.04, 0.25), power = from(0, 0.6), sand = from(-0.2, 0.9), cools = from(0, 0.3);
+    const double stall = air ? from(1.15, 2.5) : from(8, 30), beats = from(0, 0.05);
+    std::vector<double> pressure;
+    double cake = 0, gone = 0, wanders = 0, now = papers / 2;
+    constexpr double step = 2e-3;
+    for (int i = 0; now < 1 && i < 3000; ++i) {
+        wanders = 0.98 * wanders + std::normal_distribution<double>{0, 0.2 * beats}(dice);
+        double flow = 1;
+        for (int k = 0; k < 40; ++k) { // what is pressed sets the flow, and the flow what is pressed
+            const double resists = papers + (1 - papers) * cake * std::pow(std::max(0.01, 2 * now), power);
+            const double full = (1 + cools * i * step) * (1 + wanders) * resists;
+            flow = (1 + wanders) / (1 + full / stall);
+            now += 0.4 * (full / (1 + full / stall) - now);
+        }
+        gone += flow * step;
+        cake += flow * step * (1 + sand * gone);
+        pressure.push_back(now * limit);
+    }
+    if (now < 1)
+        return std::nullopt; // hardly anything flows: it never gets there
+    const double end = step * static_cast<double>(pressure.size() - 1);
+    return OtherRun{
+        [=](double at) {
+            return pressure[std::min(pressure.size() - 1, static_cast<std::size_t>(std::max(0.0, at) / step))];
+        },
+        end};
+}
+
+TEST(CakeForecast, HoldsTheTruthOfSteadyAndOfAirPumps) {
+    for (const bool air : {false, true}) {
+        int held = 0, shown = 0, runs = 0;
+        double width = 0;
+        for (unsigned seed = 1; runs < 200; ++seed) {
+            std::mt19937 dice{seed};
+            const auto run = wornRun(dice, air);
+            if (!run)
+                continue;
+            ++runs;
+            std::vector<CakeReading> seen;
+            const int count = seed % 3 == 0 ? 40 : 3 + static_cast<int>(seed % 8); // a probe's, and typed ones
+            const double until = run->end * std::uniform_real_distribution<double>{0.3, 0.85}(dice);
+            std::normal_distribution<double> off{0, seed % 2 == 0 ? 1000.0 : 3000.0};
+            for (int i = 1; i <= count; ++i) {
+                const double at = until * i / count, read = std::round((run->pressureAt(at) + off(dice)) / 3447) * 3447;
+                seen.push_back({at, Pressure::pascal(std::max(500.0, read))}); // half a psi
+            }
+            const auto said = cakeForecast(seen, Pressure::pascal(limit));
+            const auto* range = std::get_if<CakeForecast>(&said);
+            if (!range)
+                continue;
+            ++shown;
+            held += range->p10 <= run->end && (!range->p90 || run->end <= *range->p90);
+            width += std::min(5.0, (range->p90.value_or(1e9) - range->p10) / run->end);
+        }
+        if (std::getenv("TELL"))
+            std::printf("%s: %d of %d held, width %.2f\n", air ? "air" : "steady", held, shown, width / shown);
+        EXPECT_GE(held, shown * 8 / 10) << (air ? "air" : "steady");
+        EXPECT_GT(shown, air ? 170 : 190) << (air ? "air" : "steady");
+        EXPECT_LT(width / shown, 2.5) << (air ? "air" : "steady");
+    }
 }
 
 TEST(CakeForecast, TellsALimitThatIsMetAndAGaugeThatDoesNotClimb) {
