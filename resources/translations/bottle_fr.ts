@@ -1337,8 +1337,8 @@
         <translation>Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
     </message>
     <message>
-        <source>No vessel has a name yet. Name the first one, or say at the end of a draw what it went into.</source>
-        <translation>Aucun récipient n'a encore de nom. Nommez le premier, ou dites à la fin d'une coulée où elle est allée.</translation>
+        <source>No vessel for syrup has a name yet. Name the first one, or say at the end of a draw what it went into.</source>
+        <translation>Aucun récipient à sirop n'a encore de nom. Nommez le premier, ou dites à la fin d'une coulée où elle est allée.</translation>
     </message>
 </context>
 <context>
@@ -1483,6 +1483,10 @@
     <message>
         <source>What a label needs</source>
         <translation>Ce que demande l'étiquette</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Retracer</translation>
     </message>
     <message>
         <source>heated and packed again</source>

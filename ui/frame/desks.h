@@ -32,6 +32,8 @@ Desk* packDesk(Shell& shell);
 Desk* lotsDesk(Shell& shell);
 // The thread of a lot, a vessel, a night: behind it and before it, and a recall on paper.
 Desk* traceDesk(Shell& shell);
+// Opens its page and asks it about a lot or a vessel; `from` is a page of the same window.
+void openTrace(Shell& shell, const QWidget& from, const QString& name);
 // The inspector's book: its tables to look at, and the whole of it on paper by one key.
 Desk* bookDesk(Shell& shell);
 // The nights of the journal, read on a connection of its own so that the shift is never held up.

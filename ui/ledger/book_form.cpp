@@ -131,9 +131,10 @@ BookField valueField(Deed deed, const BookContext& context) {
 }
 
 // Names that are free yet, for whoever has no letters under the hand.
+constexpr const char* kindsNamed[] = {"pail", "drum", "filter", "canner", "hold", "feed", "gather"};
 QStringList freshNames(const BookContext& context) {
     QStringList names;
-    for (const char* kind : {"pail", "drum", "filter", "canner", "hold", "feed", "gather"})
+    for (const char* kind : kindsNamed)
         for (int number = 1;; ++number) {
             const QString name = choiceWord(kind) + u' ' + QString::number(number);
             if (context.known.vessels.contains(nameKey(name.toStdString())))
@@ -367,6 +368,15 @@ QString BookForm::answer(std::optional<Key> key) const {
 void BookForm::put(std::optional<Key> key, const QString& text) {
     if (BookField* one = field(key))
         one->answer = text;
+}
+
+void BookForm::takeKindFromName() {
+    if (deed != Deed::vessel || !answer(Key::kind).isEmpty())
+        return;
+    const QString named = answer(Key::name).section(u' ', 0, -2);
+    for (const char* kind : kindsNamed)
+        if (named == choiceWord(kind))
+            put(Key::kind, QString::fromLatin1(kind));
 }
 
 BookForm bookForm(Deed deed, std::shared_ptr<const BookContext> context) {

@@ -53,6 +53,8 @@ struct BookForm {
     const BookField* field(std::optional<Key> key) const;
     BookField* field(std::optional<Key> key);
     QString answer(std::optional<Key> key) const;
+    // A vessel that is called by its kind, as names are offered, is of that kind until another is said.
+    void takeKindFromName();
     // Fills a field in; of a key that the row has not, nothing happens.
     void put(std::optional<Key> key, const QString& text);
     Instant at() const { return pressedAt - std::chrono::round<std::chrono::microseconds>(earlier); }

@@ -284,6 +284,11 @@ void BookSheet::choose(const QString& word) {
     }
     if (auto* edit = qobject_cast<TypedLine*>(edits_[at_])) {
         edit->setText(text); // the form follows by its signal
+        form_.takeKindFromName();
+        for (std::size_t i = 0; i < edits_.size(); ++i)
+            if (auto* turn = qobject_cast<Press*>(edits_[i]))
+                turn->say(choiceWord(form_.fields[i].answer.toStdString()), {});
+        say();
         edit->setFocus();
         return;
     }

@@ -137,6 +137,7 @@ private:
                      {Qt::Key_Y, QStringLiteral("destroyed"), Desk::tr("Destroyed"), false, some},
                      {Qt::Key_W, QStringLiteral("release"), Desk::tr("Release"), false, some},
                      {Qt::Key_L, QStringLiteral("labels"), Desk::tr("Labels"), false, some},
+                     {Qt::Key_T, QStringLiteral("trace"), Desk::tr("Trace"), false, some},
                      {Qt::Key_N, QStringLiteral("needs"), Desk::tr("What a label needs"), false, some},
                      wayToBoard()};
         return view;
@@ -178,6 +179,8 @@ private:
             release(*line);
         else if (key == Qt::Key_L)
             labels(*line);
+        else if (key == Qt::Key_T)
+            openTrace(shell_, *screen_, line->code);
     }
     void openFor(Deed deed, const LotLine& line) {
         BookForm filled = form(deed);

@@ -77,4 +77,10 @@ private:
 
 Desk* traceDesk(Shell& shell) { return new TraceDesk{shell}; }
 
+void openTrace(Shell& shell, const QWidget& from, const QString& name) {
+    shell.act(Action::trace);
+    if (auto* trace = from.window()->findChild<TraceScreen*>())
+        emit trace->wanted(name);
+}
+
 } // namespace panside

@@ -2,7 +2,6 @@
 
 #include "ui/ledger/grade_form.h"
 #include "ui/ledger/ledger_desk.h"
-#include "ui/trace/trace_screen.h"
 #include "ui/vessels/vessels_screen.h"
 #include "ui/words/said.h"
 
@@ -14,11 +13,8 @@ public:
     explicit VesselsDesk(Shell& shell) : LedgerDeskOf{shell, new VesselsScreen} {
         leavesFrom(screen_);
         connect(screen_, &VesselsScreen::deedWanted, this, &VesselsDesk::openForm);
-        connect(screen_, &VesselsScreen::traceWanted, this, [this](const QString& name) {
-            shell_.act(Action::trace);
-            if (auto* trace = this->screen()->window()->findChild<TraceScreen*>())
-                emit trace->wanted(name);
-        });
+        connect(screen_, &VesselsScreen::traceWanted, this,
+                [this](const QString& name) { openTrace(shell_, *screen_, name); });
         connect(screen_, &VesselsScreen::told, this, &VesselsDesk::tell);
     }
     void open() override {

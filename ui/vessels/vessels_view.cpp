@@ -198,8 +198,8 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
         if (mark.kind == MarkKind::noVessel && !house->moreOf(mark.row))
             view.whereTo.push_back(lostDraw(*house, mark.row, units));
     if (view.rows.empty())
-        view.nothing =
-            tr("No vessel has a name yet. Name the first one, or say at the end of a draw what it went into.");
+        view.nothing = tr(
+            "No vessel for syrup has a name yet. Name the first one, or say at the end of a draw what it went into.");
     return view;
 }
 

@@ -4,8 +4,10 @@
 #include "tests/ui/pictures/made_house.h"
 #include "tests/ui/words/in_language.h"
 #include "ui/frame/frame_view.h"
+#include "ui/ledger/list_page.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
+#include "ui/trace/trace_screen.h"
 #include "ui/words/book_words.h"
 
 namespace panside {
@@ -117,6 +119,43 @@ TEST_F(LedgerConsole, AGradeIsTypedAtOnceFromEitherPage) {
         EXPECT_FALSE(sheet().isVisible());
         EXPECT_EQ(rows(), before + 1);
     }
+}
+
+// A name that is offered says the kind too: three touches name a pail.
+TEST_F(LedgerConsole, AVesselIsNamedByThreeTouches) {
+    console->act(Action::vessels);
+    console->house().ask();
+    console->house().wait();
+    QApplication::processEvents();
+    const std::size_t before = rows();
+    const auto touch = [&](QWidget* at) {
+        ASSERT_TRUE(at && at->isVisible());
+        QTest::mouseClick(at, Qt::LeftButton);
+        QApplication::processEvents();
+    };
+    touch(console->frame().page()->findChild<QWidget*>(QStringLiteral("new")));
+    auto* offer = sheet().findChild<Press*>(QStringLiteral("offer0"));
+    ASSERT_EQ(offer->text(), QStringLiteral("pail 1")) << "3 and 4 are taken";
+    touch(offer);
+    EXPECT_EQ(sheet().form().answer(Key::kind), QStringLiteral("pail"));
+    touch(sheet().findChild<QWidget*>(QStringLiteral("keep")));
+    EXPECT_EQ(rows(), before + 1);
+}
+
+// Whichever lot is chosen is traced, not the latest alone.
+TEST_F(LedgerConsole, AnOlderLotIsTracedFromTheListOfLots) {
+    for (const char* lot : {"26061-1", "26061-2"})
+        session->enter(rowIn("2026-03-02T12:00:00Z,packed,4,,lot=" + std::string{lot} + ";from=pail 3;size=1pt"));
+    session->flush();
+    console->act(Action::lots);
+    console->house().ask();
+    console->house().wait();
+    QApplication::processEvents();
+    console->findChild<ListPage*>(QStringLiteral("lots"))->choose(1);
+    key(Qt::Key_T);
+    auto* trace = console->findChild<TraceScreen*>();
+    ASSERT_EQ(console->frame().page(), trace);
+    EXPECT_TRUE(trace->headline().startsWith(QStringLiteral("26061-1"))) << trace->headline().toStdString();
 }
 
 // What was packed last is what is packed next: the count is all that has to be typed.
