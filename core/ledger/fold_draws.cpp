@@ -222,6 +222,9 @@ void Ledger::Fold::pansEmptied(const DayRow& row) {
     const Knot knot =
         thread.tie(KnotKind::drained, static_cast<std::uint32_t>(tables.drained.size()), now, liquid.sugar, strands);
     tables.drained.push_back(liquid.volume());
+    if (current >= 0)
+        nights[static_cast<std::size_t>(nightOf[static_cast<std::size_t>(current)])].drained.emplace_back(knot,
+                                                                                                          liquid.sugar);
     taken.strands = {liquid.sugar > 0 ? strandOf(knot, liquid.sugar) : unmeasured(knot)};
     taken.taint = draining->taint;
     taken.volumeUntold = !row.value;

@@ -184,7 +184,7 @@ void Ledger::Fold::deliver(std::size_t lot, LotSize& size, bool sizeKnown, const
     const auto number = static_cast<std::size_t>(&size - lots[lot].sizes.data());
     const auto isHis = [&](const Delivery& one) { return nameKey(one.buyer) == nameKey(buyer); };
     auto there = std::ranges::find_if(tables.deliveries, [&](const Delivery& one) {
-        return one.lot == lot && one.size == number && one.sizeKnown == sizeKnown && isHis(one);
+        return one.lot == lot && one.sizeKnown == sizeKnown && (one.size == number || !sizeKnown) && isHis(one);
     });
     if (there == tables.deliveries.end()) {
         const auto known = std::ranges::find_if(tables.deliveries, isHis);
@@ -217,7 +217,10 @@ void Ledger::Fold::shipped(const DayRow& row) {
     if (!size) {
         if (row.of(Key::size))
             mark(MarkKind::sizeUnknown, lot.code, {}, {}, {}, std::string{row.text(Key::size)});
-        size = &lot.sizes[0]; // which one nobody said
+        // Which one nobody said: of that there is most. What comes back is of that most is away of.
+        const bool back = row.deed == Deed::came_back;
+        size = &*std::ranges::max_element(
+            lot.sizes, {}, [back](const LotSize& one) { return back ? one.shipped - one.back : one.here(); });
     }
     const auto count = static_cast<long long>(row.value->si);
     if (row.deed == Deed::destroyed) {

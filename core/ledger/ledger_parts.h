@@ -69,7 +69,8 @@ struct Night {
     std::string date; // local
     Volume drawn;
     double drawnSugar = 0;
-    std::vector<std::pair<Knot, double>> draws; // knots and sugar
+    std::vector<std::pair<Knot, double>> draws;   // knots and sugar
+    std::vector<std::pair<Knot, double>> drained; // out of its pans while it went on, into pails
     std::vector<Knot> pans;
     Knot endKnot = noKnot; // what the pans held at its end
     double left = 0;       // sugar in them then, kg

@@ -19,7 +19,17 @@ std::span<const Strand> Thread::strandsOf(Knot knot) const {
     return {strands_.data() + from, to - from};
 }
 
-std::vector<Reach> Thread::behind(std::span<const Begin> of) const {
+double Thread::again(std::span<const Begin> of, std::uint32_t vessel) const {
+    const auto reach = behind(of, vessel);
+    double share = 0;
+    for (Knot knot = 0; knot < reach.size(); ++knot)
+        for (const Strand& strand : reach[knot].share > 0 ? strandsOf(knot) : std::span<const Strand>{})
+            if (!strand.unknown && knots_[knot].sugar > 0 && comesAgain(knot, strand.from, vessel))
+                share += reach[knot].share * std::min(1.0, strand.sugar / knots_[knot].sugar);
+    return share;
+}
+
+std::vector<Reach> Thread::behind(std::span<const Begin> of, std::uint32_t vessel) const {
     Knot last = 0;
     for (const Begin& begin : of)
         last = std::max(last, begin.knot);
@@ -34,6 +44,8 @@ std::vector<Reach> Thread::behind(std::span<const Begin> of) const {
             continue;
         const double sugar = knots_[knot].sugar;
         for (const Strand& strand : strandsOf(static_cast<Knot>(knot))) {
+            if (comesAgain(static_cast<Knot>(knot), strand.from, vessel))
+                continue;
             Reach& there = reach[strand.from];
             if (!strand.unknown && sugar > 0 && here.share > 0)
                 there.share += here.share * std::min(1.0, strand.sugar / sugar);

@@ -65,8 +65,14 @@ public:
         double share; // of all that is asked about; they add up to 1
     };
     // For each knot, which share of what is asked about came through it. A knot that only an unknown strand reaches has
-    // no share.
-    std::vector<Reach> behind(std::span<const Begin> of) const;
+    // no share. What comes again into `vessel` out of another counts where it first came in, and is not followed here.
+    std::vector<Reach> behind(std::span<const Begin> of, std::uint32_t vessel = noKnot) const;
+    bool comesAgain(Knot knot, Knot from, std::uint32_t vessel) const {
+        const auto isIn = [&](Knot one) { return knots_[one].kind == KnotKind::content && knots_[one].what == vessel; };
+        return vessel != noKnot && isIn(from) && !isIn(knot);
+    }
+    // The share of it that comes again.
+    double again(std::span<const Begin> of, std::uint32_t vessel) const;
     // For each knot, which share of what is asked about went into it.
     std::vector<Reach> before(std::span<const Begin> of) const;
 

@@ -135,7 +135,13 @@ void Tracer::sweep() {
 
 std::vector<TraceEntry> Tracer::behind() {
     volume_ = subject_.behindVolume;
-    reach_ = thread_.behind(subject_.behind);
+    reach_ = thread_.behind(subject_.behind, subject_.cut);
+    const auto found = thread_.behind(subject_.found);
+    reach_.resize(std::max(reach_.size(), found.size()));
+    for (std::size_t knot = 0; knot < found.size(); ++knot) {
+        reach_[knot].share += found[knot].share;
+        reach_[knot].unknown |= found[knot].unknown;
+    }
     sweep();
     const auto& tables = ledger_.tables();
     exact_ =

@@ -64,6 +64,24 @@ Subject lotSubject(const Ledger& ledger, std::size_t index) {
     return subject;
 }
 
+void everIn(Subject& subject, const Ledger& ledger, std::uint32_t index) {
+    const Thread& thread = ledger.thread();
+    const Vessel& vessel = ledger.vessels()[index];
+    subject.cut = index;
+    for (const auto& begin : beginsOf(vessel.filling)) {
+        const auto strands = thread.strandsOf(begin.knot);
+        const bool found = !strands.empty() && std::ranges::all_of(strands, [&](const Strand& strand) {
+            return thread[strand.from].kind == KnotKind::content && thread[strand.from].what == index;
+        });
+        (found ? subject.found : subject.behind).push_back(begin);
+    }
+    const double first = std::max(1e-9, 1 - thread.again(subject.behind, index));
+    for (Begins* begins : {&subject.behind, &subject.found})
+        for (auto& begin : *begins)
+            begin.share /= first;
+    subject.behindVolume = vessel.taken * first;
+}
+
 Subject vesselSubject(const Ledger& ledger, std::size_t index) {
     const Vessel& vessel = ledger.vessels()[index];
     Subject subject;
@@ -85,8 +103,7 @@ Subject vesselSubject(const Ledger& ledger, std::size_t index) {
         subject.behind = {{vessel.knot, vessel.content.sugar > 0 ? 1.0 : 0.0}};
         subject.behindVolume = vessel.content.volume();
     } else { // all that it ever held
-        subject.behind = subject.before;
-        subject.behindVolume = subject.beforeVolume;
+        everIn(subject, ledger, static_cast<std::uint32_t>(index));
     }
     subject.vessel = index;
     return subject;
@@ -98,27 +115,27 @@ Subject nightSubject(const Ledger& ledger, std::vector<std::size_t> which) {
     Subject subject;
     std::vector<std::pair<Knot, double>> draws, all, ends;
     Volume volume;
-    double drawn = 0, whole = 0;
+    double drawn = 0;
     for (const std::size_t index : which) {
         const Night& night = ledger.nights()[index];
         draws.insert(draws.end(), night.draws.begin(), night.draws.end());
+        all.insert(all.end(), night.drained.begin(), night.drained.end());
         volume += night.drawn;
         drawn += night.drawnSugar;
-        whole += night.drawnSugar;
+        if (night.endKnot != noKnot)
+            ends.emplace_back(night.endKnot, std::max(0.0, night.left));
     }
-    // What an earlier shift left is in a later one of that date.
-    all = draws;
-    const Night& last = ledger.nights()[which.back()];
-    if (last.endKnot != noKnot) {
-        ends = {{last.endKnot, std::max(0.0, last.left)}};
-        all.push_back(ends.front());
-        whole += ends.front().second;
-    }
+    all.insert(all.end(), draws.begin(), draws.end());
+    all.insert(all.end(), ends.begin(), ends.end());
+    // What an earlier shift left may be in a later one of that date.
+    double whole =
+        std::accumulate(all.begin(), all.end(), 0.0, [](double sum, const auto& one) { return sum + one.second; });
+    whole *= countOnce(ledger.thread(), all);
     subject.trace = {TraceKind::night, first.date, first.first, volume, drawn, {}, {}, {}, {}};
     if (volume.si() > 0)
         subject.trace.brix = liquidHolding(volume, drawn).brix();
-    if (!draws.empty() || !ends.empty())
-        subject.behind = beginsOf(draws.empty() ? ends : draws);
+    if (!all.empty())
+        subject.behind = beginsOf(draws.empty() ? std::vector{ends.empty() ? all.back() : ends.back()} : draws);
     subject.before = beginsOf(all);
     subject.behindVolume = volume;
     subject.beforeVolume = drawn > 0 ? volume * (whole / drawn) : Volume{};

@@ -17,6 +17,7 @@ private:
     void add(TraceKind kind, std::string name, Instant at, const Reach& reach);
     void addHoles();
     double through(const auto& isOne) const; // backward
+    bool drainedOf(Knot knot, const auto& isOne) const;
     std::vector<TraceEntry> sorted();
     void addPoint(Knot knot, bool back);
     void addPoints(bool back);

@@ -7,22 +7,26 @@ namespace panside {
 
 // The share whose way back meets one of them: the first that it meets counts, so that what came by twice counts once.
 double Tracer::through(const auto& isOne) const {
-    std::vector<double> share(reach_.size());
     double met = 0;
-    for (const auto& begin : subject_.behind)
-        share[begin.knot] += begin.share;
-    for (std::size_t knot = share.size(); knot-- > 0;) {
-        if (share[knot] <= 0)
-            continue;
-        if (isOne(static_cast<Knot>(knot))) {
-            met += share[knot];
-            continue;
+    const auto sweep = [&](const TraceSubject::Begins& begins, std::uint32_t cut) {
+        std::vector<double> share(begins.empty() ? 0 : reach_.size());
+        for (const auto& begin : begins)
+            share[begin.knot] += begin.share;
+        for (std::size_t knot = share.size(); knot-- > 0;) {
+            if (share[knot] <= 0)
+                continue;
+            if (isOne(static_cast<Knot>(knot))) {
+                met += share[knot];
+                continue;
+            }
+            const double sugar = thread_[static_cast<Knot>(knot)].sugar;
+            for (const Strand& strand : thread_.strandsOf(static_cast<Knot>(knot)))
+                if (!strand.unknown && sugar > 0 && !thread_.comesAgain(static_cast<Knot>(knot), strand.from, cut))
+                    share[strand.from] += share[knot] * std::min(1.0, strand.sugar / sugar);
         }
-        const double sugar = thread_[static_cast<Knot>(knot)].sugar;
-        for (const Strand& strand : thread_.strandsOf(static_cast<Knot>(knot)))
-            if (!strand.unknown && sugar > 0)
-                share[strand.from] += share[knot] * std::min(1.0, strand.sugar / sugar);
-    }
+    };
+    sweep(subject_.behind, subject_.cut);
+    sweep(subject_.found, noKnot);
     return met;
 }
 
@@ -55,6 +59,11 @@ void Tracer::addVessels(bool back) {
     }
 }
 
+bool Tracer::drainedOf(Knot knot, const auto& isOne) const {
+    return thread_[knot].kind == KnotKind::drained &&
+           std::ranges::any_of(thread_.strandsOf(knot), [&](const Strand& strand) { return isOne(strand.from); });
+}
+
 void Tracer::addNights(bool back) {
     const auto& nights = ledger_.nights();
     const auto& draws = ledger_.tables().draws;
@@ -80,9 +89,11 @@ void Tracer::addNights(bool back) {
             look(knot);
         if (back && sum.unknown)
             sum.share = through(isOne);
-        else if (sum.unknown) // draws of it that are asked about themselves
-            for (const auto& begin : subject_.before)
-                sum.share += isOne(begin.knot) ? begin.share : 0;
+        for (const auto& begin : back ? TraceSubject::Begins{} : subject_.before)
+            if (isOne(begin.knot) || drainedOf(begin.knot, isOne)) { // what left its pans and is asked about itself
+                sum.share += begin.share;
+                sum.unknown = true;
+            }
         add(TraceKind::night, nights[n].date, nights[n].first, sum);
     }
 }

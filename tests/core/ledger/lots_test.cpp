@@ -297,6 +297,45 @@ TEST(LedgerTrace, WhatComesBackIntoAVesselCountsOnce) {
     EXPECT_NEAR(buyer->volume.value_or(Volume{}).litre(), 25, 1e-6);
 }
 
+// Of a blend that comes back only what is new is new in the vessel.
+TEST(LedgerTrace, ABlendThatComesBackBringsWhatIsNewInIt) {
+    const FoldedHouse house{
+        day(1, "06:00", "vessel,100,L,name=drum 1;kind=drum") + day(1, "06:00", "vessel,100,L,name=drum 2;kind=drum") +
+        day(2, "07:00", "bought,10,L,what=syrup;brix=66.9;vessel=drum 1;from=Ann") +
+        day(2, "08:00", "bought,30,L,what=syrup;brix=66.9;vessel=drum 2;from=Ben") +
+        day(2, "09:00", "moved,,,from=drum 1;to=drum 2") + day(2, "10:00", "moved,20,L,from=drum 2;to=drum 1") +
+        day(2, "11:00", "sold,,,what=syrup;vessel=drum 1;to=Dora")};
+    const Trace trace = house.trace("drum 1"); // ten of Ann, fifteen of Ben
+    for (const auto& [of, litres] : {std::pair{"Ann", 10.0}, {"Ben", 15.0}}) {
+        const auto* one = entryOf(trace.behind, TraceKind::bought, of);
+        ASSERT_TRUE(one) << of;
+        EXPECT_NEAR(one->share.value_or(0), litres / 25, 1e-9) << of;
+        EXPECT_NEAR(one->volume.value_or(Volume{}).litre(), litres, 1e-6) << of;
+    }
+    const auto* dora = entryOf(trace.before, TraceKind::buyer, "Dora"); // twenty of the twenty-five
+    ASSERT_TRUE(dora);
+    EXPECT_NEAR(dora->share.value_or(0), 0.8, 1e-9);
+}
+
+// Which size went nobody said: it is of that there is most of, and no other is found short of what it never lost.
+TEST(LedgerLots, WhatWentWithoutASizeIsOfTheOneThereIsMostOf) {
+    const FoldedHouse house{day(1, "06:00", "vessel,100,L,name=drum 1;kind=drum") +
+                            day(2, "07:00", "bought,50,L,what=syrup;brix=66.9;vessel=drum 1;from=Ann") +
+                            day(3, "07:00", "packed,10,,lot=A;from=drum 1;size=1L") +
+                            day(3, "08:00", "packed,20,,lot=A;from=drum 1;size=500mL") +
+                            day(4, "07:00", "shipped,9,,lot=A;size=1L;to=Inn") +
+                            day(4, "08:00", "shipped,12,,lot=A;to=Inn") +
+                            day(5, "08:00", "came_back,4,,lot=A;from=Inn")};
+    EXPECT_EQ(house.marked(MarkKind::shippedTooMany), 0);
+    EXPECT_EQ(house.marked(MarkKind::backTooMany), 0);
+    EXPECT_EQ(house.lot("A").sizes[0].here(), 1);
+    EXPECT_EQ(house.lot("A").sizes[1].here(), 12);
+    long long unsized = 0;
+    for (const Delivery& one : house.ledger->tables().deliveries)
+        unsized += one.sizeKnown ? 0 : one.count();
+    EXPECT_EQ(unsized, 8);
+}
+
 TEST(LedgerTrace, ADayNobodyWroteIsAHole) {
     const FoldedHouse house{vessels + day(1, "12:00", "gathered,100,L,to=feed;from=early;brix=2") +
                             day(9, "12:00", "gathered,100,L,to=feed;from=late;brix=2")};

@@ -207,6 +207,30 @@ TEST_F(DrainedPans, AreBeforeTheMilkThoughNothingWasDrawn) {
         ASSERT_TRUE(one) << vessel;
         EXPECT_NEAR(one->share.value_or(0), 1, 1e-9) << vessel;
     }
+    const auto* night = entryOf(trace.before, TraceKind::night, "2027-03-02");
+    ASSERT_TRUE(night);
+    EXPECT_NEAR(night->share.value_or(0), 1, 1e-9);
+}
+
+// Drained before the shift is ended, or between two shifts of one date: of that night all the same.
+TEST(LedgerNights, WhatIsDrainedWhileANightGoesOnIsOfIt) {
+    const std::string tank =
+        day(2, "06:00", "vessel,100,L,name=feed;kind=feed") + day(2, "06:00", "vessel,50,L,name=pail 1;kind=pail");
+    const std::string first = day(2, "17:00", "lit,,,") + day(2, "17:10", "sap_in,500,L,brix=2") +
+                              day(2, "19:00", "draw_close,2,L,to=can;temp=20degC") + day(2, "20:00", "shift_end,,,");
+    const std::string second = day(2, "21:00", "lit,,,") + day(2, "21:10", "sap_in,300,L,brix=2") +
+                               day(2, "22:00", "draw_close,2,L,to=can;temp=20degC") + day(2, "23:00", "shift_end,,,");
+    for (const char* clock : {"19:30", "20:30", "22:30"}) {
+        const FoldedHouse house{tank + day(2, clock, "pans_emptied,20,L,to=pail 1"), {first, second}};
+        const Trace trace = house.trace("2027-03-02");
+        const auto* pail = entryOf(trace.before, TraceKind::vessel, "pail 1");
+        ASSERT_TRUE(pail) << clock;
+        double kept = house.ledger->balance().inPans + house.sugar("can") + house.sugar("pail 1");
+        EXPECT_NEAR(pail->share.value_or(0), house.sugar("pail 1") / kept, 1e-9) << clock;
+        const auto* can = entryOf(trace.before, TraceKind::vessel, "can");
+        ASSERT_TRUE(can) << clock;
+        EXPECT_NEAR(can->share.value_or(0), house.sugar("can") / kept, 1e-9) << clock;
+    }
 }
 
 // Out of the feed tank and into it: the sap is there once.
