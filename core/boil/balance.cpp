@@ -113,7 +113,7 @@ void Balance::noteBoiling(const State& state, Temperature pan, Instant at) {
 void Balance::noteEvaporation(const State& state, Instant now) {
     if (notedAt_ && secondsBetween(*notedAt_, now) < 60)
         return;
-    const Flows known = flows(state, sapUse(now), now);
+    const Flows known = flows(state, sapUse(now), heat(state, now), now);
     auto rate = evaporation(known);
     if (withheld(state, known, rate, now) != Reason::none)
         rate.reset();
@@ -147,13 +147,12 @@ double Balance::syrupShare(const State& state, std::optional<Brix> sap) {
 
 Balance::Use Balance::sapUse(Instant now, double window) const {
     const auto tank = tank_.rate(now, window), feed = feed_.rate(now, window);
-    const auto from = tank ? std::optional{tank->from} : std::nullopt;
     if (!tank || tank->litrePerHour < 0)
-        return {feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt, from};
+        return {feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt, tank};
     if (!feed)
-        return {Rate{tank->litrePerHour, tank->sd}, from};
+        return {Rate{tank->litrePerHour, tank->sd}, tank};
     const double a = 1 / (tank->sd * tank->sd), b = 1 / (feed->sd * feed->sd);
-    return {Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)}, from};
+    return {Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)}, tank};
 }
 
 double Balance::drawn(Instant since, Instant until, int& missing) const {
@@ -174,7 +173,7 @@ double Balance::drawn(Instant since, Instant until, int& missing) const {
 std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) const {
     int missing = 0;
     if (use.rate) {
-        const Instant from = use.tankFrom.value_or(now - std::chrono::minutes{30});
+        const Instant from = use.tankFrom().value_or(now - std::chrono::minutes{30});
         const double hours = secondsBetween(from, now) / 3600, litre = drawn(from, now, missing);
         // A draw is replaced by sap at once; a pail is read to a few percent.
         return missing || hours <= 0 ? std::nullopt : std::optional{Rate{litre / hours, 0.03 * litre / hours + 0.5}};
@@ -190,10 +189,10 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
     return Rate{litre / hours, 0.10 * litre / hours};
 }
 
-Flows Balance::flows(const State& state, const Use& use, Instant now) const {
+Flows Balance::flows(const State& state, const Use& use, const Heat& heat, Instant now) const {
     Flows flows{.sap = {},
                 .syrup = syrupDrawn(use, now),
-                .steam = steamByHeat(state, now),
+                .steam = steamByHeat(state, heat, now),
                 .syrupShare = syrupShare(state, feedSugar_.pans(now)),
                 .shareSd = feedSugar_.tank() ? 0.3 : 0.6};
     if (use.rate)
@@ -244,9 +243,10 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
 
     const bool measured = tank_.last() || feed_.last();
     const auto use = sapUse(now);
-    const Flows known = flows(state, use, now);
+    const Heat its = heat(state, now);
+    const Flows known = flows(state, use, its, now);
     const auto rate = evaporation(known);
-    showWays(state, known, rate, now, picture);
+    showWays(state, use, known, rate, now, picture);
     const Reason untrue = withheld(state, known, rate, now);
     if (rate && untrue == Reason::none)
         picture.evaporation = VolumeFlow::litrePerHour(rate->steam.litrePerHour);
@@ -259,14 +259,15 @@ void Balance::show(const State& state, Instant now, Picture& picture) const {
     const auto longest = sapUse(now, Outflow::longestWindow).rate;
     showEnd(state, now, longest, rate ? std::optional{rate->steam} : std::nullopt, picture);
     showAllSyrup(state, now, longest, picture);
-    showEfficiency(state, now, picture);
-    showHeat(state, now, picture);
-    showYield(state, now, picture);
+    showEfficiency(state, its, now, picture);
+    const auto burnt = state.fire.burntInAll(state, now);
+    showHeat(its, burnt, picture);
+    showYield(state, burnt, now, picture);
     showAfter(state, now, picture);
 }
 
-void Balance::showWays(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now,
-                       Picture& picture) const {
+void Balance::showWays(const State& state, const Use& use, const Flows& known, const std::optional<Reconciled>& all,
+                       Instant now, Picture& picture) const {
     FuelPicture& fuel = picture.fuel;
     const auto add = [&](EvaporationWay way, double rate, double sd) {
         fuel.ways.push_back({way, VolumeFlow::litrePerHour(std::max(rate, 0.0)), VolumeFlow::litrePerHour(sd)});
@@ -286,8 +287,7 @@ void Balance::showWays(const State& state, const Flows& known, const std::option
         add(EvaporationWay::heat, known.steam->litrePerHour, known.steam->sd);
     if (all)
         fuel.evaporationSd = VolumeFlow::litrePerHour(all->steam.sd);
-    const auto tank = tank_.rate(now);
-    const bool rises = tank && tank->litrePerHour < -2 * tank->sd;
+    const bool rises = use.tank && use.tank->litrePerHour < -2 * use.tank->sd;
     if (state.course.firing() && (rises || (roseAt_ && secondsBetween(*roseAt_, now) < sapRunsIn)))
         fuel.doubt = Disagreement::tankRises;
     else if (all && known.sap && known.steam) {
@@ -300,7 +300,7 @@ void Balance::showWays(const State& state, const Flows& known, const std::option
     // Sugar in against sugar out, over a stretch of several draws; what it takes to sweeten the pans comes first.
     const auto longer = sapUse(now, Outflow::longestWindow);
     const auto syrup = syrupDrawn(longer, now);
-    const Instant from = longer.tankFrom.value_or(now);
+    const Instant from = longer.tankFrom().value_or(now);
     if (!longer.rate || !syrup || secondsBetween(from, now) < 2 * 3600)
         return;
     // How fast sweeter sap comes through the flue pan differs from rig to rig.

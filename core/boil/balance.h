@@ -1,6 +1,7 @@
 #pragma once
 #include "core/boil/fact.h"
 #include "core/boil/feed_sugar.h"
+#include "core/boil/fire.h"
 #include "core/boil/outflow.h"
 #include "core/boil/picture.h"
 #include "core/boil/reconcile.h"
@@ -45,7 +46,8 @@ private:
     // Sap that leaves the tank, and since when that has been seen.
     struct Use {
         std::optional<Rate> rate;
-        std::optional<Instant> tankFrom;
+        std::optional<Outflow::Rate> tank; // what the tank alone says
+        std::optional<Instant> tankFrom() const { return tank ? std::optional{tank->from} : std::nullopt; }
     };
     Use sapUse(Instant now, double window = Outflow::halfHour) const;
     // Litres drawn since, by measure; `missing` counts the draws without one.
@@ -53,17 +55,25 @@ private:
     // Syrup drawn by measure over the time of the tank's fall, or over the last draws; nullopt where one has no
     // measure.
     std::optional<Rate> syrupDrawn(const Use& use, Instant now) const;
-    std::optional<Rate> steamByHeat(const State& state, Instant now) const;
-    Flows flows(const State& state, const Use& use, Instant now) const;
+    // What a kilogram takes to boil away, and what of the wood's heat goes up the stack: share and its doubt.
+    struct Loss {
+        double share, sd;
+    };
+    struct Heat {
+        std::optional<SpecificEnergy> perKilogram;
+        std::optional<Loss> stack;
+    };
+    Heat heat(const State& state, Instant now) const;
+    std::optional<Rate> steamByHeat(const State& state, const Heat& heat, Instant now) const;
+    Flows flows(const State& state, const Use& use, const Heat& heat, Instant now) const;
     static std::optional<Reconciled> evaporation(const Flows& known);
     // Why what the flows say is not what boils off; none where it is.
     static Reason withheld(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now);
     static bool moreThanBoils(const State& state, const Flows& known, const std::optional<Reconciled>& all);
-    void showWays(const State& state, const Flows& flows, const std::optional<Reconciled>& all, Instant now,
-                  Picture& picture) const;
-    std::optional<SpecificEnergy> heatPerKilogram(const State& state, Instant now) const;
-    void showHeat(const State& state, Instant now, Picture& picture) const;
-    void showYield(const State& state, Instant now, Picture& picture) const;
+    void showWays(const State& state, const Use& use, const Flows& flows, const std::optional<Reconciled>& all,
+                  Instant now, Picture& picture) const;
+    void showHeat(const Heat& heat, const std::optional<Fire::Burnt>& all, Picture& picture) const;
+    void showYield(const State& state, const std::optional<Fire::Burnt>& all, Instant now, Picture& picture) const;
     std::optional<SugarAccount> sugarAccount(const State& state, Instant now) const;
     void showAfter(const State& state, Instant now, Picture& picture) const;
     Duration burnOut(const State& state) const;
@@ -75,7 +85,7 @@ private:
     void showKeepBack(const State& state, std::optional<Rate> rate, Picture& picture) const;
     void showEnd(const State& state, Instant now, std::optional<Rate> use, std::optional<Rate> rate,
                  Picture& picture) const;
-    void showEfficiency(const State& state, Instant now, Picture& picture) const;
+    void showEfficiency(const State& state, const Heat& heat, Instant now, Picture& picture) const;
     // Of sap that flows in, the share that leaves as syrup in the long run; of the usual sap where none was told.
     static double syrupShare(const State& state, std::optional<Brix> sap);
     Volume stoodBefore(const State& state, const SapIn& sap, Instant at) const;

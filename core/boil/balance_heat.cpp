@@ -22,43 +22,39 @@ constexpr double fewestKnown = 0.8;
 // Litres of water boiled off are cold litres.
 constexpr Temperature cold = Temperature::celsius(20);
 
-// What of the wood's heat goes up the stack, and how well that is known; the air over what is needed is assumed.
-struct Loss {
-    double share, sd;
-};
-std::optional<Loss> stackLoss(const State& state, Instant now) {
+} // namespace
+
+// The air over what is needed is assumed.
+Balance::Heat Balance::heat(const State& state, Instant now) const {
+    const auto boils = state.weather.boiling(now);
+    const auto feed = state.sensors.of(Series::feed).value(now);
+    const Temperature sapIs = feed ? Temperature::kelvin(feed->si) : sapTemperature_.value_or(usualFeed);
+    Heat heat{heatToBoilAway(sapIs, boils ? boils->forModel : Pressure::kilopascal(101.325)), std::nullopt};
     const auto stack = state.fire.usualStack();
     if (!stack)
-        return std::nullopt;
+        return heat;
     const auto air = state.sensors.of(Series::air).value(now);
     const Temperature outside = air ? Temperature::kelvin(air->si) : usualFeed;
     const WetBasis moisture = std::min(state.settings.woodMoisture(), WetBasis::percent(60));
     const auto share = flueLoss(woods().front(), moisture, *stack, outside, 1.0);
     const auto sd = flueLossUncertainty(woods().front(), moisture, *stack, outside, 1.0, 0.5);
-    return share && sd ? std::optional{Loss{*share, *sd}} : std::nullopt;
-}
-
-} // namespace
-
-std::optional<SpecificEnergy> Balance::heatPerKilogram(const State& state, Instant now) const {
-    const auto boils = state.weather.boiling(now);
-    const auto feed = state.sensors.of(Series::feed).value(now);
-    const Temperature sapIs = feed ? Temperature::kelvin(feed->si) : sapTemperature_.value_or(usualFeed);
-    return heatToBoilAway(sapIs, boils ? boils->forModel : Pressure::kilopascal(101.325));
+    if (share && sd)
+        heat.stack = Loss{*share, *sd};
+    return heat;
 }
 
 // The wood's heat, less the stack's, less what arch, door, smoke and ash take: open wood rigs give 40 to 60 percent to
 // the sap ("Choosing the right fuel", Ohio State University Extension, about 2021).
-std::optional<Balance::Rate> Balance::steamByHeat(const State& state, Instant now) const {
+std::optional<Balance::Rate> Balance::steamByHeat(const State& state, const Heat& heat, Instant now) const {
     const auto water = waterDensity(cold);
-    const auto away = heatPerKilogram(state, now);
+    const auto& away = heat.perKilogram;
     const Instant from = std::max(now - std::chrono::hours{1}, boilingSince_.value_or(now));
     const double hours = secondsBetween(from, now) / 3600;
     const auto burnt = hours >= 0.5 ? state.fire.burnt(state, from, now) : std::nullopt;
     if (!burnt || burnt->wood.kilogram() <= 0 || !water || !away || !state.course.firing())
         return std::nullopt;
     double share = 0.50, sd = 0.08;
-    if (const auto loss = stackLoss(state, now)) {
+    if (const auto& loss = heat.stack) {
         share = std::clamp(1 - loss->share - otherLosses, 0.2, 0.8);
         sd = std::hypot(loss->sd, otherLossesSd);
     }
@@ -66,7 +62,7 @@ std::optional<Balance::Rate> Balance::steamByHeat(const State& state, Instant no
     return Rate{litre / hours, std::hypot(sd / share, woodError) * litre / hours};
 }
 
-void Balance::showEfficiency(const State& state, Instant now, Picture& picture) const {
+void Balance::showEfficiency(const State& state, const Heat& its, Instant now, Picture& picture) const {
     const auto because = [&](Reason reason) { picture.why.push_back({Shown::efficiency, reason}); };
     double litre = 0, observed = 0;
     Instant from = now;
@@ -91,7 +87,7 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
         return because(Reason::noLoadMass);
     if (burnt->wood.kilogram() <= 0)
         return because(Reason::notLit);
-    const auto away = heatPerKilogram(state, now);
+    const auto& away = its.perKilogram;
     const auto water = waterDensity(cold);
     if (!away || !water)
         return because(Reason::outsidePhysics);
@@ -102,13 +98,12 @@ void Balance::showEfficiency(const State& state, Instant now, Picture& picture) 
                                     .stackLoss = {},
                                     .wood = burnt->wood,
                                     .over = Duration{secondsBetween(from, now)}};
-    if (const auto loss = stackLoss(state, now))
+    if (const auto& loss = its.stack)
         picture.fuel.hour->stackLoss = loss->share * burnt->lowerHeat;
 }
 
-void Balance::showHeat(const State& state, Instant now, Picture& picture) const {
-    const auto all = state.fire.burntInAll(state, now);
-    const auto away = heatPerKilogram(state, now);
+void Balance::showHeat(const Heat& heat, const std::optional<Fire::Burnt>& all, Picture& picture) const {
+    const auto& away = heat.perKilogram;
     const auto water = waterDensity(cold);
     if (!all || !away || !water || boiledOffFor_ < 1800 || all->wood.kilogram() <= 0)
         return;
@@ -117,17 +112,17 @@ void Balance::showHeat(const State& state, Instant now, Picture& picture) const 
                                      .stackLoss = {},
                                      .wood = all->wood,
                                      .over = Duration{boiledOffFor_}};
-    if (const auto loss = stackLoss(state, now))
+    if (const auto& loss = heat.stack)
         picture.fuel.shift->stackLoss = loss->share * all->lowerHeat;
 }
 
-void Balance::showYield(const State& state, Instant now, Picture& picture) const {
+void Balance::showYield(const State& state, const std::optional<Fire::Burnt>& all, Instant now,
+                        Picture& picture) const {
     FuelPicture& fuel = picture.fuel;
     if (const auto sap = feedSugar_.tank(); fuel.tank && sap)
         fuel.syrupExpected = syrupShare(state, sap) * *fuel.tank;
     fuel.sugar = sugarAccount(state, now);
     const auto cord = cordMass(woods().front(), std::min(state.settings.woodMoisture(), WetBasis::percent(60)));
-    const auto all = state.fire.burntInAll(state, now);
     if (cord && all)
         fuel.cords = all->wood / *cord;
     if (fuel.cords && *fuel.cords > 0 && fuel.shift && picture.syrupOut && unmeasured_ == 0)

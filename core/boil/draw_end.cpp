@@ -32,6 +32,7 @@ double wandered(double constant, double seconds, double left) {
 // A time to come, with what hangs on it alone.
 struct DrawEnd::Span {
     double seconds, flickerLeft = std::exp(-seconds / flickerSeconds), leanLeft = std::exp(-seconds / leanSeconds);
+    double heatLeft = HeatAhead::left(seconds);
     double flickers = wandered(flickerSeconds, seconds, flickerLeft), leans = wandered(leanSeconds, seconds, leanLeft);
     // What each part of the state adds to the sugar by then.
     Vector by(double heatSeconds) const {
@@ -171,27 +172,28 @@ double DrawEnd::spread(const Span& span, const Vector& by) const {
             with += by[j] * variance_[i][j];
         variance += 2 * by[i] * with;
     }
-    variance += square(sugarWalk) * seconds + square(flickerSd * scale()) * span.flickers +
-                square(leanSd * scale()) * span.leans +
-                square(usualWalk * scale()) / 3600 * seconds * seconds * seconds / 3;
+    const double rate = scale();
+    variance += square(sugarWalk) * seconds + square(flickerSd * rate) * span.flickers +
+                square(leanSd * rate) * span.leans + square(usualWalk * rate) / 3600 * seconds * seconds * seconds / 3;
     return variance;
 }
 
 std::optional<double> DrawEnd::until(double mark, double markVariance, double deviate, const HeatAhead& heat) const {
     const auto over = [&](const Span& span) {
-        const Vector by = span.by(heat(span.seconds));
+        const Vector by = span.by(heat(span.seconds, span.heatLeft));
         const double mean = std::inner_product(by.begin(), by.end(), mean_.begin(), 0.0);
         return deviate == 0 ? mean - mark
                             : mean - deviate * std::sqrt(std::max(0.0, spread(span, by)) + markVariance) - mark;
     };
-    auto span = spans().begin();
+    const auto& all = spans();
+    auto span = all.begin();
     double low = 0, high = 0, atLow = 0, atHigh = over(*span);
     if (atHigh >= 0)
         return 0;
     while (atHigh < 0) {
         low = high;
         atLow = atHigh;
-        if (++span == spans().end())
+        if (++span == all.end())
             return std::nullopt;
         high = span->seconds;
         atHigh = over(*span);

@@ -1,6 +1,5 @@
 #include "core/boil/fire_heat.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace panside {
@@ -8,21 +7,22 @@ namespace {
 
 // Small split wood gives most of its heat as gas soon after it catches; coals glow on (common practice, no source).
 constexpr double gasShare = 0.6, gasIntervals = 0.75, coalSeconds = 900, panSeconds = 75;
-constexpr double longestStep = 30;
+constexpr double fade = 240; // seconds
 constexpr double shortestFiring = 90, longestFiring = 3600;
 
 } // namespace
 
+inline void FireHeat::burnFor(double seconds) {
+    const double gasSeconds = gasIntervals * interval_;
+    const double heat = gas_ / gasSeconds + coals_ / coalSeconds;
+    gas_ -= gas_ * seconds / gasSeconds;
+    coals_ -= coals_ * seconds / coalSeconds;
+    pan_ += (heat - pan_) * seconds / panSeconds;
+}
+
 void FireHeat::burn(double seconds) {
-    while (seconds > 0) {
-        const double dt = std::min(seconds, longestStep);
-        const double gasSeconds = gasIntervals * interval_;
-        const double heat = gas_ / gasSeconds + coals_ / coalSeconds;
-        gas_ -= gas_ * dt / gasSeconds;
-        coals_ -= coals_ * dt / coalSeconds;
-        pan_ += (heat - pan_) * dt / panSeconds;
-        seconds -= dt;
-    }
+    for (; seconds > 0; seconds -= step)
+        burnFor(std::min(seconds, step));
 }
 
 void FireHeat::passTo(Instant at) {
@@ -56,8 +56,6 @@ void FireHeat::fired(Instant at) {
     coals_ += (1 - gasShare) * interval_;
 }
 
-double FireHeat::excess() const { return known() ? std::clamp(pan_ - 1, -1.0, 1.0) : 0; }
-
 Duration FireHeat::overdue(Instant now) const {
     return Duration{last_ && !stopped_ ? secondsBetween(*last_, now) - interval_ : -interval_};
 }
@@ -82,13 +80,14 @@ FireHeat::Ahead FireHeat::ahead(Duration delay) const {
             next += interval_;
         }
         total += step * then.excess();
-        then.burn(step);
+        then.burnFor(step);
     }
     return sum;
 }
 
-double HeatAhead::operator()(double seconds) const {
-    constexpr double fade = 240;
+double HeatAhead::left(double seconds) { return std::exp(-seconds / fade); }
+
+double HeatAhead::operator()(double seconds, double left) const {
     constexpr double end = FireHeat::step * static_cast<double>(FireHeat::steps - 1);
     double loads = 0;
     if (seconds >= end) {
@@ -99,7 +98,7 @@ double HeatAhead::operator()(double seconds) const {
         loads = sum[i] + (sum[i + 1] - sum[i]) * (place - static_cast<double>(i));
     }
     if (beside != 0)
-        loads += beside * fade * (1 - std::exp(-seconds / fade));
+        loads += beside * fade * (1 - left);
     return scale * loads;
 }
 

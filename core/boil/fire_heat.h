@@ -4,6 +4,7 @@
 // mean, so that it needs no masses and no rig: 0 is a fire fed as usual, -1 no fire.
 #include "core/quantity/quantity.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -17,7 +18,8 @@ public:
     void light() { stopped_ = false; }
 
     bool known() const { return loads_ >= 3; }
-    double excess() const;                                    // now; 0 while not known
+    // now; 0 while not known
+    double excess() const { return known() ? std::clamp(pan_ - 1, -1.0, 1.0) : 0; }
     Duration interval() const { return Duration{interval_}; } // between loads, learned; 8 min until then
     Duration overdue(Instant now) const;                      // negative before the next is due
 
@@ -32,6 +34,7 @@ public:
 
 private:
     void burn(double seconds);
+    void burnFor(double seconds); // at most a step
     void learnGap(double gap);
 
     static constexpr std::size_t gapCount = 9;
@@ -50,7 +53,10 @@ struct HeatAhead {
     double beside = 0;
     double after = 0; // excess when `sum` has come to its end
     double scale = 1;
-    double operator()(double seconds) const;
+    // What the stack says fades so: the share of it that is left after so many seconds.
+    static double left(double seconds);
+    double operator()(double seconds, double left) const;
+    double operator()(double seconds) const { return (*this)(seconds, beside == 0 ? 0 : left(seconds)); }
 };
 
 } // namespace panside

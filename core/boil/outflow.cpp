@@ -85,12 +85,13 @@ std::optional<Outflow::Fall> Outflow::fall(Instant now, double window, bool reck
     int bins = 0, stretches = 0;
     Instant from = now;
     const std::size_t reach = std::min(count_, kept);
-    std::size_t i = 0;
+    std::size_t i = 0, place = count_ % kept; // one past the newest
     while (i < reach) {
         double n = 0, meanX = 0, meanY = 0, sxx = 0, sxy = 0, syy = 0, came = 0;
         bool more = true;
         while (more && i < reach) {
-            const Bin& bin = back(i);
+            place = (place == 0 ? kept : place) - 1;
+            const Bin& bin = bins_[place];
             const double x = secondsBetween(bin.at, now);
             // Readings by hand come seldom: then three of them reach further back.
             if (x > window && (bins + n >= 3 || x > longestSpan)) {

@@ -16,11 +16,10 @@ public:
     explicit Line(std::string& out) : out_{out} {}
 
     void field(std::string_view name) {
-        out_ += first_ ? '{' : ',';
+        out_.append(first_ ? "{\"" : ",\"", 2);
         first_ = false;
-        out_ += '"';
         out_.append(name);
-        out_.append("\":");
+        out_.append("\":", 2);
     }
     // A number with that many decimals at most; null for none, and for what no number can say.
     void number(std::optional<double> value, int decimals) {

@@ -37,13 +37,14 @@ Probe& Sensor::probe(const std::string& name, Series series) {
 // The first probe that was seen gives the reading as long as it is good; else the best of the others, probes before
 // hands.
 const Probe* Sensor::active(Instant now) const {
-    const Probe* best = nullptr;
-    for (const Probe& probe : probes_) {
-        if (!best || probe.trust(now) < best->trust(now) ||
-            (best->byHand() && !probe.byHand() && probe.trust(now) == best->trust(now)))
-            best = &probe;
-    }
-    return best;
+    if (probes_.empty())
+        return nullptr;
+    auto best = probes_.begin();
+    for (auto probe = best + 1; probe != probes_.end(); ++probe)
+        if (probe->trust(now) < best->trust(now) ||
+            (best->byHand() && !probe->byHand() && probe->trust(now) == best->trust(now)))
+            best = probe;
+    return &*best;
 }
 
 const Probe* Sensor::first() const {

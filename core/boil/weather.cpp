@@ -24,9 +24,12 @@ constexpr double leap = 2, sameAgain = 0.5;
 // is worth beside a look at boiling water.
 constexpr double probeWrong = 0.3, doubtedKelvin = 1;
 
-Weather::Boiling aged(Weather::Boiling boiling, Instant now) {
-    boiling.age = Duration{std::max(0.0, secondsBetween(boiling.from, now))};
-    return boiling;
+Duration ageAt(const Weather::Boiling& boiling, Instant now) {
+    return Duration{std::max(0.0, secondsBetween(boiling.from, now))};
+}
+
+TemperatureDifference uncertain(TemperatureDifference given, Duration age) {
+    return TemperatureDifference::kelvin(std::hypot(given.kelvin(), kelvinPerHour * (age.count() / 3600)));
 }
 
 // By how much the boiling point moves with a pressure.
@@ -45,9 +48,7 @@ std::optional<Weather::Boiling> boilingAt(const State& state, Pressure pressure,
 
 } // namespace
 
-TemperatureDifference Weather::Boiling::uncertainty() const {
-    return TemperatureDifference::kelvin(std::hypot(given.kelvin(), kelvinPerHour * (age.count() / 3600)));
-}
+TemperatureDifference Weather::Boiling::uncertainty() const { return uncertain(given, age); }
 
 void Weather::takeBarometer(const State& state, Instant at) {
     const auto read = state.sensors.of(Series::pressure).value(at);
@@ -177,15 +178,16 @@ std::optional<Weather::Boiling> Weather::boiling(Instant now) const {
         return &source == &suspect_ || (&source == &report_ && reportDoubted_);
     };
     const auto worth = [&](const std::optional<Boiling>& source) {
-        return aged(*source, now).uncertainty().kelvin() + (isDoubted(source) ? doubtedKelvin : 0);
+        return uncertain(source->given, ageAt(*source, now)).kelvin() + (isDoubted(source) ? doubtedKelvin : 0);
     };
     for (const auto* source : {&barometer_, &report_, &check_, &suspect_})
         if (*source && (!best || worth(*source) < worth(*best)))
             best = source;
     if (!best)
         return std::nullopt;
-    Boiling boiling = aged(**best, now);
-    boiling.doubted = isDoubted(*best);
+    std::optional<Boiling> boiling = *best;
+    boiling->age = ageAt(**best, now);
+    boiling->doubted = isDoubted(*best);
     return boiling;
 }
 

@@ -70,7 +70,10 @@ static_assert(inOrder(whyRows, &WhyRow::reason));
 
 std::string whyText(const Why& why) {
     const auto at = static_cast<std::size_t>(why.reason);
-    return at < whyRows.size() ? filled(whyRows[at].text, {span(why.amount)}) : std::string{};
+    if (at >= whyRows.size())
+        return {};
+    const std::string_view text = whyRows[at].text;
+    return text.find('%') == std::string_view::npos ? std::string{text} : filled(text, {span(why.amount)});
 }
 
 } // namespace panside
