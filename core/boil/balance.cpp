@@ -89,6 +89,10 @@ void Balance::takeReading(const State& state, const Reading& reading, Instant at
             fed_ += VolumeFlow::ofSi(believed->si).litrePerHour() * secondsBetween(*fedAt_, at) / 3600;
         fedAt_ = at;
         feed_.addSample(at, Volume::litre(-fed_));
+    } else if (reading.series == Series::pan_level) {
+        syrupPan_.addSample(at, believed->si);
+    } else if (reading.series == Series::flue_level) {
+        fluePan_.addSample(at, believed->si);
     } else if (reading.series == Series::stack) {
         noteBurning(state, Temperature::kelvin(believed->si), at);
     } else if (reading.series == Series::syrup_pan) {
@@ -189,14 +193,36 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
     return Rate{litre / hours, 0.10 * litre / hours};
 }
 
+std::optional<Balance::Rate> Balance::stays(const State& state, Instant from, Instant now) const {
+    constexpr double otherPan = 0.5; // of what it would be: how far a pan that nobody reads goes with the other
+    const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
+    const auto inSyrup = syrupPan_.rate(from, now), inFlue = fluePan_.rate(from, now);
+    if (!syrup || !(inSyrup || (inFlue && flue)))
+        return std::nullopt;
+    const auto litre = [](const Area& area, double metre) { return 1000 * area.squareMetre() * metre; };
+    Rate rate{0, 0};
+    const auto add = [&](const std::optional<PanFill::Rate>& read, const PanFill::Rate& other, Area area) {
+        const auto& of = read ? *read : other;
+        rate.litrePerHour += litre(area, of.metrePerHour);
+        rate.sd = std::hypot(rate.sd, litre(area, read ? of.sd : std::hypot(of.sd, otherPan * of.metrePerHour)));
+    };
+    add(inSyrup, inFlue.value_or(PanFill::Rate{}), *syrup);
+    if (flue)
+        add(inFlue, inSyrup.value_or(PanFill::Rate{}), *flue);
+    return rate;
+}
+
 Flows Balance::flows(const State& state, const Use& use, const Heat& heat, Instant now) const {
     Flows flows{.sap = {},
                 .syrup = syrupDrawn(use, now),
                 .steam = steamByHeat(state, heat, now),
                 .syrupShare = syrupShare(state, feedSugar_.pans(now)),
                 .shareSd = feedSugar_.tank() ? 0.3 : 0.6};
-    if (use.rate)
-        flows.sap = Rate{use.rate->litrePerHour, std::hypot(use.rate->sd, balanceError * use.rate->litrePerHour)};
+    if (use.rate) {
+        const auto stay = stays(state, use.tankFrom.value_or(now - std::chrono::minutes{30}), now).value_or(Rate{});
+        flows.sap = Rate{std::max(0.0, use.rate->litrePerHour - stay.litrePerHour),
+                         std::hypot(use.rate->sd, balanceError * use.rate->litrePerHour, stay.sd)};
+    }
     // Draws that were not all measured are taken at their share in the long run; without a tank they say all.
     if (!use.rate && flows.syrup)
         flows.shareSd = 0.1;

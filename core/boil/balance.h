@@ -3,6 +3,7 @@
 #include "core/boil/feed_sugar.h"
 #include "core/boil/fire.h"
 #include "core/boil/outflow.h"
+#include "core/boil/pan_fill.h"
 #include "core/boil/picture.h"
 #include "core/boil/reconcile.h"
 #include "core/boil/repeated_draw.h"
@@ -66,6 +67,8 @@ private:
     Heat heat(const State& state, Instant now) const;
     std::optional<Rate> steamByHeat(const State& state, const Heat& heat, Instant now) const;
     Flows flows(const State& state, const Use& use, const Heat& heat, Instant now) const;
+    // Sap that stays in the pans as they fill; nullopt where no level or no size says.
+    std::optional<Rate> stays(const State& state, Instant from, Instant now) const;
     static std::optional<Reconciled> evaporation(const Flows& known);
     // Why what the flows say is not what boils off; none where it is.
     static Reason withheld(const State& state, const Flows& known, const std::optional<Reconciled>& all, Instant now);
@@ -92,7 +95,8 @@ private:
     void showAllSyrup(const State& state, Instant now, std::optional<Rate> use, Picture& picture) const;
 
     Outflow tank_;
-    Outflow feed_;   // the feed meter, summed up
+    Outflow feed_; // the feed meter, summed up
+    PanFill syrupPan_, fluePan_;
     double fed_ = 0; // litres through the feed meter
     std::optional<Instant> fedAt_;
     std::array<Draw, drawsKept> draws_{};

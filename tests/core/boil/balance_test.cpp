@@ -90,6 +90,32 @@ TEST(Balance, ATankThatFallsFasterThanWoodCanBoilIsALeak) {
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankSaysMore);
 }
 
+// What the pans take up has left the tank too: 24 mm an hour over 2 and 1 m2 are 72 litres an hour that do not boil
+// off.
+TEST(Balance, WhatThePansTakeUpIsNotBoiledOff) {
+    Rows rows = boil(200, 5400);
+    rows.add(0, "set,1,m2,key=syrup_pan_area");
+    for (int t = 0; t <= 5400; t += 10) {
+        rows.read(t, "pan_level", 36 + 24 * t / 3600.0 + 0.8 * std::sin(t / 40.0), "mm");
+        rows.read(t, "flue_level", 40 + 24 * t / 3600.0 + 0.8 * std::cos(t / 50.0), "mm");
+    }
+    std::ranges::stable_sort(rows.facts, {}, &Fact::at);
+    const auto tankAlone = [](const Picture& picture) {
+        return std::ranges::find(picture.fuel.ways, EvaporationWay::tankAlone, &WayPicture::way)->sd.litrePerHour();
+    };
+    const Picture both = rows.at(5400);
+    EXPECT_NEAR(both.evaporation.value().litrePerHour(), 196 - 72, 8);
+    Rows fewer = rows;
+    std::erase_if(fewer.facts, [](const Fact& fact) {
+        const auto* reading = std::get_if<Reading>(&fact.what);
+        return reading && reading->series == Series::flue_level;
+    });
+    // A pan that nobody reads goes with the other, more or less.
+    const Picture one = fewer.at(5400);
+    EXPECT_NEAR(one.evaporation.value().litrePerHour(), 196 - 72, 30);
+    EXPECT_GT(tankAlone(one), 2 * tankAlone(both));
+}
+
 TEST(Balance, ATankThatRisesUnaskedIsSaid) {
     const auto picture = boil(-60, 5400).at(5400);
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
