@@ -123,6 +123,10 @@ Left dryByFeed(const State& state, Instant now) {
 // From the pan probe alone, while they go on drawing: no level and no feed, but the sugar races back to the mark.
 Left dryByClimb(const State& state, Instant now) {
     const bool fire = state.course.firing() && state.sensors.boiling(state, now);
+    // While sap runs in as ever the pans get what boils off and what is drawn.
+    const auto inflow = state.trends.inflow();
+    if (inflow && inflow->stoodSince > now)
+        return std::nullopt;
     return state.climb.races() && fire ? Left{soon} : std::nullopt;
 }
 
@@ -147,9 +151,13 @@ double laggardly(const State& state, double rise, double limit, Instant now) {
     if (!climbs || !water)
         return 0;
     const double ahead = state.course.drawing() ? 0.6 : 1.0;
+    // A pan that stands as deep as ever thickens hardly faster than it does on the whole, whatever two minutes say.
+    constexpr double deepFaster = 1.3;
+    const auto usual = state.forecast.usualRate();
+    const double climb = usual && deepPan(state, now) ? std::min(*climbs, deepFaster * *usual) : *climbs;
     const auto at = sugarAtRise(TemperatureDifference::kelvin(rise), water->forModel);
     const auto end = sugarAtRise(TemperatureDifference::kelvin(limit), water->forModel);
-    return at && end ? (end->degrees() - at->degrees()) / std::max(*climbs, 1e-5) / ahead : 0;
+    return at && end ? (end->degrees() - at->degrees()) / std::max(climb, 1e-5) / ahead : 0;
 }
 
 // From the rise running away: when it passes that of 75 brix if it goes on as it does.

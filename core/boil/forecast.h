@@ -40,6 +40,8 @@ public:
         std::optional<Duration> cycle, brix; // from shut to the mark; that a brix takes
     };
     Rhythm learned() const;
+    // Brix a second that the sugar climbs on the whole.
+    std::optional<double> usualRate() const { return end_.started() ? std::optional{end_.usualRate()} : std::nullopt; }
 
     // Of the last draw that was foretold.
     const std::optional<DrawScore>& lastScore() const { return lastScore_; }

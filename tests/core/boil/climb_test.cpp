@@ -68,6 +68,24 @@ TEST(Climb, APanDrawnEmptyRacesBackToTheMark) {
     EXPECT_LE(first, racesFrom + 130);
 }
 
+// The same climb with a tank that falls as ever: whatever the sugar does, the pans are fed.
+TEST(Climb, WhileSapRunsInAsEverThePanIsNotBeingEmptied) {
+    Shift shift;
+    for (int i = 0; i < 4; ++i)
+        shift.cycle(61, 800);
+    shift.cycle(63, 500);
+    shift.cycle(64, 150);
+    Rows fed;
+    for (const Fact& fact : shift.rows.facts) {
+        const double t = secondsBetween(test::noon, fact.at);
+        if (std::fmod(t, 10) == 0 && std::holds_alternative<Reading>(fact.what))
+            fed.read(t, "tank_level", 1500 - 180 * t / 3600, "L");
+        fed.facts.push_back(fact);
+    }
+    shift.rows = fed;
+    EXPECT_EQ(shift.scorchFirst(), -1);
+}
+
 // 2 to 8 percent sap: draws come far more often, the pan is as deep as it was, and thickens no faster.
 TEST(Climb, SweeterSapDrawsOftenerAndIsNoDanger) {
     Shift shift;

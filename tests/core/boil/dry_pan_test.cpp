@@ -288,5 +288,25 @@ TEST(DryPan, AFloodedPanEndsItWhenTheLevelIsReadAgain) {
     EXPECT_FALSE(stands(pan.rows.at(pan.t), Alarm::scorch_risk));
 }
 
+// Two minutes of a swing say that it thickens thrice as fast as it does on the whole; a pan as deep as ever cannot.
+TEST(DryPan, ADeepPanIsNoScorchForASwingOverTheMark) {
+    test::BoilLog log;
+    const auto level = [&](int from) {
+        for (int t = from; t < log.now; t += 10)
+            log.rows.read(t, "pan_level", 38 + test::noise(t, 0.5), "mm");
+    };
+    for (int i = 0; i < 4; ++i) {
+        const int from = log.now;
+        log.cycle();
+        level(from);
+    }
+    const int from = log.now;
+    log.climb(61, 66.9, 750);
+    log.climb(66.9, 70.4, 160);
+    log.climb(70.4, 69, 120);
+    level(from);
+    EXPECT_EQ(test::stood(log.rows, Alarm::scorch_risk).times, 0);
+}
+
 } // namespace
 } // namespace panside
