@@ -9,19 +9,20 @@ namespace panside {
 namespace {
 
 // Common practice, no source: while a draw runs the reading heaves and a surge of the feed lifts it by tenths.
-constexpr double climbed = 0.6;           // K over the lowest;
-constexpr double climbedThin = 0.35;      // where it has thinned so far that nobody draws it,
+constexpr double climbed = 0.45;          // K over the lowest;
+constexpr double climbedThin = 0.25;      // where it has thinned so far that nobody draws it,
 constexpr double climbedLate = 0.2;       // and lasts far longer than this crew's draws do
 constexpr float fades = 0.9F;             // a draw to the next
 constexpr double times = 2, atLeast = 60; // of the longest; seconds
-constexpr double climbsFor = 90;          // s since the lowest
-constexpr double risesFor = 30;           // s that it has stood so far up,
+constexpr double climbsFor = 60;          // s since the lowest
+constexpr double risesFor = 15;           // s that it has stood so far up,
 constexpr std::uint16_t fewestHigher = 2; // in so many readings at the least
 constexpr double longSilence = 600;       // s
 constexpr double wellUnder = 0.5;         // K under the mark: nobody draws that
 constexpr double wellOver = 0.2;          // K over the mark: drawing would have ended that
 // A valve that is shut ends the fall within a minute or two, as what was drawn forward has mixed in.
 constexpr double fallEvery = 10, fallOver = 55;     // s
+constexpr double fallenAway = 2;                    // K under the mark: that pan is being emptied, or chased out
 constexpr double hasFallen = 0.3, fallenThin = 0.2; // K, since its highest; under the mark: it is no syrup any more
 constexpr float hardlyFalls = 1 / 3.0F;             // of the steepest minute of this draw
 
@@ -67,8 +68,9 @@ bool DrawWatch::seesShut(const State& state, const Fact& fact) {
     if (const Instant before = std::exchange(readAt_, fact.at);
         before != Instant{} && secondsBetween(before, fact.at) > longSilence && lastsTooLong(fact.at))
         return true;
-    return (isNeverKeyed() && fallHasEnded(rise, mark->kelvin(), fact.at)) ||
-           climbsAgain(rise, mark->kelvin(), fact.at);
+    const bool ended = fallHasEnded(rise, mark->kelvin(), fact.at);
+    const bool tooLong = lastsTooLong(fact.at) && rise > mark->kelvin() - fallenAway;
+    return (ended && (isNeverKeyed() || tooLong)) || climbsAgain(rise, mark->kelvin(), fact.at);
 }
 
 bool DrawWatch::climbsAgain(double rise, double mark, Instant at) {

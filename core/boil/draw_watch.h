@@ -11,7 +11,8 @@ struct State;
 
 // A draw that was shut and nobody keyed it: while syrup is drawn the liquid at the draw-off thins, or stands; what has
 // thinned and then climbs for minutes is a pan with its draw shut. A crew that never keys the shutting is believed
-// less: there a draw is over as soon as the pan, thin by then, hardly falls any more.
+// less, and so is a draw that lasts far longer than this crew's: there it is over as soon as the pan, thin by then,
+// hardly falls any more.
 class DrawWatch {
 public:
     // After the mark has taken the fact. True when the draw that is open in the course is seen to be shut.

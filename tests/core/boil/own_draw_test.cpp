@@ -50,6 +50,28 @@ TEST(AnAutomaticValve, ThatTricklesForHoursIsNoPanLeftAlone) {
     EXPECT_TRUE(test::stands(log.picture(), overTarget));
 }
 
+// The key that nobody pressed: it lasts far longer than their draws do, and the pan falls no more.
+TEST(ACrewThatKeysItsDraws, HasShutOneThatLastsTooLongAndThinsNoMore) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i)
+        log.cycle();
+    log.climb(61, 67.3, 800);
+    log.rows.add(log.now, "draw_open,,,");
+    log.climb(67.3, 61, 80);
+    log.hold(61, 240);
+    EXPECT_FALSE(log.picture().drawing);
+}
+TEST(ACrewThatKeysItsDraws, StillDrawsWhileThePanThinsAway) {
+    BoilLog log;
+    for (int i = 0; i < 3; ++i)
+        log.cycle();
+    log.climb(61, 67.3, 800);
+    log.rows.add(log.now, "draw_open,,,");
+    log.climb(67.3, 47, 320);
+    EXPECT_TRUE(log.picture().drawing);
+    EXPECT_TRUE(test::stands(log.picture(), Alarm::draw_overdue));
+}
+
 // The same pan where a crew keys its draws: they have forgotten this one.
 TEST(ACrewThatKeysItsDraws, IsCalledForAsLongAsThePanStandsOverTheTarget) {
     BoilLog log;

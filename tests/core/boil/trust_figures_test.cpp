@@ -268,9 +268,12 @@ TEST(ADrawNobodyKeyedAsShut, IsSeenWhereTheFallEndsWithACrewThatKeysTheOpeningAl
     EXPECT_FALSE(after.drawing);
     EXPECT_TRUE(after.drawEta);
     EXPECT_EQ(after.draws, 2);
-    // Of a crew that did key it, that is too little to go by.
+    // Of a crew that did key it, and draws as long, that is too little to go by.
     BoilLog keyed;
-    keyed.cycle(62, 1500);
+    keyed.climb(62, 67.3, 1500);
+    keyed.rows.add(keyed.now, "draw_open,,,");
+    keyed.climb(67.3, 62, 240);
+    keyed.rows.add(keyed.now, "draw_close,3,L,");
     keyed.climb(62, 67.3, 1500);
     keyed.rows.add(keyed.now, "draw_open,,,");
     keyed.climb(67.3, 63.5, 120);
