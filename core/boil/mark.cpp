@@ -211,7 +211,8 @@ void Mark::show(const State& state, Instant now, Picture& picture) const {
             return;
         }
         if (!picture.brix)
-            picture.why.push_back({Shown::brix, Reason::notBoiling});
+            picture.why.push_back(
+                {Shown::brix, picture.rise->kelvin() > leastTold ? Reason::pastTables : Reason::notBoiling});
     } else {
         for (const auto field : {Shown::riseC, Shown::brix})
             picture.why.push_back({field, Reason::noPanReading});

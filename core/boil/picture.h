@@ -55,6 +55,7 @@ enum class Reason : std::uint8_t {
     nearWater,     // so little over boiling water that it may be plain water
     moreThanBoils, // the tank falls faster than pans of that area can boil off
     noSapRunsIn,   // the tank stands while the fire burns: what boils off comes out of the pans
+    pastTables,    // sweeter than any published boiling point
     overfull       // a pan stands far over its running depth
 };
 // The figures that a reason may be asked of.

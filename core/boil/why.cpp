@@ -61,6 +61,7 @@ constexpr auto whyRows = std::to_array<WhyRow>({
     {Reason::nearWater, "too near boiling water to tell its sugar"},
     {Reason::moreThanBoils, "the tank falls faster than pans of that size can boil: a leak, or sap let out?"},
     {Reason::noSapRunsIn, "no sap runs in: what boils off comes out of the pans"},
+    {Reason::pastTables, "sweeter than the tables reach: over 78 brix"},
     {Reason::overfull, "far over the running depth: a float stuck open?"},
 });
 static_assert(hasCount<Reason, whyRows.size()>());

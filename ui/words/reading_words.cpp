@@ -56,6 +56,7 @@ constexpr auto reasonRows = std::to_array<ReasonRow>({
     {Reason::nearWater, QT_TR_NOOP("too near boiling water")},
     {Reason::moreThanBoils, QT_TR_NOOP("more than the pans can boil: a leak?")},
     {Reason::noSapRunsIn, QT_TR_NOOP("no sap runs in")},
+    {Reason::pastTables, QT_TR_NOOP("over 78 brix: sweeter than the tables reach")},
     {Reason::overfull, QT_TR_NOOP("far over its running depth: a float stuck open?")},
 });
 static_assert(hasCount<Reason, reasonRows.size()>());
