@@ -205,7 +205,7 @@ double Mark::fallsBehind(const State& state, Instant taken) const {
     const double spacing = probe->spacing();
     const double lag = spacing > slow ? spacing / 2 : probe->noise() < smooth ? dampedLag : 0;
     const Instant later = std::min(state.now, taken + std::chrono::seconds{60});
-    return lag * std::max(trace_.moved(taken), trace_.moved(later)) / 60;
+    return lag * std::max(std::abs(trace_.slope(taken)), std::abs(trace_.slope(later)));
 }
 
 CheckFate Mark::learn(const State& state, const DensityCheck& check, const CheckedSugar& sugar, Instant at) {
@@ -220,7 +220,7 @@ CheckFate Mark::learn(const State& state, const DensityCheck& check, const Check
     if (!rise)
         return CheckFate::unreadable;
     const double seen = read->kelvin - rise->kelvin();
-    const double dip = check.drawn ? trace_.moved(taken) * dipSeconds / 60 : 0;
+    const double dip = check.drawn ? trace_.slope(taken) * dipSeconds : 0;
     const double behind = fallsBehind(state, taken);
     double variance = square(sugar.scatter.degrees() * slopeAt(sugar.sugar, water->forModel)) + square(dip) +
                       square(behind) + square(read->sd);

@@ -10,7 +10,8 @@ constexpr double spacing = 10, furthest = 300, before = 60, after = 10;
 constexpr double turnedBefore = 25; // s: so long after the turn what came before it is another line
 constexpr double falls = 0.3;       // K: so far off the line it is another liquid
 constexpr double bentOver = PanTrace::bendsOver.count(), bentAfter = 12, bentFewest = 5; // s; s; means
-constexpr double breaks = 0.25; // K that one of them may lie off
+constexpr double breaks = 0.25;  // K that one of them may lie off
+constexpr double slopeOver = 30; // s, on both sides // s, on both sides
 
 } // namespace
 
@@ -135,9 +136,18 @@ double PanTrace::away(Instant time) const {
     return nearest;
 }
 
-double PanTrace::moved(Instant time) const {
-    const auto now = at(time), before = at(time + Duration{-60});
-    return now && before ? std::abs(*now - *before) : 0;
+double PanTrace::slope(Instant time) const {
+    if (count_ < 2)
+        return 0;
+    const double when = secondsBetween(*start_, time);
+    std::size_t later = 0;
+    while (later + 2 < count_ && mean(later + 1U).seconds >= when + slopeOver)
+        ++later;
+    std::size_t earlier = later + 1U;
+    while (earlier + 1U < count_ && mean(earlier).seconds > when - slopeOver)
+        ++earlier;
+    const double over = mean(later).seconds - mean(earlier).seconds;
+    return over > 0 && when - mean(later).seconds < furthest ? (mean(later).kelvin - mean(earlier).kelvin) / over : 0;
 }
 
 } // namespace panside

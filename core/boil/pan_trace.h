@@ -23,8 +23,9 @@ public:
     static constexpr std::chrono::seconds bendsOver{35}; // on both sides, through which smooth() looks
     // Seconds from that time to the nearest that was kept.
     double away(Instant time) const;
-    // How much it moved in the minute up to that time, kelvin.
-    double moved(Instant time) const;
+    // How fast it moved about that time, kelvin a second: over the half minute on both sides, or between what was kept
+    // nearest to its ends; 0 where nothing was.
+    double slope(Instant time) const;
 
 private:
     struct Mean {

@@ -17,6 +17,7 @@ constexpr double leastLeap = 1.2, leapsWithin = 3, shareAtOnce = 0.7, overBoilin
 constexpr double frozenFor = 60, knownFor = 1800;                                        // s
 constexpr double leastStir = 0.015, coldPan = 5;                                         // K
 constexpr double slowly = 20;                                                            // seconds between samples
+constexpr double farApart = 120; // s: in so long a liquid changes as it likes, and the next sample is as far away
 
 // How a reading behaves: below which step nothing is called a spike, how fast it may move on its own (SI/s), how
 // quickly its slope can bend (SI/s2), and after how many seconds what was typed in is doubtful. Sizes are common
@@ -231,10 +232,11 @@ void Probe::pend(const ReadingRow& row, double si, Instant at, double gate, cons
         implausibleSince_ = pendingSince_;
         refusal_ = Reason::tooFast;
     }
-    if (pendings_ < 2 || since < implausibleFor)
+    const bool isSeldom = secondsBetween(believedAt_, at) >= farApart;
+    if (isSeldom ? tooFast && pendings_ < 2 : pendings_ < 2 || since < implausibleFor)
         return;
     // Out of foam it comes back up from steam to where it was: that is no metal.
-    if (row.series == Series::syrup_pan && !steamSince_ && !underBoiling_.stands() && !exchangedSince_ &&
+    if (row.series == Series::syrup_pan && !isSeldom && !steamSince_ && !underBoiling_.stands() && !exchangedSince_ &&
         si - x_ > 2.5 && si > high_ + 1.2 && si > highest_ + 0.8 && std::abs(v_) < 0.05) {
         touchingSince_ = pendingSince_;
         touchedFrom_ = x_;

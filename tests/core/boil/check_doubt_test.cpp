@@ -70,7 +70,7 @@ TEST(ACheck, OfAFastDrawIsHeldAgainstWhatTheProbeShowsOfItsCup) {
         return log.picture().probeOffset.kelvin();
     };
     for (const double lag : {5.0, 8.0, 11.0})
-        EXPECT_NEAR(learnt(lag), 0.2, 0.06) << lag;
+        EXPECT_NEAR(learnt(lag), 0.2, 0.07) << lag;
 }
 
 // The first glass is read two Brix too high; the next two are right.

@@ -53,6 +53,28 @@ TEST(Mark, IsWithinATenthAfterThreeChecksOnAProbeHalfAKelvinOff) {
     EXPECT_GT(picture.targetUncertainty.value().kelvin(), 0.034);
 }
 
+// A box that tells each five minutes: what stood at the probe when the cup was dipped nobody read, and the pan was
+// coming up by kelvins a minute.
+TEST(Mark, ACheckBetweenReadingsFarApartTeachesNoMoreThanTheyLeaveOpen) {
+    Rows rows;
+    rows.add(0, "lit,,,").read(0, "pressure", 100.0, "kPa");
+    for (const auto& [at, celsius] : {std::pair{0, 76.3}, {300, 104.2}, {600, 105.3}})
+        rows.read(at, "syrup_pan", celsius, "degC");
+    rows.add(345,
+             fmt::format("density_check,66.9,brix,with=hydrometer;{};drawn={}", coldCup, textOf(noon + Duration{315})));
+    std::ranges::stable_sort(rows.facts, {}, &Fact::at);
+    const Picture picture = rows.at(400);
+    EXPECT_NEAR(picture.syrupPan.value().celsius(), 104.2, 0.01); // so long apart it may have come so far
+    EXPECT_NEAR(picture.probeOffset.kelvin(), 0, 0.1);
+    EXPECT_GT(picture.targetUncertainty.value().kelvin(), 0.25);
+}
+
+TEST(Mark, OverTheTablesItSaysSo) {
+    const Picture picture = standing(110.5).at(1200);
+    EXPECT_FALSE(picture.brix);
+    EXPECT_TRUE(std::ranges::count(picture.why, Why{Shown::brix, Reason::pastTables}));
+}
+
 TEST(Mark, SaysWhatACheckCameTo) {
     // Half a kelvin off: the reading of syrup is 104.30, and a cup of 66.9 brix says so.
     Rows rows = standing(waterAt100kPa + riseOfSyrup + 0.5);
@@ -350,7 +372,7 @@ TEST(PanTrace, GivesWhatWasReadThen) {
     for (int t = 0; t < 3600; t += 2)
         trace.add(noon + Duration{double(t)}, t / 1000.0);
     EXPECT_NEAR(trace.at(noon + Duration{3000}).value(), 3.0, 0.011);
-    EXPECT_NEAR(trace.moved(noon + Duration{3000}), 0.06, 0.001);
+    EXPECT_NEAR(trace.slope(noon + Duration{3000}), 0.001, 1e-5);
     EXPECT_FALSE(trace.at(noon)); // more than three quarters of an hour ago
     EXPECT_FALSE(trace.at(noon + Duration{4000}));
 }
