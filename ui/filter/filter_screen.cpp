@@ -6,6 +6,7 @@
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -38,6 +39,7 @@ FilterScreen::FilterScreen(QWidget* parent)
     connect(gauge_, &QLineEdit::returnPressed, this, &FilterScreen::give);
     connect(keep_, &Press::clicked, this, &FilterScreen::give);
     connect(list_, &ListPage::pressed, this, &FilterScreen::pressed);
+    gauge_->installEventFilter(this);
     list_->answerFor(*this);
     list_->answerFor(*gauge_); // a line would swallow the letters that are no number
     setFocusProxy(gauge_);
@@ -64,22 +66,36 @@ void FilterScreen::wear(const Dress& dress, const QString& unit) {
     pad_ = new Pad{dress, Pad::Rows::four};
     connect(pad_, &Pad::typed, this, [this](const QString& face) { Pad::type(*gauge_, face); });
     connect(pad_, &Pad::next, this, &FilterScreen::give);
-    pad_->setVisible(running_);
     across_->addWidget(pad_, 0, Qt::AlignTop);
+    showPad(padShown_);
+}
+
+void FilterScreen::showPad(bool shown) {
+    padShown_ = shown && running_;
+    if (pad_)
+        pad_->setVisible(padShown_);
+    picture_->setVisible(hasCurve_ && !padShown_);
+}
+
+bool FilterScreen::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == gauge_ && event->type() == QEvent::MouseButtonPress)
+        showPad(true);
+    return QWidget::eventFilter(watched, event);
 }
 
 void FilterScreen::display(const ListView& view, const FilterChart& chart, bool running) {
     list_->display(view);
     picture_->display(chart);
     running_ = running;
-    if (pad_)
-        pad_->setVisible(running);
+    hasCurve_ = !picture_->isHidden();
     gauge_->setEnabled(running);
+    showPad(padShown_);
     keep_->setEnabled(running);
 }
 
 void FilterScreen::give() {
     const QString number = gauge_->text().trimmed();
+    showPad(false);
     if (number.isEmpty())
         return;
     gauge_->clear();

@@ -12,7 +12,8 @@ struct FilterChart;
 class Press;
 class TypedLine;
 
-// The gauge is typed at the top, by the pad too while a run goes on; below it the run and the runs before.
+// The gauge is typed at the top; below it the run and the runs before. Whoever touches the line has no
+// keyboard at hand: digits come in the picture's place until a figure is kept.
 class FilterScreen : public QWidget {
     Q_OBJECT
 public:
@@ -25,8 +26,12 @@ signals:
     void gaugeTyped(const QString& number);
     void pressed(int key);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void give();
+    void showPad(bool shown);
     void name();
     QHBoxLayout* across_;
     QLabel* label_;
@@ -34,8 +39,8 @@ private:
     Press* keep_;
     ListPage* list_;
     FilterPicture* picture_;
-    Pad* pad_ = nullptr; // while a run goes on; made anew for each dress
-    bool running_ = false;
+    Pad* pad_ = nullptr; // made anew for each dress
+    bool running_ = false, padShown_ = false, hasCurve_ = false;
 };
 
 } // namespace panside

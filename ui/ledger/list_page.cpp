@@ -1,9 +1,17 @@
 #include "ui/ledger/list_page.h"
 
+#include <QAbstractScrollArea>
 #include <QLabel>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <span>
 
 namespace panside {
+namespace {
+
+constexpr double headAndRow = 20; // mm: the least of a list
+
+} // namespace
 
 ListPage::ListPage(const QString& name, QWidget* parent)
     : QWidget{parent}, head_{new QLabel}, notes_{new QLabel}, table_{new LedgerTable{name + QStringLiteral("Table")}},
@@ -29,17 +37,41 @@ ListPage::ListPage(const QString& name, QWidget* parent)
 void ListPage::wear(const Dress& dress) {
     dress_ = dress;
     setPalette(paletteOf(dress.look));
-    letter();
     table_->wear(dress);
     keys_->wear(dress);
     sayChosen();
 }
 
-// On a low page the list needs the height.
+// What stands beside it keeps its height; a page that is higher than its window stands in a roll.
+int ListPage::room() const {
+    const QWidget* page = this;
+    for (const QWidget* over = parentWidget(); over; page = over, over = over->parentWidget())
+        if (const auto* roll = qobject_cast<const QAbstractScrollArea*>(over->parentWidget());
+            roll && over == roll->viewport())
+            return over->height() - (page->height() - height());
+    return height();
+}
+
+// On a low page the list needs the height; where much is said its letters give way before a key leaves the page, and
+// last the list itself.
 void ListPage::letter() {
-    const bool low = height() < dress_.px(115);
-    head_->setFont(dress_.letters(low ? mm::lead : mm::act, true));
-    notes_->setFont(dress_.letters(low ? 3.2 : mm::words));
+    static constexpr struct {
+        double head, notes;
+        bool table = true;
+    } ways[] = {{mm::act, mm::words},
+                {mm::lead, 3.2},
+                {mm::words, mm::smallWords},
+                {3.5, mm::smallWords},
+                {3.5, mm::smallWords, false}};
+    const int high = room();
+    for (const auto& way : std::span{ways}.subspan(high < dress_.px(115) ? 1 : 0)) {
+        head_->setFont(dress_.letters(way.head, true));
+        notes_->setFont(dress_.letters(way.notes));
+        table_->setVisible(way.table);
+        const int missing = way.table ? std::max(0, dress_.px(headAndRow) - table_->minimumSizeHint().height()) : 0;
+        if (layout()->totalMinimumHeightForWidth(width()) + missing <= high)
+            return;
+    }
 }
 
 void ListPage::resizeEvent(QResizeEvent*) { letter(); }
@@ -62,6 +94,7 @@ void ListPage::sayChosen() {
     notes_->setText(notes.isEmpty() ? view_.notes : notes);
     head_->setVisible(!head_->text().isEmpty());
     notes_->setVisible(!notes_->text().isEmpty());
+    letter();
 }
 
 } // namespace panside

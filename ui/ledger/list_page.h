@@ -41,6 +41,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    int room() const;
     void letter();
     void sayChosen();
     Dress dress_;

@@ -31,7 +31,7 @@ TEST(FilterScreen, AKeyOfThePageIsNoFigureOfTheGauge) {
     EXPECT_EQ(pressed.size(), 2) << "once each, wherever the cursor is";
 }
 
-// A glove has no keyboard: while a run goes on there are digits, and the key beside the line keeps them.
+// A glove has no keyboard: the touched line brings digits, and the key beside it keeps them.
 TEST(FilterScreen, TakesThePressureByTouchAlone) {
     FilterScreen screen;
     screen.wear({}, QStringLiteral("psi"));
@@ -41,12 +41,16 @@ TEST(FilterScreen, TakesThePressureByTouchAlone) {
     ASSERT_NE(digit, nullptr);
     EXPECT_FALSE(digit->isVisible()) << "nothing is typed while no run goes on";
     screen.display({}, {}, true);
+    EXPECT_FALSE(digit->isVisible()) << "a keyboard wants the room for the run";
+    auto* gauge = screen.findChild<QWidget*>(QStringLiteral("gauge"));
+    QTest::mouseClick(gauge, Qt::LeftButton);
     ASSERT_TRUE(digit->isVisible());
     QSignalSpy typed{&screen, &FilterScreen::gaugeTyped};
     for (const char* touched : {"pad_1", "pad_7", "keepGauge"})
         QTest::mouseClick(screen.findChild<QWidget*>(QString::fromLatin1(touched)), Qt::LeftButton);
     ASSERT_EQ(typed.size(), 1);
     EXPECT_EQ(typed[0][0].toString(), QStringLiteral("17"));
+    EXPECT_FALSE(digit->isVisible());
 }
 
 } // namespace

@@ -1,9 +1,11 @@
 // The ledger's pages in the window as a whole, on a journal of its own, by real keys and touches.
 #include "core/boil/shift_log.h"
 #include "tests/ui/ledger/ledger_console.h"
+#include "tests/ui/pictures/made_house.h"
 #include "ui/files/file_pick.h"
 #include "ui/frame/foot.h"
 #include "ui/frame/frame_view.h"
+#include "ui/ledger/ledger_table.h"
 #include "ui/ledger/list_page.h"
 #include "ui/look/press.h"
 #include "ui/look/typed_line.h"
@@ -300,6 +302,25 @@ TEST_F(LedgerConsole, WhatIsTakenBackBehindAPackedLotIsSaidWithItsBuyers) {
     ASSERT_TRUE(page);
     for (const char* word : {"26061-1", "9 × 1pt", "Corner Shop (4)", "percent of its sugar", "density by the book"})
         EXPECT_TRUE(page->words().contains(QString::fromUtf8(word))) << word << page->words().toStdString();
+}
+
+// With all that a run says the page keeps its keys in sight: a glove has no wheel.
+TEST(FilterPage, KeepsItsKeysInSightWhileARunGoesOn) {
+    for (const QSize size : {QSize{1024, 600}, QSize{1366, 768}, QSize{1920, 1080}}) {
+        MadeHouse house{MadeOf::turns, afterTheSeason, size, Look::day, Units::us};
+        Console& console = house.console();
+        console.act(Action::filter);
+        console.house().wait();
+        QTest::qWait(50);
+        auto* end = console.frame().page()->findChild<Press*>(QStringLiteral("end"));
+        ASSERT_TRUE(end);
+        EXPECT_EQ(end->visibleRegion().boundingRect().size(), end->size()) << size.width();
+        for (const auto* row : console.frame().page()->findChildren<LedgerTable*>())
+            if (row->isVisible()) {
+                EXPECT_GE(row->visibleRegion().boundingRect().height(), Measure{}.px(18)) << size.width();
+            }
+    }
+    QLocale::setDefault(QLocale::c());
 }
 
 TEST_F(LedgerConsole, EveryPageIsWholeInTheThreeSizes) {
