@@ -219,7 +219,7 @@ Flows Balance::flows(const State& state, const Use& use, const Heat& heat, Insta
                 .syrupShare = syrupShare(state, feedSugar_.pans(now)),
                 .shareSd = feedSugar_.tank() ? 0.3 : 0.6};
     if (use.rate) {
-        const auto stay = stays(state, use.tankFrom.value_or(now - std::chrono::minutes{30}), now).value_or(Rate{});
+        const auto stay = stays(state, use.tankFrom().value_or(now - std::chrono::minutes{30}), now).value_or(Rate{});
         flows.sap = Rate{std::max(0.0, use.rate->litrePerHour - stay.litrePerHour),
                          std::hypot(use.rate->sd, balanceError * use.rate->litrePerHour, stay.sd)};
     }
