@@ -119,6 +119,7 @@ class House:
         self.pans, self.heel = Stock(), Stock()
         self.line = collections.Counter()  # of the season's sugar, kg
         self.buyers = collections.Counter()
+        self.came = collections.defaultdict(Stock)  # all that ever came into a vessel: what comes again is the same sugar
         self.foam = []
 
     def row(self, time, deed, value="", unit="", /, *, shift=False, **details):
@@ -143,6 +144,9 @@ class House:
         return self.vessels[name].take(min(1, share))
 
     def put(self, name, stock):
+        fresh = Stock()
+        fresh.ways.update({way: sugar for way, sugar in stock.ways.items() if ("vessel", name) not in way})
+        self.came[name].add(fresh)
         self.vessels.setdefault(name, Stock()).add(stock, ("vessel", name))
 
     def gathered(self, time, litres, unit, to, name, brix, temp=None, **details):

@@ -76,7 +76,7 @@ def by_day(house):
                        temp=dice.choice((None, 10, 20)))
     elif deed == "b":
         house.bought(house.time(1, 600), dice.randint(10, 80), "lb", dice.choice(("drum 1", "Drum 2")), "Cousin", round(dice.uniform(65, 67.5), 1))
-    elif deed == "d":
+    elif deed == "d" and house.dips:
         house.dipped(house.time(1, 600), name, round(house.vessels[name].litres * dice.uniform(0.9, 1.05), 3))
     elif deed == "c":
         out, stock = round(dice.uniform(6, 12), 1), house.vessels[name]
@@ -159,8 +159,9 @@ def bottled(house):
             house.shipped(house.time(1, 600), dice.randint(1, count), lot, f"{size}{unit}", "Shop")
 
 
-def random_house(seed, zone):
+def random_house(seed, zone, dips=True):
     house = CarelessHouse(random.Random(seed), zone)
+    house.dips = dips
     for name, kind in {**TANKS, "feed pan": "feed", **SYRUP}.items():
         house.vessel(house.time(), name, kind, 250 if name in SYRUP else 8000)
     for _ in range(house.dice.randint(2, 4)):
