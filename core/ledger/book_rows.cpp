@@ -6,6 +6,35 @@
 
 namespace panside {
 
+bool isYes(std::string_view word) { return word == "yes" || word == "true" || word == "1"; }
+
+void FeedTank::first(std::string_view name) {
+    if (key_.empty())
+        key_ = nameKey(name);
+}
+
+void FeedTank::see(const DayRow& row) {
+    if (row.deed != Deed::vessel)
+        return;
+    const std::string name = nameKey(row.text(Key::name));
+    const auto find = [this](const std::string& wanted) {
+        return std::ranges::find_if(known_, [&](const auto& one) { return one.first == wanted; });
+    };
+    auto known = find(name);
+    if (row.text(Key::kind) == "feed" && known == known_.end())
+        known = known_.insert(known_.end(), {name, true});
+    if (known == known_.end())
+        return;
+    if (row.of(Key::kind))
+        known->second = row.text(Key::kind) == "feed";
+    if (row.of(Key::out))
+        known->second = !isYes(row.text(Key::out));
+    const auto mine = find(key_);
+    const auto next = std::ranges::find_if(known_, [](const auto& one) { return one.second; });
+    if (mine != known_.end() && !mine->second && next != known_.end())
+        key_ = next->first;
+}
+
 bool touches(const DayRow& day, const std::string& feed) {
     for (const Key key : {Key::to, Key::from, Key::in, Key::vessel})
         if (const DayPair* pair = day.of(key); pair && nameKey(pair->text) == feed)

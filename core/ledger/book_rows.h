@@ -3,8 +3,27 @@
 #include "core/boil/fact.h"
 
 #include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 namespace panside {
+
+bool isYes(std::string_view word);
+
+// Which vessel is the feed tank while the rows go by: the first that is named one, until it is retired or is another
+// kind; then the next that is in use.
+class FeedTank {
+public:
+    void first(std::string_view name); // where none is known: from the first row on
+    void see(const DayRow& row);
+    // As names agree; empty: none was ever declared.
+    const std::string& key() const { return key_; }
+
+private:
+    std::string key_;
+    std::vector<std::pair<std::string, bool>> known_; // in use, by when they were named
+};
 
 // Does it concern the feed tank, whose name's key is `feed`? Then the pans are brought up to it first.
 bool touches(const DayRow& day, const std::string& feed);

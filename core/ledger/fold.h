@@ -1,6 +1,7 @@
 #pragma once
 // The fold itself; no one outside this room includes it.
 #include "core/boil/day_vocabulary.h"
+#include "core/ledger/book_rows.h"
 #include "core/ledger/ledger.h"
 #include "core/ledger/shift_aid.h"
 
@@ -56,7 +57,7 @@ struct Ledger::Fold {
     void intoPans(Volume volume);
     void intoPans(const Taken& taken);
     void sapIn(const SapIn& sap);
-    bool isOfFeed(const SapIn& sap) const { return !feedName.empty() && nameKey(sap.from) == feedName; }
+    bool isOfFeed(const SapIn& sap) const { return !feedTank.key().empty() && nameKey(sap.from) == feedTank.key(); }
     void standsInFeed(const SapIn& sap, std::optional<Brix> read);
     void foldToldLater(const ShiftAid& aid);
     void drawClosed();
@@ -145,10 +146,10 @@ struct Ledger::Fold {
     std::optional<Brix> leastSet, mostSet;
 
     std::optional<std::size_t> feedVessel;
-    int current = -1;     // shift whose rows are folded
-    int pan = 0;          // pans and sides so far
-    std::string feedName; // of the one that is declared, as names agree; none: empty
-    Volume toldOfFeed;    // by rows that bring sap out of it into itself
+    int current = -1; // shift whose rows are folded
+    int pan = 0;      // pans and sides so far
+    FeedTank feedTank;
+    Volume toldOfFeed; // by rows that bring sap out of it into itself
     bool feedDipped = false;
     std::set<std::size_t> putBack; // rows of pails that go past the feed tank into the pans
     Volume flowed;                 // of the shift, that has entered the pans

@@ -1,5 +1,6 @@
 // The rows of the day book that move sap and syrup.
 #include "core/boil/sap_sugar.h"
+#include "core/ledger/book_rows.h"
 #include "core/ledger/fold.h"
 #include "core/ledger/shape.h"
 #include "core/physics/sap.h"
@@ -16,8 +17,6 @@ constexpr double readSapSd = 0.001, readSyrupSd = 0.003, notReadSd = 0.01; // ma
 constexpr Brix leastSapBrix = Brix::degrees(0.2);                          // thinner is as good as water
 
 std::optional<double> priceIn(const DayRow& row) { return numberIn(row.text(Key::price)); }
-
-bool isYes(std::string_view word) { return word == "yes" || word == "true" || word == "1"; }
 
 } // namespace
 
@@ -58,6 +57,9 @@ void Ledger::Fold::declare(const DayRow& row) {
         vessel.lead = row.text(Key::lead);
     if (row.of(Key::out))
         vessel.out = isYes(row.text(Key::out));
+    feedTank.see(row);
+    if (const auto fed = known(feedTank.key()))
+        feedVessel = fed;
 }
 
 void Ledger::Fold::gathered(const DayRow& row) {

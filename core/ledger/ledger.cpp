@@ -76,7 +76,10 @@ void Ledger::Fold::prepare() {
     aids.resize(in.shifts.size());
     ends.assign(in.shifts.size(), SIZE_MAX);
     nightOf.assign(in.shifts.size(), -1);
-    for (const auto& [fact, shift, id] : in.rows) {
+    for (std::size_t i = 0; i < in.rows.size(); ++i) {
+        const auto& [fact, shift, id] = in.rows[i];
+        if (shift >= 0)
+            ends[static_cast<std::size_t>(shift)] = i;
         const auto* day = std::get_if<DayRow>(&fact->what);
         const auto* draw = std::get_if<DrawClosed>(&fact->what);
         press.told |= day && day->deed == Deed::press_on;
@@ -89,19 +92,18 @@ void Ledger::Fold::prepare() {
             vessels.emplace_back();
             vessels.back().name = name;
         }
-        if (day && day->text(Key::kind) == "feed" && !feedVessel) {
-            feedVessel = at->second;
-            feedName = at->first;
-        }
+        if (day && day->text(Key::kind) == "feed")
+            feedTank.first(name);
         if (day && day->of(Key::kind) && vessels[at->second].kind == VesselKind::unknown)
             vessels[at->second].kind = vesselKindNamed(day->text(Key::kind));
     }
+    if (!feedTank.key().empty())
+        feedVessel = known(feedTank.key());
+    const FeedTank atFirst = feedTank;
     // What comes into the feed tank while a shift watches its level.
     for (std::size_t i = 0; i < in.rows.size(); ++i) {
         const auto& [fact, shift, id] = in.rows[i];
         const auto* sap = std::get_if<SapIn>(&fact->what);
-        if (shift >= 0)
-            ends[static_cast<std::size_t>(shift)] = i;
         if (shift >= 0 && !(sap && isOfFeed(*sap)))
             aids[static_cast<std::size_t>(shift)].add(*fact, i);
         if (sap && shift >= 0 && !isOfFeed(*sap)) {
@@ -111,7 +113,9 @@ void Ledger::Fold::prepare() {
                 aids[static_cast<std::size_t>(shift)].came(fact->at, i, sap->volume.value);
         }
         const auto* day = std::get_if<DayRow>(&fact->what);
-        const int way = day && shift < 0 && !feedName.empty() ? wayOf(*day, feedName) : 0;
+        if (day)
+            feedTank.see(*day);
+        const int way = day && shift < 0 && !feedTank.key().empty() ? wayOf(*day, feedTank.key()) : 0;
         const bool whole = way > 0 && day->deed == Deed::moved && !day->value;
         if (way == 0 || (!whole && !day->volume()))
             continue;
@@ -124,6 +128,7 @@ void Ledger::Fold::prepare() {
                 aids[s].came(fact->at, i, *day->volume() * way);
         }
     }
+    feedTank = atFirst;
     for (ShiftAid& aid : aids)
         aid.finish();
 }

@@ -212,6 +212,45 @@ TEST_F(DrainedPans, AreBeforeTheMilkThoughNothingWasDrawn) {
     EXPECT_NEAR(night->share.value_or(0), 1, 1e-9);
 }
 
+// Sap that the day book pumps into the feed tank while a shift reads its gauge is boiled by that shift.
+TEST(FeedTank, GetsWhatTheDayBookMovesIntoItInANight) {
+    const std::string tanks = day(1, "06:00", "vessel,2000,L,name=feed;kind=feed") +
+                              day(1, "06:00", "vessel,2000,L,name=store;kind=hold") +
+                              day(2, "12:00", "gathered,400,L,to=feed;from=hill;brix=2") +
+                              day(2, "12:00", "gathered,900,L,to=store;from=dale;brix=2");
+    std::string night = day(2, "18:00", "tank_level,400,L,") + day(2, "18:01", "lit,,,");
+    for (const auto& [clock, litres] : {std::pair{"19:00", 300}, {"19:59", 205}, {"20:01", 703}, {"21:00", 600}})
+        night += day(2, clock, "tank_level," + std::to_string(litres) + ",L,");
+    const FoldedHouse house{tanks + day(2, "20:00", "moved,500,L,from=store;to=feed"),
+                            {night + day(2, "22:00", "shift_end,,,")}};
+    EXPECT_NEAR(house.litres("feed"), 600, 5);
+    EXPECT_NEAR(house.sugar("feed") + house.sugar("store") + house.ledger->balance().inPans, 1300 * 1.0060 * 0.02,
+                0.02);
+    EXPECT_NEAR(house.ledger->balance().doesNotClose, 0, 0.05);
+    EXPECT_EQ(house.marked(MarkKind::belowEmpty), 0);
+}
+
+// A feed tank that is retired, or made a store of, hands over to the one that is named after it.
+TEST(FeedTank, IsTheOneInUse) {
+    const std::string old = day(1, "06:00", "vessel,300,L,name=old pan;kind=feed") +
+                            day(1, "06:01", "vessel,300,L,name=new pan;kind=hold") +
+                            day(1, "06:02", "vessel,300,L,name=third;kind=feed");
+    const std::vector<std::string> nights{
+        day(2, "18:00", "lit,,,") + day(2, "18:10", "sap_in,100,L,brix=2;from=hill") + day(2, "23:00", "shift_end,,,"),
+        day(4, "18:00", "lit,,,") + day(4, "18:10", "sap_in,50,L,brix=2;from=hill") + day(4, "23:00", "shift_end,,,")};
+    for (const auto& [rows, fed] :
+         {std::pair{std::string{}, "old pan"},
+          {day(3, "08:00", "vessel,,,name=Old Pan;out=yes"), "third"},
+          {day(3, "08:00", "vessel,,,name=old pan;kind=hold") + day(3, "08:01", "vessel,,,name=third;out=yes") +
+               day(3, "08:02", "vessel,,,name=New Pan;kind=feed"),
+           "new pan"}}) {
+        const FoldedHouse house{old + rows, nights};
+        EXPECT_NEAR(house.litres("old pan"), fed == std::string{"old pan"} ? 150 : 100, 1e-6) << fed;
+        EXPECT_NEAR(house.litres(fed), fed == std::string{"old pan"} ? 150 : 50, 1e-6) << fed;
+        EXPECT_EQ(house.marked(MarkKind::vesselOut), 0) << fed;
+    }
+}
+
 // Drained before the shift is ended, or between two shifts of one date: of that night all the same.
 TEST(LedgerNights, WhatIsDrainedWhileANightGoesOnIsOfIt) {
     const std::string tank =
