@@ -18,6 +18,7 @@ constexpr std::array laws{CakeLaw{-0.6, 0},   CakeLaw{-0.3, 0},  CakeLaw{0, 0}, 
 // No law is quite the run's: what is off it is off for some readings on end. However thick they come, they say no more
 // of which law it is than so many would (our judgement).
 constexpr double mostSaying = 8;
+constexpr std::size_t mostFitted = 40;                   // more cost time and say nothing
 constexpr double sameNightSd = 0.2, otherNightSd = 0.45; // of the logarithm of a climb, from run to run (our judgement)
 constexpr double pastWeight = 0.3;                       // of what runs before say of the steepness
 
@@ -59,7 +60,7 @@ Line fitted(std::span<const CakeReading> readings, const CakeLaw& law) {
         Line line = weighted(readings, law, near);
         line.residue = 0;
         for (std::size_t i = 0; i < readings.size(); ++i) {
-            near[i] = law.gauge(line.at(readings[i].through));
+            near[i] = law.gauge(line.at(readings[i].through), near[i]);
             line.residue += std::pow(barOf(readings[i]) - near[i], 2);
         }
         if (line.residue >= best.residue * (1 - 1e-6))
@@ -135,6 +136,15 @@ void takeSlope(Model& model, double variance, std::span<const CakeRun> before) {
     model.variance = variance / model.line.weight;
 }
 
+// Some of many readings, the last one among them.
+std::vector<CakeReading> thinned(std::span<const CakeReading> readings) {
+    const std::size_t count = std::min(mostFitted, readings.size());
+    std::vector<CakeReading> some;
+    for (std::size_t i = 1; i <= count; ++i)
+        some.push_back(readings[i * readings.size() / count - 1]);
+    return some;
+}
+
 Known knownOf(std::span<const CakeReading> readings, Pressure limit, std::span<const CakeRun> before) {
     Known known;
     double least = 1e300;
@@ -202,29 +212,31 @@ std::optional<double> quantile(std::span<const Model> models, double freedom, do
 
 } // namespace
 
-std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> readings, Pressure limit,
+std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading> all, Pressure limit,
                                                      std::span<const CakeRun> before) {
-    if (readings.size() < 3)
+    if (all.size() < 3)
         return CakeSilence::tooFew;
-    if (readings.back().pressure >= limit)
+    if (all.back().pressure >= limit)
         return CakeSilence::atLimit;
-    if (hasStopped(readings))
+    if (hasStopped(all))
         return CakeSilence::bypass;
+    const auto readings = thinned(all);
     const double now = readings.back().through, span = now - readings.front().through;
     if (span <= 0)
         return CakeSilence::notClimbing;
     std::vector<CakeRun> runs;
-    std::copy_if(before.begin(), before.end(), std::back_inserter(runs),
-                 [](const CakeRun& run) { return run.readings.size() > 3; });
+    for (const CakeRun& run : before)
+        if (run.readings.size() > 3)
+            runs.push_back({thinned(run.readings), run.sameNight});
     const Known known = knownOf(readings, limit, runs);
     const auto p50 = quantile(known.models, known.freedom, 0.5, now, span);
     if (!p50)
         return CakeSilence::notClimbing;
     // Every law that is not ruled out has its say in the range.
     CakeForecast forecast{*p50, *p50, *p50, 0, !runs.empty()};
-    double all = 0;
+    double likely = 0;
     for (const Model& model : known.models) {
-        all += model.likely;
+        likely += model.likely;
         forecast.climb += model.likely * model.slope * model.law.steep(barOf(readings.back())) * 1e5;
         if (model.likely < plausible)
             continue;
@@ -233,7 +245,7 @@ std::variant<CakeForecast, CakeSilence> cakeForecast(std::span<const CakeReading
         forecast.p10 = std::min(forecast.p10, p10.value_or(forecast.p10));
         forecast.p90 = p90 && forecast.p90 ? std::optional{std::max(*forecast.p90, *p90)} : std::nullopt;
     }
-    forecast.climb /= all;
+    forecast.climb /= likely;
     return forecast;
 }
 

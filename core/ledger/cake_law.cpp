@@ -28,16 +28,16 @@ double CakeLaw::steep(double bar) const {
     return std::pow(r, power) * std::pow(1 + r / stall, -3);
 }
 
-double CakeLaw::gauge(double wanted) const {
+double CakeLaw::gauge(double wanted, double guess) const {
     if (stall <= 0 && power == 1)
         return std::clamp(std::exp(std::min(wanted, 5.0)), leastGauge, mostGauge);
     if (stall <= 0)
         return std::clamp(std::pow(std::max(1e-3, 1 + (1 - power) * wanted), 1 / (1 - power)), leastGauge, mostGauge);
-    double r = 1;
+    double r = guess / std::max(1e-3, 1 - guess / stall);
     for (int i = 0; i < 12; ++i) { // Newton's steps
         const double off = wanted - straight(r / (1 + r / stall));
         r = std::clamp(r + off * std::pow(r, power) / (1 + r / stall), r / 3, r * 3);
-        if (std::abs(off) < 1e-9)
+        if (std::abs(off) < 1e-7)
             break;
     }
     return std::clamp(r / (1 + r / stall), std::min(leastGauge, stall / 2), mostGauge);

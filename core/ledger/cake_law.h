@@ -28,8 +28,8 @@ struct CakeLaw {
     double straight(double bar) const;
     // How fast the gauge climbs with it.
     double steep(double bar) const;
-    // The gauge at so much of it.
-    double gauge(double straight) const;
+    // The gauge at so much of it; it is looked for from `guess` on.
+    double gauge(double straight, double guess) const;
 };
 
 // It climbed, and from some reading on it did not, by more than the gauge could be misread or the pump is unsteady: a
