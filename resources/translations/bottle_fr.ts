@@ -1337,6 +1337,18 @@
         <translation>Le sirop chaud brûle en profondeur : portez-le couvert.</translation>
     </message>
     <message>
+        <source>A blend. %1: %2 at %3</source>
+        <translation>Un mélange. %1 : %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1: keep it apart</source>
+        <translation>%1 : à garder à part</translation>
+    </message>
+    <message>
+        <source>keep it apart</source>
+        <translation>garder à part</translation>
+    </message>
+    <message>
         <source>No vessel for syrup has a name yet. Name the first one, or say at the end of a draw what it went into.</source>
         <translation>Aucun récipient à sirop n'a encore de nom. Nommez le premier, ou dites à la fin d'une coulée où elle est allée.</translation>
     </message>

@@ -63,10 +63,12 @@ public:
         case Qt::Key_Down:
         case Qt::Key_PageUp:
         case Qt::Key_PageDown:
-        case Qt::Key_Home:
-        case Qt::Key_End:
             QTableView::keyPressEvent(event);
             return;
+        case Qt::Key_Home: // of a table these go along the row
+            return table_->choose(0);
+        case Qt::Key_End:
+            return table_->choose(table_->count() - 1);
         case Qt::Key_Return:
         case Qt::Key_Enter:
             if (!event->isAutoRepeat() && table_->chosen() >= 0)

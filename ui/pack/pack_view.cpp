@@ -89,8 +89,7 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
     for (const std::size_t i : order) {
         const Vessel& vessel = ledger.vessels()[i];
         const Remedy remedy = remedyOf(vessel.content, limits);
-        const bool apart = !vessel.taint.off.empty() || vessel.taint.lead;
-        const QString may = apart                                    ? tr("no: keep it apart")
+        const QString may = isApart(vessel)                          ? tr("no: keep it apart")
                             : remedy.mayBePacked()                   ? tr("yes")
                             : remedy.kind == Remedy::Kind::maybeThin ? tr("test it first")
                                                                      : tr("no: see what it needs");

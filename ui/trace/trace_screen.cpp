@@ -66,6 +66,7 @@ void TraceScreen::wear(const Dress& dress) {
     before_->setFont(dress.letters(mm::words));
     line_->wear(dress, mm::words);
     line_->setMinimumHeight(dress.px(mm::target));
+    fitAsked();
     picture_->wear(dress);
     for (Press* press : names_)
         press->wear(dress);
@@ -117,10 +118,16 @@ void TraceScreen::refuse(const QString& name, const QStringList& like) {
     sayNames(like);
 }
 
+// What can be typed is read whole.
+void TraceScreen::fitAsked() {
+    line_->setMinimumWidth(line_->fontMetrics().horizontalAdvance(line_->placeholderText()) + dress_.px(6));
+}
+
 void TraceScreen::sayKeys() {
     before_->setText(tr("Trace"));
     line_->setAccessibleName(tr("lot, vessel or night"));
     line_->setPlaceholderText(tr("lot, vessel or night"));
+    fitAsked();
     keys_->display({{Qt::Key_R, QStringLiteral("recall"), tr("Mock recall on paper"), false, isLot_},
                     {Qt::Key_B, QStringLiteral("before"), tr("Previous search")},
                     {Qt::Key_T, QStringLiteral("type"), tr("Type a name")},

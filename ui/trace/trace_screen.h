@@ -37,6 +37,7 @@ protected:
 
 private:
     void letter();
+    void fitAsked();
     void act(int key);
     void sayKeys();
     void sayNames(const QStringList& names);

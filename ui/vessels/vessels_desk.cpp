@@ -48,6 +48,10 @@ private:
             if (const BookField* field = filled.field(key);
                 field && deed != Deed::bought && (key != Key::from || keyOf(deed, key).text == DayText::vessel))
                 filled.put(key, vessel);
+        if (deed == Deed::moved || deed == Deed::sold || deed == Deed::lost)
+            filled.live = [known = shell_.house().ledger(), shown = units()](const BookForm& typed) {
+                return leavesSentence(known->ledger(), typed, shown);
+            };
         if (deed == Deed::moved || deed == Deed::sold)
             filled.caution = Desk::tr("Hot syrup burns deeply: carry it covered. What goes into a vessel that is not "
                                       "empty is a blend.");

@@ -121,6 +121,25 @@ DensityLimits limitsOf(const Ledger& ledger, std::span<const Set> settings) {
     return limits;
 }
 
+bool isApart(const Vessel& vessel) { return !vessel.taint.off.empty() || vessel.taint.lead; }
+
+QString leavesSentence(const Ledger& ledger, const BookForm& form, Units units) {
+    const auto from = ledger.vesselNamed(form.answer(Key::from).toStdString());
+    if (!from)
+        return {};
+    const Vessel& of = ledger.vessels()[*from];
+    if (of.content.isEmpty())
+        return tr("%1 is empty.").arg(utf8(of.name));
+    const auto into = ledger.vesselNamed(form.answer(Key::to).toStdString());
+    if (form.deed != Deed::moved || !into || into == from || ledger.vessels()[*into].content.isEmpty())
+        return tr("%1: %2 at %3").arg(utf8(of.name), figure(of.content.volume(), units).text(), plusMinus(of.content));
+    const auto typed = siOf(form, std::nullopt);
+    Liquid blend = ledger.vessels()[*into].content;
+    blend += of.content.part(typed ? std::clamp(*typed / of.content.volume().si(), 0.0, 1.0) : 1.0);
+    return tr("A blend. %1: %2 at %3")
+        .arg(utf8(ledger.vessels()[*into].name), figure(blend.volume(), units).text(), plusMinus(blend));
+}
+
 QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units units) {
     const Liquid& content = vessel.content;
     const Remedy remedy = remedyOf(content, limits);
@@ -128,6 +147,8 @@ QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units 
         return tr("%1 is empty.").arg(utf8(vessel.name));
     const QString holds =
         tr("%1: %2 at %3").arg(utf8(vessel.name), figure(content.volume(), units).text(), plusMinus(content));
+    if (isApart(vessel))
+        return tr("%1: keep it apart").arg(holds);
     const QString least = QLocale{}.toString(limits.least.degrees(), 'f', 1);
     const QString most = QLocale{}.toString(limits.most.degrees(), 'f', 1);
     const QString aim = QLocale{}.toString(remedy.aim.degrees(), 'f', 1);
@@ -173,12 +194,13 @@ VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings,
         const bool empty = vessel.content.isEmpty();
         const Remedy remedy = remedyOf(vessel.content, limits);
         const QString marks = empty ? QString{} : marksOf(vessel);
-        view.rows.push_back({{utf8(vessel.name), kindWord(vessel.kind),
-                              empty ? tr("empty") : figure(vessel.content.volume(), units).text(),
-                              empty ? QString{} : plusMinus(vessel.content),
-                              empty ? QString{} : nightsOf(vessel, ledger), marks, shortRemedy(remedy, units)},
-                             false,
-                             empty});
+        view.rows.push_back(
+            {{utf8(vessel.name), kindWord(vessel.kind),
+              empty ? tr("empty") : figure(vessel.content.volume(), units).text(),
+              empty ? QString{} : plusMinus(vessel.content), empty ? QString{} : nightsOf(vessel, ledger), marks,
+              !empty && isApart(vessel) ? tr("keep it apart") : shortRemedy(remedy, units)},
+             false,
+             empty});
         QStringList notes;
         if (!empty && vessel.sugarAssumed)
             notes << tr("Not all of it was measured: its density is calculated.");

@@ -2,6 +2,7 @@
 // The vessels of syrup: what stands in each, and what it wants.
 #include "core/ledger/remedy.h"
 #include "core/shift/house_ledger.h"
+#include "ui/ledger/book_form.h"
 #include "ui/ledger/ledger_table.h"
 #include "ui/look/units.h"
 
@@ -35,6 +36,10 @@ struct VesselsView {
 VesselsView vesselsView(const HouseLedger* house, std::span<const Set> settings, Units units);
 
 DensityLimits limitsOf(const Ledger& ledger, std::span<const Set> settings);
+// May not be packed with others, or at all: an off-flavour, or lead over the limit.
+bool isApart(const Vessel& vessel);
+// What a vessel holds that something is to leave, or what it will be where that goes.
+QString leavesSentence(const Ledger& ledger, const BookForm& form, Units units);
 // "pail 3: 4½ gal at 68.2 ± 0.3: stir in 1 pint of sap, heat, test"
 QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units units);
 // What runs with it: milk, lead, ropy sap, an off-flavour, defoamer.

@@ -121,6 +121,15 @@ TEST_F(LedgerConsole, ATankThatIsNearlyFullCallsOnTheBoard) {
     EXPECT_TRUE(alarmLine(alarms[0]).endsWith(QStringLiteral("Call Ruth")));
 }
 
+TEST_F(LedgerConsole, HomeAndEndGoToTheEndsOfAList) {
+    key(Qt::Key_V);
+    const QString first = wants();
+    key(Qt::Key_End);
+    EXPECT_NE(wants(), first);
+    key(Qt::Key_Home);
+    EXPECT_EQ(wants(), first);
+}
+
 TEST_F(LedgerConsole, WhatTheLedgerFindsOddIsAskedOnce) {
     key(Qt::Key_V);
     const std::size_t before = rows();

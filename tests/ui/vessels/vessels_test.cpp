@@ -237,5 +237,33 @@ TEST_P(CupsSaid, TakeThePluralOfTheirNumber) {
         EXPECT_EQ(said(amount.cups), QString::fromUtf8(GetParam() ? amount.french : amount.english));
 }
 
+// 37 gal at 65.7 and 4.5 gal at 68.2 brix, of 1.322 and 1.337 kg/L at 20 degC by ICUMSA: 3624 of 54.93 parts, 66.0.
+TEST(LeavesSentence, SaysWhatABlendWillBe) {
+    const HouseLedger house = houseOf();
+    BookForm form = bookForm(Deed::moved, bookContext(&house, Units::us, instantIn("2026-03-05T12:00:00Z").value()));
+    form.put(Key::from, QStringLiteral("pail 3"));
+    EXPECT_TRUE(leavesSentence(house.ledger(), form, Units::us).startsWith(QStringLiteral("pail 3: 4.5")));
+    form.put(Key::to, QStringLiteral("pail 4"));
+    EXPECT_FALSE(leavesSentence(house.ledger(), form, Units::us).contains(QStringLiteral("blend"))) << "it is empty";
+    form.put(Key::to, QStringLiteral("drum 7"));
+    const auto all = leavesSentence(house.ledger(), form, Units::us).toStdString();
+    EXPECT_TRUE(all.starts_with("A blend. drum 7: 4")) << all;
+    EXPECT_NE(all.find("at 66.0"), std::string::npos) << all;
+    form.put(std::nullopt, QStringLiteral("0.1"));
+    EXPECT_NE(leavesSentence(house.ledger(), form, Units::us).toStdString().find("at 65.7"), std::string::npos);
+    form.put(Key::from, QStringLiteral("pail 4"));
+    EXPECT_EQ(leavesSentence(house.ledger(), form, Units::us), QStringLiteral("pail 4 is empty."));
+}
+
+TEST(VesselsView, NeedsNothingOfWhatIsToBeKeptApart) {
+    const HouseLedger house = houseOf({rowIn("2026-03-03T11:10:00Z,graded,,,vessel=pail 3;off=buddy")});
+    const auto view = vesselsView(&house, {}, Units::us);
+    for (std::size_t i = 0; i < view.lines.size(); ++i)
+        if (view.lines[i].name == QStringLiteral("pail 3")) {
+            EXPECT_EQ(view.rows[i].cells.back(), QStringLiteral("keep it apart"));
+            EXPECT_TRUE(view.lines[i].wants.endsWith(QStringLiteral("keep it apart")));
+        }
+}
+
 } // namespace
 } // namespace panside
