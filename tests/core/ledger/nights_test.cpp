@@ -219,11 +219,16 @@ TEST(FeedTank, GetsWhatTheDayBookMovesIntoItInANight) {
                               day(2, "12:00", "gathered,400,L,to=feed;from=hill;brix=2") +
                               day(2, "12:00", "gathered,900,L,to=store;from=dale;brix=2");
     std::string night = day(2, "18:00", "tank_level,400,L,") + day(2, "18:01", "lit,,,");
-    for (const auto& [clock, litres] : {std::pair{"19:00", 300}, {"19:59", 205}, {"20:01", 703}, {"21:00", 600}})
+    for (const auto& [clock, litres] : {std::pair{"19:00", 300}, {"21:00", 600}})
         night += day(2, clock, "tank_level," + std::to_string(litres) + ",L,");
     const FoldedHouse house{tanks + day(2, "20:00", "moved,500,L,from=store;to=feed"),
                             {night + day(2, "22:00", "shift_end,,,")}};
-    EXPECT_NEAR(house.litres("feed"), 600, 5);
+    EXPECT_NEAR(house.litres("feed"), 600, 1e-6);
+    // A hundred litres an hour leave: of the hill alone until eight, then of the blend of 200 and 500.
+    const Trace trace = house.trace("feed");
+    const auto* hill = entryOf(trace.behind, TraceKind::gathered, "hill");
+    ASSERT_TRUE(hill);
+    EXPECT_NEAR(hill->share.value_or(0), 2.0 / 7, 2e-3);
     EXPECT_NEAR(house.sugar("feed") + house.sugar("store") + house.ledger->balance().inPans, 1300 * 1.0060 * 0.02,
                 0.02);
     EXPECT_NEAR(house.ledger->balance().doesNotClose, 0, 0.05);
