@@ -1341,6 +1341,10 @@
         <translation>Un mélange. %1 : %2 à %3</translation>
     </message>
     <message>
+        <source>Its color is an estimate: %1 % of light, %2. Measure it before it is labeled.</source>
+        <translation>Sa couleur est estimée : %1 % de lumière, %2. À mesurer avant d'étiqueter.</translation>
+    </message>
+    <message>
         <source>%1: keep it apart</source>
         <translation>%1 : à garder à part</translation>
     </message>

@@ -80,11 +80,11 @@ PackView packView(const HouseLedger* house, std::span<const Set> settings, Units
     for (std::size_t i = 0; i < ledger.vessels().size(); ++i)
         if (canBePacked(ledger.vessels()[i]))
             order.push_back(i);
-    // What was touched last; of two ends of one move, what it went into has the most.
+    // What was touched last; of two ends of one move, what it went into, whose content is the newer.
     std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
         const Vessel &one = ledger.vessels()[a], &other = ledger.vessels()[b];
         return one.touched != other.touched ? one.touched > other.touched
-                                            : one.content.volume() > other.content.volume();
+                                            : one.knot != noKnot && (other.knot == noKnot || one.knot > other.knot);
     });
     for (const std::size_t i : order) {
         const Vessel& vessel = ledger.vessels()[i];

@@ -1,7 +1,9 @@
 #include "ui/vessels/vessels_view.h"
 
+#include "core/physics/pack.h"
 #include "ui/look/wall_clock.h"
 #include "ui/words/book_words.h"
+#include "ui/words/place_words.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -134,10 +136,20 @@ QString leavesSentence(const Ledger& ledger, const BookForm& form, Units units) 
     if (form.deed != Deed::moved || !into || into == from || ledger.vessels()[*into].content.isEmpty())
         return tr("%1: %2 at %3").arg(utf8(of.name), figure(of.content.volume(), units).text(), plusMinus(of.content));
     const auto typed = siOf(form, std::nullopt);
-    Liquid blend = ledger.vessels()[*into].content;
-    blend += of.content.part(typed ? std::clamp(*typed / of.content.volume().si(), 0.0, 1.0) : 1.0);
-    return tr("A blend. %1: %2 at %3")
-        .arg(utf8(ledger.vessels()[*into].name), figure(blend.volume(), units).text(), plusMinus(blend));
+    const Vessel& target = ledger.vessels()[*into];
+    const Liquid part = of.content.part(typed ? std::clamp(*typed / of.content.volume().si(), 0.0, 1.0) : 1.0);
+    Liquid blend = target.content;
+    blend += part;
+    const QString says =
+        tr("A blend. %1: %2 at %3").arg(utf8(target.name), figure(blend.volume(), units).text(), plusMinus(blend));
+    if (!of.light || !target.light)
+        return says;
+    const LitPart lit[] = {{target.content.volume(), *target.light}, {part.volume(), *of.light}};
+    const auto light = lightThrough(lit);
+    return light ? says + QStringLiteral(". ") +
+                       tr("Its color is an estimate: %1 % of light, %2. Measure it before it is labeled.")
+                           .arg(QLocale{}.toString(*light * 100, 'f', 0), classOf(*light, ledger.tables().law()))
+                 : says;
 }
 
 QString remedySentence(const Vessel& vessel, const DensityLimits& limits, Units units) {

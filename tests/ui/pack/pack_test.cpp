@@ -43,6 +43,12 @@ TEST(PackView, SaysWhichVesselMayBePacked) {
     EXPECT_FALSE(lineOf(view, "pail 4")); // empty
 }
 
+// What syrup just went into is what will be packed, though more was left where it came from.
+TEST(PackView, BeginsWithTheVesselThatSyrupWentInto) {
+    const HouseLedger house = houseOf({rowIn("2026-03-04T11:00:00Z,moved,4,gal,from=drum 7;to=pail 4")});
+    EXPECT_EQ(packView(&house, {}, Units::us).lines.front().name, QStringLiteral("pail 4"));
+}
+
 // A pint of 473.2 mL (NIST Handbook 44, appendix C) at 66.9 brix, whose density is 1.3293 kg/L at 20 degC by ICUMSA
 // (1.32932 between the table's 66 and 67), weighs 0.629 kg, 1.387 lb, 22.2 oz.
 TEST(PackView, SaysTheWeightThatFillsASize) {

@@ -255,6 +255,19 @@ TEST(LeavesSentence, SaysWhatABlendWillBe) {
     EXPECT_EQ(leavesSentence(house.ledger(), form, Units::us), QStringLiteral("pail 4 is empty."));
 }
 
+// Equal volumes of 80 and 20 percent of light: absorbances add up, so the root of .16, 40 percent (Beer and Lambert).
+TEST(LeavesSentence, EstimatesTheColorOfABlend) {
+    const HouseLedger house = houseOf({rowIn("2026-03-03T10:00:00Z,bought,4.5,gal,what=syrup;vessel=pail 4;brix=68.2"),
+                                       rowIn("2026-03-03T11:00:00Z,graded,80,percent,vessel=pail 3"),
+                                       rowIn("2026-03-03T11:10:00Z,graded,20,percent,vessel=pail 4")});
+    BookForm form = bookForm(Deed::moved, bookContext(&house, Units::us, instantIn("2026-03-05T12:00:00Z").value()));
+    form.put(Key::from, QStringLiteral("pail 3"));
+    form.put(Key::to, QStringLiteral("pail 4"));
+    const auto says = leavesSentence(house.ledger(), form, Units::us).toStdString();
+    EXPECT_NE(says.find("40 % of light, Dark"), std::string::npos) << says;
+    EXPECT_NE(says.find("Measure it before it is labeled"), std::string::npos) << says;
+}
+
 TEST(VesselsView, NeedsNothingOfWhatIsToBeKeptApart) {
     const HouseLedger house = houseOf({rowIn("2026-03-03T11:10:00Z,graded,,,vessel=pail 3;off=buddy")});
     const auto view = vesselsView(&house, {}, Units::us);
