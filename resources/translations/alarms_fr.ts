@@ -455,7 +455,7 @@
     <name>ReadingWords</name>
     <message>
         <source>over 78 brix: sweeter than the tables reach</source>
-        <translation>plus de 78 brix : plus sucré que les tables ne vont</translation>
+        <translation>plus de 78 brix : plus sucré que les tables ne vont</translation>
     </message>
     <message>
         <source>far over its running depth: a float stuck open?</source>
