@@ -1,5 +1,6 @@
 // A fact as a row of the shift log: what reading it again turns back into the same fact, to the last bit.
 #include "core/boil/day_vocabulary.h"
+#include "core/boil/decimals.h"
 #include "core/boil/detail.h"
 #include "core/boil/shift_log.h"
 #include "core/boil/vocabulary.h"
@@ -18,9 +19,22 @@ std::string numberText(double number, int digits) {
     return {buffer.data(), end};
 }
 
+// Of four decimals at most, as nearly all are: the same digits without a text that is read again. Empty: it is not.
+std::string fewDecimals(double number, double si, Unit unit) {
+    constexpr double places = 1e4, exact = 1e12, same = 1e-13; // far less than the twelfth digit
+    const double whole = std::round(number * places), near = whole / places;
+    std::string text;
+    if (whole != 0 && std::abs(whole) < exact && std::abs(number - near) <= same * std::abs(near) &&
+        toSi(near, unit) == si)
+        appendDecimals(text, near, 4);
+    return text;
+}
+
 // The shortest number in the unit that reads back as the same SI value: what was typed, where it was typed.
 std::string numberFor(double si, Unit unit) {
     const double number = fromSi(si, unit);
+    if (std::string text = fewDecimals(number, si, unit); !text.empty())
+        return text;
     for (const int digits : {12, 15, 17})
         if (std::string text = numberText(number, digits); toSi(*numberIn(text), unit) == si)
             return text;

@@ -144,6 +144,17 @@ TEST(ShiftLog, WritesWhatReadsBackTheSame) {
     EXPECT_EQ(readLog(writeLog(read.facts)).facts, read.facts);
 }
 
+// However many decimals it had: those of four and fewer go another way than the rest.
+TEST(ShiftLog, WritesANumberAsItWasTyped) {
+    for (const Unit unit : {Unit::degC, Unit::degF, Unit::K, Unit::kPa, Unit::inHg, Unit::mm, Unit::gal, Unit::L})
+        for (const char* typed : {"0", "0.5", "-0.5", "1", "-40", "3.1416", "3.14159", "218.37", "218.37005", "99.9999",
+                                  "99.99999", "1234.5678", "65535", "99999.9999", "1e+15"}) {
+            const Fact fact{Instant{}, Reading{Series::syrup_pan, toSi(*numberIn(typed), unit), unit, ""}};
+            const auto text = rowOf(fact);
+            EXPECT_EQ(text.substr(31, text.find(',', 31) - 31), typed) << nameOf(unit);
+        }
+}
+
 TEST(ShiftLog, KeepsEveryBitOfAComputedValue) {
     for (const Unit unit : {Unit::degC, Unit::kPa, Unit::K, Unit::mm, Unit::L}) {
         const Fact fact{Instant{}, Reading{Series::syrup_pan, 377.0 + 1.0 / 3, unit, ""}};
