@@ -96,8 +96,8 @@ PaperTable buyerTable(const Ledger& ledger, std::optional<std::size_t> only = {}
 PaperTable bookRows(const QString& title, const std::vector<BookRow>& rows, Units units) {
     PaperTable table{title, {tr("when"), tr("of"), tr("what"), tr("result"), tr("who")}, {}, {}};
     const auto add = [&table](const BookRow& row, const QString& what, const QString& result) {
-        table.rows.push_back({moment(row.at), nameKey(row.subject) == "press" ? choiceWord("press") : utf8(row.subject), what,
-                              result, utf8(row.by)});
+        table.rows.push_back({moment(row.at), nameKey(row.subject) == "press" ? choiceWord("press") : utf8(row.subject),
+                              what, result, utf8(row.by)});
     };
     for (const BookRow& one : rows) {
         const DayRow& row = one.row;
