@@ -196,8 +196,10 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
 std::optional<Balance::Rate> Balance::stays(const State& state, Instant from, Instant now) const {
     constexpr double otherPan = 0.5; // of what it would be: how far a pan that nobody reads goes with the other
     const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
+    if (!syrup)
+        return std::nullopt;
     const auto inSyrup = syrupPan_.rate(from, now), inFlue = fluePan_.rate(from, now);
-    if (!syrup || !(inSyrup || (inFlue && flue)))
+    if (!inSyrup && !(inFlue && flue))
         return std::nullopt;
     const auto litre = [](const Area& area, double metre) { return 1000 * area.squareMetre() * metre; };
     Rate rate{0, 0};
