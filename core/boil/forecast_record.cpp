@@ -23,7 +23,9 @@ constexpr double panShare = 0.65, byWaits = 0.25, byDistance = 0.08;
 // Near the mark a swing of the boil reaches it before the middle of the climb does.
 constexpr double nearLean = 0.2;
 constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
-constexpr double learnWidth_ = 0.8, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
+constexpr double learnWidth_ = 1.2, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
+// Before this rig has shown how far it errs: a rig that none of those plants was like errs by more.
+constexpr float firstWider = 0.2F;
 
 double logOf(double seconds) { return std::log(seconds + aMinute); }
 double secondsOf(double log) { return std::max(0.0, std::exp(log) - aMinute); }
@@ -39,7 +41,8 @@ std::optional<double> unpacked(float value) { return value < 0 ? std::nullopt : 
 
 } // namespace
 
-ForecastRecord::ForecastRecord() : weights_{firstWeights}, variance_{} {
+ForecastRecord::ForecastRecord()
+    : weights_{firstWeights}, variance_{}, widths_{{{firstWider, firstWider}, {firstWider, firstWider}}} {
     for (std::size_t i = 0; i < terms; ++i)
         variance_[i][i] = square(firstDoubts[i]);
 }

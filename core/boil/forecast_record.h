@@ -54,8 +54,8 @@ private:
     // Lean, weight of the waits, weight of the distance; and how well each is known.
     Terms weights_;
     std::array<Terms, terms> variance_;
-    double paceSum_ = 0, paceWeight_ = 0;          // seconds a brix under the mark, over whole past cycles
-    std::array<std::array<float, 2>, 2> widths_{}; // near and far off, lower and upper: logarithm of how much wider
+    double paceSum_ = 0, paceWeight_ = 0;        // seconds a brix under the mark, over whole past cycles
+    std::array<std::array<float, 2>, 2> widths_; // near and far off, lower and upper: logarithm of how much wider
 };
 
 } // namespace panside
