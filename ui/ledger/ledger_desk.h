@@ -30,6 +30,7 @@ protected:
         show(house_.get());
     }
     const HouseLedger* house() const { return house_.get(); }
+    const PlaceLaw& law() const { return house_ ? house_->ledger().tables().law() : LedgerTables{}.law(); }
     BookForm form(Deed deed) const { return bookForm(deed, shell_.house().context(units())); }
     void enter(BookForm form) { shell_.openBook(std::move(form)); }
     // Asks for a place, has it written there, and says at the foot what came of it. While the place is picked the house

@@ -55,12 +55,11 @@ private:
                 onlyBack()};
     }
     ListView checklist() const {
-        const PlaceLaw& law = house() ? house()->ledger().tables().law() : allPlaces()[0];
         const bool set = house() && house()->ledger().tables().place;
         return {checklistColumns(),
-                labelChecklist(law, nullptr),
+                labelChecklist(law(), nullptr),
                 {},
-                placeName(law),
+                placeName(law()),
                 set ? QString{} : Desk::tr("No place is set: F7, then 2, asks where the syrup is sold."),
                 onlyBack()};
     }
@@ -92,7 +91,7 @@ private:
         else if (key == Qt::Key_Y)
             turn(Leaf::yields);
         else if (key == Qt::Key_G)
-            enter(gradeForm(form(Deed::graded), house()->ledger().tables().law(), QString::fromStdString(of->name)));
+            enter(gradeForm(form(Deed::graded), law(), QString::fromStdString(of->name)));
         else if (key == Qt::Key_T)
             tag(*of);
     }
@@ -143,13 +142,11 @@ private:
         return view;
     }
     ListView checklist() const {
-        const Ledger& ledger = house()->ledger();
-        const PlaceLaw& law = ledger.tables().law();
         const LotLine* line = chosen();
         return {checklistColumns(),
-                labelChecklist(law, line ? &ledger.lots()[line->lot] : nullptr),
+                labelChecklist(law(), line ? &house()->ledger().lots()[line->lot] : nullptr),
                 {},
-                placeName(law),
+                placeName(law()),
                 {},
                 {{Qt::Key_Escape, QStringLiteral("back"), Desk::tr("Back")}}};
     }

@@ -42,14 +42,15 @@ private:
     }
     void openForm(Deed deed, const QString& vessel) {
         if (deed == Deed::graded)
-            return enter(gradeForm(form(deed), house()->ledger().tables().law(), vessel));
+            return enter(gradeForm(form(deed), law(), vessel));
         BookForm filled = form(deed);
         for (const Key key : {Key::from, Key::in, Key::vessel, Key::of})
             if (const BookField* field = filled.field(key);
                 field && deed != Deed::bought && (key != Key::from || keyOf(deed, key).text == DayText::vessel))
                 filled.put(key, vessel);
-        if (deed == Deed::moved || deed == Deed::sold || deed == Deed::lost)
-            filled.live = [known = shell_.house().ledger(), shown = units()](const BookForm& typed) {
+        if (const auto known = shell_.house().ledger();
+            known && (deed == Deed::moved || deed == Deed::sold || deed == Deed::lost))
+            filled.live = [known, shown = units()](const BookForm& typed) {
                 return leavesSentence(known->ledger(), typed, shown);
             };
         if (deed == Deed::moved || deed == Deed::sold)

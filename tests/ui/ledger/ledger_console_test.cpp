@@ -26,6 +26,32 @@ TEST_F(LedgerConsole, OneKeyFromTheBoardShowsWhatTheVesselsWant) {
     EXPECT_TRUE(wants().startsWith(QStringLiteral("pail 3"))) << wants().toStdString();
 }
 
+// A season takes seconds to read, and a torn journal is never read: what is to be written can be all the same.
+TEST_F(LedgerConsole, WritesIntoTheBookOfAHouseThatCannotBeRead) {
+    QFile torn{folder.filePath(QStringLiteral("torn.journal"))};
+    ASSERT_TRUE(torn.open(QIODevice::WriteOnly) && torn.write("no journal") > 0);
+    torn.close();
+    Session alone{keeperOfNothing()};
+    Choices choices;
+    choices.cautioned = true;
+    Console unread{{.session = alone,
+                    .journal = torn.fileName().toStdString(),
+                    .probeFile = {},
+                    .probes = watch.get(),
+                    .notice = {},
+                    .advance = {}},
+                   choices};
+    unread.act(Action::vessels);
+    unread.house().wait();
+    ASSERT_EQ(unread.house().ledger(), nullptr);
+    for (const Deed deed : {Deed::graded, Deed::moved, Deed::sold, Deed::lost}) {
+        emit unread.findChild<VesselsScreen*>()->deedWanted(deed, {});
+        const auto* opened = unread.findChild<BookSheet*>();
+        EXPECT_FALSE(opened->isHidden());
+        EXPECT_EQ(opened->form().deed, deed);
+    }
+}
+
 // The house learns of a draw a moment later; whoever presses at once sees that pail all the same.
 TEST_F(LedgerConsole, ThePailJustDrawnIntoIsShownToWhoeverPressesAtOnce) {
     key(Qt::Key_V);
