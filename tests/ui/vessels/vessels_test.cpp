@@ -271,11 +271,11 @@ TEST(LeavesSentence, EstimatesTheColorOfABlend) {
 TEST(VesselsView, NeedsNothingOfWhatIsToBeKeptApart) {
     const HouseLedger house = houseOf({rowIn("2026-03-03T11:10:00Z,graded,,,vessel=pail 3;off=buddy")});
     const auto view = vesselsView(&house, {}, Units::us);
-    for (std::size_t i = 0; i < view.lines.size(); ++i)
-        if (view.lines[i].name == QStringLiteral("pail 3")) {
-            EXPECT_EQ(view.rows[i].cells.back(), QStringLiteral("keep it apart"));
-            EXPECT_TRUE(view.lines[i].wants.endsWith(QStringLiteral("keep it apart")));
-        }
+    const auto pail = std::ranges::find(view.lines, QStringLiteral("pail 3"), &VesselLine::name);
+    ASSERT_NE(pail, view.lines.end());
+    EXPECT_EQ(view.rows[static_cast<std::size_t>(pail - view.lines.begin())].cells.back(),
+              QStringLiteral("keep it apart"));
+    EXPECT_TRUE(pail->wants.endsWith(QStringLiteral("keep it apart")));
 }
 
 } // namespace
