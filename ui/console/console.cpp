@@ -81,11 +81,11 @@ Console::Console(Behind behind, Choices choices, QWidget* parent)
 void Console::begin() {
     if (std::exchange(begun_, true))
         return;
+    second_.start(); // whatever fails below
     for (const ScreenRow& row : allScreens())
         if (row.unseen)
             desk(row.screen);
     everySecond();
-    second_.start();
     QTimer::singleShot(askHouseAfter, house_,
                        &House::ask); // a tank may call; the draw's sheet has the pails that there are
     emit begun();
