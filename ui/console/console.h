@@ -147,7 +147,8 @@ private:
     std::set<std::pair<Alarm, std::optional<Series>>> unseen_;
     QTimer second_, soon_, said_;
     QString lastSaid_;
-    QString ownBackups_; // where the person's own journal is backed up
+    QString ownBackups_;                   // where the person's own journal is backed up
+    bool blind_ = behind_.folding.valid(); // the night was not painted yet
     bool begun_ = false, toldOver_ = false, passing_ = false;
     QPointer<QWidget> rested_, itsProxy_; // a page that the digit after a place's key is not typed into, for now
 };

@@ -18,6 +18,9 @@ bool isPress(QEvent::Type type) {
            type == QEvent::Wheel;
 }
 
+// An alarm that nobody could read has not been seen, and what nobody could read is not taken back.
+bool answersWhatIsShown(Action action) { return action == Action::alarmSeen || action == Action::undo; }
+
 } // namespace
 
 // Seen before any widget sees it: a list that looks its rows up by their letters would eat the load of wood.
@@ -31,6 +34,8 @@ bool Console::eventFilter(QObject* watched, QEvent* event) {
             begin();
         else if (event->type() == QEvent::Paint)
             QMetaObject::invokeMethod(this, &Console::begin, Qt::QueuedConnection);
+    } else if (blind_ && event->type() == QEvent::Paint && widget && widget->window() == this) {
+        blind_ = false; // the night is being painted
     }
     if (event->type() != QEvent::KeyPress)
         return QMainWindow::eventFilter(watched, event);
@@ -77,6 +82,8 @@ bool Console::takesKey(const QKeyEvent& event) {
     const Action itsKey = *action == Action::fireLit && event.key() == Qt::Key_F ? Action::fired : *action;
     if (rowOf(itsKey).reach != KeyReach::everywhere)
         return false;
+    if (blind_ && answersWhatIsShown(*action))
+        return true;
     act(*action);
     return true;
 }
@@ -88,9 +95,10 @@ bool Console::goesByKey(const QKeyEvent& event) {
             goTo(row.place);
             return true;
         }
-    if (event.key() == Qt::Key_F12) // what A says, from inside a field
-        seen();
-    else if (event.key() == Qt::Key_F9)
+    if (event.key() == Qt::Key_F12) { // what A says, from inside a field
+        if (!blind_)
+            seen();
+    } else if (event.key() == Qt::Key_F9)
         act(Action::dayOrNight);
     else if (event.key() == Qt::Key_F11)
         act(Action::acrossTheRoom);

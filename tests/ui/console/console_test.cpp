@@ -97,6 +97,20 @@ TEST_F(ConsoleAtAStart, AKeyThatIsPressedBeforeMeansWhatTheNightSays) {
     EXPECT_EQ(opened->form().action, Action::fired);
 }
 
+// Nobody can have read an alarm that was not on the screen, nor meant to take back what was not.
+TEST_F(ConsoleAtAStart, AKeyThatAnswersWhatIsShownDoesNothingBeforeItIsShown) {
+    const auto facts = session->boil().facts().size();
+    for (const Qt::Key key : {Qt::Key_A, Qt::Key_F12, Qt::Key_U})
+        QTest::keyClick(&starting.board(), key);
+    EXPECT_EQ(session->boil().facts().size(), facts);
+    starting.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&starting));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        QTest::keyClick(&starting.board(), Qt::Key_U);
+        return session->boil().facts().size() < facts;
+    }));
+}
+
 // A hand that stays on the key has opened the draw once, and not closed it again.
 TEST_F(ConsoleAtWork, AKeyThatIsHeldDownCountsOnce) {
     say(Lit{});
