@@ -8,6 +8,11 @@
 #include <algorithm>
 
 namespace panside {
+namespace {
+
+constexpr int mostLines = 4; // why nothing is kept is long, and the foot of a small screen narrow
+
+} // namespace
 
 Foot::Foot(QWidget* parent)
     : QWidget{parent}, undo_{new Press{this}}, look_{new Press{this}}, across_{new Press{this}} {
@@ -98,7 +103,7 @@ void Foot::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     painter.fillRect(rect(), inks.ground);
     painter.setPen(inks.word);
-    drawFitted(painter, saidPlace_, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(3.4), said_, 2);
+    drawFitted(painter, saidPlace_, Qt::AlignLeft | Qt::AlignVCenter, dress_.letters(3.4), said_, mostLines);
     painter.setFont(dress_.letters(mm::lead, true));
     painter.drawText(clockPlace_, Qt::AlignRight | Qt::AlignVCenter, clock_);
     if (chip_.isEmpty())

@@ -99,7 +99,8 @@ void drawFitted(QPainter& painter, const QRect& place, int alignment, const QFon
     int used = 1;
     for (int count = 2; count <= lines; ++count) {
         const QFont more = fitted(font, text, place.size(), count);
-        if (more.pixelSize() > best.pixelSize()) {
+        const bool bestFits = fits(best, text, place.size(), used);
+        if (more.pixelSize() > best.pixelSize() || (more.pixelSize() == best.pixelSize() && !bestFits)) {
             best = more;
             used = count;
         }

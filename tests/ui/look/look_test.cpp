@@ -7,6 +7,8 @@
 
 #include <QFontInfo>
 #include <QFontMetricsF>
+#include <QImage>
+#include <QPainter>
 #include <gtest/gtest.h>
 
 namespace panside {
@@ -77,6 +79,23 @@ TEST(Lettering, MakesWordsSmallerBeforeItCutsThem) {
     EXPECT_LT(fitting.pixelSize(), font.pixelSize());
     EXPECT_TRUE(fits(fitting, text, QSize{700, 60}));
     EXPECT_EQ(fitted(font, "12", QSize{700, 60}).pixelSize(), font.pixelSize());
+}
+
+// Why a second console keeps nothing, in the place that the foot of a small screen has for it.
+TEST(Lettering, WrapsWhatIsLongRatherThanLetItRunOver) {
+    const QString text = "Not kept: /home/ann/.local/share/panside/journal.db: another console is writing in this "
+                         "journal (process 27770); here it can only be read. Close the other one to write.";
+    QImage image{400, 46, QImage::Format_RGB32};
+    image.fill(Qt::white);
+    const QRect place{0, 0, 130, 46};
+    QPainter painter{&image};
+    drawFitted(painter, place, Qt::AlignLeft | Qt::AlignVCenter, lettering(Measure{96}, mm::words), text, 2);
+    painter.end();
+    int beside = 0;
+    for (int x = place.width() + 1; x < image.width(); ++x)
+        for (int y = 0; y < image.height(); ++y)
+            beside += image.pixel(x, y) != qRgb(255, 255, 255);
+    EXPECT_EQ(beside, 0);
 }
 
 TEST(Units, SayEachFigureInThePersonsUnit) {
