@@ -18,11 +18,19 @@ constexpr double balanceError = 0.015;
 // Sap runs in for so many seconds after it was entered; a rise that a gauge or a dip cannot be wrong by (common
 // practice, no source).
 constexpr double sapRunsIn = 3600, riseShare = 0.02, leastRise = 8; // seconds; of the level, litres
+constexpr double exchangeTakes = 600; // s, until a pan that was swapped or drained stands at its level (our judgement)
+
+bool exchangesPan(const Fact& fact) {
+    const auto* day = std::get_if<DayRow>(&fact.what);
+    return std::holds_alternative<PanSwapped>(fact.what) || (day && day->deed == Deed::pans_emptied);
+}
 
 } // namespace
 
 void Balance::absorb(const State& state, const Fact& fact) {
     const auto told = repeatedDraw_.hear(fact);
+    if (exchangesPan(fact))
+        exchangedAt_ = fact.at;
     if (const auto* reading = std::get_if<Reading>(&fact.what)) {
         takeReading(state, *reading, fact.at);
     } else if (const auto* sap = std::get_if<SapIn>(&fact.what)) {
@@ -152,11 +160,12 @@ double Balance::syrupShare(const State& state, std::optional<Brix> sap) {
 Balance::Use Balance::sapUse(Instant now, double window) const {
     const auto tank = tank_.rate(now, window), feed = feed_.rate(now, window);
     if (!tank || tank->litrePerHour < 0)
-        return {feed ? std::optional{Rate{feed->litrePerHour, feed->sd}} : std::nullopt, tank};
+        return feed ? Use{Rate{feed->litrePerHour, feed->sd}, tank, feed->from} : Use{{}, tank, now};
     if (!feed)
-        return {Rate{tank->litrePerHour, tank->sd}, tank};
+        return {Rate{tank->litrePerHour, tank->sd}, tank, tank->from};
     const double a = 1 / (tank->sd * tank->sd), b = 1 / (feed->sd * feed->sd);
-    return {Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)}, tank};
+    return {Rate{(a * tank->litrePerHour + b * feed->litrePerHour) / (a + b), 1 / std::sqrt(a + b)}, tank,
+            std::min(tank->from, feed->from)};
 }
 
 double Balance::drawn(Instant since, Instant until, int& missing) const {
@@ -196,7 +205,9 @@ std::optional<Balance::Rate> Balance::syrupDrawn(const Use& use, Instant now) co
 std::optional<Balance::Rate> Balance::stays(const State& state, Instant from, Instant now) const {
     constexpr double otherPan = 0.5; // of what it would be: how far a pan that nobody reads goes with the other
     const auto flue = state.settings.fluePanArea(), syrup = state.settings.syrupPanArea();
-    if (!syrup)
+    // What runs into an empty pan, or out of one, is no slow filling: a line through it would say far too much.
+    const bool isExchanged = exchangedAt_ && secondsBetween(*exchangedAt_, from) < exchangeTakes;
+    if (!syrup || isExchanged)
         return std::nullopt;
     const auto inSyrup = syrupPan_.rate(from, now), inFlue = fluePan_.rate(from, now);
     if (!inSyrup && !(inFlue && flue))
@@ -221,7 +232,7 @@ Flows Balance::flows(const State& state, const Use& use, const Heat& heat, Insta
                 .syrupShare = syrupShare(state, feedSugar_.pans(now)),
                 .shareSd = feedSugar_.tank() ? 0.3 : 0.6};
     if (use.rate) {
-        const auto stay = stays(state, use.tankFrom().value_or(now - std::chrono::minutes{30}), now).value_or(Rate{});
+        const auto stay = stays(state, use.from, now).value_or(Rate{});
         flows.sap = Rate{std::max(0.0, use.rate->litrePerHour - stay.litrePerHour),
                          std::hypot(use.rate->sd, balanceError * use.rate->litrePerHour, stay.sd)};
     }

@@ -48,6 +48,7 @@ private:
     struct Use {
         std::optional<Rate> rate;
         std::optional<Outflow::Rate> tank; // what the tank alone says
+        Instant from{};                    // since when the rate has been seen
         std::optional<Instant> tankFrom() const { return tank ? std::optional{tank->from} : std::nullopt; }
     };
     Use sapUse(Instant now, double window = Outflow::halfHour) const;
@@ -67,7 +68,7 @@ private:
     Heat heat(const State& state, Instant now) const;
     std::optional<Rate> steamByHeat(const State& state, const Heat& heat, Instant now) const;
     Flows flows(const State& state, const Use& use, const Heat& heat, Instant now) const;
-    // Sap that stays in the pans as they fill; nullopt where no level or no size says.
+    // Sap that stays in the pans as they fill; nullopt where no level or no size says, or another pan came since.
     std::optional<Rate> stays(const State& state, Instant from, Instant now) const;
     static std::optional<Reconciled> evaporation(const Flows& known);
     // Why what the flows say is not what boils off; none where it is.
@@ -97,7 +98,8 @@ private:
     Outflow tank_;
     Outflow feed_; // the feed meter, summed up
     PanFill syrupPan_, fluePan_;
-    double fed_ = 0; // litres through the feed meter
+    std::optional<Instant> exchangedAt_; // a pan, or what was in it
+    double fed_ = 0;                     // litres through the feed meter
     std::optional<Instant> fedAt_;
     std::array<Draw, drawsKept> draws_{};
     int drawCount_ = 0;

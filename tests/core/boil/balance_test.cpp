@@ -116,6 +116,48 @@ TEST(Balance, WhatThePansTakeUpIsNotBoiledOff) {
     EXPECT_GT(tankAlone(one), 2 * tankAlone(both));
 }
 
+// A pan of 1 m2 that is drained and filled again within five minutes: no line through that says what boils off. Without
+// the row the test itself would show it: half an hour's line through such a hole is some 70 mm an hour steep.
+TEST(Balance, APanThatIsSwappedOrDrainedIsNoPanThatFills) {
+    const auto furthestOff = [](const char* row) {
+        Rows rows = boil(200, 7200);
+        rows.add(0, "set,1,m2,key=syrup_pan_area");
+        for (int t = 0; t <= 7200; t += 10) {
+            const double drained = std::clamp((t - 5400) / 120.0, 0.0, 1.0),
+                         filled = std::clamp((t - 5580) / 120.0, 0.0, 1.0);
+            rows.read(t, "pan_level", 40 - 35 * drained + 35 * filled + 0.8 * std::sin(t / 40.0), "mm");
+        }
+        if (row)
+            rows.add(5400, row);
+        std::ranges::stable_sort(rows.facts, {}, &Fact::at);
+        const Boil boiled = rows.boil();
+        double most = 0;
+        for (int t = 5460; t <= 7200; t += 60) {
+            const auto steam = boiled.pictureAt(noon + std::chrono::seconds{t}).evaporation;
+            most = std::max(most, steam ? std::abs(steam->litrePerHour() - 196) : 0.0);
+        }
+        return most;
+    };
+    EXPECT_LT(furthestOff("pan_swapped,,,"), 12);
+    EXPECT_LT(furthestOff("pans_emptied,35,L,"), 12);
+    EXPECT_GT(furthestOff(nullptr), 40);
+}
+
+// By the feed meter alone: what filled the pans before they boiled was no part of what it has measured since.
+TEST(Balance, PansThatWereFilledBeforeTheyBoiledTakeNothingOffTheMeter) {
+    Rows rows;
+    rows.add(0, "set,2,m2,key=flue_pan_area").add(0, "set,1,m2,key=syrup_pan_area").add(0, "lit,,,");
+    for (int t = 0; t <= 2880; t += 10) {
+        rows.read(t, "syrup_pan", t < 1800 ? 20 + t * 0.044 : 102, "degC");
+        rows.read(t, "feed_flow", 200, "L/h");
+        const double level = 10 + 30 * std::clamp((t - 1200) / 600.0, 0.0, 1.0) + 0.8 * std::sin(t / 40.0);
+        rows.read(t, "pan_level", level, "mm").read(t, "flue_level", level, "mm");
+        if (t % 60 == 0)
+            rows.read(t, "pressure", 101.3, "kPa");
+    }
+    EXPECT_NEAR(rows.at(2880).evaporation.value().litrePerHour(), 196, 12);
+}
+
 TEST(Balance, ATankThatRisesUnaskedIsSaid) {
     const auto picture = boil(-60, 5400).at(5400);
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
