@@ -123,9 +123,10 @@ Left dryByFeed(const State& state, Instant now) {
 // From the pan probe alone, while they go on drawing: no level and no feed, but the sugar races back to the mark.
 Left dryByClimb(const State& state, Instant now) {
     const bool fire = state.course.firing() && state.sensors.boiling(state, now);
-    // While sap runs in as ever the pans get what boils off and what is drawn.
+    // While sap runs in as ever the pans get what boils off and what is drawn; a gauge that is silent tells of neither.
+    constexpr double lately = 300; // seconds
     const auto inflow = state.trends.inflow();
-    if (inflow && inflow->stoodSince > now)
+    if (inflow && inflow->stoodSince > now && secondsBetween(inflow->readAt, now) < lately)
         return std::nullopt;
     return state.climb.races() && fire ? Left{soon} : std::nullopt;
 }

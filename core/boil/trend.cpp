@@ -83,7 +83,7 @@ std::optional<Length> Trends::usualLevel(Series series) const {
 std::optional<Trends::Inflow> Trends::inflow() const {
     if (feedFor_ < 600 || feedUsual_ <= 0)
         return std::nullopt;
-    return Inflow{VolumeFlow::ofSi(feedUsual_), stoodSince_};
+    return Inflow{VolumeFlow::ofSi(feedUsual_), stoodSince_, feedAt_};
 }
 
 std::optional<Temperature> Trends::hottestStack() const {

@@ -49,6 +49,7 @@ public:
     struct Inflow {
         VolumeFlow usual;   // over the last half hour
         Instant stoodSince; // since when next to nothing runs in; Instant::max(): it runs
+        Instant readAt;     // by the last reading of it
     };
     std::optional<Inflow> inflow() const;
     // The hottest that the stack ran for half a minute, up to ten or twenty minutes ago, once it has been watched for
