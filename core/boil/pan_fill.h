@@ -9,7 +9,7 @@ namespace panside {
 
 // How fast a level in a pan climbs, from its readings of the last while in bins of some minutes: what the pans take up
 // leaves the tank too, and is not boiled off. Unlike a tank's, a pan's level heaves with the float and the fire, so
-// only a straight line through half an hour and more tells. Plain numbers: metres an hour.
+// only a straight line through many minutes tells. Plain numbers: metres an hour.
 class PanFill {
 public:
     struct Rate {

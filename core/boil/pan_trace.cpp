@@ -11,7 +11,7 @@ constexpr double turnedBefore = 25; // s: so long after the turn what came befor
 constexpr double falls = 0.3;       // K: so far off the line it is another liquid
 constexpr double bentOver = PanTrace::bendsOver.count(), bentAfter = 12, bentFewest = 5; // s; s; means
 constexpr double breaks = 0.25;  // K that one of them may lie off
-constexpr double slopeOver = 30; // s, on both sides // s, on both sides
+constexpr double slopeOver = 30; // s, on both sides
 
 } // namespace
 
