@@ -72,7 +72,7 @@ private:
 
 // An account as named numbers, to be kept, and back. `accountForm` moves whenever the same facts would give other
 // numbers: what was kept by another form is worked out anew.
-inline constexpr int accountForm = 15;
+inline constexpr int accountForm = 16;
 std::map<std::string, double> figuresOf(const ShiftAccount& account);
 ShiftAccount accountIn(const std::map<std::string, double>& figures);
 
