@@ -33,7 +33,7 @@ bool MarkBelief::bearsOut(double before, double now, double expected) {
     return off * was > 0 && std::abs(off - was) <= std::max(same, std::min(std::abs(off), std::abs(was)) / 2);
 }
 
-MarkBelief::MarkBelief() { start(0, 0.3); }
+MarkBelief::MarkBelief() { start(0, uncheckedSd); }
 
 void MarkBelief::start(double offset, double sd) {
     mean_ = {offset, 0, 0, 0};

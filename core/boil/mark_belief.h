@@ -10,6 +10,10 @@
 
 namespace panside {
 
+// How far a probe that nobody checked is off, one standard deviation, K: a sound Pt100 may be 0.8 K off at 100 degC
+// (IEC 60751, class B), and that is taken for two of them.
+inline constexpr double uncheckedSd = 0.4;
+
 class MarkBelief {
 public:
     enum Part : std::size_t { total, pan, hydrometer, refractometer };

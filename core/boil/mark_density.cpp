@@ -120,8 +120,8 @@ void Mark::Untold::add(double by, double byAge) {
 }
 
 double Mark::Untold::common() const {
-    constexpr double alike = 0.7;       // of the variance of all cups' ages, that is from crew to crew (no source)
-    constexpr double before = 1 / 0.09; // what was known before any check: 0.3 K
+    constexpr double alike = 0.7; // of the variance of all cups' ages, that is from crew to crew (no source)
+    constexpr double before = 1 / square(uncheckedSd); // what was known before any check
     return weight > 0 ? alike * variance / weight * square(weight / (ofAll + before)) : 0;
 }
 

@@ -1,5 +1,7 @@
 #include "core/boil/settings.h"
 
+#include "core/boil/mark_belief.h"
+
 namespace panside {
 
 const PlaceLaw* Settings::law() const {
@@ -23,7 +25,7 @@ std::optional<double> Settings::si(Setting key) const {
     case Setting::probe_offset:
         return 0.0;
     case Setting::probe_offset_sd:
-        return 0.3;
+        return uncheckedSd;
     case Setting::elevation:
     case Setting::flue_pan_area:
     case Setting::syrup_pan_area:

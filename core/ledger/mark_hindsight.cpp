@@ -8,9 +8,9 @@
 namespace panside {
 namespace {
 
-constexpr double farOff = 2;           // standard deviations off the others, from which on a check counts less
-constexpr int rounds = 4;              // in which that is found out
-constexpr double beforeAny = 1 / 0.09; // what was known before any check: 0.3 K
+constexpr double farOff = 2; // standard deviations off the others, from which on a check counts less
+constexpr int rounds = 4;    // in which that is found out
+constexpr double beforeAny = 1 / square(uncheckedSd);
 
 } // namespace
 
