@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::int32_t firstWithScores = 3; // the form of the journal
 // Raised whenever the forecast is made another way, so that what an older one said is worked out again.
-constexpr std::int32_t forecastForm = 8;
+constexpr std::int32_t forecastForm = 9;
 
 std::optional<Duration> secondsIn(const SQLite::Column& column) {
     return column.isNull() ? std::nullopt : std::optional{Duration{column.getDouble()}};
