@@ -258,7 +258,9 @@ int importCommand(const ImportRequest& request, std::ostream& out, std::ostream&
     for (const std::string& says : changed)
         (request.json ? err : out) << says << '\n';
     if (request.json)
-        out << nlohmann::json{{"logs", answers}, {"changed", changed}}.dump(2) << '\n';
+        out << nlohmann::json{{"logs", answers}, {"changed", changed}}.dump(2, ' ', false,
+                                                                            nlohmann::json::error_handler_t::replace)
+            << '\n';
     return result;
 }
 

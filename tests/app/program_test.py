@@ -568,6 +568,14 @@ class Faults(Place):
             self.assertFalse((self.folder / name).is_symlink(), name)
         self.assertEqual(theirs.read_text(), "theirs")
 
+    def test_a_name_that_is_no_utf_8_is_answered_in_json(self):
+        shutil.copy(SAMPLE, os.fsencode(self.folder) + b"/n\xccme.csv")
+        for words in (("check",), ("import", "--journal", "j.db")):
+            done = subprocess.run([PANSIDE, words[0], b"n\xccme.csv", "--json", *words[1:]], capture_output=True,
+                                  timeout=120, env=self.surroundings, cwd=self.folder)
+            self.assertEqual(done.returncode, 0, done.stderr)
+            json.loads(done.stdout)
+
     def test_a_check_and_an_import_agree(self):
         lit = "2025-03-14T18:00:00Z,lit,,,\n"
         for name, text, status in (
