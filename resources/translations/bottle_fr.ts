@@ -671,6 +671,10 @@
         <translation>Le manomètre ne monte plus : une dérivation est ouverte ou le débit baisse. Pas de prévision.</translation>
     </message>
     <message>
+        <source>By now the limit should have been reached: look at the gauge, and write what it says.</source>
+        <translation>La limite devrait maintenant être atteinte : regardez le manomètre et notez ce qu'il indique.</translation>
+    </message>
+    <message>
         <source>The limit in %1 min</source>
         <translation>La limite dans %1 min</translation>
     </message>

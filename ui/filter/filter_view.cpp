@@ -71,6 +71,8 @@ QString forecastWords(const std::variant<CakeForecast, CakeSilence>& said, const
         }
     const auto& forecast = std::get<CakeForecast>(said);
     const double gone = secondsBetween(now.run->begun, now.now);
+    if (forecast.p90 && *forecast.p90 <= gone) // by readings of before: the pump may be off, or the gauge past it
+        return tr("By now the limit should have been reached: look at the gauge, and write what it says.");
     const auto minutes = [&](double at) { return std::max(0.0, at - gone) / 60; };
     QString words =
         tr("The limit in %1 min")

@@ -45,6 +45,16 @@ TEST(FilterView, SaysARangeThatHoldsWhereTheLineMeetsTheLimit) {
     EXPECT_TRUE(words.contains(QString::fromUtf8("70\u00a0kPa, at most 140"))) << words.toStdString();
 }
 
+// Nobody read the gauge for an hour: of what the readings foretold nothing is left to come.
+TEST(FilterView, SendsToTheGaugeOnceItsForecastIsOver) {
+    const HouseLedger house = houseOf(filterRows(false));
+    FilterNow now = nowOf(house, 9);
+    now.now += std::chrono::hours{1};
+    const QString words = filterSentence(now, Units::metric);
+    EXPECT_FALSE(words.contains(QStringLiteral("The limit in "))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("look at the gauge"))) << words.toStdString();
+}
+
 TEST(FilterView, SaysNothingOfALimitThatNobodyWrote) {
     const HouseLedger house = houseOf(filterRows(false));
     FilterNow now = nowOf(house, 5);
