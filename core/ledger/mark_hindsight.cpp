@@ -1,5 +1,6 @@
 #include "core/ledger/mark_hindsight.h"
 
+#include "core/boil/mark_belief.h"
 #include "core/boil/square.h"
 
 #include <algorithm>
