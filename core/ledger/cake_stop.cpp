@@ -9,6 +9,8 @@ namespace {
 // Our judgement: a pump's flow, and with it the gauge, is no steadier than this share of it.
 constexpr double unsteady = 0.08;
 constexpr double surelySlower = 0.7, certain = 4.5; // of the climb before, by so many standard errors
+// A climb that stopped shows within so many readings: of a run that nobody ended each more would cost them all anew.
+constexpr std::size_t longestLook = 180;
 constexpr double stays = 0.8; // of where it stopped: a gauge that falls deeper is of a pump that is off
 
 // Straight lines through stretches of the gauge.
@@ -58,7 +60,8 @@ bool hasStopped(std::span<const CakeReading> readings) {
                barOf(readings[end]) > stays * level;
     };
     for (std::size_t end = 4; end < readings.size(); ++end)
-        for (std::size_t middle = 2; middle + 2 <= end; ++middle)
+        for (std::size_t middle = std::max<std::size_t>(2, end - std::min(end, longestLook)); middle + 2 <= end;
+             ++middle)
             if (stopsAt(middle, end))
                 return true;
     return false;

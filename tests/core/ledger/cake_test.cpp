@@ -202,6 +202,17 @@ TEST(CakeForecast, EndsWhereABypassOpens) {
     EXPECT_EQ(std::get<CakeSilence>(cakeForecast(run, Pressure::pascal(140e3))), CakeSilence::bypass);
 }
 
+// Nobody ended the run before, and the gauge is read on: where it stops climbing after hours is seen all the same.
+TEST(CakeForecast, EndsWhereABypassOpensLateInALongRun) {
+    const Press press;
+    auto run = readings(press, 900, press.volumeAt(100e3));
+    const double step = run[1].through - run[0].through;
+    EXPECT_TRUE(std::holds_alternative<CakeForecast>(cakeForecast(run, Pressure::pascal(140e3))));
+    for (int i = 1; i <= 200; ++i)
+        run.push_back({run[899].through + i * step, run[899].pressure});
+    EXPECT_EQ(std::get<CakeSilence>(cakeForecast(run, Pressure::pascal(140e3))), CakeSilence::bypass);
+}
+
 // A bypass that opens ends the forecast of the run, however long the gauge then stands, creeps on or climbs again.
 TEST(CakeForecast, StaysEndedAfterABypassHasOpened) {
     const Press press;
