@@ -32,9 +32,13 @@ void Balance::showEnd(const State& state, Instant now, std::optional<Rate> use, 
     const auto level = state.sensors.of(Series::tank_level).value(now);
     if (!use && rate)
         use = Rate{rate->litrePerHour / (1 - syrupShare(state, feedSugar_.pans(now))), rate->sd};
-    if (!level || !use || use->litrePerHour <= 1) {
+    // A tank that would last for days does not run into pans that boil.
+    constexpr double longest = 72; // hours
+    const bool falls = level && use && use->litrePerHour > std::max(1.0, Volume::ofSi(level->si).litre() / longest);
+    if (!falls) {
         const Reason reason = !level                                          ? Reason::noTankLevel
                               : picture.fuel.doubt == Disagreement::tankRises ? Reason::tankRises
+                              : use && !boilingSince_                         ? Reason::notBoiling
                                                                               : Reason::tooShort;
         for (const auto figure : {Shown::sapLeftS, Shown::lastLoadS})
             picture.why.push_back({figure, reason});

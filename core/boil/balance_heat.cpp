@@ -92,6 +92,9 @@ void Balance::showEfficiency(const State& state, const Heat& its, Instant now, P
     if (!away || !water)
         return because(Reason::outsidePhysics);
     const Energy heat = *away * (*water * Volume::litre(litre));
+    // More than the wood holds: its mass, the tank or the sap in it was told wrong.
+    if (heat > burnt->lowerHeat)
+        return because(Reason::outsidePhysics);
     picture.efficiency = heat / burnt->lowerHeat;
     picture.fuel.hour = HeatAccount{.fuel = burnt->lowerHeat,
                                     .boiling = heat,

@@ -158,6 +158,25 @@ TEST(Balance, PansThatWereFilledBeforeTheyBoiledTakeNothingOffTheMeter) {
     EXPECT_NEAR(rows.at(2880).evaporation.value().litrePerHour(), 196, 12);
 }
 
+// A load set as three pounds: the pans would have got more heat than the wood holds.
+TEST(Balance, MoreHeatThanTheWoodHoldsIsNoEfficiency) {
+    ASSERT_GT(boil(60, 5400, 4).at(5400).efficiency.value(), 0.3);
+    const Picture picture = boil(200, 5400, 4).at(5400);
+    EXPECT_FALSE(picture.efficiency);
+    EXPECT_TRUE(std::ranges::count(picture.why, Why{Shown::efficiency, Reason::outsidePhysics}));
+}
+
+TEST(Balance, ATankThatHardlyFallsBeforeItBoilsDoesNotLastForDays) {
+    Rows rows = boil(4, 5400);
+    for (Fact& fact : rows.facts)
+        if (auto* reading = std::get_if<Reading>(&fact.what); reading && reading->series == Series::syrup_pan)
+            reading->si = Temperature::celsius(60).kelvin();
+    const Picture picture = rows.at(5400);
+    EXPECT_FALSE(picture.sapLeft);
+    for (const Shown figure : {Shown::sapLeftS, Shown::lastLoadS})
+        EXPECT_TRUE(std::ranges::count(picture.why, Why{figure, Reason::notBoiling}));
+}
+
 TEST(Balance, ATankThatRisesUnaskedIsSaid) {
     const auto picture = boil(-60, 5400).at(5400);
     EXPECT_EQ(picture.fuel.doubt, Disagreement::tankRises);
