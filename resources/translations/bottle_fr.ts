@@ -672,7 +672,7 @@
     </message>
     <message>
         <source>By now the limit should have been reached: look at the gauge, and write what it says.</source>
-        <translation>La limite devrait maintenant être atteinte : regardez le manomètre et notez ce qu'il indique.</translation>
+        <translation>La limite devrait maintenant être atteinte : regardez le manomètre et notez ce qu'il indique.</translation>
     </message>
     <message>
         <source>The limit in %1 min</source>
