@@ -25,7 +25,7 @@ constexpr double nearLean = 0.2;
 constexpr double nearSeconds = 120, nearLower = 0.6, nearUpper = 0.2;
 constexpr double learnWidth_ = 1.2, missBelow = 0.12, missAbove = 0.13, narrowest = -0.9, widest = 1.5;
 // Before this rig has shown how far it errs: a rig that none of those plants was like errs by more.
-constexpr float firstWider = 0.2F;
+constexpr float firstWider = 0.1F;
 
 double logOf(double seconds) { return std::log(seconds + aMinute); }
 double secondsOf(double log) { return std::max(0.0, std::exp(log) - aMinute); }
