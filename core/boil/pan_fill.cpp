@@ -7,7 +7,7 @@ namespace panside {
 namespace {
 
 constexpr double binWidth = 150, leastRead = 600; // s
-constexpr double readTo = 0.001;                  // m, of a mean of two minutes
+constexpr double readTo = 0.001;                  // m, of the mean of a bin
 
 } // namespace
 

@@ -56,13 +56,19 @@ public:
     double now = 0;
 };
 
-TEST(Climb, APanDrawnEmptyRacesBackToTheMark) {
-    Shift shift;
+// Four draws as ever, and two of a pan that is being emptied. When the last climb begins.
+double drawEmpty(Shift& shift) {
     for (int i = 0; i < 4; ++i)
         shift.cycle(61, 800);
     shift.cycle(63, 500);
     const double racesFrom = shift.now + 80;
     shift.cycle(64, 150);
+    return racesFrom;
+}
+
+TEST(Climb, APanDrawnEmptyRacesBackToTheMark) {
+    Shift shift;
+    const double racesFrom = drawEmpty(shift);
     const int first = shift.scorchFirst();
     EXPECT_GT(first, racesFrom);
     EXPECT_LE(first, racesFrom + 130);
@@ -72,11 +78,7 @@ TEST(Climb, APanDrawnEmptyRacesBackToTheMark) {
 // before says nothing of it.
 TEST(Climb, WhileSapRunsInAsEverThePanIsNotBeingEmptied) {
     Shift shift;
-    for (int i = 0; i < 4; ++i)
-        shift.cycle(61, 800);
-    shift.cycle(63, 500);
-    const double racesFrom = shift.now + 80;
-    shift.cycle(64, 150);
+    const double racesFrom = drawEmpty(shift);
     const Rows unread = shift.rows;
     for (const bool isSilent : {false, true}) {
         Rows fed;

@@ -50,23 +50,25 @@ TEST(AnAutomaticValve, ThatTricklesForHoursIsNoPanLeftAlone) {
     EXPECT_TRUE(test::stands(log.picture(), overTarget));
 }
 
-// The key that nobody pressed: it lasts far longer than their draws do, and the pan falls no more.
-TEST(ACrewThatKeysItsDraws, HasShutOneThatLastsTooLongAndThinsNoMore) {
+// Three draws that were keyed, and a fourth that was opened.
+BoilLog fourthOpened() {
     BoilLog log;
     for (int i = 0; i < 3; ++i)
         log.cycle();
     log.climb(61, 67.3, 800);
     log.rows.add(log.now, "draw_open,,,");
+    return log;
+}
+
+// The key that nobody pressed: it lasts far longer than their draws do, and the pan falls no more.
+TEST(ACrewThatKeysItsDraws, HasShutOneThatLastsTooLongAndThinsNoMore) {
+    BoilLog log = fourthOpened();
     log.climb(67.3, 61, 80);
     log.hold(61, 240);
     EXPECT_FALSE(log.picture().drawing);
 }
 TEST(ACrewThatKeysItsDraws, StillDrawsWhileThePanThinsAway) {
-    BoilLog log;
-    for (int i = 0; i < 3; ++i)
-        log.cycle();
-    log.climb(61, 67.3, 800);
-    log.rows.add(log.now, "draw_open,,,");
+    BoilLog log = fourthOpened();
     log.climb(67.3, 47, 320);
     EXPECT_TRUE(log.picture().drawing);
     EXPECT_TRUE(test::stands(log.picture(), Alarm::draw_overdue));
